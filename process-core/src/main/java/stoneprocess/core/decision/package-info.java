@@ -1,0 +1,7 @@
+/**
+ * How a decision is put together: topic, need, wish, veto, and the record of what won and what lost.
+ */
+@NullMarked
+package stoneprocess.core.decision;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,7 @@
+/**
+ * Surveys and recommendations as JSON. The only room of the core that knows Jackson.
+ */
+@NullMarked
+package stoneprocess.core.json;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,13 @@
+package stoneprocess.core.parameter;
+
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.source.Citation;
+
+/**
+ * One number that the rules depend on.
+ *
+ * @param name dotted name; the lower limit of a scale's class is {@code scale.class}
+ * @param value the number with its unit
+ * @param source where it comes from
+ */
+public record Parameter(String name, Quantity value, Citation source) {}

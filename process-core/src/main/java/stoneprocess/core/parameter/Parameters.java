@@ -1,0 +1,112 @@
+package stoneprocess.core.parameter;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import stoneprocess.core.internal.table.Tsv;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.source.Sources;
+
+/**
+ * The set of numbers that a recommendation is made with. Immutable; retuning one gives a new set. Passed in, never
+ * static, so that two rulebases with different numbers live side by side.
+ */
+public final class Parameters {
+    private static final Parameters STANDARD = load();
+
+    private final Map<String, Parameter> byName;
+
+    private Parameters(Map<String, Parameter> byName) {
+        this.byName = byName;
+    }
+
+    /** The shipped numbers. */
+    public static Parameters standard() {
+        return STANDARD;
+    }
+
+    private static Parameters load() {
+        Map<String, Parameter> byName = new LinkedHashMap<>();
+        for (Tsv.Row row : Tsv.read(Parameters.class, "parameters.tsv")) {
+            String name = row.get("name");
+            Parameter parameter = new Parameter(
+                    name,
+                    Quantity.parse(row.get("value"), name),
+                    Sources.standard().get(row.get("source")));
+            if (byName.put(name, parameter) != null) {
+                throw new IllegalStateException("Parameter " + name + " is listed twice");
+            }
+        }
+        return new Parameters(byName);
+    }
+
+    public Collection<Parameter> all() {
+        return List.copyOf(byName.values());
+    }
+
+    /**
+     * The value of a parameter, as the type asked for.
+     *
+     * @throws InvalidInputException when there is no such parameter
+     */
+    public <Q extends Quantity> Q get(String name, Class<Q> type) {
+        return type.cast(parameter(name).value());
+    }
+
+    /** The range from parameter {@code name.low} to {@code name.high}. */
+    public <Q extends Quantity> Range<Q> range(String name, Class<Q> type) {
+        return Range.of(get(name + ".low", type), get(name + ".high", type));
+    }
+
+    /** The parameter with its source. */
+    public Parameter parameter(String name) {
+        Parameter parameter = byName.get(name);
+        if (parameter == null) {
+            throw new InvalidInputException("parameter", name, "a name listed in parameters.tsv");
+        }
+        return parameter;
+    }
+
+    /**
+     * The same set with one value changed.
+     *
+     * @throws InvalidInputException for an unknown name or a value of another dimension
+     */
+    public Parameters with(String name, Quantity value) {
+        Parameter old = parameter(name);
+        if (old.value().dimension() != value.dimension()) {
+            throw new InvalidInputException(
+                    name,
+                    value.print(),
+                    "a value in " + old.value().dimension().unit().symbol());
+        }
+        Map<String, Parameter> changed = new LinkedHashMap<>(byName);
+        changed.put(name, new Parameter(name, value, old.source()));
+        return new Parameters(changed);
+    }
+
+    /** Names and values that differ from the shipped set, in the shipped order. */
+    public Map<String, Quantity> retuned() {
+        Map<String, Quantity> retuned = new LinkedHashMap<>();
+        byName.forEach((name, parameter) -> {
+            if (!STANDARD.byName.get(name).value().equals(parameter.value())) {
+                retuned.put(name, parameter.value());
+            }
+        });
+        return retuned;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Parameters that && byName.equals(that.byName);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(byName);
+    }
+}

@@ -1,0 +1,7 @@
+/**
+ * The few exception types of the library. Nothing that knows the trade belongs here.
+ */
+@NullMarked
+package stoneprocess.core.problem;
+
+import org.jspecify.annotations.NullMarked;

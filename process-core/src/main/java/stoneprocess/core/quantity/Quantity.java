@@ -1,0 +1,131 @@
+package stoneprocess.core.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import stoneprocess.core.problem.InvalidInputException;
+
+/**
+ * A measured value. It is kept in one unit a dimension and rounded, half to even, to the dimension's declared step, so
+ * that printing and parsing give back an equal value. Negative, infinite and not-a-number values are refused.
+ */
+public sealed interface Quantity extends Comparable<Quantity>
+        permits Angle,
+                Area,
+                AreaLoad,
+                Coverage,
+                Current,
+                Gloss,
+                Length,
+                Mass,
+                Power,
+                Rotation,
+                Share,
+                TimeSpan,
+                Voltage,
+                Volume {
+
+    Dimension dimension();
+
+    /** The value in the unit of {@link Dimension#unit()}. */
+    double kept();
+
+    /** The value in another unit of the same dimension, not rounded further. */
+    default BigDecimal in(Unit unit) {
+        requireDimension(unit, dimension());
+        return unit.fromKept(decimal());
+    }
+
+    /** The kept value as a plain decimal without trailing zeros. */
+    default BigDecimal decimal() {
+        BigDecimal stripped = BigDecimal.valueOf(kept())
+                .setScale(dimension().decimals(), RoundingMode.HALF_EVEN)
+                .stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+    }
+
+    /** The value and its kept unit, for example {@code 2.5 mm}. */
+    default String print() {
+        return decimal().toPlainString() + " " + dimension().unit().symbol();
+    }
+
+    /** Orders quantities of one dimension; comparing two dimensions is an error. */
+    @Override
+    default int compareTo(Quantity other) {
+        if (other.dimension() != dimension()) {
+            throw new IllegalArgumentException("Cannot compare " + print() + " with " + other.print());
+        }
+        return Double.compare(kept(), other.kept());
+    }
+
+    /** A quantity of the given dimension; the value is in the unit given. */
+    static Quantity of(BigDecimal value, Unit unit) {
+        double kept = unit.toKept(value).doubleValue();
+        return switch (unit.dimension()) {
+            case LENGTH -> new Length(kept);
+            case AREA -> new Area(kept);
+            case MASS -> new Mass(kept);
+            case VOLUME -> new Volume(kept);
+            case COVERAGE -> new Coverage(kept);
+            case TIME -> new TimeSpan(kept);
+            case AREA_LOAD -> new AreaLoad(kept);
+            case GLOSS -> new Gloss(kept);
+            case VOLTAGE -> new Voltage(kept);
+            case CURRENT -> new Current(kept);
+            case POWER -> new Power(kept);
+            case SHARE -> new Share(kept);
+            case ROTATION -> new Rotation(kept);
+            case ANGLE -> new Angle(kept);
+        };
+    }
+
+    /** Reads {@code 2.5 mm}: a plain number, a space, a unit of any dimension. */
+    static Quantity parse(String text, String field) {
+        int space = text.indexOf(' ');
+        if (space > 0) {
+            String symbol = text.substring(space + 1);
+            for (Unit unit : Unit.values()) {
+                if (unit.symbol().equals(symbol)) {
+                    return of(parseNumber(text.substring(0, space), field), unit);
+                }
+            }
+        }
+        throw new InvalidInputException(field, text, "a number, a space and a unit, for example 2.5 mm");
+    }
+
+    private static BigDecimal parseNumber(String text, String field) {
+        try {
+            return new BigDecimal(text);
+        } catch (NumberFormatException e) {
+            throw new InvalidInputException(field, text, "a number");
+        }
+    }
+
+    /** Rounds to the declared step and refuses what is no measured value. Used by the records' constructors. */
+    static double keep(Dimension dimension, double value) {
+        if (!Double.isFinite(value) || value < 0) {
+            throw new InvalidInputException(
+                    dimension.key(),
+                    Double.toString(value),
+                    "a finite number of zero or more, in " + dimension.unit().symbol());
+        }
+        return BigDecimal.valueOf(value)
+                .setScale(dimension.decimals(), RoundingMode.HALF_EVEN)
+                .doubleValue();
+    }
+
+    /** Converts to the kept unit and checks the unit's dimension. Used by the records' factories. */
+    static double convert(Dimension dimension, double value, Unit unit) {
+        requireDimension(unit, dimension);
+        if (!Double.isFinite(value)) {
+            return value;
+        }
+        return unit.toKept(BigDecimal.valueOf(value)).doubleValue();
+    }
+
+    private static void requireDimension(Unit unit, Dimension dimension) {
+        if (unit.dimension() != dimension) {
+            throw new InvalidInputException(
+                    dimension.key() + ".unit", unit.symbol(), "one of " + String.join(", ", Unit.symbols(dimension)));
+        }
+    }
+}

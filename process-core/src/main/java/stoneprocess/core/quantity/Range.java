@@ -1,0 +1,25 @@
+package stoneprocess.core.quantity;
+
+import stoneprocess.core.problem.InvalidInputException;
+
+/**
+ * Two values with the lower first; both ends belong to it.
+ *
+ * @param <T> what is ranged over
+ */
+public record Range<T extends Comparable<? super T>>(T low, T high) {
+    public Range {
+        if (low.compareTo(high) > 0) {
+            throw new InvalidInputException(
+                    "range", low + " to " + high, "a lower end that is not above the upper end");
+        }
+    }
+
+    public static <T extends Comparable<? super T>> Range<T> of(T low, T high) {
+        return new Range<>(low, high);
+    }
+
+    public boolean contains(T value) {
+        return low.compareTo(value) <= 0 && high.compareTo(value) >= 0;
+    }
+}

@@ -1,0 +1,107 @@
+package stoneprocess.core.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import stoneprocess.core.problem.InvalidInputException;
+
+/**
+ * A unit with its exact factor. The first unit of each dimension is the one in which values are kept. Factors of US
+ * customary units follow the exact definitions of 1959 (inch 25.4 mm, pound 0.45359237 kg, gallon 231 cubic inches).
+ */
+public enum Unit {
+    MILLIMETRE("mm", Dimension.LENGTH, "1"),
+    MICROMETRE("um", Dimension.LENGTH, "0.001"),
+    CENTIMETRE("cm", Dimension.LENGTH, "10"),
+    METRE("m", Dimension.LENGTH, "1000"),
+    INCH("in", Dimension.LENGTH, "25.4"),
+    FOOT("ft", Dimension.LENGTH, "304.8"),
+
+    SQUARE_METRE("m2", Dimension.AREA, "1"),
+    SQUARE_FOOT("ft2", Dimension.AREA, "0.09290304"),
+
+    KILOGRAM("kg", Dimension.MASS, "1"),
+    POUND("lb", Dimension.MASS, "0.45359237"),
+
+    LITRE("l", Dimension.VOLUME, "1"),
+    CUBIC_METRE("m3", Dimension.VOLUME, "1000"),
+    US_GALLON("gal", Dimension.VOLUME, "3.785411784"),
+
+    LITRE_PER_SQUARE_METRE("l/m2", Dimension.COVERAGE, "1"),
+    US_FLUID_OUNCE_PER_SQUARE_FOOT("fl oz/ft2", Dimension.COVERAGE, "0.0295735295625", "0.09290304"),
+
+    MINUTE("min", Dimension.TIME, "1"),
+    HOUR("h", Dimension.TIME, "60"),
+    DAY("d", Dimension.TIME, "1440"),
+
+    KILONEWTON_PER_SQUARE_METRE("kN/m2", Dimension.AREA_LOAD, "1"),
+    POUND_PER_SQUARE_FOOT("psf", Dimension.AREA_LOAD, "0.0044482216152605", "0.09290304"),
+
+    GLOSS_UNIT("GU", Dimension.GLOSS, "1"),
+    VOLT("V", Dimension.VOLTAGE, "1"),
+    AMPERE("A", Dimension.CURRENT, "1"),
+    KILOWATT("kW", Dimension.POWER, "1"),
+    PERCENT("%", Dimension.SHARE, "1"),
+    REVOLUTION_PER_MINUTE("rpm", Dimension.ROTATION, "1"),
+    DEGREE("deg", Dimension.ANGLE, "1");
+
+    private final String symbol;
+    private final Dimension dimension;
+    private final BigDecimal numerator;
+    private final BigDecimal denominator;
+
+    Unit(String symbol, Dimension dimension, String factor) {
+        this(symbol, dimension, factor, "1");
+    }
+
+    Unit(String symbol, Dimension dimension, String numerator, String denominator) {
+        this.symbol = symbol;
+        this.dimension = dimension;
+        this.numerator = new BigDecimal(numerator);
+        this.denominator = new BigDecimal(denominator);
+    }
+
+    public String symbol() {
+        return symbol;
+    }
+
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /** Converts a value in this unit to the unit in which the dimension is kept. */
+    public BigDecimal toKept(BigDecimal value) {
+        return value.multiply(numerator).divide(denominator, MathContext.DECIMAL64);
+    }
+
+    /** Converts a value in the unit in which the dimension is kept to this unit. */
+    public BigDecimal fromKept(BigDecimal value) {
+        return value.multiply(denominator).divide(numerator, MathContext.DECIMAL64);
+    }
+
+    /** Symbols of all units of a dimension, the kept unit first. */
+    public static List<String> symbols(Dimension dimension) {
+        List<String> symbols = new ArrayList<>();
+        for (Unit unit : values()) {
+            if (unit.dimension == dimension) {
+                symbols.add(unit.symbol);
+            }
+        }
+        return List.copyOf(symbols);
+    }
+
+    /**
+     * The unit of the dimension with the given symbol.
+     *
+     * @throws InvalidInputException naming the field and the accepted symbols
+     */
+    public static Unit parse(Dimension dimension, String symbol, String field) {
+        for (Unit unit : values()) {
+            if (unit.dimension == dimension && unit.symbol.equals(symbol)) {
+                return unit;
+            }
+        }
+        throw new InvalidInputException(field + ".unit", symbol, "one of " + String.join(", ", symbols(dimension)));
+    }
+}

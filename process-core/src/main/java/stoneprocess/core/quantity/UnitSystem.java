@@ -1,0 +1,62 @@
+package stoneprocess.core.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** The units in which a reader wants to see values. Conversion is exact; only the last printed digit is rounded. */
+public enum UnitSystem {
+    METRIC,
+    US;
+
+    /** The unit in which a value of this size is shown. */
+    public Unit unitFor(Quantity quantity) {
+        boolean metric = this == METRIC;
+        return switch (quantity.dimension()) {
+            case LENGTH -> {
+                double millimetres = quantity.kept();
+                if (metric) {
+                    yield millimetres < 1000 ? Unit.MILLIMETRE : Unit.METRE;
+                }
+                yield millimetres < 304.8 ? Unit.INCH : Unit.FOOT;
+            }
+            case AREA -> metric ? Unit.SQUARE_METRE : Unit.SQUARE_FOOT;
+            case MASS -> metric ? Unit.KILOGRAM : Unit.POUND;
+            case VOLUME -> metric ? Unit.LITRE : Unit.US_GALLON;
+            case COVERAGE -> metric ? Unit.LITRE_PER_SQUARE_METRE : Unit.US_FLUID_OUNCE_PER_SQUARE_FOOT;
+            case TIME -> quantity.kept() < 120 ? Unit.MINUTE : Unit.HOUR;
+            case AREA_LOAD -> metric ? Unit.KILONEWTON_PER_SQUARE_METRE : Unit.POUND_PER_SQUARE_FOOT;
+            case GLOSS, VOLTAGE, CURRENT, POWER, SHARE, ROTATION, ANGLE ->
+                quantity.dimension().unit();
+        };
+    }
+
+    /** The number alone, in {@link #unitFor}, to three significant digits, without trailing zeros. */
+    public String number(Quantity quantity) {
+        return number(quantity, unitFor(quantity));
+    }
+
+    /** The number and its unit, to three significant digits. */
+    public String print(Quantity quantity) {
+        Unit unit = unitFor(quantity);
+        return number(quantity, unit) + " " + unit.symbol();
+    }
+
+    /** A range with one unit, the upper end's; equal ends are printed once. */
+    public <Q extends Quantity> String print(Range<Q> range) {
+        Unit unit = unitFor(range.high());
+        String low = number(range.low(), unit);
+        String high = number(range.high(), unit);
+        return (low.equals(high) ? low : low + "-" + high) + " " + unit.symbol();
+    }
+
+    private static String number(Quantity quantity, Unit unit) {
+        BigDecimal value = quantity.in(unit);
+        int digitsBeforePoint = value.precision() - value.scale();
+        int decimals = Math.max(0, 3 - Math.max(1, digitsBeforePoint));
+        if (value.signum() != 0 && digitsBeforePoint <= 0) {
+            decimals = 3 - digitsBeforePoint;
+        }
+        BigDecimal rounded = value.setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        return rounded.scale() < 0 ? rounded.setScale(0).toPlainString() : rounded.toPlainString();
+    }
+}

@@ -1,0 +1,48 @@
+package stoneprocess.core.source;
+
+import java.util.List;
+import stoneprocess.core.problem.InvalidInputException;
+
+/**
+ * What a rule says about itself, readable without running it.
+ *
+ * @param id permanent id, three letters, a hyphen, three digits
+ * @param title the rule's name in plain words
+ * @param because why the trade does it so
+ * @param source where that comes from
+ * @param since the version that brought the rule
+ * @param locked true for a safety rule, which house rules cannot switch off
+ * @param offers keys of the counter-offers that release this rule's demand when it cannot be met
+ * @param chapter the stage in which the rule works
+ */
+public record Card(
+        String id,
+        String title,
+        String because,
+        Citation source,
+        String since,
+        boolean locked,
+        List<String> offers,
+        String chapter) {
+    public Card {
+        if (!id.matches("[A-Z]{3}-\\d{3}")) {
+            throw new InvalidInputException("rule.id", id, "three capital letters, a hyphen and three digits");
+        }
+        require(id, "title", title);
+        require(id, "because", because);
+        require(id, "since", since);
+        require(id, "chapter", chapter);
+        offers = List.copyOf(offers);
+    }
+
+    /** How firmly the rule's reason is known: the grade of its source. */
+    public EvidenceGrade grade() {
+        return source.grade();
+    }
+
+    private static void require(String id, String part, String text) {
+        if (text.isBlank()) {
+            throw new InvalidInputException("rule " + id + "." + part, text, "a text; every rule carries a full card");
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package stoneprocess.core.source;
+
+/**
+ * A source that rules and figures point to.
+ *
+ * @param id permanent id, for example {@code ASTM-D523}; {@code practice} is common practice without a source
+ * @param kind what sort of publication it is
+ * @param grade how firmly what is taken from it is known
+ * @param title the publication's title, or what the passage is about
+ * @param publisher who published it; empty for common practice
+ * @param year the year of the edition that is meant; empty when the current edition is meant
+ */
+public record Citation(String id, SourceKind kind, EvidenceGrade grade, String title, String publisher, String year) {
+    /** True for everything but common practice. */
+    public boolean published() {
+        return kind != SourceKind.PRACTICE;
+    }
+
+    /** One line for a page or a screen. */
+    public String print() {
+        if (!published()) {
+            return title;
+        }
+        return publisher + ", " + title + (year.isEmpty() ? "" : " (" + year + ")");
+    }
+}

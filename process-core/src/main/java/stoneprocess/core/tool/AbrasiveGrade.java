@@ -1,0 +1,26 @@
+package stoneprocess.core.tool;
+
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Range;
+
+/**
+ * One grade of diamond tool. Floor-pad numbers follow no single standard, so the number is an ordered label within one
+ * sequence and the grain size is an interval over the standards in use.
+ *
+ * @param bond what holds the diamonds
+ * @param number the grit number, 1 to 30000; a higher number is finer
+ * @param grain interval of median grain sizes
+ */
+public record AbrasiveGrade(Bond bond, int number, Range<Length> grain) {
+    public AbrasiveGrade {
+        if (number < 1 || number > 30_000) {
+            throw new InvalidInputException("grade.number", Integer.toString(number), "a grit number from 1 to 30000");
+        }
+    }
+
+    /** Stable key, for example {@code resin-800}. */
+    public String key() {
+        return bond.key() + "-" + number;
+    }
+}
