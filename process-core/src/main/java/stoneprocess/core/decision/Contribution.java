@@ -1,0 +1,31 @@
+package stoneprocess.core.decision;
+
+import java.util.List;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.term.Term;
+
+/**
+ * What one firing of one rule says about one topic. Rules and facts are stamped on it by the engine room.
+ *
+ * @param kind need, wish or veto
+ * @param topic the topic
+ * @param subject what it is said about
+ * @param values the set allowed or excluded in domain order, or the ranked preference
+ */
+public record Contribution(ContributionKind kind, Topic<?> topic, Subject subject, List<? extends Term> values) {
+    public Contribution {
+        values = List.copyOf(values);
+        if (!topic.domain().containsAll(values)) {
+            throw new InvalidInputException(topic.id(), values.toString(), "values of the topic's domain");
+        }
+        boolean fits = switch (topic.scope()) {
+            case FLOOR -> subject instanceof Subject.Floor;
+            case TRACK -> subject instanceof Subject.OfTrack;
+            case STEP -> subject instanceof Subject.OfStep;
+        };
+        if (!fits) {
+            throw new InvalidInputException(
+                    topic.id() + ".subject", subject.key(), "a " + topic.scope().key());
+        }
+    }
+}

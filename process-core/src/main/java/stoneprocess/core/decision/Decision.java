@@ -1,0 +1,41 @@
+package stoneprocess.core.decision;
+
+import java.util.List;
+
+/**
+ * A topic closed with a value. The record is the explanation: it keeps what won, what was outweighed and what was
+ * vetoed.
+ *
+ * @param topic id of the topic
+ * @param subject what it was decided for
+ * @param values keys of the values; one for most policies, several where several stand
+ * @param won the needs and wishes that ask for the outcome, and the vetoes that shaped it
+ * @param outweighed wishes that another wish or a more cautious value outweighed
+ * @param vetoed wishes that a need or a veto excluded
+ * @param inputs for a computed outcome, the names of the parameters and topics that went into it
+ */
+public record Decision(
+        String topic,
+        Subject subject,
+        List<String> values,
+        List<Reason> won,
+        List<Reason> outweighed,
+        List<Reason> vetoed,
+        List<String> inputs)
+        implements Outcome {
+    public Decision {
+        values = List.copyOf(values);
+        won = List.copyOf(won);
+        outweighed = List.copyOf(outweighed);
+        vetoed = List.copyOf(vetoed);
+        inputs = List.copyOf(inputs);
+    }
+
+    /** The only value of a decision that has one. */
+    public String value() {
+        if (values.size() != 1) {
+            throw new IllegalStateException(topic + " of " + subject.key() + " has " + values.size() + " values");
+        }
+        return values.get(0);
+    }
+}

@@ -1,0 +1,20 @@
+package stoneprocess.core.decision;
+
+import java.util.List;
+
+/**
+ * A fact that a rule matched. Raw numbers are found through the fields in the recommendation's survey.
+ *
+ * @param name the fact's name in the rules, for example {@code Scratches}
+ * @param mayBe keys of the classes that the fact may be; several mean that it is not known
+ * @param known true when the fact is known well enough that only these classes are meant
+ * @param fields names of the survey fields or damage kinds that it was read from
+ * @param topics ids of the topics that it was concluded from
+ */
+public record MatchedFact(String name, List<String> mayBe, boolean known, List<String> fields, List<String> topics) {
+    public MatchedFact {
+        mayBe = List.copyOf(mayBe);
+        fields = List.copyOf(fields);
+        topics = List.copyOf(topics);
+    }
+}

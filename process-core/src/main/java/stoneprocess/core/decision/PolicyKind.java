@@ -1,0 +1,27 @@
+package stoneprocess.core.decision;
+
+import stoneprocess.core.term.Term;
+
+/** How the contributions to a topic become one decision. */
+public enum PolicyKind implements Term {
+    /** One value: the most cautious that a wish asks for among those that all needs allow and no veto excludes; without a wish that survives, the most cautious that remains. */
+    ONE,
+
+    /** Every value asked for stands, unless vetoed. */
+    ALL,
+
+    /** The value asked for that comes first in the domain; the last value when nothing is asked for. */
+    PRECEDENCE,
+
+    /** Every value that all needs allow and no veto excludes. */
+    REMAINS,
+
+    /** The grit path from the first cut to the last grade over the grades in use. */
+    PATH,
+
+    /** One value for each step, changed as seldom as possible over the track. */
+    FEWEST_CHANGES,
+
+    /** A formula over closed decisions, parameters and the survey. */
+    COMPUTED
+}

@@ -1,0 +1,23 @@
+package stoneprocess.core.decision;
+
+import java.util.List;
+
+/**
+ * One contribution as it is kept in a decision record: which rule, what it said, on which facts.
+ *
+ * @param kind need, wish or veto
+ * @param rule id of the rule
+ * @param values keys of the values it allowed, excluded or preferred
+ * @param facts the facts that it matched, in the order of the rule's conditions
+ */
+public record Reason(ContributionKind kind, String rule, List<String> values, List<MatchedFact> facts) {
+    public Reason {
+        values = List.copyOf(values);
+        facts = List.copyOf(facts);
+    }
+
+    /** True when every fact it rests on is known. */
+    public boolean certain() {
+        return facts.stream().allMatch(MatchedFact::known);
+    }
+}

@@ -1,0 +1,66 @@
+package stoneprocess.core.decision;
+
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.term.Term;
+
+/** What a decision is about. */
+public sealed interface Subject {
+    /** The floor as a whole. */
+    record Floor() implements Subject {
+        @Override
+        public String key() {
+            return "floor";
+        }
+    }
+
+    /** One track of the work. */
+    record OfTrack(TrackKind track) implements Subject {
+        @Override
+        public String key() {
+            return track.key();
+        }
+    }
+
+    /**
+     * One track at one grade.
+     *
+     * @param track the track
+     * @param grade key of the grade, for example {@code resin-800}
+     */
+    record OfStep(TrackKind track, String grade) implements Subject {
+        @Override
+        public String key() {
+            return track.key() + "/" + grade;
+        }
+    }
+
+    /** One zone of the survey. */
+    record OfZone(String zone) implements Subject {
+        @Override
+        public String key() {
+            return "zone:" + zone;
+        }
+    }
+
+    Subject FLOOR = new Floor();
+
+    /** Stable key: {@code floor}, {@code edge}, {@code edge/resin-800}, {@code zone:lane}. */
+    String key();
+
+    /**
+     * The subject with the given key.
+     *
+     * @throws InvalidInputException when the key has none of the four forms
+     */
+    static Subject parse(String key, String field) {
+        if (key.equals("floor")) {
+            return FLOOR;
+        }
+        if (key.startsWith("zone:")) {
+            return new OfZone(key.substring("zone:".length()));
+        }
+        int slash = key.indexOf('/');
+        TrackKind track = Term.parse(TrackKind.class, slash < 0 ? key : key.substring(0, slash), field);
+        return slash < 0 ? new OfTrack(track) : new OfStep(track, key.substring(slash + 1));
+    }
+}

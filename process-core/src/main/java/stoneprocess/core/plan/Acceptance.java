@@ -1,0 +1,30 @@
+package stoneprocess.core.plan;
+
+import stoneprocess.core.term.Term;
+
+/** What the owner accepts before the start. */
+public enum Acceptance implements Term {
+    /** A sealer does not stop etching. */
+    SEALER_STOPS_NO_ETCHING,
+
+    /** Deep stains and fills stay visible. */
+    STAINS_MAY_STAY,
+
+    /** Edges and veins take another sheen. */
+    EDGES_AND_VEINS_DIFFER,
+
+    /** A cut changes colour, arrises and wet slip. */
+    CUT_CHANGES_LOOK,
+
+    /** A factory polish may not be matched on site. */
+    FACTORY_POLISH_MAY_NOT_BE_MATCHED,
+
+    /** Grinding opens pits that want grout. */
+    PITS_MAY_OPEN,
+
+    /** Slight lippage stays and shows in low light. */
+    LIPPAGE_EDGES_STAY,
+
+    /** Leaving the floor as it is, is an option. */
+    LEAVING_IT_IS_AN_OPTION
+}

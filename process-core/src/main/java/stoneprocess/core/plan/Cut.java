@@ -1,0 +1,42 @@
+package stoneprocess.core.plan;
+
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.Bond;
+
+/**
+ * First cuts, from the most cautious to the boldest. The grit number is a label of the usual sequence; in another
+ * sequence the nearest number of that sequence is meant.
+ */
+public enum Cut implements Term {
+    /** The last three grades up to the finish. */
+    REFRESH(Bond.RESIN, 800),
+    /** Resin 400. */
+    FINE_HONE(Bond.RESIN, 400),
+    /** Resin 200. */
+    HONE(Bond.RESIN, 200),
+    /** Resin 100. */
+    COARSE_HONE(Bond.RESIN, 100),
+    /** Resin 50. */
+    FINE_GRIND(Bond.RESIN, 50),
+    /** Metal 50. */
+    GRIND(Bond.METAL, 50),
+    /** Metal 30. */
+    HEAVY_GRIND(Bond.METAL, 30);
+
+    private final Bond bond;
+    private final int number;
+
+    Cut(Bond bond, int number) {
+        this.bond = bond;
+        this.number = number;
+    }
+
+    public Bond bond() {
+        return bond;
+    }
+
+    /** Nominal grit number. */
+    public int number() {
+        return number;
+    }
+}

@@ -1,0 +1,36 @@
+package stoneprocess.core.plan;
+
+import stoneprocess.core.term.Term;
+
+/** What closes the job, in its order. */
+public enum FinishTask implements Term {
+    /** Scrub, rinse and wet-vacuum. */
+    SCRUB_AND_RINSE,
+
+    /** Neutralise and check that the pH is that of the rinse water. */
+    NEUTRALISE,
+
+    /** A hand wipe leaves nothing on the cloth. */
+    HAND_WIPE,
+
+    /** Moisture as an unworked dry reference. */
+    DRY_TO_REFERENCE,
+
+    /** Wait 24 to 48 h after that. */
+    WAIT_BEFORE_SEALING,
+
+    /** Apply, and wipe the excess off before it dries. */
+    APPLY_AND_WIPE,
+
+    /** Let it cure 24 to 72 h. */
+    CURE,
+
+    /** Check with a water drop. */
+    WATER_DROP_CHECK,
+
+    /** Have wet slip measured and the result signed before the floor opens. */
+    MEASURE_SLIP,
+
+    /** Hand over readings, photographs, chemicals, waste, slip result, open points and the care sheet. */
+    HAND_OVER
+}

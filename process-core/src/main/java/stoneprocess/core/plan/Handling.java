@@ -1,0 +1,36 @@
+package stoneprocess.core.plan;
+
+import stoneprocess.core.term.Term;
+
+/** How the work of a step is done. */
+public enum Handling implements Term {
+    /** Second passes at right angles to the first. */
+    CROSS_HATCH,
+
+    /** Each path overlaps the last by half. */
+    HALF_OVERLAP,
+
+    /** A slow, even walk. */
+    SLOW_WALK,
+
+    /** The film of water never dries out. */
+    NEVER_DRY,
+
+    /** Move so that water is not thrown about. */
+    NO_SPLASH,
+
+    /** Slurry in the colour of the stone shows that the pads cut. */
+    WATCH_SLURRY,
+
+    /** Paste: add water and pick up. */
+    ADD_WATER_TO_PASTE,
+
+    /** Resin burns: keep the tool moving and the water coming. */
+    KEEP_COOL,
+
+    /** A pad set and a clean bucket of its own for each grade. */
+    CLEAN_PADS_AND_BUCKET,
+
+    /** Finish the edges of this grade before the next. */
+    EDGES_FIRST
+}

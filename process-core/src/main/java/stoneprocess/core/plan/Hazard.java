@@ -1,0 +1,54 @@
+package stoneprocess.core.plan;
+
+import stoneprocess.core.term.Term;
+
+/** What can hurt somebody or something. */
+public enum Hazard implements Term {
+    /** Respirable crystalline silica. */
+    SILICA_DUST,
+
+    /** Fibrous minerals in the stone. */
+    FIBROUS_STONE,
+
+    /** Asbestos or lead in adhesive, levelling layers and residues. */
+    HAZARDOUS_LAYER,
+
+    /** Electricity beside water. */
+    ELECTRICITY,
+
+    /** Slips on the wet floor during the work. */
+    WET_FLOOR,
+
+    /** Carbon monoxide of an engine. */
+    CARBON_MONOXIDE,
+
+    /** Noise of the machines. */
+    NOISE,
+
+    /** Vibration and kickback of hand tools. */
+    VIBRATION,
+
+    /** Lifting and moving machines. */
+    LIFTING,
+
+    /** Strippers, powders, sealers and neutralisers. */
+    CHEMICALS,
+
+    /** Slurry on skin and in drains. */
+    SLURRY,
+
+    /** Caustic slurry of cement. */
+    ALKALINE_SLURRY,
+
+    /** Slips on the finished floor when wet. */
+    WET_SLIP_IN_USE,
+
+    /** Loss of historic fabric. */
+    HISTORIC_FABRIC,
+
+    /** A floor that may not carry the machine. */
+    FLOOR_LOAD,
+
+    /** Nobody near to help. */
+    LONE_WORK
+}

@@ -1,0 +1,36 @@
+package stoneprocess.core.plan;
+
+import stoneprocess.core.term.Term;
+
+/** Ways out of an impasse, each of which asks the owner to give something up. */
+public enum OfferKind implements Term {
+    /** A lower finish. */
+    LOWER_FINISH,
+
+    /** The marks stay, softened. */
+    KEEP_THE_MARKS,
+
+    /** Only the worst places are treated. */
+    LOCAL_REPAIR,
+
+    /** The pieces that stand proud are lifted and relaid. */
+    LIFT_AND_RELAY,
+
+    /** The worst pieces are replaced. */
+    REPLACE_PIECES,
+
+    /** The missing grades are bought. */
+    GET_GRADES,
+
+    /** Another machine is brought. */
+    OTHER_MACHINE,
+
+    /** The stone is tested until two tests agree. */
+    TEST_STONE,
+
+    /** The floor is cleaned and kept, not cut. */
+    CLEAN_ONLY,
+
+    /** The floor stays as it is. */
+    LEAVE_IT
+}

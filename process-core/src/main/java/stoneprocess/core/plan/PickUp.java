@@ -1,0 +1,12 @@
+package stoneprocess.core.plan;
+
+import stoneprocess.core.term.Term;
+
+/** How slurry leaves the floor. */
+public enum PickUp implements Term {
+    /** Wet vacuum. */
+    WET_VACUUM,
+
+    /** Mop with two buckets, one of them clean. */
+    TWO_BUCKETS
+}

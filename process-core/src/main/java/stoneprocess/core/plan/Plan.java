@@ -1,0 +1,44 @@
+package stoneprocess.core.plan;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is done, in its order. Floors that are only cleaned have no tracks.
+ *
+ * @param preparation tasks before the first cut
+ * @param acceptances what the owner accepts before the start
+ * @param testArea whether a test area comes first
+ * @param repairs places that are repaired by themselves
+ * @param finish the finish that is aimed at; empty when nothing is cut
+ * @param tracks the cuts
+ * @param slurry where slurry goes
+ * @param polishingAgent powder after the last grade
+ * @param densifier densifier of a concrete slab
+ * @param sealer protection
+ * @param finishTasks what closes the job
+ * @param upkeep the routine handed over
+ */
+public record Plan(
+        List<Task> preparation,
+        List<Acceptance> acceptances,
+        TestArea testArea,
+        List<Repair> repairs,
+        Optional<stoneprocess.core.survey.Finish> finish,
+        List<Track> tracks,
+        List<SlurryRoute> slurry,
+        PolishingAgent polishingAgent,
+        Densifier densifier,
+        Sealer sealer,
+        List<FinishTask> finishTasks,
+        List<Upkeep> upkeep) {
+    public Plan {
+        preparation = List.copyOf(preparation);
+        acceptances = List.copyOf(acceptances);
+        repairs = List.copyOf(repairs);
+        tracks = List.copyOf(tracks);
+        slurry = List.copyOf(slurry);
+        finishTasks = List.copyOf(finishTasks);
+        upkeep = List.copyOf(upkeep);
+    }
+}

@@ -1,0 +1,12 @@
+package stoneprocess.core.plan;
+
+import stoneprocess.core.term.Term;
+
+/** The last step by powder, from the most cautious to the boldest. */
+public enum PolishingAgent implements Term {
+    /** None: diamond only. */
+    NONE,
+
+    /** Neutral oxide powder. */
+    NEUTRAL_OXIDE
+}

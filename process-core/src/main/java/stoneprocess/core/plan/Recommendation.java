@@ -1,0 +1,78 @@
+package stoneprocess.core.plan;
+
+import java.util.List;
+import java.util.Optional;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.GritSequence;
+
+/**
+ * The answer to a survey. It holds keys and arguments, never sentences; text is made from it last. The same survey,
+ * parameters, sequence and rulebase give an equal recommendation.
+ *
+ * @param status what it amounts to
+ * @param plan what is done; empty when refused or at an impasse
+ * @param refusals the reasons of a refusal
+ * @param warnings hazards
+ * @param questions what nobody knows yet, the weightiest first
+ * @param counterOffers ways out of an impasse
+ * @param outcomes how every topic was closed, in the order of the topic table
+ * @param survey the survey that it answers
+ * @param sequence the grades that were to choose from
+ * @param parameters the numbers that it was made with
+ * @param rulebase which rules made it
+ */
+public record Recommendation(
+        Status status,
+        Optional<Plan> plan,
+        List<stoneprocess.core.decision.Reason> refusals,
+        List<SafetyWarning> warnings,
+        List<Question> questions,
+        List<CounterOffer> counterOffers,
+        List<Outcome> outcomes,
+        FloorSurvey survey,
+        GritSequence sequence,
+        Parameters parameters,
+        RulebaseStamp rulebase) {
+    /** Version of the recommendation's JSON form. */
+    public static final String FORMAT = "floor-recommendation/1";
+
+    public Recommendation {
+        refusals = List.copyOf(refusals);
+        warnings = List.copyOf(warnings);
+        questions = List.copyOf(questions);
+        counterOffers = List.copyOf(counterOffers);
+        outcomes = List.copyOf(outcomes);
+    }
+
+    /** The decision of a topic for a subject; empty when it was not reached or ended in an impasse. */
+    public Optional<Decision> decision(Topic<?> topic, Subject subject) {
+        return outcomes.stream()
+                .filter(outcome -> outcome.topic().equals(topic.id()))
+                .filter(outcome -> outcome.subject().equals(subject))
+                .filter(Decision.class::isInstance)
+                .map(Decision.class::cast)
+                .findFirst();
+    }
+
+    /** The typed values of a topic for a subject; none when it was not decided. */
+    public <V extends Term> List<V> values(Topic<V> topic, Subject subject) {
+        return decision(topic, subject)
+                .map(decision -> decision.values().stream().map(topic::value).toList())
+                .orElse(List.of());
+    }
+
+    /** All impasses. */
+    public List<Impasse> impasses() {
+        return outcomes.stream()
+                .filter(Impasse.class::isInstance)
+                .map(Impasse.class::cast)
+                .toList();
+    }
+}

@@ -1,0 +1,15 @@
+package stoneprocess.core.plan;
+
+import stoneprocess.core.term.Term;
+
+/** Where slurry goes. */
+public enum SlurryRoute implements Term {
+    /** Collected and settled. */
+    COLLECT_AND_SETTLE,
+
+    /** Nothing to a storm drain. */
+    NOTHING_TO_STORM_DRAIN,
+
+    /** Its pH is checked and it is dealt with as local rules say. */
+    CHECK_PH
+}

@@ -1,0 +1,39 @@
+package stoneprocess.core.plan;
+
+import java.util.List;
+import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.MachineClass;
+
+/**
+ * One grade of one track, complete enough to be carried onto the site.
+ *
+ * @param grade bond and grit number
+ * @param machine the machine
+ * @param weight how much weight is added, as a class
+ * @param addedMass the same as a mass
+ * @param water how wet the floor is kept, as a class
+ * @param litresPerPass water for one pass over the track's area; empty when the area is not known
+ * @param passes traverses of a bay, from and to
+ * @param handling how the work is done
+ * @param pickUp how slurry leaves the floor after the step
+ * @param checks the hold point: what is looked at and measured before the next step
+ */
+public record Step(
+        AbrasiveGrade grade,
+        MachineClass machine,
+        AddedWeight weight,
+        Range<Mass> addedMass,
+        WaterLevel water,
+        java.util.Optional<Range<Volume>> litresPerPass,
+        Range<Integer> passes,
+        List<Handling> handling,
+        PickUp pickUp,
+        List<Check> checks) {
+    public Step {
+        handling = List.copyOf(handling);
+        checks = List.copyOf(checks);
+    }
+}

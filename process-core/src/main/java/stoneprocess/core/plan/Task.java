@@ -1,0 +1,63 @@
+package stoneprocess.core.plan;
+
+import stoneprocess.core.term.Term;
+
+/** Preparation, in the order in which it is done. */
+public enum Task implements Term {
+    /** Stop, keep off, and have the layer or the stone sampled by a licensed person. */
+    STOP_AND_SAMPLE,
+
+    /** Agree the work with the conservator or the owner's officer. */
+    CONSULT_CONSERVATOR,
+
+    /** Have an engineer confirm what the floor carries. */
+    CONFIRM_FLOOR_LOAD,
+
+    /** Test the stone on hidden spots until two tests agree. */
+    TEST_STONE,
+
+    /** Try stripping and cleaning alone on a spot. */
+    CLEANING_TRIAL,
+
+    /** Mask walls, fittings and neighbouring floors. */
+    MASK,
+
+    /** Protect the machine route and finished bays. */
+    PROTECT_ROUTE,
+
+    /** Switch the floor heating off and let it cool. */
+    HEATING_OFF,
+
+    /** Strip the coating and rinse. */
+    STRIP_COATING,
+
+    /** Remove salts dry and find the moisture. */
+    DRY_CLEAN_SALTS,
+
+    /** Draw oil stains with a poultice. */
+    POULTICE_OIL,
+
+    /** Draw organic stains with a poultice. */
+    POULTICE_ORGANIC,
+
+    /** Draw rust stains with a poultice, without acid on acid-sensitive stone and without bleach. */
+    POULTICE_RUST,
+
+    /** Lift and relay the few pieces that stand proud. */
+    RELAY_LIPPED,
+
+    /** Find how far the hollow reaches and fix it or agree to leave it. */
+    FIX_HOLLOW,
+
+    /** Fill cracks, chips and holes. */
+    FILL_CRACKS,
+
+    /** Regrout open joints. */
+    REGROUT,
+
+    /** Wait until fills and grout have cured. */
+    WAIT_CURE,
+
+    /** Let the floor dry to its reference. */
+    LET_DRY
+}

@@ -1,0 +1,16 @@
+package stoneprocess.core.plan;
+
+import java.util.List;
+import stoneprocess.core.decision.TrackKind;
+
+/**
+ * A part of the work with its steps, coarse to fine.
+ *
+ * @param kind which part
+ * @param steps its steps in their order
+ */
+public record Track(TrackKind kind, List<Step> steps) {
+    public Track {
+        steps = List.copyOf(steps);
+    }
+}

@@ -1,0 +1,15 @@
+package stoneprocess.core.plan;
+
+import stoneprocess.core.term.Term;
+
+/** Water on the floor, from the most cautious for the stone to the boldest. */
+public enum WaterLevel implements Term {
+    /** As little as keeps dust down and the pad running. */
+    SCANT,
+
+    /** The usual amount. */
+    MODERATE,
+
+    /** A little more than usual. */
+    GENEROUS
+}

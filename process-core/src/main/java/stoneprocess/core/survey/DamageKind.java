@@ -1,0 +1,69 @@
+package stoneprocess.core.survey;
+
+import java.util.List;
+import java.util.Optional;
+import stoneprocess.core.term.Term;
+
+/** Kinds of damage. Each zone of a survey answers each kind: none, how bad, or unknown. */
+public enum DamageKind implements Term {
+    /** Lines, by look or depth; share of the zone's area. */
+    SCRATCHES(ScratchClass.class, "scratch-depth", DamageKind.AREA),
+    /** Dullness without lines; share of the zone's area. */
+    WEAR(WearClass.class, null, DamageKind.AREA),
+    /** Acid marks; share of the zone's area. */
+    ETCHES(EtchClass.class, null, DamageKind.AREA),
+    /** Edges that stand over their neighbours, by height; share of the zone's joints. */
+    LIPPAGE(LippageClass.class, "lippage", DamageKind.JOINTS),
+    /** Departure from a 3 m straightedge, by depth; share of the zone's area. */
+    WAVINESS(WavinessClass.class, "waviness", DamageKind.AREA),
+    /** Cracks, chips and open holes; share of the zone's area. */
+    CRACKS(Presence.class, null, DamageKind.AREA),
+    OIL_STAINS(Presence.class, null, DamageKind.AREA),
+    ORGANIC_STAINS(Presence.class, null, DamageKind.AREA),
+    RUST_STAINS(Presence.class, null, DamageKind.AREA),
+    /** Efflorescence, flaking. */
+    SALTS(Presence.class, null, DamageKind.AREA);
+
+    /** What a share is a share of. */
+    public static final String AREA = "area";
+
+    /** What a share of lippage is a share of. */
+    public static final String JOINTS = "joints";
+
+    private final Class<? extends Enum<?>> classes;
+    private final Optional<String> depthScale;
+    private final String shareOf;
+
+    <E extends Enum<E> & Term> DamageKind(
+            Class<E> classes, @org.jspecify.annotations.Nullable String depthScale, String shareOf) {
+        this.classes = classes;
+        this.depthScale = Optional.ofNullable(depthScale);
+        this.shareOf = shareOf;
+    }
+
+    /** The enum that says how bad; its first constant is "none". */
+    public Class<? extends Enum<?>> classes() {
+        return classes;
+    }
+
+    /** The scale that turns a measured depth or height into a class, for the kinds that are measured. */
+    public Optional<String> depthScale() {
+        return depthScale;
+    }
+
+    public String shareOf() {
+        return shareOf;
+    }
+
+    /** The class that means looked for and not there. */
+    public Term none() {
+        return (Term) classes.getEnumConstants()[0];
+    }
+
+    /** All classes, mildest first. */
+    public List<Term> terms() {
+        return java.util.Arrays.stream(classes.getEnumConstants())
+                .map(constant -> (Term) constant)
+                .toList();
+    }
+}

@@ -1,0 +1,28 @@
+package stoneprocess.core.survey;
+
+import stoneprocess.core.quantity.Dimension;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.term.Term;
+
+/** What kind of answer a field takes. */
+public sealed interface FieldKind {
+    /** One constant of an enum. */
+    record Choice(Class<? extends Enum<?>> type) implements FieldKind {}
+
+    /** Any number of constants of an enum; none is a known answer. */
+    record Choices(Class<? extends Enum<?>> type) implements FieldKind {}
+
+    /** A quantity; {@code limits} are in the dimension's kept unit, both ends belong to it. */
+    record Measure(Dimension dimension, Range<Double> limits) implements FieldKind {}
+
+    /** A name of the stone catalogue. */
+    record StoneName() implements FieldKind {}
+
+    /** Grades of the sequence in use; none is a known answer. */
+    record Grades() implements FieldKind {}
+
+    /** True when the constants of the enum can be written as keys. */
+    static boolean isTerm(Class<?> type) {
+        return Term.class.isAssignableFrom(type) && type.isEnum();
+    }
+}

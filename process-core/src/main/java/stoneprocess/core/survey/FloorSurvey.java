@@ -1,0 +1,227 @@
+package stoneprocess.core.survey;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.stone.StoneCatalogue;
+import stoneprocess.core.tool.AbrasiveGrade;
+
+/**
+ * What is known about one homogeneous area with its zones. Every field has an answer, unknown included; a building is a
+ * list of surveys. Immutable and safe to share between threads.
+ */
+public final class FloorSurvey {
+    /** Version of the survey's JSON form. */
+    public static final String FORMAT = "floor-survey/1";
+
+    private final String title;
+    private final Map<SurveyField<?>, Object> known;
+    private final List<Zone> zones;
+    private final List<GlossReading> readings;
+
+    private FloorSurvey(
+            String title, Map<SurveyField<?>, Object> known, List<Zone> zones, List<GlossReading> readings) {
+        this.title = title;
+        this.known = known;
+        this.zones = zones;
+        this.readings = readings;
+        requirePossible();
+    }
+
+    public static Builder builder(String title) {
+        return new Builder(title);
+    }
+
+    /** A builder that starts from this survey. */
+    public Builder toBuilder() {
+        Builder builder = new Builder(title);
+        builder.known.putAll(known);
+        builder.zones.addAll(zones);
+        builder.readings.addAll(readings);
+        return builder;
+    }
+
+    public String title() {
+        return title;
+    }
+
+    /** The answer to a field; a field that was never set is unknown. */
+    @SuppressWarnings("unchecked")
+    public <T> Answer<T> answer(SurveyField<T> field) {
+        Object value = known.get(field);
+        return value == null ? Answer.unknown() : Answer.known((T) value);
+    }
+
+    public List<Zone> zones() {
+        return zones;
+    }
+
+    public List<GlossReading> readings() {
+        return readings;
+    }
+
+    /** Facts that cannot hold at one spot are refused, each with the field that would have to change. */
+    private void requirePossible() {
+        double shares =
+                zones.stream().mapToDouble(zone -> zone.share().percent()).sum();
+        if (shares > 100.0001) {
+            throw new InvalidInputException("zones.share", shares + " %", "shares that add up to 100 % at most");
+        }
+        Set<String> names = new HashSet<>();
+        for (Zone zone : zones) {
+            if (!names.add(zone.name())) {
+                throw new InvalidInputException("zones.name", zone.name(), "a name of its own for each zone");
+            }
+        }
+        for (GlossReading reading : readings) {
+            if (!names.contains(reading.zone())) {
+                throw new InvalidInputException("readings.zone", reading.zone(), "the name of a zone of this survey");
+            }
+        }
+        boolean outdoors = answer(SurveyField.SETTING).value().equals(java.util.Optional.of(Setting.OUTDOORS));
+        if (outdoors && answer(SurveyField.ROOM_VOLUME).isKnown()) {
+            throw new InvalidInputException(
+                    SurveyField.ROOM_VOLUME.name(),
+                    answer(SurveyField.ROOM_VOLUME).value().orElseThrow().print(),
+                    "no room volume for a floor outdoors");
+        }
+        boolean glazed = answer(SurveyField.FACE).value().equals(java.util.Optional.of(Face.GLAZED));
+        boolean scribed = answer(SurveyField.SCRIBER).value().equals(java.util.Optional.of(ScriberTest.SCRATCHED));
+        boolean fizzing = answer(SurveyField.ACID_DROP).value().equals(java.util.Optional.of(AcidDrop.FIZZ_ON_SOLID));
+        if (glazed && scribed && fizzing) {
+            throw new InvalidInputException(
+                    SurveyField.FACE.name(), Face.GLAZED.key(), "another face where acid fizzes on the solid");
+        }
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof FloorSurvey that
+                && title.equals(that.title)
+                && known.equals(that.known)
+                && zones.equals(that.zones)
+                && readings.equals(that.readings);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(title, known, zones, readings);
+    }
+
+    @Override
+    public String toString() {
+        return "FloorSurvey[" + title + ", " + known + ", " + zones + ", " + readings + "]";
+    }
+
+    /** Collects answers; {@link #build} checks them together. Not safe to share between threads. */
+    public static final class Builder {
+        private final String title;
+        private final Map<SurveyField<?>, Object> known = new LinkedHashMap<>();
+        private final List<Zone> zones = new ArrayList<>();
+        private final List<GlossReading> readings = new ArrayList<>();
+
+        private Builder(String title) {
+            if (title.isBlank() || title.length() > 200) {
+                throw new InvalidInputException("title", title, "a title of 1 to 200 characters");
+            }
+            this.title = title;
+        }
+
+        /**
+         * Sets a field to a known answer.
+         *
+         * @throws InvalidInputException when the value lies outside what the field accepts
+         */
+        public <T> Builder set(SurveyField<T> field, T value) {
+            put(field, value);
+            return this;
+        }
+
+        /** Sets a field to an answer, which may be unknown. */
+        public <T> Builder answer(SurveyField<T> field, Answer<T> answer) {
+            answer.value().ifPresentOrElse(value -> put(field, value), () -> known.remove(field));
+            return this;
+        }
+
+        /** Sets a field whose type is only known at run time; the value is checked all the same. */
+        public Builder put(SurveyField<?> field, Object value) {
+            Object checked = field.check(value);
+            if (field.kind() instanceof FieldKind.StoneName) {
+                StoneCatalogue.standard().get((String) checked, field.name());
+            }
+            known.put(field, frozen(field, checked));
+            return this;
+        }
+
+        public Builder unknown(SurveyField<?> field) {
+            known.remove(field);
+            return this;
+        }
+
+        public Builder zone(Zone zone) {
+            zones.add(zone);
+            return this;
+        }
+
+        /** Replaces all zones. */
+        public Builder zones(Collection<Zone> replacement) {
+            zones.clear();
+            zones.addAll(replacement);
+            return this;
+        }
+
+        public Builder reading(GlossReading reading) {
+            readings.add(reading);
+            return this;
+        }
+
+        /**
+         * The survey.
+         *
+         * @throws InvalidInputException when facts cannot hold together
+         */
+        public FloorSurvey build() {
+            Map<SurveyField<?>, Object> ordered = new LinkedHashMap<>();
+            for (SurveyField<?> field : SurveyField.all()) {
+                Object value = known.get(field);
+                if (value != null) {
+                    ordered.put(field, value);
+                }
+            }
+            return new FloorSurvey(
+                    title, Collections.unmodifiableMap(ordered), List.copyOf(zones), List.copyOf(readings));
+        }
+
+        private static Object frozen(SurveyField<?> field, Object value) {
+            if (field.kind() instanceof FieldKind.Choices choices) {
+                return frozenSet(choices.type(), (Set<?>) value);
+            }
+            if (field.kind() instanceof FieldKind.Grades) {
+                return ((List<?>) value)
+                        .stream()
+                                .map(AbrasiveGrade.class::cast)
+                                .distinct()
+                                .sorted(java.util.Comparator.comparing(AbrasiveGrade::bond)
+                                        .thenComparingInt(AbrasiveGrade::number))
+                                .toList();
+            }
+            return value;
+        }
+
+        @SuppressWarnings({"unchecked", "rawtypes"})
+        private static Set<?> frozenSet(Class<? extends Enum<?>> type, Set<?> values) {
+            EnumSet copy = EnumSet.noneOf((Class) type);
+            values.forEach(value -> copy.add(((Class<? extends Enum>) type).cast(value)));
+            return Collections.unmodifiableSet(copy);
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package stoneprocess.core.survey;
+
+import stoneprocess.core.gloss.Fresnel;
+import stoneprocess.core.gloss.Geometry;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Gloss;
+
+/**
+ * One reading of a gloss meter before the work.
+ *
+ * @param zone name of the zone
+ * @param geometry angle of the meter
+ * @param gloss what it showed, from 0 to the reading of a perfect mirror at that angle
+ * @param state the state of the face when it was read; only a clean, dry face tells something
+ */
+public record GlossReading(String zone, Geometry geometry, Gloss gloss, SurfaceState state) {
+    public GlossReading {
+        Gloss mirror = Fresnel.mirror(geometry);
+        if (gloss.compareTo(mirror) > 0) {
+            throw new InvalidInputException(
+                    "gloss",
+                    gloss.print(),
+                    "a reading from 0 to " + StrictMath.round(mirror.gloss()) + " GU, that of a mirror at "
+                            + geometry.degrees() + " degrees");
+        }
+    }
+}

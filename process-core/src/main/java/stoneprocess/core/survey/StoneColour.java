@@ -1,0 +1,18 @@
+package stoneprocess.core.survey;
+
+import stoneprocess.core.term.Term;
+
+/** The colour of the ground of the stone. */
+public enum StoneColour implements Term {
+    /** White, cream, beige, pale pink or pale grey. */
+    PALE,
+
+    /** Speckled or strongly veined, neither pale nor dark on the whole. */
+    MIXED,
+
+    /** Black, dark grey or dark brown. */
+    DARK,
+
+    /** Green, of any shade. */
+    GREEN
+}

@@ -1,0 +1,15 @@
+package stoneprocess.core.survey;
+
+import stoneprocess.core.term.Term;
+
+/** The state of the face when it was read. */
+public enum SurfaceState implements Term {
+    /** Clean and dry. */
+    CLEAN_DRY,
+
+    /** Wet or damp. */
+    WET,
+
+    /** Not cleaned. */
+    SOILED
+}

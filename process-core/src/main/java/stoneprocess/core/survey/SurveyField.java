@@ -1,0 +1,211 @@
+package stoneprocess.core.survey;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.AreaLoad;
+import stoneprocess.core.quantity.Current;
+import stoneprocess.core.quantity.Dimension;
+import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.Voltage;
+import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.MachineClass;
+
+/**
+ * One question of a survey. This table is the only list of them: JSON, schema test, questions, generators and documents
+ * derive from it. Damages and gloss readings belong to zones and stand in {@link DamageKind} and {@link GlossReading}.
+ *
+ * @param <T> the type of a known answer
+ */
+public final class SurveyField<T> {
+    private static final Map<String, SurveyField<?>> ALL = new LinkedHashMap<>();
+
+    public static final SurveyField<String> STONE_NAME =
+            add("stone.name", new FieldKind.StoneName(), String.class, HowFound.ASK);
+    public static final SurveyField<AcidDrop> ACID_DROP = choice("stone.acid-drop", AcidDrop.class, HowFound.ACID);
+    public static final SurveyField<ScriberTest> SCRIBER = choice("stone.scriber", ScriberTest.class, HowFound.SCRIBER);
+    public static final SurveyField<WaterDrop> WATER_DROP = choice("stone.water-drop", WaterDrop.class, HowFound.WATER);
+    public static final SurveyField<SolventRag> SOLVENT_RAG =
+            choice("stone.solvent-rag", SolventRag.class, HowFound.SOLVENT);
+    public static final SurveyField<LaboratoryResult> LABORATORY =
+            choice("stone.laboratory", LaboratoryResult.class, HowFound.LABORATORY);
+    public static final SurveyField<StoneColour> COLOUR = choice("stone.colour", StoneColour.class, HowFound.LOOK);
+    public static final SurveyField<Face> FACE = choice("stone.face", Face.class, HowFound.LOOK);
+    public static final SurveyField<StoneMix> MIX = choice("stone.mix", StoneMix.class, HowFound.LOOK);
+
+    public static final SurveyField<Length> THICKNESS =
+            measure("build-up.thickness", Length.class, Dimension.LENGTH, 1, 500, HowFound.DRAWINGS);
+    public static final SurveyField<Backing> BACKING = choice("build-up.backing", Backing.class, HowFound.DRAWINGS);
+    public static final SurveyField<Bed> BED = choice("build-up.bed", Bed.class, HowFound.DRAWINGS);
+    public static final SurveyField<Heated> HEATED = choice("build-up.heated", Heated.class, HowFound.ASK);
+    public static final SurveyField<Sounding> SOUNDING = choice("build-up.sounding", Sounding.class, HowFound.TAP);
+    public static final SurveyField<HazardousLayer> HAZARDOUS_LAYER =
+            choice("build-up.hazardous-layer", HazardousLayer.class, HowFound.LABORATORY);
+    public static final SurveyField<Share> MOISTURE =
+            measure("build-up.moisture", Share.class, Dimension.SHARE, 0, 100, HowFound.METER);
+    public static final SurveyField<Share> DRY_REFERENCE =
+            measure("build-up.dry-reference", Share.class, Dimension.SHARE, 0, 100, HowFound.METER);
+    public static final SurveyField<Joints> JOINTS = choice("build-up.joints", Joints.class, HowFound.LOOK);
+
+    public static final SurveyField<Coating> COATING = choice("condition.coating", Coating.class, HowFound.SOLVENT);
+    public static final SurveyField<Finish> FINISH_NOW = choice("condition.finish-now", Finish.class, HowFound.LOOK);
+    public static final SurveyField<CleaningTrial> CLEANING_TRIAL =
+            choice("condition.cleaning-trial", CleaningTrial.class, HowFound.TRIAL);
+
+    public static final SurveyField<Area> AREA =
+            measure("site.area", Area.class, Dimension.AREA, 0.1, 1_000_000, HowFound.MEASURE);
+    public static final SurveyField<Volume> ROOM_VOLUME =
+            measure("site.room-volume", Volume.class, Dimension.VOLUME, 1_000, 10_000_000_000d, HowFound.MEASURE);
+    public static final SurveyField<Setting> SETTING = choice("site.setting", Setting.class, HowFound.LOOK);
+    public static final SurveyField<Occupied> OCCUPIED = choice("site.occupied", Occupied.class, HowFound.ASK);
+    public static final SurveyField<Presence> OPEN_DOORS = choice("site.open-doors", Presence.class, HowFound.LOOK);
+    public static final SurveyField<Presence> FAN = choice("site.fan", Presence.class, HowFound.LOOK);
+    public static final SurveyField<Presence> DRAIN = choice("site.drain", Presence.class, HowFound.LOOK);
+    public static final SurveyField<Presence> WATER_SUPPLY = choice("site.water-supply", Presence.class, HowFound.LOOK);
+    public static final SurveyField<Slope> SLOPE = choice("site.slope", Slope.class, HowFound.MEASURE);
+    public static final SurveyField<WetUse> WET_USE = choice("site.wet-use", WetUse.class, HowFound.ASK);
+    public static final SurveyField<Voltage> VOLTS =
+            measure("site.volts", Voltage.class, Dimension.VOLTAGE, 12, 1000, HowFound.LOOK);
+    public static final SurveyField<Current> AMPS =
+            measure("site.amps", Current.class, Dimension.CURRENT, 1, 1000, HowFound.LOOK);
+    public static final SurveyField<Access> ACCESS = choice("site.access", Access.class, HowFound.LOOK);
+    public static final SurveyField<Structure> STRUCTURE = choice("site.structure", Structure.class, HowFound.ASK);
+    public static final SurveyField<AreaLoad> FLOOR_LOAD =
+            measure("site.floor-load", AreaLoad.class, Dimension.AREA_LOAD, 0.1, 1000, HowFound.ENGINEER);
+    public static final SurveyField<LoadConfirmed> LOAD_CONFIRMED =
+            choice("site.load-confirmed", LoadConfirmed.class, HowFound.ENGINEER);
+    public static final SurveyField<Historic> HISTORIC = choice("site.historic", Historic.class, HowFound.ASK);
+    public static final SurveyField<Traffic> TRAFFIC = choice("site.traffic", Traffic.class, HowFound.ASK);
+
+    public static final SurveyField<Set<MachineClass>> MACHINES = choices("equipment.machines", MachineClass.class);
+    public static final SurveyField<List<AbrasiveGrade>> GRADES =
+            add("equipment.grades", new FieldKind.Grades(), List.class, HowFound.COUNT);
+    public static final SurveyField<Extractor> EXTRACTOR =
+            choice("equipment.extractor", Extractor.class, HowFound.COUNT);
+    public static final SurveyField<Presence> WET_VACUUM =
+            choice("equipment.wet-vacuum", Presence.class, HowFound.COUNT);
+
+    public static final SurveyField<Goal> GOAL = choice("owner.goal", Goal.class, HowFound.ASK);
+    public static final SurveyField<Gloss> GOAL_GLOSS =
+            measure("owner.gloss", Gloss.class, Dimension.GLOSS, 0, 140, HowFound.ASK);
+
+    private final String name;
+    private final FieldKind kind;
+    private final Class<?> type;
+    private final HowFound howFound;
+
+    private SurveyField(String name, FieldKind kind, Class<?> type, HowFound howFound) {
+        this.name = name;
+        this.kind = kind;
+        this.type = type;
+        this.howFound = howFound;
+    }
+
+    /** All fields in the order of a survey form. */
+    public static List<SurveyField<?>> all() {
+        return List.copyOf(ALL.values());
+    }
+
+    /**
+     * The field with the given name.
+     *
+     * @throws InvalidInputException when there is none
+     */
+    public static SurveyField<?> named(String name) {
+        SurveyField<?> field = ALL.get(name);
+        if (field == null) {
+            throw new InvalidInputException("field", name, "one of " + String.join(", ", ALL.keySet()));
+        }
+        return field;
+    }
+
+    /** Section and field, for example {@code site.area}. */
+    public String name() {
+        return name;
+    }
+
+    /** The part of the name before the dot. */
+    public String section() {
+        return name.substring(0, name.indexOf('.'));
+    }
+
+    /** The part of the name after the dot. */
+    public String shortName() {
+        return name.substring(name.indexOf('.') + 1);
+    }
+
+    public FieldKind kind() {
+        return kind;
+    }
+
+    /** How a crew finds the answer. */
+    public HowFound howFound() {
+        return howFound;
+    }
+
+    /**
+     * Checks a value against the kind and its limits.
+     *
+     * @return the value, typed
+     * @throws InvalidInputException naming this field, the value and what would be accepted
+     */
+    @SuppressWarnings("unchecked")
+    public T check(Object value) {
+        if (!type.isInstance(value)) {
+            throw new InvalidInputException(name, String.valueOf(value), "a " + type.getSimpleName());
+        }
+        if (kind instanceof FieldKind.Measure measure) {
+            Quantity quantity = (Quantity) value;
+            if (!measure.limits().contains(quantity.kept())) {
+                throw new InvalidInputException(name, quantity.print(), printLimits(measure));
+            }
+        }
+        return (T) value;
+    }
+
+    /** What a measure accepts, for an error message. */
+    public static String printLimits(FieldKind.Measure measure) {
+        return "a value from " + plain(measure.limits().low()) + " to "
+                + plain(measure.limits().high()) + " "
+                + measure.dimension().unit().symbol();
+    }
+
+    private static String plain(double value) {
+        return new java.math.BigDecimal(Double.toString(value))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+
+    private static <E extends Enum<E> & Term> SurveyField<E> choice(String name, Class<E> type, HowFound how) {
+        return add(name, new FieldKind.Choice(type), type, how);
+    }
+
+    private static <E extends Enum<E> & Term> SurveyField<Set<E>> choices(String name, Class<E> type) {
+        return add(name, new FieldKind.Choices(type), Set.class, HowFound.COUNT);
+    }
+
+    private static <Q extends Quantity> SurveyField<Q> measure(
+            String name, Class<Q> type, Dimension dimension, double low, double high, HowFound how) {
+        return add(name, new FieldKind.Measure(dimension, Range.of(low, high)), type, how);
+    }
+
+    private static <T> SurveyField<T> add(String name, FieldKind kind, Class<?> type, HowFound how) {
+        SurveyField<T> field = new SurveyField<>(name, kind, type, how);
+        ALL.put(name, field);
+        return field;
+    }
+}

@@ -1,0 +1,15 @@
+package stoneprocess.core.survey;
+
+import stoneprocess.core.term.Term;
+
+/** What a drop of water does in five to ten minutes. */
+public enum WaterDrop implements Term {
+    /** The face stays as it is. */
+    NOT_DARKENED,
+
+    /** Darkens within minutes. */
+    DARKENS_SLOWLY,
+
+    /** Darkens at once. */
+    DARKENS_AT_ONCE
+}

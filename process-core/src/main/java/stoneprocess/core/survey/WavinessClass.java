@@ -1,0 +1,12 @@
+package stoneprocess.core.survey;
+
+import stoneprocess.core.term.Term;
+
+/** Departure from a 3 m straightedge. */
+public enum WavinessClass implements Term {
+    /** Flat enough for a single disc. */
+    FLAT,
+
+    /** Wants rigid plates. */
+    WAVY
+}

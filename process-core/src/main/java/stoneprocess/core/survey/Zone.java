@@ -1,0 +1,41 @@
+package stoneprocess.core.survey;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Share;
+
+/**
+ * A part of the floor that wears in its own way.
+ *
+ * @param name the name by which readings refer to it
+ * @param kind what sort of part it is
+ * @param share share of the floor's area, over 0 to 100 %
+ * @param damages what was found; a kind that is not listed is unknown
+ */
+public record Zone(String name, ZoneKind kind, Share share, Map<DamageKind, Damage> damages) {
+    public Zone {
+        if (name.isBlank() || name.length() > 60) {
+            throw new InvalidInputException("name", name, "a name of 1 to 60 characters");
+        }
+        if (share.percent() == 0 || share.percent() > 100) {
+            throw new InvalidInputException("share", share.print(), "a share over 0 and up to 100 %");
+        }
+        EnumMap<DamageKind, Damage> copy = new EnumMap<>(DamageKind.class);
+        copy.putAll(damages);
+        copy.forEach((damageKind, damage) -> {
+            if (damage.kind() != damageKind) {
+                throw new InvalidInputException(
+                        "damages." + damageKind.key(), damage.kind().key(), "its own kind");
+            }
+        });
+        damages = Collections.unmodifiableMap(copy);
+    }
+
+    /** What was found of one kind. */
+    public Answer<Damage> damage(DamageKind damageKind) {
+        Damage damage = damages.get(damageKind);
+        return damage == null ? Answer.unknown() : Answer.known(damage);
+    }
+}
