@@ -30,6 +30,8 @@ public enum Dimension implements Term {
     SHARE(4),
     /** Kept in revolutions a minute to 0.0001 rpm. */
     ROTATION(4),
+    /** A number of things or a grit number, whole. */
+    COUNT(0),
     /** Plane angle, kept in degrees to 0.0001 degree. */
     ANGLE(4);
 

@@ -12,6 +12,7 @@ public sealed interface Quantity extends Comparable<Quantity>
         permits Angle,
                 Area,
                 AreaLoad,
+                Count,
                 Coverage,
                 Current,
                 Gloss,
@@ -71,6 +72,7 @@ public sealed interface Quantity extends Comparable<Quantity>
             case GLOSS -> new Gloss(kept);
             case VOLTAGE -> new Voltage(kept);
             case CURRENT -> new Current(kept);
+            case COUNT -> new Count(kept);
             case POWER -> new Power(kept);
             case SHARE -> new Share(kept);
             case ROTATION -> new Rotation(kept);

@@ -44,6 +44,7 @@ public enum Unit {
     KILOWATT("kW", Dimension.POWER, "1"),
     PERCENT("%", Dimension.SHARE, "1"),
     REVOLUTION_PER_MINUTE("rpm", Dimension.ROTATION, "1"),
+    COUNT("count", Dimension.COUNT, "1"),
     DEGREE("deg", Dimension.ANGLE, "1");
 
     private final String symbol;

@@ -25,7 +25,7 @@ public enum UnitSystem {
             case COVERAGE -> metric ? Unit.LITRE_PER_SQUARE_METRE : Unit.US_FLUID_OUNCE_PER_SQUARE_FOOT;
             case TIME -> quantity.kept() < 120 ? Unit.MINUTE : Unit.HOUR;
             case AREA_LOAD -> metric ? Unit.KILONEWTON_PER_SQUARE_METRE : Unit.POUND_PER_SQUARE_FOOT;
-            case GLOSS, VOLTAGE, CURRENT, POWER, SHARE, ROTATION, ANGLE ->
+            case GLOSS, VOLTAGE, CURRENT, POWER, SHARE, COUNT, ROTATION, ANGLE ->
                 quantity.dimension().unit();
         };
     }

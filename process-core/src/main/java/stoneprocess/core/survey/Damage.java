@@ -1,5 +1,6 @@
 package stoneprocess.core.survey;
 
+import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.parameter.Scale;
@@ -76,12 +77,19 @@ public record Damage(DamageKind kind, Optional<Term> look, Optional<Length> dept
     private int depthClass(Length length, Parameters parameters) {
         return switch (kind) {
             case SCRATCHES -> {
-                // A line too shallow to be felt cannot be measured; what has a depth is at least felt.
-                int felt = ScratchClass.FELT_BY_NAIL.ordinal();
-                int scaled = Scale.of("scratch-depth", ScratchClass.class, parameters)
-                        .classify(length)
-                        .ordinal();
-                yield length.millimetres() == 0 ? 0 : Math.max(felt, scaled);
+                // What has a measurable depth is at least felt.
+                yield length.millimetres() == 0
+                        ? 0
+                        : Scale.of(
+                                        "scratch-depth",
+                                        List.of(
+                                                ScratchClass.FELT_BY_NAIL,
+                                                ScratchClass.FELT_BY_COIN,
+                                                ScratchClass.DEEP,
+                                                ScratchClass.GOUGED),
+                                        parameters)
+                                .classify(length)
+                                .ordinal();
             }
             case LIPPAGE ->
                 Scale.of("lippage", LippageClass.class, parameters)
