@@ -4,7 +4,7 @@ import stoneprocess.core.term.Term;
 
 /** How the contributions to a topic become one decision. */
 public enum PolicyKind implements Term {
-    /** One value: the most cautious that a wish asks for among those that all needs allow and no veto excludes; without a wish that survives, the most cautious that remains. */
+    /** One value among those that all needs allow and no veto excludes: the boldest that a wish asks for, else the most cautious. */
     ONE,
 
     /** Every value asked for stands, unless vetoed. */

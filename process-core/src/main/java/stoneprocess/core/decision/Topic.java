@@ -3,6 +3,7 @@ package stoneprocess.core.decision;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
@@ -21,6 +22,7 @@ public final class Topic<V extends Term> {
     private final List<V> domain;
     private final boolean cautiousFirst;
     private final boolean blocking;
+    private final Optional<V> whenUncertain;
 
     private Topic(
             String id,
@@ -29,7 +31,8 @@ public final class Topic<V extends Term> {
             PolicyKind policy,
             List<V> domain,
             boolean cautiousFirst,
-            boolean blocking) {
+            boolean blocking,
+            Optional<V> whenUncertain) {
         this.id = id;
         this.stage = stage;
         this.scope = scope;
@@ -37,27 +40,39 @@ public final class Topic<V extends Term> {
         this.domain = domain;
         this.cautiousFirst = cautiousFirst;
         this.blocking = blocking;
+        this.whenUncertain = whenUncertain;
     }
 
     /** A topic whose domain is all constants of an enum, in their order. */
     public static <V extends Enum<V> & Term> Topic<V> of(
             String id, Stage stage, Scope scope, PolicyKind policy, Class<V> domain) {
-        return new Topic<>(id, stage, scope, policy, List.of(domain.getEnumConstants()), false, false);
+        return new Topic<>(
+                id, stage, scope, policy, List.of(domain.getEnumConstants()), false, false, Optional.empty());
     }
 
     /** A topic whose policy computes its value. */
     public static Topic<Term> computed(String id, Stage stage, Scope scope, PolicyKind policy) {
-        return new Topic<>(id, stage, scope, policy, List.of(), false, policy == PolicyKind.PATH);
+        return new Topic<>(id, stage, scope, policy, List.of(), false, policy == PolicyKind.PATH, Optional.empty());
     }
 
     /** The same topic, whose domain is declared to run from the most cautious to the boldest value. */
     public Topic<V> cautiousFirst() {
-        return new Topic<>(id, stage, scope, policy, domain, true, blocking);
+        return new Topic<>(id, stage, scope, policy, domain, true, blocking, whenUncertain);
     }
 
     /** The same topic, without which there is no plan: an impasse ends the planning. */
     public Topic<V> blocking() {
-        return new Topic<>(id, stage, scope, policy, domain, cautiousFirst, true);
+        return new Topic<>(id, stage, scope, policy, domain, cautiousFirst, true, whenUncertain);
+    }
+
+    /** The same topic, in which a value that is asked for because of an unknown fact counts as this one instead. */
+    public Topic<V> whenUncertain(V value) {
+        return new Topic<>(id, stage, scope, policy, domain, cautiousFirst, blocking, Optional.of(value));
+    }
+
+    /** What a value counts as when it rests on an unknown fact. */
+    public Optional<V> whenUncertain() {
+        return whenUncertain;
     }
 
     public String id() {

@@ -13,21 +13,6 @@ public enum FinishTask implements Term {
     /** A hand wipe leaves nothing on the cloth. */
     HAND_WIPE,
 
-    /** Moisture as an unworked dry reference. */
-    DRY_TO_REFERENCE,
-
-    /** Wait 24 to 48 h after that. */
-    WAIT_BEFORE_SEALING,
-
-    /** Apply, and wipe the excess off before it dries. */
-    APPLY_AND_WIPE,
-
-    /** Let it cure 24 to 72 h. */
-    CURE,
-
-    /** Check with a water drop. */
-    WATER_DROP_CHECK,
-
     /** Have wet slip measured and the result signed before the floor opens. */
     MEASURE_SLIP,
 

@@ -34,9 +34,6 @@ public enum Upkeep implements Term {
     /** Act when gloss falls under 80 % of the accepted reading, or lanes 10 to 15 GU under corners. */
     WATCH_GLOSS,
 
-    /** Water drop once a year; seal again when it darkens. */
-    RESEAL_CHECK,
-
     /** Keep the coating; no diamond pads on it. */
     KEEP_COATING
 }

@@ -14,6 +14,7 @@ import stoneprocess.core.problem.InvalidInputException;
  * @param locked true for a safety rule, which house rules cannot switch off
  * @param offers keys of the counter-offers that release this rule's demand when it cannot be met
  * @param chapter the stage in which the rule works
+ * @param topic id of the topic that the rule speaks to
  */
 public record Card(
         String id,
@@ -23,7 +24,8 @@ public record Card(
         String since,
         boolean locked,
         List<String> offers,
-        String chapter) {
+        String chapter,
+        String topic) {
     public Card {
         if (!id.matches("[A-Z]{3}-\\d{3}")) {
             throw new InvalidInputException("rule.id", id, "three capital letters, a hyphen and three digits");
@@ -32,6 +34,7 @@ public record Card(
         require(id, "because", because);
         require(id, "since", since);
         require(id, "chapter", chapter);
+        require(id, "topic", topic);
         offers = List.copyOf(offers);
     }
 

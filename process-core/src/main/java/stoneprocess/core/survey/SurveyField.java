@@ -43,7 +43,7 @@ public final class SurveyField<T> {
     public static final SurveyField<StoneMix> MIX = choice("stone.mix", StoneMix.class, HowFound.LOOK);
 
     public static final SurveyField<Length> THICKNESS =
-            measure("build-up.thickness", Length.class, Dimension.LENGTH, 1, 500, HowFound.DRAWINGS);
+            measure("build-up.thickness", Length.class, Dimension.LENGTH, 3, 500, HowFound.DRAWINGS);
     public static final SurveyField<Backing> BACKING = choice("build-up.backing", Backing.class, HowFound.DRAWINGS);
     public static final SurveyField<Bed> BED = choice("build-up.bed", Bed.class, HowFound.DRAWINGS);
     public static final SurveyField<Heated> HEATED = choice("build-up.heated", Heated.class, HowFound.ASK);

@@ -1,0 +1,144 @@
+package stoneprocess.rules;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Properties;
+import java.util.function.UnaryOperator;
+import stoneprocess.core.parameter.Parameter;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.RulebaseStamp;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.source.Card;
+import stoneprocess.rules.house.Overlay;
+import stoneprocess.rules.internal.engine.Chapters;
+import stoneprocess.rules.internal.engine.Engine;
+import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.engine.RulebaseException;
+import stoneprocess.rules.internal.engine.ShippedRules;
+
+/**
+ * A set of rules and numbers, built once and used by any number of advisors and threads. Several rulebases live side by
+ * side.
+ */
+public final class Rulebase {
+    private final List<LoadedRule> rules;
+    private final Parameters parameters;
+    private final RulebaseStamp stamp;
+    private final Engine engine;
+
+    private Rulebase(List<LoadedRule> rules, Parameters parameters, List<String> switchedOff) {
+        this.rules = rules;
+        this.parameters = parameters;
+        this.stamp = new RulebaseStamp(version(), hash(parameters, switchedOff), switchedOff);
+        this.engine = new Engine(rules);
+    }
+
+    /** The shipped rules and numbers. */
+    public static Rulebase standard() {
+        return with(Overlay.none());
+    }
+
+    /**
+     * The shipped rules and numbers as a house changes them.
+     *
+     * @throws InvalidInputException for an unknown rule or parameter, and for a safety rule that is to be switched off
+     */
+    public static Rulebase with(Overlay overlay) {
+        return build(overlay, UnaryOperator.identity());
+    }
+
+    /** The same, with the rules given to the engine in another order; it must make no difference. */
+    static Rulebase build(Overlay overlay, UnaryOperator<List<LoadedRule>> order) {
+        List<LoadedRule> shipped = ShippedRules.load();
+        for (Overlay.SwitchedOff change : overlay.switchedOff()) {
+            requireUnlocked(change.rule(), shipped);
+        }
+        Parameters parameters = Parameters.standard();
+        for (Overlay.Retuned change : overlay.retuned()) {
+            parameters = parameters.with(change.parameter(), change.value());
+        }
+        List<LoadedRule> kept = shipped.stream()
+                .filter(rule -> overlay.switchedOff(rule.id()).isEmpty())
+                .toList();
+        List<String> off = overlay.switchedOff().stream()
+                .map(Overlay.SwitchedOff::rule)
+                .distinct()
+                .sorted()
+                .toList();
+        return new Rulebase(order.apply(kept), parameters, off);
+    }
+
+    private static void requireUnlocked(String id, List<LoadedRule> shipped) {
+        Card card = shipped.stream()
+                .map(LoadedRule::card)
+                .filter(candidate -> candidate.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new InvalidInputException("overlay.rule", id, "the id of a shipped rule"));
+        if (card.locked()) {
+            throw new InvalidInputException(
+                    "overlay.rule", id, "a rule that is not locked; '" + card.title() + "' is a safety rule");
+        }
+    }
+
+    /** The cards of all rules, ordered by id. */
+    public List<Card> cards() {
+        List<Card> cards = new ArrayList<>(rules.stream().map(LoadedRule::card).toList());
+        cards.sort(java.util.Comparator.comparing(Card::id));
+        return List.copyOf(cards);
+    }
+
+    public Parameters parameters() {
+        return parameters;
+    }
+
+    /** Version and hash, as they stand in every recommendation. */
+    public RulebaseStamp stamp() {
+        return stamp;
+    }
+
+    List<LoadedRule> rules() {
+        return rules;
+    }
+
+    Engine engine() {
+        return engine;
+    }
+
+    private static String version() {
+        Properties properties = new Properties();
+        try (InputStream in = Rulebase.class.getResourceAsStream("version.properties")) {
+            if (in == null) {
+                throw new RulebaseException("version.properties is missing from the class path");
+            }
+            properties.load(in);
+        } catch (IOException e) {
+            throw new RulebaseException("version.properties cannot be read", e);
+        }
+        return properties.getProperty("version");
+    }
+
+    private static String hash(Parameters parameters, List<String> switchedOff) {
+        StringBuilder text = new StringBuilder();
+        Chapters.names().forEach(name -> text.append(Chapters.text(name)));
+        for (Parameter parameter : parameters.all()) {
+            text.append(parameter.name())
+                    .append('=')
+                    .append(parameter.value().print())
+                    .append('\n');
+        }
+        switchedOff.forEach(id -> text.append('-').append(id).append('\n'));
+        try {
+            byte[] digest =
+                    MessageDigest.getInstance("SHA-256").digest(text.toString().getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java platform has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package stoneprocess.rules.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.plan.Cut;
+import stoneprocess.core.plan.LastGrit;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.tool.AbrasiveGrade;
+
+/** Decision records of the topics that are computed; each names what went into it. */
+public final class Computed {
+    private Computed() {}
+
+    /** The grit path of a track; an impasse when the grades in use allow none. */
+    public static Outcome gritPath(Subject track, GritPath path, Cut cut, LastGrit last) {
+        List<String> inputs = new ArrayList<>(List.of(
+                Topics.FIRST_CUT.id(),
+                Topics.LAST_GRIT.id(),
+                Topics.BONDS.id(),
+                Topics.STEP_RULE.id(),
+                Topics.TRANSITION.id(),
+                SurveyField.GRADES.name()));
+        inputs.addAll(GritPath.inputs());
+        Optional<List<AbrasiveGrade>> grades = path.plan(cut, last);
+        if (grades.isEmpty()) {
+            return new Impasse(Topics.GRIT_PATH.id(), track, List.of(), List.of(), false);
+        }
+        return new Decision(
+                Topics.GRIT_PATH.id(),
+                track,
+                grades.get().stream().map(AbrasiveGrade::key).toList(),
+                List.of(),
+                List.of(),
+                List.of(),
+                inputs);
+    }
+
+    /** The passes of a step. */
+    public static Decision passes(Subject step, Range<Integer> passes, boolean first) {
+        return figure(
+                Topics.PASSES.id(),
+                step,
+                List.of(passes.low().toString(), passes.high().toString()),
+                Figures.rangeOf(Figures.passesParameter(first)));
+    }
+
+    /** The water of a step; without values when the area is not known. */
+    public static Decision litres(Subject step, AbrasiveGrade grade, Optional<Range<Volume>> litres) {
+        List<String> inputs = new ArrayList<>(Figures.rangeOf(Figures.coverageParameter(grade)));
+        inputs.add(Topics.WATER_LEVEL.id());
+        inputs.add(SurveyField.AREA.name());
+        List<String> values = litres.map(
+                        range -> List.of(range.low().print(), range.high().print()))
+                .orElse(List.of());
+        return figure(Topics.LITRES.id(), step, values, inputs);
+    }
+
+    private static Decision figure(String topic, Subject step, List<String> values, List<String> inputs) {
+        return new Decision(topic, step, values, List.of(), List.of(), List.of(), inputs);
+    }
+}

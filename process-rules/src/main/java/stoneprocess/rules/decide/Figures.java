@@ -1,0 +1,87 @@
+package stoneprocess.rules.decide;
+
+import java.util.List;
+import java.util.Optional;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.AddedWeight;
+import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Count;
+import stoneprocess.core.quantity.Coverage;
+import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.MachineClass;
+
+/** Figures of a step, computed from closed decisions and parameters. All are common practice, of low confidence. */
+public final class Figures {
+    private Figures() {}
+
+    /** Traverses of a bay: one range for the first grade of a track and one for each later grade. */
+    public static Range<Integer> passes(boolean first, Parameters parameters) {
+        Range<Count> range = parameters.range(passesParameter(first), Count.class);
+        return Range.of((int) range.low().number(), (int) range.high().number());
+    }
+
+    static String passesParameter(boolean first) {
+        return first ? "passes.first" : "passes.later";
+    }
+
+    /**
+     * Water for one pass over an area: coverage by bond and grit, times the area. Scant water is the lower half of the
+     * range, generous water the upper half.
+     *
+     * @return the range; empty when the area is not known
+     */
+    public static Optional<Range<Volume>> litres(
+            AbrasiveGrade grade, WaterLevel level, Optional<Area> area, Parameters parameters) {
+        if (area.isEmpty()) {
+            return Optional.empty();
+        }
+        Range<Coverage> coverage = parameters.range(coverageParameter(grade), Coverage.class);
+        double low = coverage.low().litresPerSquareMetre();
+        double high = coverage.high().litresPerSquareMetre();
+        double middle = (low + high) / 2;
+        double from = level == WaterLevel.GENEROUS ? middle : low;
+        double to = level == WaterLevel.SCANT ? middle : high;
+        double squareMetres = area.get().squareMetres();
+        return Optional.of(Range.of(new Volume(from * squareMetres), new Volume(to * squareMetres)));
+    }
+
+    static String coverageParameter(AbrasiveGrade grade) {
+        if (grade.bond() == Bond.METAL) {
+            return "coverage.metal";
+        }
+        if (grade.number() <= 400) {
+            return "coverage.resin-to-400";
+        }
+        return grade.number() <= 1500 ? "coverage.resin-to-1500" : "coverage.resin-finest";
+    }
+
+    /**
+     * Added weight as a mass for a class of machine; machines that take no weight have none.
+     *
+     * @param machine the machine of the step
+     * @param weight how much weight is added, as a class
+     */
+    public static Range<Mass> mass(MachineClass machine, AddedWeight weight, Parameters parameters) {
+        boolean takesWeight = machine == MachineClass.SINGLE_DISC || machine == MachineClass.PLANETARY;
+        if (weight == AddedWeight.NONE || !takesWeight) {
+            return Range.of(new Mass(0), new Mass(0));
+        }
+        Range<Mass> usual = parameters.range("weight." + machine.key(), Mass.class);
+        if (weight == AddedWeight.USUAL) {
+            return usual;
+        }
+        double part = 1 - parameters.get("weight.reduction", Share.class).percent() / 100;
+        return Range.of(
+                new Mass(usual.low().kilograms() * part), new Mass(usual.high().kilograms() * part));
+    }
+
+    static List<String> rangeOf(String parameter) {
+        return List.of(parameter + ".low", parameter + ".high");
+    }
+}

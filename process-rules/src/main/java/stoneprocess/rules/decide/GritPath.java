@@ -1,0 +1,205 @@
+package stoneprocess.rules.decide;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Cut;
+import stoneprocess.core.plan.LastGrit;
+import stoneprocess.core.plan.StepRule;
+import stoneprocess.core.plan.TransitionUse;
+import stoneprocess.core.quantity.Count;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.GritSequence;
+
+/**
+ * The path of grades from the first cut to the last grade. Numbers are compared inside one sequence only. A step is
+ * legal when
+ *
+ * <ul>
+ *   <li>inside a bond the number rises by no more than the largest tolerated ratio, which is wider for metal;
+ *   <li>from metal to transition or resin the number stays or falls a little, since metal cuts deeper than its number,
+ *       and metal is not left before it has become fine enough;
+ *   <li>from transition to resin the number stays, or moves by about a factor of two.
+ * </ul>
+ *
+ * Among legal paths the one with the fewest jumps over the usual ratio wins, then the one with the fewest grades.
+ */
+public final class GritPath {
+    private final GritSequence sequence;
+    private final Set<Bond> bonds;
+    private final StepRule stepRule;
+    private final TransitionUse transition;
+    private final double aim;
+    private final double most;
+    private final double metalMost;
+    private final double leaveMetalFrom;
+    private final double nearEnough;
+    private final int refreshSteps;
+    private final int refreshCoarsest;
+
+    /**
+     * @param sequence the grades in use
+     * @param bonds the bonds that may be used on the floor
+     * @param stepRule whether grades may be skipped
+     * @param transition whether a transition bond follows metal where the sequence has one
+     * @param parameters the ratios
+     */
+    public GritPath(
+            GritSequence sequence,
+            Set<Bond> bonds,
+            StepRule stepRule,
+            TransitionUse transition,
+            Parameters parameters) {
+        this.sequence = sequence;
+        this.bonds = Set.copyOf(bonds);
+        this.stepRule = stepRule;
+        this.transition = transition;
+        this.aim = ratio(parameters, "step-ratio.aim");
+        this.most = ratio(parameters, "step-ratio.most");
+        this.metalMost = ratio(parameters, "step-ratio.metal-most");
+        this.nearEnough = ratio(parameters, "step-ratio.same-grade");
+        this.leaveMetalFrom = parameters.get("metal.leave-from", Count.class).number();
+        this.refreshSteps = (int) parameters.get("refresh.steps", Count.class).number();
+        this.refreshCoarsest =
+                (int) parameters.get("refresh.coarsest", Count.class).number();
+    }
+
+    private static double ratio(Parameters parameters, String name) {
+        return parameters.get(name, Share.class).percent() / 100;
+    }
+
+    /** The names of the parameters that go into a path. */
+    static List<String> inputs() {
+        return List.of(
+                "step-ratio.aim",
+                "step-ratio.most",
+                "step-ratio.metal-most",
+                "step-ratio.same-grade",
+                "metal.leave-from",
+                "refresh.steps",
+                "refresh.coarsest");
+    }
+
+    /** The path, coarse to fine; empty when the grades in use allow none. */
+    public Optional<List<AbrasiveGrade>> plan(Cut cut, LastGrit lastGrit) {
+        Optional<AbrasiveGrade> end = last(lastGrit);
+        if (end.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<AbrasiveGrade> start = cut == Cut.REFRESH ? Optional.of(refreshFrom(end.get())) : first(cut);
+        if (start.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean alreadyFiner = start.get().bond() == Bond.RESIN
+                && start.get().number() > end.get().number();
+        AbrasiveGrade from = alreadyFiner ? end.get() : start.get();
+        return Optional.ofNullable(best(from, end.get(), new HashMap<>())).map(Candidate::path);
+    }
+
+    /** True when one grade may follow another. */
+    public boolean legal(AbrasiveGrade from, AbrasiveGrade to) {
+        if (!bonds.contains(from.bond()) || !bonds.contains(to.bond())) {
+            return false;
+        }
+        double ratio = (double) to.number() / from.number();
+        if (from.bond() == to.bond()) {
+            if (ratio <= 1) {
+                return false;
+            }
+            if (stepRule == StepRule.NO_SKIP && !next(from).equals(Optional.of(to))) {
+                return false;
+            }
+            return ratio <= (from.bond() == Bond.METAL ? metalMost : most);
+        }
+        if (from.bond() == Bond.METAL) {
+            boolean fineEnough = from.number() >= leaveMetalFrom || next(from).isEmpty();
+            boolean skipsTransition = to.bond() == Bond.RESIN && wantsTransition();
+            return fineEnough && !skipsTransition && ratio <= 1 && ratio >= 1 / aim;
+        }
+        boolean forward = from.bond() == Bond.TRANSITION && to.bond() == Bond.RESIN;
+        return forward && ratio >= 1 / aim && ratio <= (stepRule == StepRule.NO_SKIP ? 1 : aim);
+    }
+
+    private boolean wantsTransition() {
+        return transition == TransitionUse.USE
+                && bonds.contains(Bond.TRANSITION)
+                && !sequence.grades(Bond.TRANSITION).isEmpty();
+    }
+
+    private Optional<AbrasiveGrade> next(AbrasiveGrade grade) {
+        List<AbrasiveGrade> grades = sequence.grades(grade.bond());
+        int index = grades.indexOf(grade) + 1;
+        return index < grades.size() ? Optional.of(grades.get(index)) : Optional.empty();
+    }
+
+    private Optional<AbrasiveGrade> last(LastGrit lastGrit) {
+        return sequence.nearest(Bond.RESIN, lastGrit.number()).filter(grade -> {
+            double ratio = (double) grade.number() / lastGrit.number();
+            return ratio <= nearEnough && ratio >= 1 / aim;
+        });
+    }
+
+    private Optional<AbrasiveGrade> first(Cut cut) {
+        if (!bonds.contains(cut.bond())) {
+            return Optional.empty();
+        }
+        return sequence.nearest(cut.bond(), cut.number()).filter(grade -> {
+            double ratio = (double) grade.number() / cut.number();
+            return ratio <= nearEnough && ratio >= 1 / nearEnough;
+        });
+    }
+
+    private AbrasiveGrade refreshFrom(AbrasiveGrade end) {
+        List<AbrasiveGrade> resin = sequence.grades(Bond.RESIN);
+        int last = resin.indexOf(end);
+        int index = Math.max(0, last - refreshSteps + 1);
+        while (index < last && resin.get(index).number() < refreshCoarsest) {
+            index++;
+        }
+        return resin.get(index);
+    }
+
+    private record Candidate(List<AbrasiveGrade> path, int wideJumps) {}
+
+    private static final Comparator<Candidate> BEST = Comparator.comparingInt(Candidate::wideJumps)
+            .thenComparingInt(candidate -> candidate.path().size())
+            .thenComparing(candidate -> candidate.path().toString());
+
+    /** The best path from a grade to the end; null when there is none. */
+    private @org.jspecify.annotations.Nullable Candidate best(
+            AbrasiveGrade from, AbrasiveGrade end, Map<AbrasiveGrade, Optional<Candidate>> memo) {
+        if (from.equals(end)) {
+            return new Candidate(List.of(end), 0);
+        }
+        Optional<Candidate> known = memo.get(from);
+        if (known != null) {
+            return known.orElse(null);
+        }
+        Candidate best = null;
+        for (AbrasiveGrade to : sequence.grades()) {
+            if (!legal(from, to)) {
+                continue;
+            }
+            Candidate rest = best(to, end, memo);
+            if (rest != null) {
+                List<AbrasiveGrade> path = new ArrayList<>();
+                path.add(from);
+                path.addAll(rest.path());
+                boolean wide = from.bond() == to.bond() && (double) to.number() / from.number() > aim;
+                Candidate candidate = new Candidate(List.copyOf(path), rest.wideJumps() + (wide ? 1 : 0));
+                if (best == null || BEST.compare(candidate, best) < 0) {
+                    best = candidate;
+                }
+            }
+        }
+        memo.put(from, Optional.ofNullable(best));
+        return best;
+    }
+}

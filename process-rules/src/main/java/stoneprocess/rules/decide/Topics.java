@@ -1,0 +1,174 @@
+package stoneprocess.rules.decide;
+
+import java.util.List;
+import stoneprocess.core.decision.PolicyKind;
+import stoneprocess.core.decision.Scope;
+import stoneprocess.core.decision.Stage;
+import stoneprocess.core.decision.Topic;
+import stoneprocess.core.plan.Acceptance;
+import stoneprocess.core.plan.AddedWeight;
+import stoneprocess.core.plan.Check;
+import stoneprocess.core.plan.Cut;
+import stoneprocess.core.plan.Densifier;
+import stoneprocess.core.plan.FinishTask;
+import stoneprocess.core.plan.Handling;
+import stoneprocess.core.plan.Hazard;
+import stoneprocess.core.plan.LastGrit;
+import stoneprocess.core.plan.PickUp;
+import stoneprocess.core.plan.PolishingAgent;
+import stoneprocess.core.plan.Repair;
+import stoneprocess.core.plan.Sealer;
+import stoneprocess.core.plan.SlurryRoute;
+import stoneprocess.core.plan.StepRule;
+import stoneprocess.core.plan.Task;
+import stoneprocess.core.plan.TestArea;
+import stoneprocess.core.plan.TransitionUse;
+import stoneprocess.core.plan.Upkeep;
+import stoneprocess.core.plan.Verdict;
+import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.stone.Family;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.MachineClass;
+
+/**
+ * The table of topics: every decision with its stage, subject, policy and domain, in the order in which they close. A
+ * rule contributes to these and to nothing else.
+ */
+public final class Topics {
+    public static final Topic<Family> STONE =
+            Topic.of("stone", Stage.SURVEY, Scope.FLOOR, PolicyKind.REMAINS, Family.class);
+
+    public static final Topic<Verdict> VERDICT = Topic.of(
+                    "verdict", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.PRECEDENCE, Verdict.class)
+            .cautiousFirst()
+            .whenUncertain(Verdict.HOLD);
+    public static final Topic<Finish> FINISH = Topic.of(
+                    "finish", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.ONE, Finish.class)
+            .cautiousFirst()
+            .blocking();
+    public static final Topic<Bond> BONDS =
+            Topic.of("bonds", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.REMAINS, Bond.class);
+    public static final Topic<Task> PREPARATION =
+            Topic.of("preparation", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.ALL, Task.class);
+    public static final Topic<Acceptance> ACCEPTANCES =
+            Topic.of("acceptances", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.ALL, Acceptance.class);
+
+    public static final Topic<Cut> FIRST_CUT = Topic.of(
+                    "first-cut", Stage.FIRST_CUT, Scope.FLOOR, PolicyKind.ONE, Cut.class)
+            .cautiousFirst()
+            .blocking();
+    public static final Topic<Repair> REPAIRS =
+            Topic.of("repairs", Stage.FIRST_CUT, Scope.FLOOR, PolicyKind.ALL, Repair.class);
+    public static final Topic<TestArea> TEST_AREA =
+            Topic.of("test-area", Stage.FIRST_CUT, Scope.FLOOR, PolicyKind.PRECEDENCE, TestArea.class);
+
+    public static final Topic<LastGrit> LAST_GRIT =
+            Topic.of("last-grit", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.ONE, LastGrit.class);
+    public static final Topic<StepRule> STEP_RULE =
+            Topic.of("step-rule", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.PRECEDENCE, StepRule.class);
+    public static final Topic<TransitionUse> TRANSITION =
+            Topic.of("transition", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.PRECEDENCE, TransitionUse.class);
+    public static final Topic<Term> GRIT_PATH =
+            Topic.computed("grit-path", Stage.SEQUENCE, Scope.TRACK, PolicyKind.PATH);
+
+    public static final Topic<MachineClass> MACHINE = Topic.of(
+                    "machine", Stage.EQUIPMENT, Scope.STEP, PolicyKind.FEWEST_CHANGES, MachineClass.class)
+            .blocking();
+    public static final Topic<AddedWeight> ADDED_WEIGHT = Topic.of(
+                    "added-weight", Stage.EQUIPMENT, Scope.STEP, PolicyKind.ONE, AddedWeight.class)
+            .cautiousFirst();
+
+    public static final Topic<WaterLevel> WATER_LEVEL = Topic.of(
+                    "water-level", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.ONE, WaterLevel.class)
+            .cautiousFirst();
+    public static final Topic<Term> PASSES =
+            Topic.computed("passes", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.COMPUTED);
+    public static final Topic<Term> LITRES =
+            Topic.computed("litres", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.COMPUTED);
+    public static final Topic<Handling> HANDLING =
+            Topic.of("handling", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.ALL, Handling.class);
+    public static final Topic<PickUp> PICK_UP =
+            Topic.of("pick-up", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.PRECEDENCE, PickUp.class);
+    public static final Topic<Check> CHECKS =
+            Topic.of("checks", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.ALL, Check.class);
+    public static final Topic<SlurryRoute> SLURRY =
+            Topic.of("slurry", Stage.WATER_AND_PASSES, Scope.FLOOR, PolicyKind.ALL, SlurryRoute.class);
+
+    public static final Topic<PolishingAgent> POLISHING_AGENT = Topic.of(
+                    "polishing-agent", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, PolishingAgent.class)
+            .cautiousFirst();
+    public static final Topic<Densifier> DENSIFIER = Topic.of(
+                    "densifier", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, Densifier.class)
+            .cautiousFirst();
+    public static final Topic<Sealer> SEALER = Topic.of(
+                    "sealer", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, Sealer.class)
+            .cautiousFirst();
+    public static final Topic<FinishTask> FINISH_TASKS =
+            Topic.of("finish-tasks", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, FinishTask.class);
+    public static final Topic<Upkeep> UPKEEP =
+            Topic.of("upkeep", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, Upkeep.class);
+
+    public static final Topic<Hazard> WARNINGS =
+            Topic.of("warnings", Stage.SAFETY, Scope.FLOOR, PolicyKind.ALL, Hazard.class);
+
+    private static final List<Topic<? extends Term>> ALL = List.of(
+            STONE,
+            VERDICT,
+            FINISH,
+            BONDS,
+            PREPARATION,
+            ACCEPTANCES,
+            FIRST_CUT,
+            REPAIRS,
+            TEST_AREA,
+            LAST_GRIT,
+            STEP_RULE,
+            TRANSITION,
+            GRIT_PATH,
+            MACHINE,
+            ADDED_WEIGHT,
+            WATER_LEVEL,
+            PASSES,
+            LITRES,
+            HANDLING,
+            PICK_UP,
+            CHECKS,
+            SLURRY,
+            POLISHING_AGENT,
+            DENSIFIER,
+            SEALER,
+            FINISH_TASKS,
+            UPKEEP,
+            WARNINGS);
+
+    private Topics() {}
+
+    /** All topics in the order in which they close. */
+    public static List<Topic<? extends Term>> all() {
+        return ALL;
+    }
+
+    /** The topics of one stage in the order in which they close. */
+    public static List<Topic<? extends Term>> of(Stage stage) {
+        return ALL.stream().filter(topic -> topic.stage() == stage).toList();
+    }
+
+    /**
+     * The topic with the given id.
+     *
+     * @throws InvalidInputException when there is none
+     */
+    public static Topic<? extends Term> named(String id) {
+        return ALL.stream()
+                .filter(topic -> topic.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new InvalidInputException(
+                        "topic",
+                        id,
+                        "one of "
+                                + String.join(", ", ALL.stream().map(Topic::id).toList())));
+    }
+}

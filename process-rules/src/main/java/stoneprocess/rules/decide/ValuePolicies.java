@@ -1,0 +1,169 @@
+package stoneprocess.rules.decide;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stoneprocess.core.decision.ContributionKind;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
+import stoneprocess.core.term.Term;
+
+/**
+ * The policies that close a topic over a domain of values: one, all, precedence, remains. Their outcome depends on the
+ * set of contributions only, not on their order.
+ */
+public final class ValuePolicies {
+    private ValuePolicies() {}
+
+    /** Closes a topic for a subject by the topic's declared policy. */
+    public static <V extends Term> Outcome close(Topic<V> topic, Subject subject, List<Said> said) {
+        return switch (topic.policy()) {
+            case ONE -> one(topic, subject, said);
+            case ALL -> all(topic, subject, said);
+            case PRECEDENCE -> precedence(topic, subject, said);
+            case REMAINS -> remains(topic, subject, said);
+            case PATH, FEWEST_CHANGES, COMPUTED ->
+                throw new IllegalArgumentException(topic + " is not closed by a policy over values");
+        };
+    }
+
+    /** The values of the domain that all needs allow and no veto excludes, in the domain's order. */
+    public static <V extends Term> List<V> allowed(Topic<V> topic, List<Said> said) {
+        return topic.domain().stream()
+                .filter(value -> said.stream().allMatch(one -> permits(one, value)))
+                .toList();
+    }
+
+    static boolean permits(Said said, Term value) {
+        boolean listed = said.contribution().values().contains(value);
+        return switch (said.contribution().kind()) {
+            case NEED -> listed;
+            case VETO -> !listed;
+            case WISH -> true;
+        };
+    }
+
+    static List<Reason> reasons(List<Said> said, ContributionKind kind) {
+        return said.stream()
+                .filter(one -> one.contribution().kind() == kind)
+                .map(Said::reason)
+                .toList();
+    }
+
+    static Impasse impasse(Topic<?> topic, Subject subject, List<Said> said) {
+        List<Reason> needs = reasons(said, ContributionKind.NEED);
+        List<Reason> vetoes = reasons(said, ContributionKind.VETO);
+        boolean untilKnown = said.stream()
+                .filter(one -> one.contribution().kind() != ContributionKind.WISH)
+                .anyMatch(one -> !one.reason().certain());
+        return new Impasse(topic.id(), subject, needs, vetoes, untilKnown);
+    }
+
+    private static <V extends Term> Outcome one(Topic<V> topic, Subject subject, List<Said> said) {
+        List<V> allowed = allowed(topic, said);
+        if (allowed.isEmpty()) {
+            return impasse(topic, subject, said);
+        }
+        int boldest = -1;
+        for (Said one : said) {
+            boldest = Math.max(boldest, pick(one, allowed).map(allowed::indexOf).orElse(-1));
+        }
+        V value = allowed.get(Math.max(boldest, 0));
+        List<Reason> won = new ArrayList<>();
+        List<Reason> outweighed = new ArrayList<>();
+        List<Reason> vetoed = new ArrayList<>();
+        for (Said one : said) {
+            if (one.contribution().kind() != ContributionKind.WISH) {
+                won.add(one.reason());
+                continue;
+            }
+            Optional<V> picked = pick(one, allowed);
+            if (picked.isEmpty()) {
+                vetoed.add(one.reason());
+            } else if (picked.get().equals(value)) {
+                won.add(one.reason());
+            } else {
+                outweighed.add(one.reason());
+            }
+        }
+        return new Decision(topic.id(), subject, List.of(value.key()), won, outweighed, vetoed, List.of());
+    }
+
+    /** The best ranked value of a wish that is allowed. */
+    private static <V extends Term> Optional<V> pick(Said said, List<V> allowed) {
+        if (said.contribution().kind() != ContributionKind.WISH) {
+            return Optional.empty();
+        }
+        List<? extends Term> ranked = said.contribution().values();
+        return ranked.stream()
+                .flatMap(wanted -> allowed.stream().filter(value -> value.equals(wanted)))
+                .findFirst();
+    }
+
+    private static <V extends Term> Outcome all(Topic<V> topic, Subject subject, List<Said> said) {
+        Set<Term> asked = new LinkedHashSet<>();
+        Set<Term> excluded = new LinkedHashSet<>();
+        for (Said one : said) {
+            boolean veto = one.contribution().kind() == ContributionKind.VETO;
+            (veto ? excluded : asked).addAll(one.contribution().values());
+        }
+        List<String> stand = topic.domain().stream()
+                .filter(asked::contains)
+                .filter(value -> !excluded.contains(value))
+                .map(Term::key)
+                .toList();
+        List<Reason> won = new ArrayList<>();
+        List<Reason> vetoed = new ArrayList<>();
+        for (Said one : said) {
+            boolean lost = one.contribution().kind() != ContributionKind.VETO
+                    && excluded.containsAll(one.contribution().values());
+            (lost ? vetoed : won).add(one.reason());
+        }
+        return new Decision(topic.id(), subject, stand, won, List.of(), vetoed, List.of());
+    }
+
+    private static <V extends Term> Outcome precedence(Topic<V> topic, Subject subject, List<Said> said) {
+        V value = topic.domain().get(topic.domain().size() - 1);
+        for (Said one : said) {
+            V asked = asked(topic, one);
+            if (topic.domain().indexOf(asked) < topic.domain().indexOf(value)) {
+                value = asked;
+            }
+        }
+        List<Reason> won = new ArrayList<>();
+        List<Reason> outweighed = new ArrayList<>();
+        for (Said one : said) {
+            (asked(topic, one).equals(value) ? won : outweighed).add(one.reason());
+        }
+        return new Decision(topic.id(), subject, List.of(value.key()), won, outweighed, List.of(), List.of());
+    }
+
+    /** What one contribution asks for: its first value, or the stand-in when it rests on an unknown fact. */
+    @SuppressWarnings("unchecked")
+    private static <V extends Term> V asked(Topic<V> topic, Said said) {
+        V first = (V) said.contribution().values().get(0);
+        if (said.reason().certain() || topic.whenUncertain().isEmpty()) {
+            return first;
+        }
+        return topic.whenUncertain().get();
+    }
+
+    private static <V extends Term> Outcome remains(Topic<V> topic, Subject subject, List<Said> said) {
+        List<V> allowed = allowed(topic, said);
+        if (allowed.isEmpty()) {
+            return impasse(topic, subject, said);
+        }
+        List<Reason> won = said.stream()
+                .filter(one -> one.contribution().kind() != ContributionKind.WISH)
+                .map(Said::reason)
+                .toList();
+        List<Reason> outweighed = reasons(said, ContributionKind.WISH);
+        return new Decision(topic.id(), subject, Term.keys(allowed), won, outweighed, List.of(), List.of());
+    }
+}

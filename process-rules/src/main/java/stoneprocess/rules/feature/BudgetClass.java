@@ -1,0 +1,12 @@
+package stoneprocess.rules.feature;
+
+import stoneprocess.core.term.Term;
+
+/** How much stone may be taken off in the life of the floor. */
+public enum BudgetClass implements Term {
+    /** A hone; no grinding. */
+    SMALL,
+
+    /** Grinding is possible. */
+    AMPLE
+}

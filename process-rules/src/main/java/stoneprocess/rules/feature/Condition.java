@@ -1,0 +1,129 @@
+package stoneprocess.rules.feature;
+
+import java.util.Set;
+import stoneprocess.core.survey.CleaningTrial;
+import stoneprocess.core.survey.Coating;
+import stoneprocess.core.survey.EtchClass;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.LippageClass;
+import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.WavinessClass;
+import stoneprocess.core.survey.WearClass;
+
+/** What happened to the floor. */
+public final class Condition {
+    private Condition() {}
+
+    /** What lies on the face. */
+    public record Coated(Set<Coating> mayBe) implements Feature<Coating> {
+        public Coated {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** The finish it has now. */
+    public record PresentFinish(Set<Finish> mayBe) implements Feature<Finish> {
+        public PresentFinish {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Whether cleaning alone was tried. */
+    public record CleaningTried(Set<CleaningTrial> mayBe) implements Feature<CleaningTrial> {
+        public CleaningTried {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Scratches that cover more than local repairs would. */
+    public record Scratches(Set<ScratchClass> mayBe) implements Feature<ScratchClass> {
+        public Scratches {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Worse scratches in a few places. */
+    public record LocalScratches(Set<ScratchClass> mayBe) implements Feature<ScratchClass> {
+        public LocalScratches {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Dullness without lines. */
+    public record Wear(Set<WearClass> mayBe) implements Feature<WearClass> {
+        public Wear {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Etches that cover more than local repairs would. */
+    public record Etches(Set<EtchClass> mayBe) implements Feature<EtchClass> {
+        public Etches {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Worse etches in a few places. */
+    public record LocalEtches(Set<EtchClass> mayBe) implements Feature<EtchClass> {
+        public LocalEtches {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Lippage of more joints than local repairs would ease. */
+    public record Lippage(Set<LippageClass> mayBe) implements Feature<LippageClass> {
+        public Lippage {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Higher lippage at a few joints. */
+    public record LocalLippage(Set<LippageClass> mayBe) implements Feature<LippageClass> {
+        public LocalLippage {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Departure from a straightedge. */
+    public record Waviness(Set<WavinessClass> mayBe) implements Feature<WavinessClass> {
+        public Waviness {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Cracks, chips and holes. */
+    public record Cracks(Set<Presence> mayBe) implements Feature<Presence> {
+        public Cracks {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Oil stains. */
+    public record OilStains(Set<Presence> mayBe) implements Feature<Presence> {
+        public OilStains {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Organic stains. */
+    public record OrganicStains(Set<Presence> mayBe) implements Feature<Presence> {
+        public OrganicStains {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Rust stains. */
+    public record RustStains(Set<Presence> mayBe) implements Feature<Presence> {
+        public RustStains {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Salts, flaking. */
+    public record Salts(Set<Presence> mayBe) implements Feature<Presence> {
+        public Salts {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+}

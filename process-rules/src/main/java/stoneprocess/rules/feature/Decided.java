@@ -1,0 +1,72 @@
+package stoneprocess.rules.feature;
+
+import java.util.Set;
+import stoneprocess.core.plan.Cut;
+import stoneprocess.core.plan.Densifier;
+import stoneprocess.core.plan.LastGrit;
+import stoneprocess.core.plan.PolishingAgent;
+import stoneprocess.core.plan.Sealer;
+import stoneprocess.core.plan.Verdict;
+import stoneprocess.core.stone.MetalBondUse;
+import stoneprocess.core.survey.Finish;
+
+/** Closed decisions that later stages read. */
+public final class Decided {
+    private Decided() {}
+
+    /** Whether the work may go ahead. */
+    public record Permission(Set<Verdict> mayBe) implements Feature<Verdict> {
+        public Permission {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Whether metal bond may be used on this floor. */
+    public record MetalBond(Set<MetalBondUse> mayBe) implements Feature<MetalBondUse> {
+        public MetalBond {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** The finish that is aimed at. */
+    public record FinishDecided(Set<Finish> mayBe) implements Feature<Finish> {
+        public FinishDecided {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** The first cut. */
+    public record StartCut(Set<Cut> mayBe) implements Feature<Cut> {
+        public StartCut {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** The last grade. */
+    public record EndGrit(Set<LastGrit> mayBe) implements Feature<LastGrit> {
+        public EndGrit {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Protection. */
+    public record Sealing(Set<Sealer> mayBe) implements Feature<Sealer> {
+        public Sealing {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Powder after the last grade. */
+    public record Powder(Set<PolishingAgent> mayBe) implements Feature<PolishingAgent> {
+        public Powder {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Densifier. */
+    public record Densifying(Set<Densifier> mayBe) implements Feature<Densifier> {
+        public Densifying {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+}

@@ -1,0 +1,37 @@
+package stoneprocess.rules.feature;
+
+import java.util.Set;
+import stoneprocess.core.survey.Extractor;
+import stoneprocess.core.survey.Presence;
+import stoneprocess.core.tool.MachineClass;
+
+/** What is on hand. */
+public final class Equipment {
+    private Equipment() {}
+
+    /** Dust extraction. */
+    public record ExtractorOnHand(Set<Extractor> mayBe) implements Feature<Extractor> {
+        public ExtractorOnHand {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** A wet vacuum. */
+    public record WetVacuumOnHand(Set<Presence> mayBe) implements Feature<Presence> {
+        public WetVacuumOnHand {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /**
+     * Whether a class of machine is on hand. There is one fact for each class.
+     *
+     * @param machine the class of machine
+     * @param mayBe present, none, or both when nobody said
+     */
+    public record MachineOnHand(MachineClass machine, Set<Presence> mayBe) implements Feature<Presence> {
+        public MachineOnHand {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+}

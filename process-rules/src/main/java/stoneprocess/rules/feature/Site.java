@@ -1,0 +1,109 @@
+package stoneprocess.rules.feature;
+
+import java.util.Set;
+import stoneprocess.core.survey.Access;
+import stoneprocess.core.survey.Historic;
+import stoneprocess.core.survey.LoadConfirmed;
+import stoneprocess.core.survey.Occupied;
+import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.Setting;
+import stoneprocess.core.survey.Slope;
+import stoneprocess.core.survey.Structure;
+import stoneprocess.core.survey.Traffic;
+import stoneprocess.core.survey.WetUse;
+
+/** The place of the work. */
+public final class Site {
+    private Site() {}
+
+    /** How large the floor is. */
+    public record FloorSize(Set<SizeClass> mayBe) implements Feature<SizeClass> {
+        public FloorSize {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Indoors or outdoors. */
+    public record Place(Set<Setting> mayBe) implements Feature<Setting> {
+        public Place {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Other people. */
+    public record PeopleAbout(Set<Occupied> mayBe) implements Feature<Occupied> {
+        public PeopleAbout {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** A floor drain. */
+    public record FloorDrain(Set<Presence> mayBe) implements Feature<Presence> {
+        public FloorDrain {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Water on site. */
+    public record TapWater(Set<Presence> mayBe) implements Feature<Presence> {
+        public TapWater {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Level or sloped. */
+    public record Slopes(Set<Slope> mayBe) implements Feature<Slope> {
+        public Slopes {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How wet it gets in use. */
+    public record UsedWet(Set<WetUse> mayBe) implements Feature<WetUse> {
+        public UsedWet {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** What the circuit carries. */
+    public record PowerSupply(Set<SupplyClass> mayBe) implements Feature<SupplyClass> {
+        public PowerSupply {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How a machine reaches it. */
+    public record Reached(Set<Access> mayBe) implements Feature<Access> {
+        public Reached {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** What carries it. */
+    public record CarriedBy(Set<Structure> mayBe) implements Feature<Structure> {
+        public CarriedBy {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Who confirmed the load. */
+    public record LoadConfirmedBy(Set<LoadConfirmed> mayBe) implements Feature<LoadConfirmed> {
+        public LoadConfirmedBy {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Whether it is protected. */
+    public record HistoricFabric(Set<Historic> mayBe) implements Feature<Historic> {
+        public HistoricFabric {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How much it is walked on. */
+    public record FootTraffic(Set<Traffic> mayBe) implements Feature<Traffic> {
+        public FootTraffic {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+}

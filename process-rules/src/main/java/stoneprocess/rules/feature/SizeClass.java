@@ -1,0 +1,15 @@
+package stoneprocess.rules.feature;
+
+import stoneprocess.core.term.Term;
+
+/** How large the floor is. */
+public enum SizeClass implements Term {
+    /** A single disc does it. */
+    SMALL,
+
+    /** By flatness and access. */
+    MIDDLE,
+
+    /** A heavy machine pays. */
+    LARGE
+}

@@ -1,0 +1,17 @@
+package stoneprocess.rules.feature;
+
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.tool.Bond;
+
+/**
+ * One grade of one track, as the sequence was decided. Always known.
+ *
+ * @param subject what contributions about this step are about
+ * @param track the track
+ * @param bond bond of the grade
+ * @param grit how fine the grade is
+ * @param order where it stands in the track
+ * @param end whether it is the last
+ */
+public record Step(Subject.OfStep subject, TrackKind track, Bond bond, GritClass grit, StepOrder order, StepEnd end) {}

@@ -1,0 +1,31 @@
+package stoneprocess.rules.feature;
+
+import java.util.Set;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.Goal;
+
+/** What the owner wants. */
+public final class Wishes {
+    private Wishes() {}
+
+    /** The owner's words. */
+    public record OwnerGoal(Set<Goal> mayBe) implements Feature<Goal> {
+        public OwnerGoal {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** The class of finish that is wanted. */
+    public record WantedFinish(Set<Finish> mayBe) implements Feature<Finish> {
+        public WantedFinish {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Whether the floor already has it. */
+    public record FinishToGo(Set<FinishGap> mayBe) implements Feature<FinishGap> {
+        public FinishToGo {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+}

@@ -1,0 +1,191 @@
+package stoneprocess.rules.internal.assemble;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.plan.AddedWeight;
+import stoneprocess.core.plan.CounterOffer;
+import stoneprocess.core.plan.Densifier;
+import stoneprocess.core.plan.Hazard;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PolishingAgent;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.RulebaseStamp;
+import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.plan.Sealer;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.plan.Step;
+import stoneprocess.core.plan.TestArea;
+import stoneprocess.core.plan.Track;
+import stoneprocess.core.plan.Verdict;
+import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.rules.decide.Figures;
+import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.internal.classify.Situation;
+import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.run.Run;
+
+/** Makes a recommendation of a finished run. Decides nothing. */
+public final class Assembler {
+    private final Run run;
+    private final Situation situation;
+    private final List<LoadedRule> rules;
+
+    private Assembler(Run run, List<LoadedRule> rules) {
+        this.run = run;
+        this.situation = run.situation();
+        this.rules = rules;
+    }
+
+    /**
+     * The recommendation of a run.
+     *
+     * @param run the finished run
+     * @param rules the rules that it ran with
+     * @param stamp which rulebase that was
+     */
+    public static Recommendation assemble(Run run, List<LoadedRule> rules, RulebaseStamp stamp) {
+        return new Assembler(run, rules).assemble(stamp);
+    }
+
+    private Recommendation assemble(RulebaseStamp stamp) {
+        List<Impasse> blocking = run.cutsPlanned()
+                ? run.outcomes().stream()
+                        .filter(Impasse.class::isInstance)
+                        .map(Impasse.class::cast)
+                        .filter(impasse -> Topics.named(impasse.topic()).isBlocking())
+                        .toList()
+                : List.of();
+        Verdict verdict = situation.values(Topics.VERDICT).get(0);
+        Status status = status(verdict, !blocking.isEmpty());
+        boolean planned = status == Status.PLANNED || status == Status.PROVISIONAL;
+        return new Recommendation(
+                status,
+                planned ? Optional.of(plan()) : Optional.empty(),
+                status == Status.REFUSED ? verdictReasons() : List.of(),
+                warnings(),
+                Questions.of(run, rules),
+                offers(blocking),
+                run.outcomes(),
+                situation.survey(),
+                situation.sequence(),
+                situation.parameters(),
+                stamp);
+    }
+
+    private static Status status(Verdict verdict, boolean blocked) {
+        if (verdict == Verdict.REFUSE) {
+            return Status.REFUSED;
+        }
+        if (blocked) {
+            return Status.IMPASSE;
+        }
+        return verdict == Verdict.HOLD ? Status.PROVISIONAL : Status.PLANNED;
+    }
+
+    private List<Reason> verdictReasons() {
+        return situation
+                .decision(Topics.VERDICT, Subject.FLOOR)
+                .map(Decision::won)
+                .orElse(List.of());
+    }
+
+    private List<CounterOffer> offers(List<Impasse> impasses) {
+        List<CounterOffer> offers = new ArrayList<>();
+        for (Impasse impasse : impasses) {
+            CounterOffers.of(impasse, rules).stream()
+                    .filter(offer -> offers.stream().noneMatch(other -> sameWayOut(offer, other)))
+                    .forEach(offers::add);
+        }
+        return offers;
+    }
+
+    private static boolean sameWayOut(CounterOffer one, CounterOffer other) {
+        return one.kind() == other.kind() && one.value().equals(other.value());
+    }
+
+    private Plan plan() {
+        boolean cuts = run.cutsPlanned();
+        return new Plan(
+                situation.values(Topics.PREPARATION),
+                situation.values(Topics.ACCEPTANCES),
+                first(Topics.TEST_AREA, TestArea.NOT_NEEDED),
+                situation.values(Topics.REPAIRS),
+                cuts ? situation.values(Topics.FINISH).stream().findFirst() : Optional.empty(),
+                cuts ? List.of(track(TrackKind.OPEN_FIELD), track(TrackKind.EDGE)) : List.of(),
+                situation.values(Topics.SLURRY),
+                first(Topics.POLISHING_AGENT, PolishingAgent.NONE),
+                first(Topics.DENSIFIER, Densifier.NONE),
+                first(Topics.SEALER, Sealer.NONE),
+                situation.values(Topics.FINISH_TASKS),
+                situation.values(Topics.UPKEEP));
+    }
+
+    private <V extends Term> V first(Topic<V> topic, V otherwise) {
+        return situation.values(topic).stream().findFirst().orElse(otherwise);
+    }
+
+    private Track track(TrackKind kind) {
+        List<String> path = situation.decision(Topics.GRIT_PATH, new Subject.OfTrack(kind)).stream()
+                .flatMap(decision -> decision.values().stream())
+                .toList();
+        List<Step> steps = new ArrayList<>();
+        for (String key : path) {
+            AbrasiveGrade grade = situation.sequence().get(key, Topics.GRIT_PATH.id());
+            steps.add(step(kind, grade, steps.isEmpty()));
+        }
+        return new Track(kind, steps);
+    }
+
+    private Step step(TrackKind kind, AbrasiveGrade grade, boolean first) {
+        Subject subject = new Subject.OfStep(kind, grade.key());
+        MachineClass machine = situation.values(Topics.MACHINE, subject).get(0);
+        AddedWeight weight = situation.values(Topics.ADDED_WEIGHT, subject).get(0);
+        WaterLevel water = situation.values(Topics.WATER_LEVEL, subject).get(0);
+        return new Step(
+                grade,
+                machine,
+                weight,
+                Figures.mass(machine, weight, situation.parameters()),
+                water,
+                Figures.litres(grade, water, situation.areaOf(kind), situation.parameters()),
+                Figures.passes(first, situation.parameters()),
+                situation.values(Topics.HANDLING, subject),
+                situation.values(Topics.PICK_UP, subject).get(0),
+                situation.values(Topics.CHECKS, subject));
+    }
+
+    private List<SafetyWarning> warnings() {
+        Optional<Decision> decision = situation.decision(Topics.WARNINGS, Subject.FLOOR);
+        if (decision.isEmpty()) {
+            return List.of();
+        }
+        List<SafetyWarning> warnings = new ArrayList<>();
+        for (Hazard hazard : situation.values(Topics.WARNINGS)) {
+            List<Reason> raising = decision.get().won().stream()
+                    .filter(reason -> reason.values().contains(hazard.key()))
+                    .toList();
+            Set<String> sources = new TreeSet<>();
+            raising.forEach(reason -> rules.stream()
+                    .filter(rule -> rule.id().equals(reason.rule()))
+                    .forEach(rule -> sources.add(rule.card().source().id())));
+            warnings.add(new SafetyWarning(
+                    hazard,
+                    raising.stream().map(Reason::rule).distinct().sorted().toList(),
+                    List.copyOf(sources),
+                    raising.stream().anyMatch(Reason::certain)));
+        }
+        return warnings;
+    }
+}

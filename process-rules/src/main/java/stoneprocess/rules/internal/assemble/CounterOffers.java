@@ -1,0 +1,68 @@
+package stoneprocess.rules.internal.assemble;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.plan.CounterOffer;
+import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.term.Term;
+import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.internal.engine.LoadedRule;
+
+/**
+ * Ways out of an impasse. Each rule's card names the offers that release its demand; leaving the floor as it is always
+ * remains.
+ */
+final class CounterOffers {
+    private CounterOffers() {}
+
+    static List<CounterOffer> of(Impasse impasse, List<LoadedRule> rules) {
+        Map<OfferKind, Set<String>> released = new EnumMap<>(OfferKind.class);
+        Stream.concat(impasse.needs().stream(), impasse.vetoes().stream())
+                .map(Reason::rule)
+                .distinct()
+                .forEach(id -> offers(id, rules)
+                        .forEach(kind -> released.computeIfAbsent(kind, key -> new LinkedHashSet<>())
+                                .add(id)));
+        if (impasse.topic().equals(Topics.GRIT_PATH.id())) {
+            released.put(OfferKind.GET_GRADES, Set.of());
+        }
+        Optional<String> reachable = reachable(impasse);
+        List<CounterOffer> offers = new ArrayList<>();
+        released.forEach((kind, ids) -> {
+            boolean named = kind == OfferKind.LOWER_FINISH || kind == OfferKind.KEEP_THE_MARKS;
+            Optional<String> value = named ? reachable : Optional.empty();
+            // Without a value that the vetoes leave, a lower finish or softened marks are not on offer.
+            if (!named || value.isPresent()) {
+                offers.add(new CounterOffer(
+                        kind, impasse.topic(), value, ids.stream().sorted().toList()));
+            }
+        });
+        offers.add(new CounterOffer(OfferKind.LEAVE_IT, impasse.topic(), Optional.empty(), List.of()));
+        return offers;
+    }
+
+    private static Stream<OfferKind> offers(String id, List<LoadedRule> rules) {
+        return rules.stream()
+                .filter(rule -> rule.id().equals(id))
+                .flatMap(rule -> rule.card().offers().stream())
+                .map(OfferKind::valueOf);
+    }
+
+    /** The boldest value that the exclusions leave, once the demands are given up. */
+    private static Optional<String> reachable(Impasse impasse) {
+        Set<String> excluded = new LinkedHashSet<>();
+        impasse.vetoes().forEach(veto -> excluded.addAll(veto.values()));
+        return Topics.named(impasse.topic()).domain().stream()
+                .map(Term::key)
+                .filter(value -> !excluded.contains(value))
+                .reduce((first, second) -> second);
+    }
+}

@@ -1,0 +1,175 @@
+package stoneprocess.rules.internal.assemble;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.decision.Topic;
+import stoneprocess.core.plan.Question;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
+import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.feature.Feature;
+import stoneprocess.rules.internal.classify.Facts;
+import stoneprocess.rules.internal.engine.FactPattern;
+import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.run.Run;
+
+/**
+ * What nobody knows yet and the rules asked for. A rule took the cautious reading when it matched a fact that is not
+ * known; a rule is waiting when only a fact that is not known keeps it from firing. Questions about going ahead come
+ * first, then those of the earlier stages, then those that touch more topics.
+ */
+final class Questions {
+    private static final class Draft {
+        private final Set<String> cautious = new LinkedHashSet<>();
+        private final Set<String> waiting = new LinkedHashSet<>();
+        private final Set<String> topics = new LinkedHashSet<>();
+        private boolean holds;
+    }
+
+    private final Map<String, Draft> drafts = new LinkedHashMap<>();
+    private final Run run;
+
+    private Questions(Run run) {
+        this.run = run;
+        // The order of the survey form breaks ties.
+        SurveyField.all().forEach(field -> drafts.put(field.name(), new Draft()));
+        for (DamageKind kind : DamageKind.values()) {
+            drafts.put(Facts.damage(kind), new Draft());
+        }
+    }
+
+    static List<Question> of(Run run, List<LoadedRule> rules) {
+        Questions questions = new Questions(run);
+        run.outcomes().forEach(questions::cautiousReadings);
+        rules.forEach(questions::waiting);
+        return questions.ranked();
+    }
+
+    private void cautiousReadings(Outcome outcome) {
+        for (Reason reason : reasons(outcome)) {
+            reason.facts().stream()
+                    .filter(fact -> !fact.known())
+                    .forEach(fact -> unknownFields(fact).forEach(field -> {
+                        Draft draft = drafts.get(field);
+                        draft.cautious.add(reason.rule());
+                        draft.topics.add(outcome.topic());
+                        draft.holds |=
+                                outcome instanceof Impasse || outcome.topic().equals(Topics.VERDICT.id());
+                    }));
+        }
+    }
+
+    private static List<Reason> reasons(Outcome outcome) {
+        if (outcome instanceof Decision decision) {
+            return Stream.of(decision.won(), decision.outweighed(), decision.vetoed())
+                    .flatMap(List::stream)
+                    .toList();
+        }
+        Impasse impasse = (Impasse) outcome;
+        return Stream.concat(impasse.needs().stream(), impasse.vetoes().stream())
+                .toList();
+    }
+
+    /** The unanswered fields behind a fact; a trait of the stone goes back to the questions that identify it. */
+    private Stream<String> unknownFields(MatchedFact fact) {
+        Stream<String> identifying = fact.topics().contains(Topics.STONE.id())
+                ? Stream.of(SurveyField.STONE_NAME, SurveyField.ACID_DROP, SurveyField.SCRIBER, SurveyField.COLOUR)
+                        .map(SurveyField::name)
+                : Stream.empty();
+        return Stream.concat(fact.fields().stream(), identifying).distinct().filter(this::unanswered);
+    }
+
+    private boolean unanswered(String field) {
+        Optional<DamageKind> damage = Stream.of(DamageKind.values())
+                .filter(kind -> Facts.damage(kind).equals(field))
+                .findFirst();
+        if (damage.isPresent()) {
+            return run.facts().stream()
+                    .filter(fact -> fact instanceof Feature<?> feature
+                            && feature.mayBe().size() > 1)
+                    .anyMatch(fact -> Facts.fields(fact.getClass()).contains(field));
+        }
+        return !run.situation().survey().answer(SurveyField.named(field)).isKnown();
+    }
+
+    /** A rule whose conditions all hold but for facts that are not known, and that a known answer could meet. */
+    private void waiting(LoadedRule rule) {
+        boolean reached = run.outcomes().stream()
+                .anyMatch(outcome -> outcome.topic().equals(rule.card().topic()));
+        if (!reached) {
+            return;
+        }
+        List<Object> missing = new ArrayList<>();
+        for (FactPattern condition : rule.conditions()) {
+            if (run.facts().stream().anyMatch(condition::matches)) {
+                continue;
+            }
+            Optional<Object> unknown = run.facts().stream()
+                    .filter(condition.type()::isInstance)
+                    .filter(fact -> fact instanceof Feature<?> feature
+                            && feature.mayBe().size() > 1)
+                    .filter(fact -> couldMeet(condition, fact))
+                    .findFirst();
+            if (unknown.isEmpty()) {
+                return;
+            }
+            missing.add(unknown.get());
+        }
+        for (Object fact : missing) {
+            unknownFields(Facts.matched(fact)).forEach(field -> {
+                Draft draft = drafts.get(field);
+                draft.waiting.add(rule.id());
+                draft.topics.add(rule.card().topic());
+            });
+        }
+    }
+
+    private static boolean couldMeet(FactPattern condition, Object fact) {
+        Set<?> possible = ((Feature<?>) fact).mayBe();
+        return Facts.space(condition.type()).stream()
+                .filter(candidate -> possible.containsAll(((Feature<?>) candidate).mayBe()))
+                .filter(candidate -> ((Feature<?>) candidate).mayBe().size() == 1)
+                .anyMatch(condition::matches);
+    }
+
+    private List<Question> ranked() {
+        Comparator<Map.Entry<String, Draft>> order = Comparator.comparing(
+                        (Map.Entry<String, Draft> entry) -> !entry.getValue().holds)
+                .thenComparing(entry -> firstStage(entry.getValue()))
+                .thenComparing(entry -> -entry.getValue().topics.size());
+        return drafts.entrySet().stream()
+                .filter(entry -> !entry.getValue().topics.isEmpty())
+                .sorted(order)
+                .map(entry -> new Question(
+                        entry.getKey(),
+                        entry.getValue().cautious.stream().sorted().toList(),
+                        entry.getValue().waiting.stream().sorted().toList(),
+                        inTableOrder(entry.getValue().topics)))
+                .toList();
+    }
+
+    private static int firstStage(Draft draft) {
+        return draft.topics.stream()
+                .mapToInt(topic -> Topics.named(topic).stage().ordinal())
+                .min()
+                .orElse(Integer.MAX_VALUE);
+    }
+
+    private static List<String> inTableOrder(Set<String> topics) {
+        List<Topic<? extends Term>> all = Topics.all();
+        return all.stream().map(Topic::id).filter(topics::contains).toList();
+    }
+}

@@ -1,0 +1,108 @@
+package stoneprocess.rules.internal.classify;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Set;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Zone;
+
+/**
+ * Weighs one kind of damage over the zones. The worst class that reaches the share of a local repair governs the floor;
+ * what is worse and rarer is local. What nobody looked at may be anything, so the answer is computed twice: as mild and
+ * as bad as the survey allows.
+ */
+final class DamageSpread {
+    private final FloorSurvey survey;
+    private final DamageKind kind;
+    private final Parameters parameters;
+    private final double threshold;
+    private final int worst;
+
+    DamageSpread(FloorSurvey survey, DamageKind kind, Parameters parameters) {
+        this.survey = survey;
+        this.kind = kind;
+        this.parameters = parameters;
+        this.threshold =
+                parameters.get("local-repair." + kind.shareOf(), Share.class).percent();
+        this.worst = kind.terms().size() - 1;
+    }
+
+    /** Classes that may govern the floor. */
+    <E extends Enum<E>> Set<E> governing(Class<E> classes) {
+        return between(classes, governing(shares(false)), governing(shares(true)));
+    }
+
+    /** Classes that may occur in a few places, worse than what governs; the mildest class means none. */
+    <E extends Enum<E>> Set<E> local(Class<E> classes) {
+        double[] mild = shares(false);
+        double[] bad = shares(true);
+        boolean certain = Arrays.equals(mild, bad);
+        int mildLocal = local(mild);
+        int badLocal = local(bad);
+        return certain
+                ? EnumSet.of(classes.getEnumConstants()[mildLocal])
+                : between(classes, Math.min(mildLocal, badLocal), worst);
+    }
+
+    /** Classes that occur anywhere, however rare. */
+    <E extends Enum<E>> Set<E> anywhere(Class<E> classes) {
+        return between(classes, highest(shares(false)), highest(shares(true)));
+    }
+
+    private static <E extends Enum<E>> Set<E> between(Class<E> classes, int low, int high) {
+        E[] constants = classes.getEnumConstants();
+        return EnumSet.range(constants[low], constants[high]);
+    }
+
+    /** Share of the floor, in percent, that has each class; unknown read as none or as the worst everywhere. */
+    private double[] shares(boolean unknownIsBad) {
+        double[] shares = new double[worst + 1];
+        double surveyed = 0;
+        for (Zone zone : survey.zones()) {
+            double zoneShare = zone.share().percent();
+            surveyed += zoneShare;
+            Damage damage = zone.damages().get(kind);
+            if (damage == null) {
+                shares[unknownIsBad ? worst : 0] += zoneShare;
+                continue;
+            }
+            int severity = damage.severity(parameters);
+            double part = damage.share().map(Share::percent).orElse(unknownIsBad ? 100.0 : Double.MIN_VALUE);
+            shares[severity] += severity == 0 ? zoneShare : zoneShare * part / 100;
+        }
+        double rest = 100 - surveyed;
+        if (rest > 0.01) {
+            shares[unknownIsBad ? worst : 0] += rest;
+        }
+        return shares;
+    }
+
+    private int governing(double[] shares) {
+        double sum = 0;
+        for (int severity = worst; severity > 0; severity--) {
+            sum += shares[severity];
+            if (sum >= threshold) {
+                return severity;
+            }
+        }
+        return 0;
+    }
+
+    private int highest(double[] shares) {
+        for (int severity = worst; severity > 0; severity--) {
+            if (shares[severity] > 0) {
+                return severity;
+            }
+        }
+        return 0;
+    }
+
+    private int local(double[] shares) {
+        int highest = highest(shares);
+        return highest > governing(shares) ? highest : 0;
+    }
+}

@@ -1,0 +1,651 @@
+package stoneprocess.rules.internal.classify;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import stoneprocess.core.decision.ContributionKind;
+import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.decision.Stage;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.parameter.Scale;
+import stoneprocess.core.plan.Cut;
+import stoneprocess.core.plan.Densifier;
+import stoneprocess.core.plan.LastGrit;
+import stoneprocess.core.plan.PolishingAgent;
+import stoneprocess.core.plan.Sealer;
+import stoneprocess.core.plan.Verdict;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Power;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.stone.AcidReaction;
+import stoneprocess.core.stone.Body;
+import stoneprocess.core.stone.Family;
+import stoneprocess.core.stone.FibreRisk;
+import stoneprocess.core.stone.FinishReach;
+import stoneprocess.core.stone.Hardness;
+import stoneprocess.core.stone.MetalBondUse;
+import stoneprocess.core.stone.SilicaContent;
+import stoneprocess.core.stone.StoneCatalogue;
+import stoneprocess.core.stone.Traits;
+import stoneprocess.core.stone.WaterTolerance;
+import stoneprocess.core.survey.Access;
+import stoneprocess.core.survey.AcidDrop;
+import stoneprocess.core.survey.Backing;
+import stoneprocess.core.survey.Bed;
+import stoneprocess.core.survey.CleaningTrial;
+import stoneprocess.core.survey.Coating;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.Damp;
+import stoneprocess.core.survey.EtchClass;
+import stoneprocess.core.survey.Extractor;
+import stoneprocess.core.survey.Face;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.HazardousLayer;
+import stoneprocess.core.survey.Heated;
+import stoneprocess.core.survey.Historic;
+import stoneprocess.core.survey.Joints;
+import stoneprocess.core.survey.LaboratoryResult;
+import stoneprocess.core.survey.LippageClass;
+import stoneprocess.core.survey.LoadConfirmed;
+import stoneprocess.core.survey.Occupied;
+import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.ScriberTest;
+import stoneprocess.core.survey.Setting;
+import stoneprocess.core.survey.Slope;
+import stoneprocess.core.survey.SolventRag;
+import stoneprocess.core.survey.Sounding;
+import stoneprocess.core.survey.StoneColour;
+import stoneprocess.core.survey.StoneMix;
+import stoneprocess.core.survey.Structure;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.Traffic;
+import stoneprocess.core.survey.WaterDrop;
+import stoneprocess.core.survey.WavinessClass;
+import stoneprocess.core.survey.WearClass;
+import stoneprocess.core.survey.WetUse;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.feature.BudgetClass;
+import stoneprocess.rules.feature.BuildUp;
+import stoneprocess.rules.feature.Condition;
+import stoneprocess.rules.feature.Decided;
+import stoneprocess.rules.feature.Equipment;
+import stoneprocess.rules.feature.Feature;
+import stoneprocess.rules.feature.FinishGap;
+import stoneprocess.rules.feature.GritClass;
+import stoneprocess.rules.feature.Identification;
+import stoneprocess.rules.feature.Site;
+import stoneprocess.rules.feature.SizeClass;
+import stoneprocess.rules.feature.Step;
+import stoneprocess.rules.feature.StepEnd;
+import stoneprocess.rules.feature.StepOrder;
+import stoneprocess.rules.feature.StoneFacts;
+import stoneprocess.rules.feature.StoneTraits;
+import stoneprocess.rules.feature.SupplyClass;
+import stoneprocess.rules.feature.Wishes;
+
+/**
+ * The table of facts: every fact that a rule may read, its classes, and where it comes from. Each line gives exactly
+ * one fact in every run.
+ */
+public final class Facts {
+    private static final Map<Class<?>, FactType<?>> TABLE = new LinkedHashMap<>();
+
+    static {
+        add(new FactType<>(
+                StoneFacts.NamedAs.class,
+                Family.class,
+                StoneFacts.NamedAs::new,
+                Facts::namedAs,
+                Optional.empty(),
+                List.of(SurveyField.STONE_NAME.name()),
+                List.of(),
+                true));
+        choice(StoneFacts.AcidTest.class, AcidDrop.class, StoneFacts.AcidTest::new, SurveyField.ACID_DROP);
+        choice(StoneFacts.ScriberMark.class, ScriberTest.class, StoneFacts.ScriberMark::new, SurveyField.SCRIBER);
+        choice(StoneFacts.WaterTest.class, WaterDrop.class, StoneFacts.WaterTest::new, SurveyField.WATER_DROP);
+        choice(StoneFacts.SolventTest.class, SolventRag.class, StoneFacts.SolventTest::new, SurveyField.SOLVENT_RAG);
+        choice(
+                StoneFacts.LaboratorySays.class,
+                LaboratoryResult.class,
+                StoneFacts.LaboratorySays::new,
+                SurveyField.LABORATORY);
+        choice(StoneFacts.GroundColour.class, StoneColour.class, StoneFacts.GroundColour::new, SurveyField.COLOUR);
+        choice(StoneFacts.LaidFace.class, Face.class, StoneFacts.LaidFace::new, SurveyField.FACE);
+        choice(StoneFacts.StonesMixed.class, StoneMix.class, StoneFacts.StonesMixed::new, SurveyField.MIX);
+        choice(BuildUp.BackedBy.class, Backing.class, BuildUp.BackedBy::new, SurveyField.BACKING);
+        choice(BuildUp.LaidOn.class, Bed.class, BuildUp.LaidOn::new, SurveyField.BED);
+        choice(BuildUp.FloorHeating.class, Heated.class, BuildUp.FloorHeating::new, SurveyField.HEATED);
+        choice(BuildUp.TapSound.class, Sounding.class, BuildUp.TapSound::new, SurveyField.SOUNDING);
+        choice(BuildUp.LayerBelow.class, HazardousLayer.class, BuildUp.LayerBelow::new, SurveyField.HAZARDOUS_LAYER);
+        choice(BuildUp.JointState.class, Joints.class, BuildUp.JointState::new, SurveyField.JOINTS);
+        survey(
+                BuildUp.Moisture.class,
+                Damp.class,
+                BuildUp.Moisture::new,
+                Facts::damp,
+                SurveyField.MOISTURE.name(),
+                SurveyField.DRY_REFERENCE.name());
+        choice(Condition.Coated.class, Coating.class, Condition.Coated::new, SurveyField.COATING);
+        choice(Condition.PresentFinish.class, Finish.class, Condition.PresentFinish::new, SurveyField.FINISH_NOW);
+        choice(
+                Condition.CleaningTried.class,
+                CleaningTrial.class,
+                Condition.CleaningTried::new,
+                SurveyField.CLEANING_TRIAL);
+        survey(
+                Condition.Scratches.class,
+                ScratchClass.class,
+                Condition.Scratches::new,
+                situation -> spread(situation, DamageKind.SCRATCHES).governing(ScratchClass.class),
+                damage(DamageKind.SCRATCHES));
+        survey(
+                Condition.LocalScratches.class,
+                ScratchClass.class,
+                Condition.LocalScratches::new,
+                situation -> spread(situation, DamageKind.SCRATCHES).local(ScratchClass.class),
+                damage(DamageKind.SCRATCHES));
+        survey(
+                Condition.Wear.class,
+                WearClass.class,
+                Condition.Wear::new,
+                situation -> spread(situation, DamageKind.WEAR).governing(WearClass.class),
+                damage(DamageKind.WEAR));
+        survey(
+                Condition.Etches.class,
+                EtchClass.class,
+                Condition.Etches::new,
+                situation -> spread(situation, DamageKind.ETCHES).governing(EtchClass.class),
+                damage(DamageKind.ETCHES));
+        survey(
+                Condition.LocalEtches.class,
+                EtchClass.class,
+                Condition.LocalEtches::new,
+                situation -> spread(situation, DamageKind.ETCHES).local(EtchClass.class),
+                damage(DamageKind.ETCHES));
+        survey(
+                Condition.Lippage.class,
+                LippageClass.class,
+                Condition.Lippage::new,
+                situation -> spread(situation, DamageKind.LIPPAGE).governing(LippageClass.class),
+                damage(DamageKind.LIPPAGE));
+        survey(
+                Condition.LocalLippage.class,
+                LippageClass.class,
+                Condition.LocalLippage::new,
+                situation -> spread(situation, DamageKind.LIPPAGE).local(LippageClass.class),
+                damage(DamageKind.LIPPAGE));
+        survey(
+                Condition.Waviness.class,
+                WavinessClass.class,
+                Condition.Waviness::new,
+                situation -> spread(situation, DamageKind.WAVINESS).governing(WavinessClass.class),
+                damage(DamageKind.WAVINESS));
+        survey(
+                Condition.Cracks.class,
+                Presence.class,
+                Condition.Cracks::new,
+                situation -> spread(situation, DamageKind.CRACKS).anywhere(Presence.class),
+                damage(DamageKind.CRACKS));
+        survey(
+                Condition.OilStains.class,
+                Presence.class,
+                Condition.OilStains::new,
+                situation -> spread(situation, DamageKind.OIL_STAINS).anywhere(Presence.class),
+                damage(DamageKind.OIL_STAINS));
+        survey(
+                Condition.OrganicStains.class,
+                Presence.class,
+                Condition.OrganicStains::new,
+                situation -> spread(situation, DamageKind.ORGANIC_STAINS).anywhere(Presence.class),
+                damage(DamageKind.ORGANIC_STAINS));
+        survey(
+                Condition.RustStains.class,
+                Presence.class,
+                Condition.RustStains::new,
+                situation -> spread(situation, DamageKind.RUST_STAINS).anywhere(Presence.class),
+                damage(DamageKind.RUST_STAINS));
+        survey(
+                Condition.Salts.class,
+                Presence.class,
+                Condition.Salts::new,
+                situation -> spread(situation, DamageKind.SALTS).anywhere(Presence.class),
+                damage(DamageKind.SALTS));
+        survey(
+                Site.FloorSize.class,
+                SizeClass.class,
+                Site.FloorSize::new,
+                situation -> situation
+                        .survey()
+                        .answer(SurveyField.AREA)
+                        .value()
+                        .<Set<SizeClass>>map(
+                                area -> EnumSet.of(Scale.of("floor-size", SizeClass.class, situation.parameters())
+                                        .classify(area)))
+                        .orElseGet(() -> EnumSet.allOf(SizeClass.class)),
+                SurveyField.AREA.name());
+        choice(Site.Place.class, Setting.class, Site.Place::new, SurveyField.SETTING);
+        choice(Site.PeopleAbout.class, Occupied.class, Site.PeopleAbout::new, SurveyField.OCCUPIED);
+        choice(Site.FloorDrain.class, Presence.class, Site.FloorDrain::new, SurveyField.DRAIN);
+        choice(Site.TapWater.class, Presence.class, Site.TapWater::new, SurveyField.WATER_SUPPLY);
+        choice(Site.Slopes.class, Slope.class, Site.Slopes::new, SurveyField.SLOPE);
+        choice(Site.UsedWet.class, WetUse.class, Site.UsedWet::new, SurveyField.WET_USE);
+        choice(Site.Reached.class, Access.class, Site.Reached::new, SurveyField.ACCESS);
+        choice(Site.CarriedBy.class, Structure.class, Site.CarriedBy::new, SurveyField.STRUCTURE);
+        choice(Site.LoadConfirmedBy.class, LoadConfirmed.class, Site.LoadConfirmedBy::new, SurveyField.LOAD_CONFIRMED);
+        choice(Site.HistoricFabric.class, Historic.class, Site.HistoricFabric::new, SurveyField.HISTORIC);
+        choice(Site.FootTraffic.class, Traffic.class, Site.FootTraffic::new, SurveyField.TRAFFIC);
+        survey(
+                Site.PowerSupply.class,
+                SupplyClass.class,
+                Site.PowerSupply::new,
+                Facts::supply,
+                SurveyField.VOLTS.name(),
+                SurveyField.AMPS.name());
+        choice(Equipment.ExtractorOnHand.class, Extractor.class, Equipment.ExtractorOnHand::new, SurveyField.EXTRACTOR);
+        choice(Equipment.WetVacuumOnHand.class, Presence.class, Equipment.WetVacuumOnHand::new, SurveyField.WET_VACUUM);
+        choice(Wishes.OwnerGoal.class, Goal.class, Wishes.OwnerGoal::new, SurveyField.GOAL);
+        survey(
+                Wishes.WantedFinish.class,
+                Finish.class,
+                Wishes.WantedFinish::new,
+                Facts::wanted,
+                SurveyField.GOAL.name(),
+                SurveyField.GOAL_GLOSS.name());
+        survey(
+                Wishes.FinishToGo.class,
+                FinishGap.class,
+                Wishes.FinishToGo::new,
+                Facts::gap,
+                SurveyField.GOAL.name(),
+                SurveyField.GOAL_GLOSS.name(),
+                SurveyField.FINISH_NOW.name());
+
+        add(new FactType<>(
+                StoneTraits.StoneFamily.class,
+                Family.class,
+                StoneTraits.StoneFamily::new,
+                Facts::families,
+                Optional.of(Stage.SURVEY),
+                List.of(),
+                List.of(Topics.STONE),
+                true));
+        add(new FactType<>(
+                StoneTraits.Identified.class,
+                Identification.class,
+                StoneTraits.Identified::new,
+                Facts::identified,
+                Optional.of(Stage.SURVEY),
+                List.of(SurveyField.STONE_NAME.name(), SurveyField.ACID_DROP.name(), SurveyField.SCRIBER.name()),
+                List.of(Topics.STONE),
+                false));
+        trait(StoneTraits.AcidResponse.class, AcidReaction.class, StoneTraits.AcidResponse::new, Traits::acid);
+        trait(StoneTraits.CuttingHardness.class, Hardness.class, StoneTraits.CuttingHardness::new, Traits::hardness);
+        trait(StoneTraits.HighestFinish.class, FinishReach.class, StoneTraits.HighestFinish::new, Traits::finish);
+        trait(StoneTraits.WaterStanding.class, WaterTolerance.class, StoneTraits.WaterStanding::new, Traits::water);
+        trait(StoneTraits.FibreSuspicion.class, FibreRisk.class, StoneTraits.FibreSuspicion::new, Traits::fibres);
+        trait(StoneTraits.SilicaShare.class, SilicaContent.class, StoneTraits.SilicaShare::new, Traits::silica);
+        trait(StoneTraits.BoundBy.class, Body.class, StoneTraits.BoundBy::new, Traits::body);
+        trait(StoneTraits.MetalTolerance.class, MetalBondUse.class, StoneTraits.MetalTolerance::new, Traits::metal);
+        add(new FactType<>(
+                StoneTraits.RemovalBudget.class,
+                BudgetClass.class,
+                StoneTraits.RemovalBudget::new,
+                Facts::budget,
+                Optional.of(Stage.SURVEY),
+                List.of(SurveyField.THICKNESS.name()),
+                List.of(Topics.STONE),
+                false));
+
+        decided(Decided.Permission.class, Verdict.class, Decided.Permission::new, Topics.VERDICT);
+        decided(Decided.FinishDecided.class, Finish.class, Decided.FinishDecided::new, Topics.FINISH);
+        add(new FactType<>(
+                Decided.MetalBond.class,
+                MetalBondUse.class,
+                Decided.MetalBond::new,
+                Facts::metalBond,
+                Optional.of(Stage.GO_NO_GO),
+                List.of(),
+                List.of(Topics.BONDS),
+                false));
+        decided(Decided.StartCut.class, Cut.class, Decided.StartCut::new, Topics.FIRST_CUT);
+        decided(Decided.EndGrit.class, LastGrit.class, Decided.EndGrit::new, Topics.LAST_GRIT);
+        decided(Decided.Powder.class, PolishingAgent.class, Decided.Powder::new, Topics.POLISHING_AGENT);
+        decided(Decided.Densifying.class, Densifier.class, Decided.Densifying::new, Topics.DENSIFIER);
+        decided(Decided.Sealing.class, Sealer.class, Decided.Sealing::new, Topics.SEALER);
+    }
+
+    private Facts() {}
+
+    /** The facts that a stage adds once its topics are closed; with no stage, those of the survey. */
+    public static List<Object> after(Optional<Stage> stage, Situation situation) {
+        List<Object> facts = new ArrayList<>();
+        for (FactType<?> line : TABLE.values()) {
+            if (line.after().equals(stage)) {
+                facts.add(line.fact(situation));
+            }
+        }
+        if (stage.isEmpty()) {
+            for (MachineClass machine : MachineClass.values()) {
+                facts.add(new Equipment.MachineOnHand(machine, onHand(situation, machine)));
+            }
+        }
+        return facts;
+    }
+
+    /** The steps of a track as facts. */
+    public static List<Step> steps(TrackKind track, List<AbrasiveGrade> path) {
+        List<Step> steps = new ArrayList<>();
+        for (int i = 0; i < path.size(); i++) {
+            AbrasiveGrade grade = path.get(i);
+            steps.add(new Step(
+                    new Subject.OfStep(track, grade.key()),
+                    track,
+                    grade.bond(),
+                    gritClass(grade.number()),
+                    i == 0 ? StepOrder.FIRST : i == 1 ? StepOrder.SECOND : StepOrder.LATER,
+                    i == path.size() - 1 ? StepEnd.LAST : StepEnd.NOT_LAST));
+        }
+        return steps;
+    }
+
+    static GritClass gritClass(int number) {
+        if (number < 100) {
+            return GritClass.COARSE;
+        }
+        if (number < 400) {
+            return GritClass.MEDIUM;
+        }
+        if (number <= 800) {
+            return GritClass.FINE;
+        }
+        return number < 2000 ? GritClass.POLISHING : GritClass.FINEST;
+    }
+
+    /** All types of facts, in the order of the table. */
+    public static List<Class<?>> types() {
+        List<Class<?>> types = new ArrayList<>(TABLE.keySet());
+        types.add(Equipment.MachineOnHand.class);
+        types.add(Step.class);
+        return types;
+    }
+
+    /** Every fact of a type that differs in what a rule can see of it. */
+    public static List<Object> space(Class<?> type) {
+        List<Object> space = new ArrayList<>();
+        if (type == Equipment.MachineOnHand.class) {
+            for (MachineClass machine : MachineClass.values()) {
+                space.add(new Equipment.MachineOnHand(machine, Set.of(Presence.NONE)));
+                space.add(new Equipment.MachineOnHand(machine, Set.of(Presence.PRESENT)));
+                space.add(new Equipment.MachineOnHand(machine, EnumSet.allOf(Presence.class)));
+            }
+        } else if (type == Step.class) {
+            for (TrackKind track : List.of(TrackKind.OPEN_FIELD, TrackKind.EDGE)) {
+                for (Bond bond : Bond.values()) {
+                    for (GritClass grit : GritClass.values()) {
+                        for (StepOrder order : StepOrder.values()) {
+                            for (StepEnd end : StepEnd.values()) {
+                                String grade = bond.key() + "-" + grit.key() + "-" + order.key() + "-" + end.key();
+                                space.add(new Step(new Subject.OfStep(track, grade), track, bond, grit, order, end));
+                            }
+                        }
+                    }
+                }
+            }
+        } else {
+            space.addAll(line(type).space());
+        }
+        return space;
+    }
+
+    /** What a decision record keeps of a matched fact. */
+    public static MatchedFact matched(Object fact) {
+        if (fact instanceof Step step) {
+            return new MatchedFact(
+                    "Step", List.of(step.subject().key()), true, List.of(), List.of(Topics.GRIT_PATH.id()));
+        }
+        Feature<?> feature = (Feature<?>) fact;
+        if (fact instanceof Equipment.MachineOnHand machine) {
+            return new MatchedFact(
+                    "MachineOnHand:" + machine.machine().key(),
+                    Term.keys(feature.mayBe()),
+                    feature.mayBe().size() == 1,
+                    List.of(SurveyField.MACHINES.name()),
+                    List.of());
+        }
+        FactType<?> line = line(fact.getClass());
+        return new MatchedFact(
+                fact.getClass().getSimpleName(),
+                Term.keys(feature.mayBe()),
+                line.known(feature),
+                line.fields(),
+                line.topics().stream().map(Topic::id).toList());
+    }
+
+    /** Names of the survey fields or damage kinds that a type of fact is read from. */
+    public static List<String> fields(Class<?> type) {
+        if (type == Equipment.MachineOnHand.class) {
+            return List.of(SurveyField.MACHINES.name());
+        }
+        return type == Step.class ? List.of() : line(type).fields();
+    }
+
+    /** Topics that a type of fact is concluded from. */
+    public static List<Topic<?>> topics(Class<?> type) {
+        if (type == Step.class) {
+            return List.of(Topics.GRIT_PATH);
+        }
+        return type == Equipment.MachineOnHand.class ? List.of() : line(type).topics();
+    }
+
+    /** The name by which questions refer to a kind of damage. */
+    public static String damage(DamageKind kind) {
+        return "damages." + kind.key();
+    }
+
+    private static FactType<?> line(Class<?> type) {
+        FactType<?> line = TABLE.get(type);
+        if (line == null) {
+            throw new InvalidInputException("fact", type.getName(), "a type of the table of facts");
+        }
+        return line;
+    }
+
+    private static void add(FactType<?> line) {
+        TABLE.put(line.type(), line);
+    }
+
+    private static <E extends Enum<E> & Term> void choice(
+            Class<?> type, Class<E> classes, Function<Set<E>, Feature<E>> make, SurveyField<E> field) {
+        survey(type, classes, make, situation -> situation.answer(field, classes), field.name());
+    }
+
+    private static <E extends Enum<E> & Term> void survey(
+            Class<?> type,
+            Class<E> classes,
+            Function<Set<E>, Feature<E>> make,
+            Function<Situation, Set<E>> classify,
+            String... fields) {
+        add(new FactType<>(type, classes, make, classify, Optional.empty(), List.of(fields), List.of(), false));
+    }
+
+    private static <E extends Enum<E> & Term> void trait(
+            Class<?> type, Class<E> classes, Function<Set<E>, Feature<E>> make, Function<Traits, Set<E>> trait) {
+        add(new FactType<>(
+                type,
+                classes,
+                make,
+                situation -> Traits.across(families(situation), classes, trait),
+                Optional.of(Stage.SURVEY),
+                List.of(),
+                List.of(Topics.STONE),
+                false));
+    }
+
+    private static <E extends Enum<E> & Term> void decided(
+            Class<?> type, Class<E> classes, Function<Set<E>, Feature<E>> make, Topic<E> topic) {
+        add(new FactType<>(
+                type,
+                classes,
+                make,
+                situation -> situation.decided(topic, classes),
+                Optional.of(topic.stage()),
+                List.of(),
+                List.of(topic),
+                false));
+    }
+
+    private static Set<Family> namedAs(Situation situation) {
+        return situation
+                .survey()
+                .answer(SurveyField.STONE_NAME)
+                .value()
+                .map(name -> StoneCatalogue.standard()
+                        .get(name, SurveyField.STONE_NAME.name())
+                        .families())
+                .orElseGet(() -> EnumSet.allOf(Family.class));
+    }
+
+    /** Excluded only because of something that nobody knows is the same as not knowing. */
+    private static Set<MetalBondUse> metalBond(Situation situation) {
+        List<Reason> exclusions = situation.decision(Topics.BONDS, Subject.FLOOR).stream()
+                .flatMap(decision -> decision.won().stream())
+                .filter(reason -> reason.kind() == ContributionKind.VETO)
+                .filter(reason -> reason.values().contains(Bond.METAL.key()))
+                .toList();
+        if (exclusions.isEmpty()) {
+            return EnumSet.of(MetalBondUse.ALLOWED);
+        }
+        return exclusions.stream().anyMatch(Reason::certain)
+                ? EnumSet.of(MetalBondUse.EXCLUDED)
+                : EnumSet.allOf(MetalBondUse.class);
+    }
+
+    private static Set<Family> families(Situation situation) {
+        return situation.decided(Topics.STONE, Family.class);
+    }
+
+    private static Set<Identification> identified(Situation situation) {
+        if (situation.decision(Topics.STONE, Subject.FLOOR).isEmpty()) {
+            return EnumSet.of(Identification.CONFLICT);
+        }
+        FloorSurvey survey = situation.survey();
+        boolean acid = survey.answer(SurveyField.ACID_DROP).isKnown();
+        boolean scriber = survey.answer(SurveyField.SCRIBER).isKnown();
+        if (acid && scriber) {
+            return EnumSet.of(Identification.TWO_TESTS);
+        }
+        if (acid || scriber) {
+            return EnumSet.of(Identification.ONE_TEST);
+        }
+        boolean named = survey.answer(SurveyField.STONE_NAME).isKnown();
+        return EnumSet.of(named ? Identification.NAME_ONLY : Identification.NOTHING);
+    }
+
+    private static Set<BudgetClass> budget(Situation situation) {
+        Optional<Length> thickness =
+                situation.survey().answer(SurveyField.THICKNESS).value();
+        if (thickness.isEmpty()) {
+            return EnumSet.allOf(BudgetClass.class);
+        }
+        Scale<BudgetClass> scale = Scale.of("removal-budget", BudgetClass.class, situation.parameters());
+        EnumSet<BudgetClass> budgets = EnumSet.noneOf(BudgetClass.class);
+        for (Body body : Traits.across(families(situation), Body.class, Traits::body)) {
+            String share = body == Body.CEMENT ? "removal-share.topping" : "removal-share.stone";
+            double part = situation.parameters().get(share, Share.class).percent() / 100;
+            budgets.add(scale.classify(new Length(thickness.get().millimetres() * part)));
+        }
+        return budgets;
+    }
+
+    private static Set<Damp> damp(Situation situation) {
+        Optional<Share> moisture =
+                situation.survey().answer(SurveyField.MOISTURE).value();
+        Optional<Share> reference =
+                situation.survey().answer(SurveyField.DRY_REFERENCE).value();
+        if (moisture.isEmpty() || reference.isEmpty()) {
+            return EnumSet.allOf(Damp.class);
+        }
+        double tolerance = situation
+                .parameters()
+                .get("moisture.above-reference", Share.class)
+                .percent();
+        boolean above = moisture.get().percent() - reference.get().percent() > tolerance;
+        return EnumSet.of(above ? Damp.ABOVE_REFERENCE : Damp.AS_DRY_REFERENCE);
+    }
+
+    private static Set<SupplyClass> supply(Situation situation) {
+        FloorSurvey survey = situation.survey();
+        if (!survey.answer(SurveyField.VOLTS).isKnown()
+                || !survey.answer(SurveyField.AMPS).isKnown()) {
+            return EnumSet.allOf(SupplyClass.class);
+        }
+        double volts = survey.answer(SurveyField.VOLTS).value().orElseThrow().volts();
+        double amperes = survey.answer(SurveyField.AMPS).value().orElseThrow().amperes();
+        double part =
+                situation.parameters().get("supply.continuous", Share.class).percent() / 100;
+        Power power = new Power(volts * amperes * part / 1000);
+        return EnumSet.of(
+                Scale.of("supply", SupplyClass.class, situation.parameters()).classify(power));
+    }
+
+    private static Set<Finish> wanted(Situation situation) {
+        FloorSurvey survey = situation.survey();
+        Optional<Goal> goal = survey.answer(SurveyField.GOAL).value();
+        if (goal.isPresent() && goal.get() == Goal.JUST_BETTER) {
+            return situation.answer(SurveyField.FINISH_NOW, Finish.class);
+        }
+        if (goal.isPresent() && goal.get() != Goal.MATCH_SAMPLE) {
+            return EnumSet.of(Finish.valueOf(goal.get().name()));
+        }
+        return survey.answer(SurveyField.GOAL_GLOSS)
+                .value()
+                .<Set<Finish>>map(gloss -> EnumSet.of(
+                        Scale.of("finish", Finish.class, situation.parameters()).classify(gloss)))
+                .orElseGet(() -> EnumSet.allOf(Finish.class));
+    }
+
+    private static Set<FinishGap> gap(Situation situation) {
+        if (situation.survey().answer(SurveyField.GOAL).value().equals(Optional.of(Goal.JUST_BETTER))) {
+            return EnumSet.of(FinishGap.MET);
+        }
+        Set<Finish> wanted = wanted(situation);
+        Set<Finish> now = situation.answer(SurveyField.FINISH_NOW, Finish.class);
+        EnumSet<FinishGap> gaps = EnumSet.noneOf(FinishGap.class);
+        for (Finish target : wanted) {
+            for (Finish present : now) {
+                gaps.add(target == present ? FinishGap.MET : FinishGap.NOT_MET);
+            }
+        }
+        return gaps;
+    }
+
+    private static Set<Presence> onHand(Situation situation, MachineClass machine) {
+        return situation
+                .survey()
+                .answer(SurveyField.MACHINES)
+                .value()
+                .<Set<Presence>>map(
+                        machines -> EnumSet.of(machines.contains(machine) ? Presence.PRESENT : Presence.NONE))
+                .orElseGet(() -> EnumSet.allOf(Presence.class));
+    }
+
+    private static DamageSpread spread(Situation situation, DamageKind kind) {
+        return new DamageSpread(situation.survey(), kind, situation.parameters());
+    }
+}

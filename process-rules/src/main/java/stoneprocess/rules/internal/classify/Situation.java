@@ -1,0 +1,106 @@
+package stoneprocess.rules.internal.classify;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.GritSequence;
+
+/** What is known at a point of a run: the survey, the numbers, the grades in use and the topics closed so far. */
+public final class Situation {
+    private final FloorSurvey survey;
+    private final Parameters parameters;
+    private final GritSequence sequence;
+    private final Map<String, Map<Subject, Outcome>> outcomes = new LinkedHashMap<>();
+
+    public Situation(FloorSurvey survey, Parameters parameters, GritSequence sequence) {
+        this.survey = survey;
+        this.parameters = parameters;
+        this.sequence = sequence;
+    }
+
+    public FloorSurvey survey() {
+        return survey;
+    }
+
+    public Parameters parameters() {
+        return parameters;
+    }
+
+    /** The grades that there are to choose from, whether on hand or not. */
+    public GritSequence sequence() {
+        return sequence;
+    }
+
+    /** The grades in use: those on hand where the survey says so and there are any, else the whole sequence. */
+    public GritSequence inUse() {
+        return survey.answer(SurveyField.GRADES)
+                .value()
+                .filter(grades -> !grades.isEmpty())
+                .map(GritSequence::of)
+                .orElse(sequence);
+    }
+
+    /** The area of a track, as far as it is known: the open field is taken as the whole floor. */
+    public Optional<Area> areaOf(TrackKind track) {
+        return track == TrackKind.OPEN_FIELD ? survey.answer(SurveyField.AREA).value() : Optional.empty();
+    }
+
+    /** Adds a closed topic. */
+    public void close(Outcome outcome) {
+        outcomes.computeIfAbsent(outcome.topic(), topic -> new LinkedHashMap<>())
+                .put(outcome.subject(), outcome);
+    }
+
+    /** All closed topics in the order in which they closed. */
+    public List<Outcome> outcomes() {
+        List<Outcome> all = new ArrayList<>();
+        outcomes.values().forEach(bySubject -> all.addAll(bySubject.values()));
+        return Collections.unmodifiableList(all);
+    }
+
+    public Optional<Outcome> outcome(Topic<?> topic, Subject subject) {
+        return Optional.ofNullable(outcomes.getOrDefault(topic.id(), Map.of()).get(subject));
+    }
+
+    public Optional<Decision> decision(Topic<?> topic, Subject subject) {
+        return outcome(topic, subject).filter(Decision.class::isInstance).map(Decision.class::cast);
+    }
+
+    /** The typed values decided for the floor; none when the topic is not closed or ended in an impasse. */
+    public <V extends Term> List<V> values(Topic<V> topic) {
+        return values(topic, Subject.FLOOR);
+    }
+
+    /** The typed values decided for a subject; none when the topic is not closed or ended in an impasse. */
+    public <V extends Term> List<V> values(Topic<V> topic, Subject subject) {
+        return decision(topic, subject)
+                .map(decision -> decision.values().stream().map(topic::value).toList())
+                .orElse(List.of());
+    }
+
+    /** The class that a choice field answers, or all of them when it is unknown. */
+    <E extends Enum<E>> Set<E> answer(SurveyField<E> field, Class<E> classes) {
+        return survey.answer(field).value().<Set<E>>map(EnumSet::of).orElseGet(() -> EnumSet.allOf(classes));
+    }
+
+    /** The values decided for the floor, or all classes when there is no decision. */
+    <E extends Enum<E> & Term> Set<E> decided(Topic<E> topic, Class<E> classes) {
+        List<E> values = values(topic);
+        return values.isEmpty() ? EnumSet.allOf(classes) : EnumSet.copyOf(values);
+    }
+}

@@ -1,0 +1,50 @@
+package stoneprocess.rules.internal.run;
+
+import java.util.List;
+import stoneprocess.core.decision.Stage;
+
+/**
+ * The three programs and their stages. Following up and diagnosing read the job log first and then run the stages from
+ * the sequence to safety again, with what was already done pinned.
+ */
+public enum Program {
+    RECOMMEND(
+            Stage.SURVEY,
+            Stage.GO_NO_GO,
+            Stage.FIRST_CUT,
+            Stage.SEQUENCE,
+            Stage.EQUIPMENT,
+            Stage.WATER_AND_PASSES,
+            Stage.FINISHING,
+            Stage.SAFETY),
+    FOLLOW_UP(
+            Stage.SURVEY,
+            Stage.GO_NO_GO,
+            Stage.REVIEW,
+            Stage.FIRST_CUT,
+            Stage.SEQUENCE,
+            Stage.EQUIPMENT,
+            Stage.WATER_AND_PASSES,
+            Stage.FINISHING,
+            Stage.SAFETY),
+    DIAGNOSE(
+            Stage.SURVEY,
+            Stage.GO_NO_GO,
+            Stage.SIGNS,
+            Stage.FIRST_CUT,
+            Stage.SEQUENCE,
+            Stage.EQUIPMENT,
+            Stage.WATER_AND_PASSES,
+            Stage.FINISHING,
+            Stage.SAFETY);
+
+    private final List<Stage> stages;
+
+    Program(Stage... stages) {
+        this.stages = List.of(stages);
+    }
+
+    public List<Stage> stages() {
+        return stages;
+    }
+}

@@ -1,0 +1,223 @@
+package stoneprocess.rules.internal.run;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Scope;
+import stoneprocess.core.decision.Stage;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.plan.Verdict;
+import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.rules.decide.Computed;
+import stoneprocess.rules.decide.FewestChanges;
+import stoneprocess.rules.decide.Figures;
+import stoneprocess.rules.decide.GritPath;
+import stoneprocess.rules.decide.Said;
+import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.decide.ValuePolicies;
+import stoneprocess.rules.feature.Step;
+import stoneprocess.rules.internal.classify.Facts;
+import stoneprocess.rules.internal.classify.Situation;
+import stoneprocess.rules.internal.engine.Engine;
+import stoneprocess.rules.internal.engine.EngineRun;
+import stoneprocess.rules.internal.engine.Firing;
+
+/** Runs a program: stage by stage, facts in, contributions out, topics closed by their policies. */
+public final class Runner {
+    private static final Set<Stage> CUTTING =
+            EnumSet.of(Stage.FIRST_CUT, Stage.SEQUENCE, Stage.EQUIPMENT, Stage.WATER_AND_PASSES);
+    private static final List<TrackKind> TRACKS = List.of(TrackKind.OPEN_FIELD, TrackKind.EDGE);
+
+    private final Engine engine;
+    private final Situation situation;
+    private final List<Outcome> pins;
+    private final UnaryOperator<List<Object>> order;
+    private final List<Object> facts = new ArrayList<>();
+    private final Map<TrackKind, List<Step>> steps = new EnumMap<>(TrackKind.class);
+
+    private Runner(Engine engine, Situation situation, List<Outcome> pins, UnaryOperator<List<Object>> order) {
+        this.engine = engine;
+        this.situation = situation;
+        this.pins = pins;
+        this.order = order;
+    }
+
+    /**
+     * Runs a program.
+     *
+     * @param engine the rules
+     * @param program which stages
+     * @param situation the survey, numbers and grades; closed topics are added to it
+     * @param pins topics that are closed beforehand, whatever the rules say
+     * @param order the order in which facts are given to the engine; it must make no difference
+     */
+    public static Run run(
+            Engine engine,
+            Program program,
+            Situation situation,
+            List<Outcome> pins,
+            UnaryOperator<List<Object>> order) {
+        return new Runner(engine, situation, pins, order).run(program);
+    }
+
+    private Run run(Program program) {
+        try (EngineRun engineRun = engine.start()) {
+            insert(engineRun, Facts.after(Optional.empty(), situation));
+            for (Stage stage : program.stages()) {
+                if (!runs(stage)) {
+                    continue;
+                }
+                List<Firing> firings = engineRun.fire(stage);
+                close(stage, new Ledger(firings));
+                List<Object> concluded = new ArrayList<>(Facts.after(Optional.of(stage), situation));
+                if (stage == Stage.SEQUENCE) {
+                    concluded.addAll(makeSteps());
+                }
+                insert(engineRun, concluded);
+            }
+        }
+        return new Run(situation, facts, cutsAllowed());
+    }
+
+    private void insert(EngineRun engineRun, List<Object> more) {
+        order.apply(more).forEach(engineRun::insert);
+        facts.addAll(more);
+    }
+
+    private boolean runs(Stage stage) {
+        if (CUTTING.contains(stage)) {
+            return cutsAllowed() && !blocked();
+        }
+        if (stage == Stage.FINISHING) {
+            boolean refused = situation.values(Topics.VERDICT).contains(Verdict.REFUSE);
+            return !refused && !(cutsAllowed() && blocked());
+        }
+        return true;
+    }
+
+    private boolean cutsAllowed() {
+        List<Verdict> verdict = situation.values(Topics.VERDICT);
+        return verdict.contains(Verdict.GO) || verdict.contains(Verdict.HOLD);
+    }
+
+    private boolean blocked() {
+        return situation.outcomes().stream()
+                .filter(Impasse.class::isInstance)
+                .anyMatch(outcome -> Topics.named(outcome.topic()).isBlocking());
+    }
+
+    private void close(Stage stage, Ledger ledger) {
+        for (Topic<? extends Term> topic : Topics.of(stage)) {
+            switch (topic.policy()) {
+                case ONE, ALL, PRECEDENCE, REMAINS -> closeValues(topic, ledger.about(topic.id()));
+                case PATH -> closePaths();
+                case FEWEST_CHANGES -> closeTracks(topic, ledger.about(topic.id()));
+                case COMPUTED -> closeFigures(topic);
+            }
+        }
+    }
+
+    private void closeValues(Topic<? extends Term> topic, List<Said> said) {
+        List<Subject> subjects = topic.scope() == Scope.STEP ? stepSubjects() : List.of(Subject.FLOOR);
+        for (Subject subject : subjects) {
+            List<Said> here = said.stream()
+                    .filter(one -> one.contribution().subject().equals(subject))
+                    .toList();
+            settle(ValuePolicies.close(topic, subject, here));
+        }
+    }
+
+    private void closePaths() {
+        if (blocked()) {
+            return;
+        }
+        GritPath path = new GritPath(
+                situation.inUse(),
+                Set.copyOf(situation.values(Topics.BONDS)),
+                situation.values(Topics.STEP_RULE).get(0),
+                situation.values(Topics.TRANSITION).get(0),
+                situation.parameters());
+        for (TrackKind track : TRACKS) {
+            settle(Computed.gritPath(
+                    new Subject.OfTrack(track),
+                    path,
+                    situation.values(Topics.FIRST_CUT).get(0),
+                    situation.values(Topics.LAST_GRIT).get(0)));
+        }
+    }
+
+    private void closeTracks(Topic<? extends Term> topic, List<Said> said) {
+        Map<Subject, List<Said>> bySubject = FewestChanges.bySubject(said);
+        for (TrackKind track : TRACKS) {
+            List<Subject> subjects = steps.getOrDefault(track, List.of()).stream()
+                    .map(step -> (Subject) step.subject())
+                    .toList();
+            FewestChanges.close(topic, subjects, bySubject).forEach(this::settle);
+        }
+    }
+
+    private void closeFigures(Topic<? extends Term> topic) {
+        steps.forEach((track, members) -> {
+            for (int i = 0; i < members.size(); i++) {
+                Subject subject = members.get(i).subject();
+                boolean first = i == 0;
+                if (topic == Topics.PASSES) {
+                    settle(Computed.passes(subject, Figures.passes(first, situation.parameters()), first));
+                } else {
+                    AbrasiveGrade grade =
+                            situation.sequence().get(members.get(i).subject().grade(), topic.id());
+                    WaterLevel level =
+                            situation.values(Topics.WATER_LEVEL, subject).get(0);
+                    settle(Computed.litres(
+                            subject,
+                            grade,
+                            Figures.litres(grade, level, situation.areaOf(track), situation.parameters())));
+                }
+            }
+        });
+    }
+
+    /** Keeps an outcome, unless the topic is pinned for its subject. */
+    private void settle(Outcome outcome) {
+        Outcome pinned = pins.stream()
+                .filter(pin -> pin.topic().equals(outcome.topic()))
+                .filter(pin -> pin.subject().equals(outcome.subject()))
+                .findFirst()
+                .orElse(outcome);
+        situation.close(pinned);
+    }
+
+    private List<Subject> stepSubjects() {
+        List<Subject> subjects = new ArrayList<>();
+        steps.values().forEach(members -> members.forEach(step -> subjects.add(step.subject())));
+        return subjects;
+    }
+
+    private List<Step> makeSteps() {
+        for (TrackKind track : TRACKS) {
+            Optional<Decision> path = situation.decision(Topics.GRIT_PATH, new Subject.OfTrack(track));
+            path.ifPresent(decision -> steps.put(
+                    track,
+                    Facts.steps(
+                            track,
+                            decision.values().stream()
+                                    .map(key -> situation.sequence().get(key, Topics.GRIT_PATH.id()))
+                                    .toList())));
+        }
+        List<Step> all = new ArrayList<>();
+        steps.values().forEach(all::addAll);
+        return all;
+    }
+}
