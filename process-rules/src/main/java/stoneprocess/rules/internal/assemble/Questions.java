@@ -16,6 +16,7 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.plan.Question;
+import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
@@ -28,14 +29,15 @@ import stoneprocess.rules.internal.run.Run;
 
 /**
  * What nobody knows yet and the rules asked for. A rule took the cautious reading when it matched a fact that is not
- * known; a rule is waiting when only a fact that is not known keeps it from firing. Questions about going ahead come
- * first, then those of the earlier stages, then those that touch more topics.
+ * known; a rule is waiting when only a fact that is not known keeps it from firing. What could stop the work
+ * comes first, then what holds it, then the earlier stages, then what touches more topics.
  */
 final class Questions {
     private static final class Draft {
         private final Set<String> cautious = new LinkedHashSet<>();
         private final Set<String> waiting = new LinkedHashSet<>();
         private final Set<String> topics = new LinkedHashSet<>();
+        private boolean stops;
         private boolean holds;
     }
 
@@ -66,6 +68,7 @@ final class Questions {
                         Draft draft = drafts.get(field);
                         draft.cautious.add(reason.rule());
                         draft.topics.add(outcome.topic());
+                        draft.stops |= reason.values().contains(Verdict.REFUSE.key());
                         draft.holds |=
                                 outcome instanceof Impasse || outcome.topic().equals(Topics.VERDICT.id());
                     }));
@@ -147,7 +150,8 @@ final class Questions {
 
     private List<Question> ranked() {
         Comparator<Map.Entry<String, Draft>> order = Comparator.comparing(
-                        (Map.Entry<String, Draft> entry) -> !entry.getValue().holds)
+                        (Map.Entry<String, Draft> entry) -> !entry.getValue().stops)
+                .thenComparing(entry -> !entry.getValue().holds)
                 .thenComparing(entry -> firstStage(entry.getValue()))
                 .thenComparing(entry -> -entry.getValue().topics.size());
         return drafts.entrySet().stream()

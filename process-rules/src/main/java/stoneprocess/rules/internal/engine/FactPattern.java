@@ -30,7 +30,7 @@ public final class FactPattern {
     }
 
     private static FactPattern of(String rule, Condition condition) {
-        if (condition instanceof Pattern<?> pattern && pattern.getInputVariables() == null) {
+        if (condition instanceof Pattern<?> pattern) {
             return new FactPattern(pattern.getPatternVariable().getType(), pattern.getConstraint(), rule);
         }
         throw new RulebaseException(
