@@ -1,0 +1,434 @@
+package stoneprocess.rules.text;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.plan.AddedWeight;
+import stoneprocess.core.plan.CounterOffer;
+import stoneprocess.core.plan.Densifier;
+import stoneprocess.core.plan.Handling;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PolishingAgent;
+import stoneprocess.core.plan.Question;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.plan.Sealer;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.plan.Step;
+import stoneprocess.core.plan.TestArea;
+import stoneprocess.core.plan.Track;
+import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.source.Card;
+import stoneprocess.core.source.Sources;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.rules.decide.Topics;
+
+/**
+ * A recommendation as a text that a floor technician carries onto the site. Never parse it: the recommendation holds
+ * the same as data. Immutable and safe to share between threads.
+ */
+public final class PlanText {
+    private static final int QUESTIONS_THAT_MATTER_MOST = 3;
+    private static final List<String> TOPICS_EXPLAINED = List.of(
+            Topics.STONE.id(),
+            Topics.VERDICT.id(),
+            Topics.FINISH.id(),
+            Topics.BONDS.id(),
+            Topics.FIRST_CUT.id(),
+            Topics.LAST_GRIT.id(),
+            Topics.STEP_RULE.id(),
+            Topics.TRANSITION.id(),
+            Topics.POLISHING_AGENT.id(),
+            Topics.DENSIFIER.id(),
+            Topics.SEALER.id());
+
+    private final UnitSystem units;
+    private final Map<String, Card> cards = new LinkedHashMap<>();
+
+    /**
+     * @param units the reader's units
+     * @param cards the cards of the rulebase that made the recommendations
+     */
+    public PlanText(UnitSystem units, Collection<Card> cards) {
+        this.units = units;
+        cards.forEach(card -> this.cards.put(card.id(), card));
+    }
+
+    /** The text of a recommendation, lines of at most 96 characters, ending with a line feed. */
+    public String render(Recommendation recommendation, Detail detail) {
+        return new Writer(recommendation).write(detail);
+    }
+
+    private final class Writer {
+        private final Recommendation recommendation;
+        private final Phrases phrases;
+        private final Page page = new Page();
+
+        private Writer(Recommendation recommendation) {
+            this.recommendation = recommendation;
+            this.phrases = new Phrases(units, recommendation.parameters());
+        }
+
+        private String write(Detail detail) {
+            page.title(recommendation.survey().title());
+            page.line(summary());
+            refusals();
+            impasses();
+            questions(detail);
+            warnings();
+            recommendation.plan().ifPresent(this::plan);
+            if (detail == Detail.FULL) {
+                reasons();
+            }
+            page.heading(phrases.get("closing.heading"));
+            page.line(phrases.get("closing.deference"));
+            page.line(phrases.get("closing.rulebase") + " "
+                    + recommendation.rulebase().version() + ", "
+                    + recommendation.rulebase().hash().substring(0, 12) + ".");
+            return page.toString();
+        }
+
+        private String summary() {
+            String status = phrases.of(recommendation.status());
+            Optional<Plan> plan = recommendation.plan();
+            if (plan.isEmpty()) {
+                return status;
+            }
+            if (plan.get().tracks().isEmpty()) {
+                return status + " " + phrases.get("summary.nothing-is-cut");
+            }
+            List<Step> steps = plan.get().tracks().get(0).steps();
+            return status + " "
+                    + String.format(
+                            phrases.get("summary.cuts"),
+                            plan.get().finish().map(phrases::of).orElse(""),
+                            grade(steps.get(0).grade()),
+                            grade(steps.get(steps.size() - 1).grade()));
+        }
+
+        private void refusals() {
+            if (recommendation.status() != Status.REFUSED) {
+                return;
+            }
+            page.heading(phrases.get("refusal.heading"));
+            recommendation.refusals().forEach(reason -> page.item(because(reason.rule())));
+        }
+
+        private void impasses() {
+            if (recommendation.status() != Status.IMPASSE) {
+                return;
+            }
+            for (Impasse impasse : recommendation.impasses()) {
+                if (!Topics.named(impasse.topic()).isBlocking()) {
+                    continue;
+                }
+                page.heading(String.format(phrases.get("impasse.heading"), topic(impasse.topic())));
+                demands("impasse.needs", impasse.needs());
+                demands("impasse.vetoes", impasse.vetoes());
+                if (impasse.topic().equals(Topics.GRIT_PATH.id())) {
+                    page.item(phrases.get("impasse.no-path"));
+                }
+                if (impasse.untilKnown()) {
+                    page.item(phrases.get("impasse.until-known"));
+                }
+            }
+            page.heading(phrases.get("offers.heading"));
+            recommendation.counterOffers().forEach(offer -> page.item(offer(offer)));
+        }
+
+        private void demands(String key, List<Reason> reasons) {
+            reasons.stream()
+                    .map(Reason::rule)
+                    .distinct()
+                    .forEach(rule -> page.item(phrases.get(key) + " " + because(rule)));
+        }
+
+        private String offer(CounterOffer offer) {
+            String value = offer.value()
+                    .map(key -> " " + String.format(phrases.get("offers.up-to"), value(offer.topic(), key)))
+                    .orElse("");
+            return phrases.of(offer.kind()) + value + " " + phrases.get("offers.gives-up") + " "
+                    + phrases.of(offer.kind(), "gives-up");
+        }
+
+        private void questions(Detail detail) {
+            List<Question> questions = recommendation.questions();
+            if (questions.isEmpty()) {
+                return;
+            }
+            int shown =
+                    detail == Detail.FULL ? questions.size() : Math.min(QUESTIONS_THAT_MATTER_MOST, questions.size());
+            page.heading(
+                    shown == questions.size()
+                            ? phrases.get("questions.heading")
+                            : String.format(phrases.get("questions.some"), shown, questions.size()));
+            questions.subList(0, shown).forEach(question -> page.item(question(question)));
+        }
+
+        private String question(Question question) {
+            String how = question.field().startsWith("damages.")
+                    ? phrases.get("question.how-damages")
+                    : phrases.of(SurveyField.named(question.field()).howFound());
+            List<String> rules = question.rules().isEmpty() ? question.waiting() : question.rules();
+            String reading = question.rules().isEmpty() ? "question.waiting" : "question.cautious";
+            return phrases.get("field." + question.field()) + " " + how + " "
+                    + String.format(phrases.get(reading), title(rules.get(0)));
+        }
+
+        private void warnings() {
+            if (recommendation.warnings().isEmpty()) {
+                return;
+            }
+            page.heading(phrases.get("warnings.heading"));
+            for (SafetyWarning warning : recommendation.warnings()) {
+                page.item(phrases.of(warning.hazard())
+                        + (warning.certain() ? "" : " " + phrases.get("warnings.uncertain")));
+                page.labelled("      ", phrases.get("warnings.exposed"), phrases.of(warning.hazard(), "exposed"));
+                page.labelled("      ", phrases.get("warnings.controls"), phrases.of(warning.hazard(), "controls"));
+                page.labelled("      ", phrases.get("warnings.limit"), phrases.of(warning.hazard(), "limit"));
+                page.labelled("      ", phrases.get("warnings.decides"), phrases.of(warning.hazard(), "decides"));
+                page.labelled("      ", phrases.get("warnings.source"), sources(warning));
+            }
+        }
+
+        private String sources(SafetyWarning warning) {
+            List<String> sources = warning.sources().stream()
+                    .map(id -> Sources.standard().get(id).print())
+                    .toList();
+            return String.join("; ", sources);
+        }
+
+        private void plan(Plan plan) {
+            list("acceptances.heading", plan.acceptances());
+            ordered("preparation.heading", plan.preparation());
+            list("repairs.heading", plan.repairs());
+            if (plan.testArea() == TestArea.REQUIRED) {
+                page.heading(phrases.get("test-area.heading"));
+                page.item(phrases.of(plan.testArea()));
+            }
+            if (!plan.tracks().isEmpty()) {
+                cuts(plan);
+            }
+            list("slurry.heading", plan.slurry());
+            page.heading(phrases.get("finishing.heading"));
+            if (plan.polishingAgent() != PolishingAgent.NONE) {
+                page.item(phrases.of(plan.polishingAgent()));
+            }
+            if (plan.densifier() != Densifier.NONE) {
+                page.item(phrases.of(plan.densifier()));
+            }
+            plan.finishTasks().forEach(task -> page.item(phrases.of(task)));
+            page.item(phrases.of(plan.sealer()));
+            if (plan.sealer() == Sealer.IMPREGNATOR) {
+                page.item(phrases.of(plan.sealer(), "check"));
+            }
+            list("upkeep.heading", plan.upkeep());
+        }
+
+        private void list(String heading, List<? extends Term> terms) {
+            if (!terms.isEmpty()) {
+                page.heading(phrases.get(heading));
+                page.items(terms.stream().map(phrases::of).toList());
+            }
+        }
+
+        private void ordered(String heading, List<? extends Term> terms) {
+            if (!terms.isEmpty()) {
+                page.heading(phrases.get(heading));
+                for (int i = 0; i < terms.size(); i++) {
+                    page.numbered(i + 1, phrases.of(terms.get(i)));
+                }
+            }
+        }
+
+        private void cuts(Plan plan) {
+            List<Handling> always = common(plan);
+            page.heading(phrases.get("always.heading"));
+            page.items(always.stream().map(phrases::of).toList());
+            for (Track track : plan.tracks()) {
+                page.heading(phrases.of(track.kind()));
+                for (int i = 0; i < track.steps().size(); i++) {
+                    step(i + 1, track.kind(), track.steps().get(i), always);
+                }
+            }
+        }
+
+        private List<Handling> common(Plan plan) {
+            List<Step> steps = plan.tracks().stream()
+                    .flatMap(track -> track.steps().stream())
+                    .toList();
+            return steps.get(0).handling().stream()
+                    .filter(handling ->
+                            steps.stream().allMatch(step -> step.handling().contains(handling)))
+                    .toList();
+        }
+
+        private void step(int number, TrackKind track, Step step, List<Handling> always) {
+            String weight = step.weight() == AddedWeight.NONE
+                    ? phrases.of(step.weight())
+                    : String.format(phrases.of(step.weight()), units.print(step.addedMass()));
+            page.numbered(number, grade(step.grade()) + ", " + phrases.of(step.machine()) + ", " + weight);
+            page.labelled("     ", phrases.get("step.water"), water(track, step));
+            page.labelled(
+                    "     ",
+                    phrases.get("step.passes"),
+                    String.format(
+                            phrases.get("step.passes-text"),
+                            step.passes().low(),
+                            step.passes().high()));
+            Set<Handling> own = new LinkedHashSet<>(step.handling());
+            always.forEach(own::remove);
+            if (!own.isEmpty()) {
+                page.labelled("     ", phrases.get("step.work"), sentence(own));
+            }
+            page.labelled("     ", phrases.get("step.after"), phrases.of(step.pickUp()));
+            page.labelled("     ", phrases.get("step.hold"), sentence(step.checks()));
+        }
+
+        private String water(TrackKind track, Step step) {
+            String level = phrases.of(step.water());
+            if (step.litresPerPass().isPresent()) {
+                return level
+                        + String.format(
+                                phrases.get("step.litres"),
+                                units.print(step.litresPerPass().get()));
+            }
+            return track == TrackKind.EDGE ? level : level + phrases.get("step.no-area");
+        }
+
+        private String sentence(Collection<? extends Term> terms) {
+            return String.join(" ", terms.stream().map(phrases::of).toList());
+        }
+
+        private void reasons() {
+            page.heading(phrases.get("reasons.heading"));
+            for (Outcome outcome : recommendation.outcomes()) {
+                if (outcome instanceof Decision decision
+                        && outcome.subject().equals(Subject.FLOOR)
+                        && TOPICS_EXPLAINED.contains(outcome.topic())) {
+                    reason(decision);
+                }
+            }
+        }
+
+        private void reason(Decision decision) {
+            List<String> values = decision.values().stream()
+                    .map(key -> value(decision.topic(), key))
+                    .toList();
+            page.item(topic(decision.topic()) + ": " + String.join(", ", values) + ".");
+            List<String> rules = rules(decision.won());
+            if (rules.isEmpty()) {
+                page.labelled("      ", "", phrases.get("reasons.nothing-said"));
+            }
+            rules.forEach(rule -> page.labelled("      ", rule, because(rule)));
+            rules(decision.outweighed())
+                    .forEach(rule ->
+                            page.labelled("      ", rule, phrases.get("reasons.outweighed") + " " + title(rule) + "."));
+            rules(decision.vetoed())
+                    .forEach(rule ->
+                            page.labelled("      ", rule, phrases.get("reasons.vetoed") + " " + title(rule) + "."));
+        }
+
+        private static List<String> rules(List<Reason> reasons) {
+            return reasons.stream().map(Reason::rule).distinct().toList();
+        }
+
+        private String topic(String id) {
+            return phrases.get("topic." + id);
+        }
+
+        private String value(String topic, String key) {
+            return Topics.named(topic).domain().stream()
+                    .filter(term -> term.key().equals(key))
+                    .map(term -> shortName(term))
+                    .findFirst()
+                    .orElse(key);
+        }
+
+        /** A word for lists: a name of its own where the bundle has one, else the phrase itself. */
+        private String shortName(Term term) {
+            String key = Phrases.key(term) + ".name";
+            return Phrases.has(key) ? phrases.get(key) : phrases.of(term);
+        }
+
+        private String grade(AbrasiveGrade grade) {
+            return phrases.of(grade.bond()) + " " + grade.number();
+        }
+
+        private String title(String rule) {
+            Card card = cards.get(rule);
+            return card == null ? rule : card.title();
+        }
+
+        private String because(String rule) {
+            Card card = cards.get(rule);
+            return card == null ? rule : card.title() + ". " + card.because() + ".";
+        }
+    }
+
+    /** The texts that a recommendation needs and that do not come from an enum; a test keeps the bundle complete. */
+    static List<String> fixedKeys() {
+        List<String> keys = new ArrayList<>(List.of(
+                "acceptances.heading",
+                "always.heading",
+                "closing.deference",
+                "closing.heading",
+                "closing.rulebase",
+                "finishing.heading",
+                "impasse.heading",
+                "impasse.needs",
+                "impasse.no-path",
+                "impasse.until-known",
+                "impasse.vetoes",
+                "offers.gives-up",
+                "offers.heading",
+                "offers.up-to",
+                "preparation.heading",
+                "question.cautious",
+                "question.how-damages",
+                "question.waiting",
+                "questions.heading",
+                "questions.some",
+                "reasons.heading",
+                "reasons.nothing-said",
+                "reasons.outweighed",
+                "reasons.vetoed",
+                "refusal.heading",
+                "repairs.heading",
+                "slurry.heading",
+                "step.after",
+                "step.hold",
+                "step.litres",
+                "step.no-area",
+                "step.passes",
+                "step.passes-text",
+                "step.water",
+                "step.work",
+                "summary.cuts",
+                "summary.nothing-is-cut",
+                "test-area.heading",
+                "upkeep.heading",
+                "warnings.controls",
+                "warnings.decides",
+                "warnings.exposed",
+                "warnings.heading",
+                "warnings.limit",
+                "warnings.source",
+                "warnings.uncertain"));
+        Topics.all().forEach(topic -> keys.add("topic." + topic.id()));
+        return keys;
+    }
+}
