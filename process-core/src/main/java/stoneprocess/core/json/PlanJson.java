@@ -1,0 +1,165 @@
+package stoneprocess.core.json;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.plan.Acceptance;
+import stoneprocess.core.plan.AddedWeight;
+import stoneprocess.core.plan.Check;
+import stoneprocess.core.plan.Densifier;
+import stoneprocess.core.plan.FinishTask;
+import stoneprocess.core.plan.Handling;
+import stoneprocess.core.plan.PickUp;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PolishingAgent;
+import stoneprocess.core.plan.Repair;
+import stoneprocess.core.plan.Sealer;
+import stoneprocess.core.plan.SlurryRoute;
+import stoneprocess.core.plan.Step;
+import stoneprocess.core.plan.Task;
+import stoneprocess.core.plan.TestArea;
+import stoneprocess.core.plan.Track;
+import stoneprocess.core.plan.Upkeep;
+import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.quantity.Dimension;
+import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.tool.MachineClass;
+
+/** The plan's part of a recommendation. */
+final class PlanJson {
+    private PlanJson() {}
+
+    static Object tree(Plan plan) {
+        return new Fields()
+                .put("preparation", Term.keys(plan.preparation()))
+                .put("acceptances", Term.keys(plan.acceptances()))
+                .put("test-area", plan.testArea().key())
+                .put("repairs", Term.keys(plan.repairs()))
+                .putIf("finish", plan.finish().map(Term::key))
+                .put("tracks", Fields.list(plan.tracks(), PlanJson::tree))
+                .put("slurry", Term.keys(plan.slurry()))
+                .put("polishing-agent", plan.polishingAgent().key())
+                .put("densifier", plan.densifier().key())
+                .put("sealer", plan.sealer().key())
+                .put("finish-tasks", Term.keys(plan.finishTasks()))
+                .put("upkeep", Term.keys(plan.upkeep()))
+                .tree();
+    }
+
+    static Plan read(Node node, GritSequence sequence) {
+        node.only(List.of(
+                "preparation",
+                "acceptances",
+                "test-area",
+                "repairs",
+                "finish",
+                "tracks",
+                "slurry",
+                "polishing-agent",
+                "densifier",
+                "sealer",
+                "finish-tasks",
+                "upkeep"));
+        return new Plan(
+                terms(node.get("preparation"), Task.class),
+                terms(node.get("acceptances"), Acceptance.class),
+                node.get("test-area").term(TestArea.class),
+                terms(node.get("repairs"), Repair.class),
+                node.optional("finish").map(finish -> finish.term(Finish.class)),
+                node.get("tracks").list(track -> track(track, sequence)),
+                terms(node.get("slurry"), SlurryRoute.class),
+                node.get("polishing-agent").term(PolishingAgent.class),
+                node.get("densifier").term(Densifier.class),
+                node.get("sealer").term(Sealer.class),
+                terms(node.get("finish-tasks"), FinishTask.class),
+                terms(node.get("upkeep"), Upkeep.class));
+    }
+
+    private static Object tree(Track track) {
+        return new Fields()
+                .put("kind", track.kind().key())
+                .put("steps", Fields.list(track.steps(), PlanJson::tree))
+                .tree();
+    }
+
+    private static Track track(Node node, GritSequence sequence) {
+        node.only(List.of("kind", "steps"));
+        return new Track(
+                node.get("kind").term(TrackKind.class), node.get("steps").list(step -> step(step, sequence)));
+    }
+
+    private static Object tree(Step step) {
+        Map<String, Object> passes = new Fields()
+                .put("low", step.passes().low())
+                .put("high", step.passes().high())
+                .tree();
+        return new Fields()
+                .put("grade", step.grade().key())
+                .put("machine", step.machine().key())
+                .put("weight", step.weight().key())
+                .put("added-mass", Fields.range(step.addedMass()))
+                .put("water", step.water().key())
+                .putIf("water-per-pass", step.litresPerPass().map(Fields::range))
+                .put("passes", passes)
+                .put("handling", Term.keys(step.handling()))
+                .put("pick-up", step.pickUp().key())
+                .put("checks", Term.keys(step.checks()))
+                .tree();
+    }
+
+    private static Step step(Node node, GritSequence sequence) {
+        node.only(List.of(
+                "grade",
+                "machine",
+                "weight",
+                "added-mass",
+                "water",
+                "water-per-pass",
+                "passes",
+                "handling",
+                "pick-up",
+                "checks"));
+        Node grade = node.get("grade");
+        Node passes = node.get("passes").only(List.of("low", "high"));
+        Optional<Range<Volume>> litres =
+                node.optional("water-per-pass").map(range -> range(range, Dimension.VOLUME, Volume.class));
+        return new Step(
+                sequence.get(grade.text(), grade.path()),
+                node.get("machine").term(MachineClass.class),
+                node.get("weight").term(AddedWeight.class),
+                range(node.get("added-mass"), Dimension.MASS, Mass.class),
+                node.get("water").term(WaterLevel.class),
+                litres,
+                passes.checked(() ->
+                        Range.of(passes.get("low").integer(), passes.get("high").integer())),
+                terms(node.get("handling"), Handling.class),
+                node.get("pick-up").term(PickUp.class),
+                terms(node.get("checks"), Check.class));
+    }
+
+    private static <E extends Enum<E> & Term> List<E> terms(Node node, Class<E> type) {
+        return new ArrayList<>(node.terms(type));
+    }
+
+    static <Q extends Quantity> Range<Q> range(Node node, Dimension dimension, Class<Q> type) {
+        node.only(List.of("low", "high", "unit"));
+        Unit unit = Unit.parse(dimension, node.get("unit").text(), node.path());
+        return node.checked(() -> Range.of(
+                type.cast(quantity(node.get("low").number(), unit)),
+                type.cast(quantity(node.get("high").number(), unit))));
+    }
+
+    private static Quantity quantity(BigDecimal value, Unit unit) {
+        return Quantity.of(value, unit);
+    }
+}

@@ -1,0 +1,306 @@
+package stoneprocess.core.json;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stoneprocess.core.decision.ContributionKind;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.parameter.Parameter;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.CounterOffer;
+import stoneprocess.core.plan.Hazard;
+import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.plan.Question;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.RulebaseStamp;
+import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.problem.MissingLibraryException;
+import stoneprocess.core.quantity.Dimension;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.GritSequence;
+
+/** Recommendations as JSON: lossless, versioned, the same bytes on every machine. */
+public final class RecommendationJson {
+    private static final String WHAT = "recommendation";
+
+    private RecommendationJson() {}
+
+    /**
+     * Prints a recommendation.
+     *
+     * @throws MissingLibraryException when Jackson is not on the class path
+     */
+    public static String print(Recommendation recommendation) {
+        return Jackson.with(() -> Tree.print(tree(recommendation)));
+    }
+
+    /**
+     * Reads a recommendation back; it equals the one that was printed.
+     *
+     * @throws InvalidInputException with one line that names the field, the value and what would be accepted
+     * @throws MissingLibraryException when Jackson is not on the class path
+     */
+    public static Recommendation read(String json) {
+        return Jackson.with(() -> read(new Node("", Tree.parse(json, WHAT))));
+    }
+
+    private static Map<String, Object> tree(Recommendation recommendation) {
+        return new Fields()
+                .put("format", Recommendation.FORMAT)
+                .put("status", recommendation.status().key())
+                .putIf("plan", recommendation.plan().map(PlanJson::tree))
+                .put("refusals", Fields.list(recommendation.refusals(), RecommendationJson::tree))
+                .put("warnings", Fields.list(recommendation.warnings(), RecommendationJson::tree))
+                .put("questions", Fields.list(recommendation.questions(), RecommendationJson::tree))
+                .put("counter-offers", Fields.list(recommendation.counterOffers(), RecommendationJson::tree))
+                .put("outcomes", Fields.list(recommendation.outcomes(), RecommendationJson::tree))
+                .put("survey", SurveyJson.tree(recommendation.survey()))
+                .put("sequence", Fields.list(recommendation.sequence().grades(), RecommendationJson::tree))
+                .put("parameters", tree(recommendation.parameters()))
+                .put("rulebase", tree(recommendation.rulebase()))
+                .tree();
+    }
+
+    private static Recommendation read(Node root) {
+        if (!(root.value() instanceof Map)) {
+            throw new InvalidInputException(WHAT, String.valueOf(root.value()), "a JSON object");
+        }
+        Node format = root.get("format");
+        if (!format.isText(Recommendation.FORMAT)) {
+            throw new InvalidInputException(format.path(), String.valueOf(format.value()), Recommendation.FORMAT);
+        }
+        root.only(List.of(
+                "format",
+                "status",
+                "plan",
+                "refusals",
+                "warnings",
+                "questions",
+                "counter-offers",
+                "outcomes",
+                "survey",
+                "sequence",
+                "parameters",
+                "rulebase"));
+        GritSequence sequence = root.get("sequence")
+                .checkedParts(() -> GritSequence.of(root.get("sequence").list(RecommendationJson::grade)));
+        return new Recommendation(
+                root.get("status").term(Status.class),
+                root.optional("plan").map(plan -> PlanJson.read(plan, sequence)),
+                root.get("refusals").list(RecommendationJson::reason),
+                root.get("warnings").list(RecommendationJson::warning),
+                root.get("questions").list(RecommendationJson::question),
+                root.get("counter-offers").list(RecommendationJson::offer),
+                root.get("outcomes").list(RecommendationJson::outcome),
+                SurveyJson.read(root.get("survey"), sequence),
+                sequence,
+                parameters(root.get("parameters")),
+                stamp(root.get("rulebase")));
+    }
+
+    private static Object tree(Reason reason) {
+        return new Fields()
+                .put("kind", reason.kind().key())
+                .put("rule", reason.rule())
+                .put("values", reason.values())
+                .put("facts", Fields.list(reason.facts(), RecommendationJson::tree))
+                .tree();
+    }
+
+    private static Reason reason(Node node) {
+        node.only(List.of("kind", "rule", "values", "facts"));
+        return new Reason(
+                node.get("kind").term(ContributionKind.class),
+                node.get("rule").text(),
+                node.get("values").texts(),
+                node.get("facts").list(RecommendationJson::fact));
+    }
+
+    private static Object tree(MatchedFact fact) {
+        return new Fields()
+                .put("name", fact.name())
+                .put("may-be", fact.mayBe())
+                .put("known", fact.known())
+                .put("fields", fact.fields())
+                .put("topics", fact.topics())
+                .tree();
+    }
+
+    private static MatchedFact fact(Node node) {
+        node.only(List.of("name", "may-be", "known", "fields", "topics"));
+        return new MatchedFact(
+                node.get("name").text(),
+                node.get("may-be").texts(),
+                node.get("known").flag(),
+                node.get("fields").texts(),
+                node.get("topics").texts());
+    }
+
+    private static Object tree(SafetyWarning warning) {
+        return new Fields()
+                .put("hazard", warning.hazard().key())
+                .put("rules", warning.rules())
+                .put("sources", warning.sources())
+                .put("certain", warning.certain())
+                .tree();
+    }
+
+    private static SafetyWarning warning(Node node) {
+        node.only(List.of("hazard", "rules", "sources", "certain"));
+        return new SafetyWarning(
+                node.get("hazard").term(Hazard.class),
+                node.get("rules").texts(),
+                node.get("sources").texts(),
+                node.get("certain").flag());
+    }
+
+    private static Object tree(Question question) {
+        return new Fields()
+                .put("field", question.field())
+                .put("rules", question.rules())
+                .put("waiting", question.waiting())
+                .put("topics", question.topics())
+                .tree();
+    }
+
+    private static Question question(Node node) {
+        node.only(List.of("field", "rules", "waiting", "topics"));
+        return new Question(
+                node.get("field").text(),
+                node.get("rules").texts(),
+                node.get("waiting").texts(),
+                node.get("topics").texts());
+    }
+
+    private static Object tree(CounterOffer offer) {
+        return new Fields()
+                .put("kind", offer.kind().key())
+                .put("topic", offer.topic())
+                .putIf("value", offer.value())
+                .put("rules", offer.rules())
+                .tree();
+    }
+
+    private static CounterOffer offer(Node node) {
+        node.only(List.of("kind", "topic", "value", "rules"));
+        return new CounterOffer(
+                node.get("kind").term(OfferKind.class),
+                node.get("topic").text(),
+                node.optional("value").map(Node::text),
+                node.get("rules").texts());
+    }
+
+    private static Object tree(Outcome outcome) {
+        if (outcome instanceof Decision decision) {
+            return new Fields()
+                    .put("kind", "decision")
+                    .put("topic", decision.topic())
+                    .put("subject", decision.subject().key())
+                    .put("values", decision.values())
+                    .put("won", Fields.list(decision.won(), RecommendationJson::tree))
+                    .put("outweighed", Fields.list(decision.outweighed(), RecommendationJson::tree))
+                    .put("vetoed", Fields.list(decision.vetoed(), RecommendationJson::tree))
+                    .put("inputs", decision.inputs())
+                    .tree();
+        }
+        Impasse impasse = (Impasse) outcome;
+        return new Fields()
+                .put("kind", "impasse")
+                .put("topic", impasse.topic())
+                .put("subject", impasse.subject().key())
+                .put("needs", Fields.list(impasse.needs(), RecommendationJson::tree))
+                .put("vetoes", Fields.list(impasse.vetoes(), RecommendationJson::tree))
+                .put("until-known", impasse.untilKnown())
+                .tree();
+    }
+
+    private static Outcome outcome(Node node) {
+        String topic = node.get("topic").text();
+        Node subject = node.get("subject");
+        Subject about = Subject.parse(subject.text(), subject.path());
+        if (node.get("kind").isText("impasse")) {
+            node.only(List.of("kind", "topic", "subject", "needs", "vetoes", "until-known"));
+            return new Impasse(
+                    topic,
+                    about,
+                    node.get("needs").list(RecommendationJson::reason),
+                    node.get("vetoes").list(RecommendationJson::reason),
+                    node.get("until-known").flag());
+        }
+        if (!node.get("kind").isText("decision")) {
+            throw new InvalidInputException(
+                    node.path() + ".kind", String.valueOf(node.get("kind").value()), "decision or impasse");
+        }
+        node.only(List.of("kind", "topic", "subject", "values", "won", "outweighed", "vetoed", "inputs"));
+        return new Decision(
+                topic,
+                about,
+                node.get("values").texts(),
+                node.get("won").list(RecommendationJson::reason),
+                node.get("outweighed").list(RecommendationJson::reason),
+                node.get("vetoed").list(RecommendationJson::reason),
+                node.get("inputs").texts());
+    }
+
+    private static Object tree(AbrasiveGrade grade) {
+        return new Fields()
+                .put("bond", grade.bond().key())
+                .put("number", grade.number())
+                .put("grain", Fields.range(grade.grain()))
+                .tree();
+    }
+
+    private static AbrasiveGrade grade(Node node) {
+        node.only(List.of("bond", "number", "grain"));
+        Range<Length> grain = PlanJson.range(node.get("grain"), Dimension.LENGTH, Length.class);
+        return node.checkedParts(() -> new AbrasiveGrade(
+                node.get("bond").term(Bond.class), node.get("number").integer(), grain));
+    }
+
+    private static Object tree(Parameters parameters) {
+        Fields fields = new Fields();
+        parameters.all().forEach(parameter -> fields.put(parameter.name(), Fields.quantity(parameter.value())));
+        return fields.tree();
+    }
+
+    private static Parameters parameters(Node node) {
+        List<String> names =
+                Parameters.standard().all().stream().map(Parameter::name).toList();
+        node.only(names);
+        Parameters parameters = Parameters.standard();
+        for (String name : names) {
+            Optional<Node> value = node.optional(name);
+            if (value.isPresent()) {
+                Dimension dimension = parameters.parameter(name).value().dimension();
+                parameters = parameters.with(name, value.get().quantity(dimension));
+            }
+        }
+        return parameters;
+    }
+
+    private static Object tree(RulebaseStamp stamp) {
+        return new Fields()
+                .put("version", stamp.version())
+                .put("hash", stamp.hash())
+                .put("switched-off", stamp.switchedOff())
+                .tree();
+    }
+
+    private static RulebaseStamp stamp(Node node) {
+        node.only(List.of("version", "hash", "switched-off"));
+        return new RulebaseStamp(
+                node.get("version").text(),
+                node.get("hash").text(),
+                node.get("switched-off").texts());
+    }
+}

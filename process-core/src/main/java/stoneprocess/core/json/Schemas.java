@@ -1,0 +1,32 @@
+package stoneprocess.core.json;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/** The JSON schemas (2020-12) of what is read and printed. Needs no Jackson. */
+public final class Schemas {
+    private Schemas() {}
+
+    /** The schema of a survey. */
+    public static String survey() {
+        return read("floor-survey.schema.json");
+    }
+
+    /** The schema of a recommendation. */
+    public static String recommendation() {
+        return read("floor-recommendation.schema.json");
+    }
+
+    private static String read(String name) {
+        try (InputStream in = Schemas.class.getResourceAsStream("schema/" + name)) {
+            if (in == null) {
+                throw new IllegalStateException("The schema " + name + " is missing from the class path");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException("The schema " + name + " cannot be read", e);
+        }
+    }
+}

@@ -1,0 +1,15 @@
+package stoneprocess.examples.command;
+
+/** What the process says to its caller. */
+final class ExitCode {
+    /** There is a plan, or what was asked for was printed. */
+    static final int DONE = 0;
+
+    /** The input or the command line is not accepted; one line on standard error says why. */
+    static final int BAD_INPUT = 2;
+
+    /** Refused, or an impasse: there is an answer, and it is not a plan. */
+    static final int NO_PLAN = 3;
+
+    private ExitCode() {}
+}

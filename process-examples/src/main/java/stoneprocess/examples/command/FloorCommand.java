@@ -1,0 +1,66 @@
+package stoneprocess.examples.command;
+
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import stoneprocess.core.problem.InvalidInputException;
+
+/** The command line as a whole: its commands, its errors and its exit codes. */
+@Command(
+        name = "stoneprocess",
+        description = "Plans the restoration of worn floors of natural stone, terrazzo and concrete.",
+        footer = {"", "Exit codes: 0 planned, 3 refused or impasse, 2 input not accepted."},
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class)
+public final class FloorCommand implements Runnable {
+    @Spec
+    @SuppressWarnings("NullAway.Init")
+    private CommandSpec spec;
+
+    private FloorCommand() {}
+
+    /**
+     * Runs the command line.
+     *
+     * @return the exit code
+     */
+    public static int run(String[] arguments, InputStream in, PrintStream out, PrintStream err) {
+        Console console = new Console(in, out, err);
+        CommandLine line = new CommandLine(new FloorCommand());
+        line.addSubcommand(new PlanCommand(console));
+        line.addSubcommand(new SchemaCommand(console));
+        line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler(FloorCommand::badCommandLine);
+        line.setExecutionExceptionHandler((problem, command, parsed) -> {
+            if (problem instanceof InvalidInputException) {
+                return oneLine(command, problem.getMessage());
+            }
+            throw problem;
+        });
+        return line.execute(arguments);
+    }
+
+    private static int badCommandLine(ParameterException problem, String[] arguments) {
+        return oneLine(problem.getCommandLine(), problem.getMessage() + "; see --help");
+    }
+
+    private static int oneLine(CommandLine command, String message) {
+        command.getErr().println(message.replaceAll("\\s*\\R\\s*", " "));
+        return ExitCode.BAD_INPUT;
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(
+                Objects.requireNonNull(spec).commandLine(), "A command is missing: plan or schema");
+    }
+}

@@ -1,0 +1,59 @@
+package stoneprocess.examples.command;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stoneprocess.core.json.RecommendationJson;
+import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.text.Detail;
+import stoneprocess.rules.text.PlanText;
+
+/** Plans one survey. */
+@Command(
+        name = "plan",
+        description = "Plans the floor of a survey and prints the plan.",
+        mixinStandardHelpOptions = true)
+final class PlanCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(paramLabel = "SURVEY", description = "A survey in JSON; - reads standard input.")
+    private String survey = "";
+
+    @Option(names = "--json", description = "Print the recommendation as JSON and nothing else.")
+    private boolean json;
+
+    @Option(names = "--full", description = "Print all open questions and the reasons of the decisions too.")
+    private boolean full;
+
+    @Option(
+            names = "--units",
+            paramLabel = "SYSTEM",
+            description = "Units of the text: metric (default) or us.",
+            defaultValue = "metric")
+    private UnitSystem units = UnitSystem.METRIC;
+
+    PlanCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        FloorSurvey read = SurveyJson.read(console.read(survey));
+        Advisor advisor = Advisor.standard();
+        Recommendation recommendation = advisor.recommend(read);
+        if (json) {
+            console.print(RecommendationJson.print(recommendation));
+        } else {
+            PlanText text = new PlanText(units, advisor.rulebase().cards());
+            console.print(text.render(recommendation, full ? Detail.FULL : Detail.BRIEF));
+        }
+        boolean planned = recommendation.status() == Status.PLANNED || recommendation.status() == Status.PROVISIONAL;
+        return planned ? ExitCode.DONE : ExitCode.NO_PLAN;
+    }
+}
