@@ -13,7 +13,7 @@ public enum OfferKind implements Term {
     /** Only the worst places are treated. */
     LOCAL_REPAIR,
 
-    /** The pieces that stand proud are lifted and relaid. */
+    /** The pieces concerned are lifted and relaid. */
     LIFT_AND_RELAY,
 
     /** The worst pieces are replaced. */
@@ -27,6 +27,12 @@ public enum OfferKind implements Term {
 
     /** The stone is tested until two tests agree. */
     TEST_STONE,
+
+    /** A licensed person samples and a laboratory clears it. */
+    SAMPLE_FIRST,
+
+    /** A licensed contractor removes or encloses it. */
+    SPECIALIST,
 
     /** The floor is cleaned and kept, not cut. */
     CLEAN_ONLY,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Cut;
 import stoneprocess.core.plan.LastGrit;
@@ -29,7 +30,8 @@ import stoneprocess.core.tool.GritSequence;
  *   <li>from transition to resin the number stays, or moves by about a factor of two.
  * </ul>
  *
- * Among legal paths the one with the fewest jumps over the usual ratio wins, then the one with the fewest grades.
+ * Among legal paths the one with the fewest jumps over the usual ratio wins, then the one with the fewest grades, then
+ * the one that leaves metal first.
  */
 public final class GritPath {
     private final GritSequence sequence;
@@ -166,14 +168,19 @@ public final class GritPath {
         return resin.get(index);
     }
 
-    private record Candidate(List<AbrasiveGrade> path, int wideJumps) {}
+    private record Candidate(List<AbrasiveGrade> path, int wideJumps) {
+        private long metalGrades() {
+            return path.stream().filter(grade -> grade.bond() == Bond.METAL).count();
+        }
+    }
 
     private static final Comparator<Candidate> BEST = Comparator.comparingInt(Candidate::wideJumps)
             .thenComparingInt(candidate -> candidate.path().size())
+            .thenComparingLong(Candidate::metalGrades)
             .thenComparing(candidate -> candidate.path().toString());
 
     /** The best path from a grade to the end; null when there is none. */
-    private @org.jspecify.annotations.Nullable Candidate best(
+    private @Nullable Candidate best(
             AbrasiveGrade from, AbrasiveGrade end, Map<AbrasiveGrade, Optional<Candidate>> memo) {
         if (from.equals(end)) {
             return new Candidate(List.of(end), 0);

@@ -2,22 +2,27 @@ package stoneprocess.rules.text;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
 import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.plan.AddedWeight;
+import stoneprocess.core.plan.Check;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.Densifier;
 import stoneprocess.core.plan.Handling;
+import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Question;
@@ -88,7 +93,7 @@ public final class PlanText {
             refusals();
             impasses();
             questions(detail);
-            warnings();
+            warnings(detail);
             recommendation.plan().ifPresent(this::plan);
             if (detail == Detail.FULL) {
                 reasons();
@@ -111,12 +116,13 @@ public final class PlanText {
                 return status + " " + phrases.get("summary.nothing-is-cut");
             }
             List<Step> steps = plan.get().tracks().get(0).steps();
+            String path = String.join(
+                    ", ", steps.stream().map(step -> grade(step.grade())).toList());
             return status + " "
                     + String.format(
                             phrases.get("summary.cuts"),
                             plan.get().finish().map(phrases::of).orElse(""),
-                            grade(steps.get(0).grade()),
-                            grade(steps.get(steps.size() - 1).grade()));
+                            path);
         }
 
         private void refusals() {
@@ -125,6 +131,7 @@ public final class PlanText {
             }
             page.heading(phrases.get("refusal.heading"));
             recommendation.refusals().forEach(reason -> page.item(because(reason.rule())));
+            offers();
         }
 
         private void impasses() {
@@ -145,6 +152,10 @@ public final class PlanText {
                     page.item(phrases.get("impasse.until-known"));
                 }
             }
+            offers();
+        }
+
+        private void offers() {
             page.heading(phrases.get("offers.heading"));
             recommendation.counterOffers().forEach(offer -> page.item(offer(offer)));
         }
@@ -185,21 +196,42 @@ public final class PlanText {
             List<String> rules = question.rules().isEmpty() ? question.waiting() : question.rules();
             String reading = question.rules().isEmpty() ? "question.waiting" : "question.cautious";
             return phrases.get("field." + question.field()) + " " + how + " "
-                    + String.format(phrases.get(reading), title(rules.get(0)));
+                    + String.format(phrases.get(reading), title(weightiest(rules)));
         }
 
-        private void warnings() {
+        /** The rule whose topic closes first. */
+        private String weightiest(List<String> rules) {
+            List<String> topics = Topics.all().stream().map(Topic::id).toList();
+            return rules.stream()
+                    .filter(cards::containsKey)
+                    .min(Comparator.comparing(
+                            (String rule) -> topics.indexOf(cards.get(rule).topic()) + order(rule)))
+                    .orElse(rules.get(0));
+        }
+
+        /** Going ahead comes before everything else, what the stone is included. */
+        private int order(String rule) {
+            return cards.get(rule).topic().equals(Topics.VERDICT.id()) ? -1000 : 0;
+        }
+
+        private void warnings(Detail detail) {
             if (recommendation.warnings().isEmpty()) {
                 return;
             }
             page.heading(phrases.get("warnings.heading"));
             for (SafetyWarning warning : recommendation.warnings()) {
-                page.item(phrases.of(warning.hazard())
-                        + (warning.certain() ? "" : " " + phrases.get("warnings.uncertain")));
-                page.labelled("      ", phrases.get("warnings.exposed"), phrases.of(warning.hazard(), "exposed"));
-                page.labelled("      ", phrases.get("warnings.controls"), phrases.of(warning.hazard(), "controls"));
-                page.labelled("      ", phrases.get("warnings.limit"), phrases.of(warning.hazard(), "limit"));
-                page.labelled("      ", phrases.get("warnings.decides"), phrases.of(warning.hazard(), "decides"));
+                Hazard hazard = warning.hazard();
+                String doubt = warning.certain() ? "" : " " + phrases.get("warnings.uncertain");
+                if (detail == Detail.BRIEF) {
+                    page.item(phrases.of(hazard) + doubt + " " + phrases.of(hazard, "controls") + " "
+                            + phrases.get("warnings.limit-is") + " " + phrases.of(hazard, "limit") + " "
+                            + phrases.get("warnings.decider-is") + " " + phrases.of(hazard, "decides"));
+                    continue;
+                }
+                page.item(phrases.of(hazard) + doubt);
+                for (String part : List.of("exposed", "controls", "limit", "decides")) {
+                    page.labelled("      ", phrases.get("warnings." + part), phrases.of(hazard, part));
+                }
                 page.labelled("      ", phrases.get("warnings.source"), sources(warning));
             }
         }
@@ -255,28 +287,41 @@ public final class PlanText {
         }
 
         private void cuts(Plan plan) {
-            List<Handling> always = common(plan);
+            List<Step> all = plan.tracks().stream()
+                    .flatMap(track -> track.steps().stream())
+                    .toList();
+            List<Handling> always = common(all, Step::handling);
+            List<Check> alwaysChecked = common(all, Step::checks);
             page.heading(phrases.get("always.heading"));
             page.items(always.stream().map(phrases::of).toList());
+            page.item(phrases.get("always.passes"));
+            page.item(phrases.get("always.hold") + " " + sentence(alwaysChecked));
             for (Track track : plan.tracks()) {
                 page.heading(phrases.of(track.kind()));
+                List<Handling> here = without(common(track.steps(), Step::handling), always);
+                page.items(here.stream().map(phrases::of).toList());
+                Set<Term> told = new LinkedHashSet<>(always);
+                told.addAll(here);
+                told.addAll(alwaysChecked);
                 for (int i = 0; i < track.steps().size(); i++) {
-                    step(i + 1, track.kind(), track.steps().get(i), always);
+                    step(i + 1, track.kind(), track.steps().get(i), told);
                 }
             }
         }
 
-        private List<Handling> common(Plan plan) {
-            List<Step> steps = plan.tracks().stream()
-                    .flatMap(track -> track.steps().stream())
-                    .toList();
-            return steps.get(0).handling().stream()
-                    .filter(handling ->
-                            steps.stream().allMatch(step -> step.handling().contains(handling)))
+        /** What holds for every step. */
+        private static <T> List<T> common(List<Step> steps, Function<Step, List<T>> part) {
+            return part.apply(steps.get(0)).stream()
+                    .filter(term ->
+                            steps.stream().allMatch(step -> part.apply(step).contains(term)))
                     .toList();
         }
 
-        private void step(int number, TrackKind track, Step step, List<Handling> always) {
+        private static <T> List<T> without(List<T> terms, Collection<?> told) {
+            return terms.stream().filter(term -> !told.contains(term)).toList();
+        }
+
+        private void step(int number, TrackKind track, Step step, Set<Term> told) {
             String weight = step.weight() == AddedWeight.NONE
                     ? phrases.of(step.weight())
                     : String.format(phrases.of(step.weight()), units.print(step.addedMass()));
@@ -289,13 +334,15 @@ public final class PlanText {
                             phrases.get("step.passes-text"),
                             step.passes().low(),
                             step.passes().high()));
-            Set<Handling> own = new LinkedHashSet<>(step.handling());
-            always.forEach(own::remove);
-            if (!own.isEmpty()) {
-                page.labelled("     ", phrases.get("step.work"), sentence(own));
+            List<Handling> work = without(step.handling(), told);
+            if (!work.isEmpty()) {
+                page.labelled("     ", phrases.get("step.work"), sentence(work));
             }
             page.labelled("     ", phrases.get("step.after"), phrases.of(step.pickUp()));
-            page.labelled("     ", phrases.get("step.hold"), sentence(step.checks()));
+            List<Check> checks = without(step.checks(), told);
+            if (!checks.isEmpty()) {
+                page.labelled("     ", phrases.get("step.hold"), sentence(checks));
+            }
         }
 
         private String water(TrackKind track, Step step) {
@@ -384,6 +431,8 @@ public final class PlanText {
         List<String> keys = new ArrayList<>(List.of(
                 "acceptances.heading",
                 "always.heading",
+                "always.hold",
+                "always.passes",
                 "closing.deference",
                 "closing.heading",
                 "closing.rulebase",
@@ -422,10 +471,12 @@ public final class PlanText {
                 "test-area.heading",
                 "upkeep.heading",
                 "warnings.controls",
+                "warnings.decider-is",
                 "warnings.decides",
                 "warnings.exposed",
                 "warnings.heading",
                 "warnings.limit",
+                "warnings.limit-is",
                 "warnings.source",
                 "warnings.uncertain"));
         Topics.all().forEach(topic -> keys.add("topic." + topic.id()));

@@ -76,7 +76,7 @@ public final class Assembler {
                 status == Status.REFUSED ? verdictReasons() : List.of(),
                 warnings(),
                 Questions.of(run, rules),
-                offers(blocking),
+                status == Status.REFUSED ? CounterOffers.of(verdictReasons(), rules) : offers(blocking),
                 run.outcomes(),
                 situation.survey(),
                 situation.sequence(),

@@ -24,13 +24,8 @@ final class CounterOffers {
     private CounterOffers() {}
 
     static List<CounterOffer> of(Impasse impasse, List<LoadedRule> rules) {
-        Map<OfferKind, Set<String>> released = new EnumMap<>(OfferKind.class);
-        Stream.concat(impasse.needs().stream(), impasse.vetoes().stream())
-                .map(Reason::rule)
-                .distinct()
-                .forEach(id -> offers(id, rules)
-                        .forEach(kind -> released.computeIfAbsent(kind, key -> new LinkedHashSet<>())
-                                .add(id)));
+        Map<OfferKind, Set<String>> released =
+                released(Stream.concat(impasse.needs().stream(), impasse.vetoes().stream()), rules);
         if (impasse.topic().equals(Topics.GRIT_PATH.id())) {
             released.put(OfferKind.GET_GRADES, Set.of());
         }
@@ -47,6 +42,29 @@ final class CounterOffers {
         });
         offers.add(new CounterOffer(OfferKind.LEAVE_IT, impasse.topic(), Optional.empty(), List.of()));
         return offers;
+    }
+
+    /** Ways out of a refusal. */
+    static List<CounterOffer> of(List<Reason> refusals, List<LoadedRule> rules) {
+        List<CounterOffer> offers = new ArrayList<>();
+        released(refusals.stream(), rules)
+                .forEach((kind, ids) -> offers.add(new CounterOffer(
+                        kind,
+                        Topics.VERDICT.id(),
+                        Optional.empty(),
+                        ids.stream().sorted().toList())));
+        offers.add(new CounterOffer(OfferKind.LEAVE_IT, Topics.VERDICT.id(), Optional.empty(), List.of()));
+        return offers;
+    }
+
+    private static Map<OfferKind, Set<String>> released(Stream<Reason> reasons, List<LoadedRule> rules) {
+        Map<OfferKind, Set<String>> released = new EnumMap<>(OfferKind.class);
+        reasons.map(Reason::rule)
+                .distinct()
+                .forEach(id -> offers(id, rules)
+                        .forEach(kind -> released.computeIfAbsent(kind, key -> new LinkedHashSet<>())
+                                .add(id)));
+        return released;
     }
 
     private static Stream<OfferKind> offers(String id, List<LoadedRule> rules) {
