@@ -1,0 +1,204 @@
+package stoneprocess.core.json;
+
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stoneprocess.core.decision.ContributionKind;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.gloss.Geometry;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Acceptance;
+import stoneprocess.core.plan.AddedWeight;
+import stoneprocess.core.plan.Check;
+import stoneprocess.core.plan.CounterOffer;
+import stoneprocess.core.plan.Densifier;
+import stoneprocess.core.plan.FinishTask;
+import stoneprocess.core.plan.Handling;
+import stoneprocess.core.plan.Hazard;
+import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.plan.PickUp;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PolishingAgent;
+import stoneprocess.core.plan.Question;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Repair;
+import stoneprocess.core.plan.RulebaseStamp;
+import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.plan.Sealer;
+import stoneprocess.core.plan.SlurryRoute;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.plan.Step;
+import stoneprocess.core.plan.Task;
+import stoneprocess.core.plan.TestArea;
+import stoneprocess.core.plan.Track;
+import stoneprocess.core.plan.Upkeep;
+import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.survey.AcidDrop;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.GlossReading;
+import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.SurfaceState;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.Zone;
+import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.tool.MachineClass;
+
+/** Invented objects that use every part of the two forms. */
+final class Examples {
+    private Examples() {}
+
+    static FloorSurvey survey() {
+        Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
+        damages.put(
+                DamageKind.SCRATCHES,
+                new Damage(
+                        DamageKind.SCRATCHES,
+                        Optional.of(ScratchClass.FELT_BY_NAIL),
+                        Optional.of(new Length(0.05)),
+                        Optional.of(new Share(12.5))));
+        damages.put(DamageKind.ETCHES, Damage.none(DamageKind.ETCHES));
+        damages.put(
+                DamageKind.LIPPAGE,
+                new Damage(DamageKind.LIPPAGE, Optional.empty(), Optional.of(new Length(1.2)), Optional.empty()));
+        return FloorSurvey.builder("Lamp room, \"upper\" floor")
+                .set(SurveyField.STONE_NAME, "white-marble")
+                .set(SurveyField.ACID_DROP, AcidDrop.FIZZ_ON_SOLID)
+                .set(SurveyField.AREA, new Area(42.125))
+                .set(SurveyField.MACHINES, EnumSet.of(MachineClass.SINGLE_DISC, MachineClass.EDGE_TOOL))
+                .set(SurveyField.GRADES, List.of())
+                .set(SurveyField.GOAL, Goal.MATCH_SAMPLE)
+                .set(SurveyField.GOAL_GLOSS, new Gloss(55))
+                .zone(new Zone("lane", ZoneKind.LANE, new Share(40), damages))
+                .zone(new Zone("rest", ZoneKind.FIELD, new Share(60), Map.of()))
+                .reading(new GlossReading("lane", Geometry.DEG_60, new Gloss(12.3), SurfaceState.CLEAN_DRY))
+                .build();
+    }
+
+    static GritSequence sequence() {
+        return GritSequence.of(List.of(
+                new AbrasiveGrade(Bond.RESIN, 120, Range.of(new Length(0.09), new Length(0.13))),
+                new AbrasiveGrade(Bond.RESIN, 320, Range.of(new Length(0.03), new Length(0.05)))));
+    }
+
+    static Reason reason(ContributionKind kind) {
+        return new Reason(
+                kind,
+                "CUT-003",
+                List.of("hone", "coarse-hone"),
+                List.of(new MatchedFact(
+                        "Scratches", List.of("seen", "felt-by-nail"), false, List.of("damages.scratches"), List.of())));
+    }
+
+    static Recommendation planned() {
+        AbrasiveGrade grade = sequence().grades().get(0);
+        Step step = new Step(
+                grade,
+                MachineClass.SINGLE_DISC,
+                AddedWeight.REDUCED,
+                Range.of(new Mass(11.25), new Mass(22.5)),
+                WaterLevel.GENEROUS,
+                Optional.of(Range.of(new Volume(7), new Volume(10))),
+                Range.of(6, 10),
+                List.of(Handling.CROSS_HATCH, Handling.NEVER_DRY),
+                PickUp.TWO_BUCKETS,
+                List.of(Check.LOW_LIGHT));
+        Step edge = new Step(
+                grade,
+                MachineClass.EDGE_TOOL,
+                AddedWeight.NONE,
+                Range.of(new Mass(0), new Mass(0)),
+                WaterLevel.SCANT,
+                Optional.empty(),
+                Range.of(8, 10),
+                List.of(),
+                PickUp.WET_VACUUM,
+                List.of());
+        Plan plan = new Plan(
+                List.of(Task.MASK, Task.LET_DRY),
+                List.of(Acceptance.LEAVING_IT_IS_AN_OPTION),
+                TestArea.REQUIRED,
+                List.of(Repair.LOCAL_ETCHES),
+                Optional.of(Finish.SATIN),
+                List.of(new Track(TrackKind.OPEN_FIELD, List.of(step)), new Track(TrackKind.EDGE, List.of(edge))),
+                List.of(SlurryRoute.COLLECT_AND_SETTLE),
+                PolishingAgent.NEUTRAL_OXIDE,
+                Densifier.NONE,
+                Sealer.IMPREGNATOR,
+                List.of(FinishTask.HAND_OVER),
+                List.of(Upkeep.DUST_MOP));
+        Decision decision = new Decision(
+                "first-cut",
+                Subject.FLOOR,
+                List.of("hone"),
+                List.of(reason(ContributionKind.NEED)),
+                List.of(reason(ContributionKind.WISH)),
+                List.of(reason(ContributionKind.WISH)),
+                List.of());
+        Decision path = new Decision(
+                "grit-path",
+                new Subject.OfTrack(TrackKind.EDGE),
+                List.of("resin-120"),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of("step-ratio.aim"));
+        return new Recommendation(
+                Status.PROVISIONAL,
+                Optional.of(plan),
+                List.of(),
+                List.of(new SafetyWarning(Hazard.NOISE, List.of("SAF-007"), List.of("29-CFR-1910.95"), true)),
+                List.of(new Question(
+                        "damages.scratches", List.of("CUT-003"), List.of("CUT-004"), List.of("first-cut"))),
+                List.of(),
+                List.of(decision, path),
+                survey(),
+                sequence(),
+                Parameters.standard().with("lippage.high", new Length(4)),
+                new RulebaseStamp("0.1.0", "ab".repeat(32), List.of("UPK-006")));
+    }
+
+    static Recommendation impasse() {
+        Impasse impasse = new Impasse(
+                "first-cut",
+                Subject.FLOOR,
+                List.of(reason(ContributionKind.NEED)),
+                List.of(reason(ContributionKind.VETO)),
+                true);
+        return new Recommendation(
+                Status.IMPASSE,
+                Optional.empty(),
+                List.of(reason(ContributionKind.NEED)),
+                List.of(),
+                List.of(),
+                List.of(
+                        new CounterOffer(
+                                OfferKind.KEEP_THE_MARKS, "first-cut", Optional.of("hone"), List.of("CUT-003")),
+                        new CounterOffer(OfferKind.LEAVE_IT, "first-cut", Optional.empty(), List.of())),
+                List.of(impasse),
+                FloorSurvey.builder("empty").build(),
+                GritSequence.standard(),
+                Parameters.standard(),
+                new RulebaseStamp("0.1.0", "cd".repeat(32), List.of()));
+    }
+}
