@@ -2,7 +2,6 @@ package stoneprocess.core.survey;
 
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Range;
-import stoneprocess.core.term.Term;
 
 /** What kind of answer a field takes. */
 public sealed interface FieldKind {
@@ -20,9 +19,4 @@ public sealed interface FieldKind {
 
     /** Grades of the sequence in use; none is a known answer. */
     record Grades() implements FieldKind {}
-
-    /** True when the constants of the enum can be written as keys. */
-    static boolean isTerm(Class<?> type) {
-        return Term.class.isAssignableFrom(type) && type.isEnum();
-    }
 }

@@ -1,0 +1,131 @@
+package stoneprocess.core;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.util.List;
+import org.jspecify.annotations.NullMarked;
+
+@AnalyzeClasses(packages = "stoneprocess.core", importOptions = ImportOption.DoNotIncludeTests.class)
+class RoomsTest {
+    /** Each room imports only rooms listed before it. */
+    private static final List<String> ROOMS = List.of(
+            "problem",
+            "term",
+            "internal.table",
+            "quantity",
+            "source",
+            "parameter",
+            "stone",
+            "tool",
+            "gloss",
+            "survey",
+            "decision",
+            "plan",
+            "json");
+
+    private static final String ROOT = "stoneprocess.core.";
+
+    @ArchTest
+    static final ArchRule each_room_imports_only_rooms_listed_before_it = classes()
+            .should(new ArchCondition<JavaClass>("import only rooms listed before") {
+                @Override
+                public void check(JavaClass from, ConditionEvents events) {
+                    int own = room(from);
+                    if (own < 0) {
+                        events.add(SimpleConditionEvent.violated(from, from.getName() + " stands in no listed room"));
+                    }
+                    from.getDirectDependenciesFromSelf().stream()
+                            .filter(dependency ->
+                                    dependency.getTargetClass().getPackageName().startsWith(ROOT))
+                            .filter(dependency -> room(dependency.getTargetClass()) > own)
+                            .forEach(dependency ->
+                                    events.add(SimpleConditionEvent.violated(from, dependency.getDescription())));
+                }
+            });
+
+    private static int room(JavaClass javaClass) {
+        return ROOMS.indexOf(javaClass.getPackageName().substring(ROOT.length()));
+    }
+
+    @ArchTest
+    static final ArchRule rooms_form_no_circle =
+            slices().matching("stoneprocess.core.(**)").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule only_the_json_room_knows_jackson = noClasses()
+            .that()
+            .resideOutsideOfPackage("stoneprocess.core.json")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("tools.jackson..");
+
+    @ArchTest
+    static final ArchRule the_core_knows_no_engine_and_no_rules = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.drools..", "org.kie..", "stoneprocess.rules..");
+
+    @ArchTest
+    static final ArchRule no_clock_no_chance_no_console = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .haveFullyQualifiedName("java.util.Random")
+            .orShould()
+            .dependOnClassesThat()
+            .resideInAPackage("java.time..")
+            .orShould()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err")
+            .orShould()
+            .callMethod(Math.class, "sin", double.class)
+            .orShould()
+            .callMethod(Math.class, "cos", double.class)
+            .orShould()
+            .callMethod(Math.class, "log", double.class)
+            .orShould()
+            .callMethod(Math.class, "exp", double.class)
+            .orShould()
+            .callMethod(Math.class, "pow", double.class, double.class);
+
+    @ArchTest
+    static final ArchRule public_classes_are_closed = classes()
+            .that()
+            .arePublic()
+            .should(new ArchCondition<JavaClass>("be final, or an interface or enum") {
+                @Override
+                public void check(JavaClass item, ConditionEvents events) {
+                    boolean closed = item.getModifiers().contains(JavaModifier.FINAL)
+                            || item.isInterface()
+                            || item.isEnum()
+                            || item.isRecord();
+                    if (!closed) {
+                        events.add(SimpleConditionEvent.violated(item, item.getName() + " can be subclassed"));
+                    }
+                }
+            });
+
+    @ArchTest
+    static final ArchRule null_safety_is_declared_in_every_room = classes()
+            .that()
+            .areTopLevelClasses()
+            .should(new ArchCondition<JavaClass>("stand in a package marked @NullMarked") {
+                @Override
+                public void check(JavaClass item, ConditionEvents events) {
+                    if (!item.getPackage().isAnnotatedWith(NullMarked.class)) {
+                        events.add(SimpleConditionEvent.violated(item, item.getPackageName() + " is not marked"));
+                    }
+                }
+            });
+}
