@@ -1,5 +1,6 @@
 /**
- * Checks of a rulebase as plain Java, without a test framework.
+ * Checks of the rulebase: one rule at a time, one topic at a time, and laws that every recommendation keeps. Nothing in
+ * the library depends on this room.
  */
 @NullMarked
 package stoneprocess.rules.verify;

@@ -604,13 +604,17 @@ public final class Facts {
                 Scale.of("supply", SupplyClass.class, situation.parameters()).classify(power));
     }
 
+    /** A gloss counts where a sample is to be matched; while the goal is unknown it could be any other. */
     private static Set<Finish> wanted(Situation situation) {
         FloorSurvey survey = situation.survey();
         Optional<Goal> goal = survey.answer(SurveyField.GOAL).value();
-        if (goal.isPresent() && goal.get() == Goal.JUST_BETTER) {
+        if (goal.isEmpty()) {
+            return EnumSet.allOf(Finish.class);
+        }
+        if (goal.get() == Goal.JUST_BETTER) {
             return situation.answer(SurveyField.FINISH_NOW, Finish.class);
         }
-        if (goal.isPresent() && goal.get() != Goal.MATCH_SAMPLE) {
+        if (goal.get() != Goal.MATCH_SAMPLE) {
             return EnumSet.of(Finish.valueOf(goal.get().name()));
         }
         return survey.answer(SurveyField.GOAL_GLOSS)

@@ -1,0 +1,72 @@
+package stoneprocess.rules.space;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.Zone;
+import stoneprocess.rules.internal.classify.Facts;
+
+/** Surveys that know less than another. Answers go by the names that questions use. */
+public final class Forgetting {
+    private Forgetting() {}
+
+    /** Names of all answers that a survey can give: every field, and {@code damages.} with every kind of damage. */
+    public static List<String> names() {
+        return Stream.concat(
+                        SurveyField.all().stream().map(SurveyField::name),
+                        Stream.of(DamageKind.values()).map(Facts::damage))
+                .toList();
+    }
+
+    /** Names of the answers that a survey gives; a kind of damage counts when any zone answers it. */
+    public static List<String> known(FloorSurvey survey) {
+        List<String> known = new ArrayList<>();
+        for (SurveyField<?> field : SurveyField.all()) {
+            if (survey.answer(field).isKnown()) {
+                known.add(field.name());
+            }
+        }
+        for (DamageKind kind : DamageKind.values()) {
+            if (survey.zones().stream().anyMatch(zone -> zone.damage(kind).isKnown())) {
+                known.add(Facts.damage(kind));
+            }
+        }
+        return List.copyOf(known);
+    }
+
+    /**
+     * The same survey with one answer forgotten; a kind of damage is forgotten in all zones.
+     *
+     * @throws InvalidInputException when no answer has that name
+     */
+    public static FloorSurvey without(FloorSurvey survey, String name) {
+        for (DamageKind kind : DamageKind.values()) {
+            if (Facts.damage(kind).equals(name)) {
+                List<Zone> zones = survey.zones().stream()
+                        .map(zone -> withoutDamage(zone, kind))
+                        .toList();
+                return survey.toBuilder().zones(zones).build();
+            }
+        }
+        return survey.toBuilder().unknown(SurveyField.named(name)).build();
+    }
+
+    /** The survey of a floor about which nothing is known, not even its zones. */
+    public static FloorSurvey everything(FloorSurvey survey) {
+        return FloorSurvey.builder(survey.title()).build();
+    }
+
+    private static Zone withoutDamage(Zone zone, DamageKind kind) {
+        Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
+        damages.putAll(zone.damages());
+        damages.remove(kind);
+        return new Zone(zone.name(), zone.kind(), zone.share(), damages);
+    }
+}
