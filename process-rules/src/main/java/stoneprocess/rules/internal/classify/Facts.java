@@ -266,7 +266,8 @@ public final class Facts {
                 Wishes.WantedFinish::new,
                 Facts::wanted,
                 SurveyField.GOAL.name(),
-                SurveyField.GOAL_GLOSS.name());
+                SurveyField.GOAL_GLOSS.name(),
+                SurveyField.FINISH_NOW.name());
         survey(
                 Wishes.FinishToGo.class,
                 FinishGap.class,
