@@ -39,6 +39,9 @@ public final class FewestChanges {
     public static <V extends Term> List<Outcome> close(
             Topic<V> topic, List<Subject> steps, Map<Subject, List<Said>> said) {
         List<Outcome> outcomes = new ArrayList<>();
+        if (steps.isEmpty()) {
+            return outcomes;
+        }
         List<List<V>> allowed = steps.stream()
                 .map(step -> ValuePolicies.allowed(topic, said.getOrDefault(step, List.of())))
                 .toList();

@@ -266,7 +266,8 @@ public final class Facts {
                 Wishes.WantedFinish::new,
                 Facts::wanted,
                 SurveyField.GOAL.name(),
-                SurveyField.GOAL_GLOSS.name());
+                SurveyField.GOAL_GLOSS.name(),
+                SurveyField.FINISH_NOW.name());
         survey(
                 Wishes.FinishToGo.class,
                 FinishGap.class,
@@ -312,7 +313,15 @@ public final class Facts {
                 List.of(Topics.STONE),
                 false));
 
-        decided(Decided.Permission.class, Verdict.class, Decided.Permission::new, Topics.VERDICT);
+        add(new FactType<>(
+                Decided.Permission.class,
+                Verdict.class,
+                Decided.Permission::new,
+                Situation::permission,
+                Optional.of(Stage.GO_NO_GO),
+                List.of(),
+                List.of(Topics.VERDICT),
+                false));
         decided(Decided.FinishDecided.class, Finish.class, Decided.FinishDecided::new, Topics.FINISH);
         add(new FactType<>(
                 Decided.MetalBond.class,

@@ -14,11 +14,13 @@ import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.rules.decide.Topics;
 
 /** What is known at a point of a run: the survey, the numbers, the grades in use and the topics closed so far. */
 public final class Situation {
@@ -91,6 +93,18 @@ public final class Situation {
         return decision(topic, subject)
                 .map(decision -> decision.values().stream().map(topic::value).toList())
                 .orElse(List.of());
+    }
+
+    /**
+     * What the verdict permits. A hold does not make a floor cuttable: where it is certain that the floor would only be
+     * cleaned, no more than that is planned while the work waits.
+     */
+    public Set<Verdict> permission() {
+        Optional<Decision> verdict = decision(Topics.VERDICT, Subject.FLOOR);
+        boolean onlyCleaned = verdict.filter(decision -> decision.value().equals(Verdict.HOLD.key())).stream()
+                .flatMap(decision -> decision.outweighed().stream())
+                .anyMatch(reason -> reason.certain() && reason.values().contains(Verdict.CLEAN_ONLY.key()));
+        return onlyCleaned ? EnumSet.of(Verdict.CLEAN_ONLY) : decided(Topics.VERDICT, Verdict.class);
     }
 
     /** The class that a choice field answers, or all of them when it is unknown. */

@@ -108,8 +108,8 @@ public final class Runner {
     }
 
     private boolean cutsAllowed() {
-        List<Verdict> verdict = situation.values(Topics.VERDICT);
-        return verdict.contains(Verdict.GO) || verdict.contains(Verdict.HOLD);
+        Set<Verdict> permission = situation.permission();
+        return permission.contains(Verdict.GO) || permission.contains(Verdict.HOLD);
     }
 
     private boolean blocked() {

@@ -1,0 +1,239 @@
+package stoneprocess.rules.decide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static stoneprocess.rules.decide.Saids.certain;
+import static stoneprocess.rules.decide.Saids.rules;
+import static stoneprocess.rules.decide.Saids.uncertain;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
+import stoneprocess.core.plan.Cut;
+import stoneprocess.core.plan.Sealer;
+import stoneprocess.core.plan.Task;
+import stoneprocess.core.plan.Verdict;
+import stoneprocess.core.stone.Family;
+import stoneprocess.core.tool.Bond;
+
+class ValuePoliciesTest {
+    @Test
+    void one_without_any_contribution_is_the_most_cautious_value() {
+        assertThat(decision(Topics.FIRST_CUT, List.of()).value()).isEqualTo(Cut.REFRESH.key());
+        assertThat(decision(Topics.SEALER, List.of()).value()).isEqualTo(Sealer.NONE.key());
+    }
+
+    @Test
+    void one_takes_the_boldest_wish_and_keeps_the_outweighed_one() {
+        Decision decision = decision(
+                Topics.FIRST_CUT,
+                List.of(
+                        certain("A", Topics.FIRST_CUT.wish(Cut.REFRESH)),
+                        certain("B", Topics.FIRST_CUT.wish(Cut.COARSE_HONE))));
+
+        assertThat(decision.value()).isEqualTo(Cut.COARSE_HONE.key());
+        assertThat(rules(decision.won())).containsExactly("B");
+        assertThat(rules(decision.outweighed())).containsExactly("A");
+        assertThat(decision.vetoed()).isEmpty();
+    }
+
+    @Test
+    void needs_alone_give_the_finest_cut_that_meets_them_all() {
+        Decision decision = decision(
+                Topics.FIRST_CUT,
+                List.of(
+                        certain("A", Topics.FIRST_CUT.needAtLeast(Cut.HONE)),
+                        certain("B", Topics.FIRST_CUT.needAtLeast(Cut.FINE_GRIND))));
+
+        assertThat(decision.value()).isEqualTo(Cut.FINE_GRIND.key());
+        assertThat(rules(decision.won())).containsExactly("A", "B");
+    }
+
+    @Test
+    void a_veto_reins_a_wish_in_and_the_wish_falls_to_its_next_value() {
+        Decision decision = decision(
+                Topics.FIRST_CUT,
+                List.of(
+                        certain("A", Topics.FIRST_CUT.wish(Cut.HEAVY_GRIND, Cut.COARSE_HONE)),
+                        certain("B", Topics.FIRST_CUT.wish(Cut.GRIND)),
+                        certain("V", Topics.FIRST_CUT.vetoAbove(Cut.FINE_GRIND))));
+
+        assertThat(decision.value()).isEqualTo(Cut.COARSE_HONE.key());
+        assertThat(rules(decision.won())).containsExactly("A", "V");
+        assertThat(rules(decision.vetoed())).containsExactly("B");
+    }
+
+    @Test
+    void a_need_reins_a_wish_in() {
+        Decision decision = decision(
+                Topics.FIRST_CUT,
+                List.of(
+                        certain("W", Topics.FIRST_CUT.wish(Cut.HEAVY_GRIND)),
+                        certain("N", Topics.FIRST_CUT.needAtMost(Cut.HONE))));
+
+        assertThat(decision.value()).isEqualTo(Cut.REFRESH.key());
+        assertThat(rules(decision.vetoed())).containsExactly("W");
+    }
+
+    @Test
+    void one_with_nothing_left_is_an_impasse_with_both_sides() {
+        Impasse impasse = impasse(
+                Topics.FIRST_CUT,
+                List.of(
+                        certain("N", Topics.FIRST_CUT.needAtLeast(Cut.GRIND)),
+                        certain("V", Topics.FIRST_CUT.vetoAbove(Cut.FINE_GRIND)),
+                        uncertain("W", Topics.FIRST_CUT.wish(Cut.HONE))));
+
+        assertThat(rules(impasse.needs())).containsExactly("N");
+        assertThat(rules(impasse.vetoes())).containsExactly("V");
+        assertThat(impasse.untilKnown())
+                .as("an uncertain wish causes no impasse")
+                .isFalse();
+    }
+
+    @Test
+    void an_impasse_that_rests_on_something_unknown_holds_until_it_is_known() {
+        Impasse impasse = impasse(
+                Topics.FIRST_CUT,
+                List.of(
+                        certain("N", Topics.FIRST_CUT.needAtLeast(Cut.GRIND)),
+                        uncertain("V", Topics.FIRST_CUT.vetoAbove(Cut.FINE_GRIND))));
+
+        assertThat(impasse.untilKnown()).isTrue();
+    }
+
+    @Test
+    void all_keeps_everything_that_is_asked_for_and_not_vetoed_in_the_order_of_the_domain() {
+        Decision decision = decision(
+                Topics.PREPARATION,
+                List.of(
+                        certain("A", Topics.PREPARATION.need(Task.WAIT_CURE, Task.FILL_CRACKS)),
+                        certain("B", Topics.PREPARATION.need(Task.MASK)),
+                        certain("V", Topics.PREPARATION.veto(Task.MASK))));
+
+        assertThat(decision.values()).containsExactly(Task.FILL_CRACKS.key(), Task.WAIT_CURE.key());
+        assertThat(rules(decision.won())).containsExactly("A", "V");
+        assertThat(rules(decision.vetoed())).containsExactly("B");
+    }
+
+    @Test
+    void all_without_any_contribution_is_decided_and_empty() {
+        assertThat(decision(Topics.PREPARATION, List.of()).values()).isEmpty();
+    }
+
+    @Test
+    void precedence_without_any_contribution_is_the_last_value() {
+        assertThat(decision(Topics.VERDICT, List.of()).value()).isEqualTo(Verdict.GO.key());
+    }
+
+    @Test
+    void precedence_takes_the_first_value_of_the_domain_that_is_asked_for() {
+        Decision decision = decision(
+                Topics.VERDICT,
+                List.of(
+                        certain("C", Topics.VERDICT.need(Verdict.CLEAN_ONLY)),
+                        certain("R", Topics.VERDICT.need(Verdict.REFUSE))));
+
+        assertThat(decision.value()).isEqualTo(Verdict.REFUSE.key());
+        assertThat(rules(decision.won())).containsExactly("R");
+        assertThat(rules(decision.outweighed())).containsExactly("C");
+    }
+
+    @Test
+    void a_refusal_that_rests_on_something_unknown_counts_as_a_hold() {
+        Decision decision = decision(
+                Topics.VERDICT,
+                List.of(
+                        uncertain("R", Topics.VERDICT.need(Verdict.REFUSE)),
+                        uncertain("C", Topics.VERDICT.need(Verdict.CLEAN_ONLY))));
+
+        assertThat(decision.value()).isEqualTo(Verdict.HOLD.key());
+        assertThat(rules(decision.won())).containsExactly("R", "C");
+    }
+
+    @Test
+    void a_certain_refusal_outweighs_every_hold() {
+        Decision decision = decision(
+                Topics.VERDICT,
+                List.of(
+                        uncertain("H", Topics.VERDICT.need(Verdict.REFUSE)),
+                        certain("R", Topics.VERDICT.need(Verdict.REFUSE))));
+
+        assertThat(decision.value()).isEqualTo(Verdict.REFUSE.key());
+        assertThat(rules(decision.outweighed())).containsExactly("H");
+    }
+
+    @Test
+    void remains_is_what_all_needs_allow_and_no_veto_excludes() {
+        Decision decision = decision(
+                Topics.STONE,
+                List.of(
+                        certain("A", Topics.STONE.need(Family.CALCITE_MARBLE, Family.LIMESTONE, Family.GRANITE)),
+                        certain("B", Topics.STONE.need(Families.fizzingOnSolid())),
+                        certain("V", Topics.STONE.veto(Family.LIMESTONE))));
+
+        assertThat(decision.values()).containsExactly(Family.CALCITE_MARBLE.key());
+    }
+
+    @Test
+    void remains_with_nothing_left_is_an_impasse() {
+        Impasse impasse = impasse(
+                Topics.STONE,
+                List.of(
+                        certain("A", Topics.STONE.need(Family.GRANITE)),
+                        certain("B", Topics.STONE.need(Families.fizzingOnSolid()))));
+
+        assertThat(rules(impasse.needs())).containsExactly("A", "B");
+    }
+
+    @Test
+    void remains_keeps_the_whole_domain_when_nobody_speaks_and_lets_no_wish_shape_it() {
+        assertThat(decision(Topics.BONDS, List.of()).values())
+                .containsExactly(Bond.METAL.key(), Bond.TRANSITION.key(), Bond.RESIN.key());
+        Decision wished = decision(Topics.BONDS, List.of(certain("W", Topics.BONDS.wish(Bond.RESIN))));
+        assertThat(wished.values()).hasSize(3);
+        assertThat(rules(wished.outweighed())).containsExactly("W");
+    }
+
+    @Test
+    void the_order_of_contributions_changes_no_value() {
+        List<Said> said = new ArrayList<>(List.of(
+                certain("A", Topics.FIRST_CUT.wish(Cut.HEAVY_GRIND, Cut.COARSE_HONE)),
+                certain("B", Topics.FIRST_CUT.needAtLeast(Cut.HONE)),
+                uncertain("C", Topics.FIRST_CUT.vetoAbove(Cut.FINE_GRIND)),
+                certain("D", Topics.FIRST_CUT.wish(Cut.REFRESH))));
+        Random random = new Random(7);
+        for (int i = 0; i < 24; i++) {
+            Collections.shuffle(said, random);
+            Decision decision = decision(Topics.FIRST_CUT, said);
+            assertThat(decision.value()).isEqualTo(Cut.COARSE_HONE.key());
+            assertThat(rules(decision.won())).containsExactlyInAnyOrder("A", "B", "C");
+        }
+    }
+
+    @Test
+    void a_topic_that_is_computed_is_not_closed_by_a_policy_over_values() {
+        assertThatThrownBy(() -> ValuePolicies.close(Topics.GRIT_PATH, Subject.FLOOR, List.of()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("grit-path");
+    }
+
+    private static Decision decision(Topic<?> topic, List<Said> said) {
+        Outcome outcome = ValuePolicies.close(topic, Subject.FLOOR, said);
+        assertThat(outcome).isInstanceOf(Decision.class);
+        return (Decision) outcome;
+    }
+
+    private static Impasse impasse(Topic<?> topic, List<Said> said) {
+        Outcome outcome = ValuePolicies.close(topic, Subject.FLOOR, said);
+        assertThat(outcome).isInstanceOf(Impasse.class);
+        return (Impasse) outcome;
+    }
+}
