@@ -1,0 +1,121 @@
+package stoneprocess.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import stoneprocess.core.json.RecommendationJson;
+import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.verify.Respondent;
+
+/** The same bytes for every sample: in any order of rules and facts, on any thread, on any JDK. */
+class SamplesRegressionTest {
+    private static final Path SURVEYS = Path.of("surveys");
+    private static final Advisor ADVISOR = Advisor.standard();
+
+    static Stream<String> samples() throws IOException {
+        try (Stream<Path> files = Files.list(SURVEYS)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList().stream();
+        }
+    }
+
+    private static FloorSurvey survey(String name) throws IOException {
+        return SurveyJson.read(Files.readString(SURVEYS.resolve(name)));
+    }
+
+    private static String plan(FloorSurvey survey) {
+        return RecommendationJson.print(ADVISOR.recommend(survey));
+    }
+
+    @Test
+    void there_are_eight_samples() throws IOException {
+        assertThat(samples()).hasSize(8);
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void two_hundred_orders_of_rules_and_facts_give_the_same_bytes(String name) throws IOException {
+        FloorSurvey survey = survey(name);
+        String expected = plan(survey);
+        Respondent shuffled = Respondent.of(ADVISOR);
+        for (long seed = 0; seed < 200; seed++) {
+            assertThat(RecommendationJson.print(shuffled.recommendInOrder(survey, seed)))
+                    .as("order %d", seed)
+                    .isEqualTo(expected);
+        }
+    }
+
+    @Test
+    void eight_threads_give_the_same_bytes() throws Exception {
+        Map<String, String> expected = new TreeMap<>();
+        List<Callable<Void>> work = new ArrayList<>();
+        for (String name : samples().toList()) {
+            expected.put(name, plan(survey(name)));
+        }
+        for (int thread = 0; thread < 8; thread++) {
+            work.add(() -> {
+                for (int round = 0; round < 25; round++) {
+                    for (Map.Entry<String, String> sample : expected.entrySet()) {
+                        assertThat(plan(survey(sample.getKey()))).isEqualTo(sample.getValue());
+                    }
+                }
+                return null;
+            });
+        }
+        ExecutorService threads = Executors.newFixedThreadPool(8);
+        try {
+            for (Future<Void> done : threads.invokeAll(work)) {
+                done.get();
+            }
+        } finally {
+            threads.shutdownNow();
+        }
+    }
+
+    /** Pins our own output. CI runs it on every JDK of its machine; run with {@code -Dsamples.write} to pin anew. */
+    @Test
+    void every_jdk_gives_the_bytes_that_are_pinned() throws Exception {
+        StringBuilder pinned = new StringBuilder();
+        for (String name : samples().toList()) {
+            byte[] bytes = plan(survey(name)).getBytes(StandardCharsets.UTF_8);
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
+            pinned.append(HexFormat.of().formatHex(digest))
+                    .append("  ")
+                    .append(name)
+                    .append('\n');
+        }
+        Path file = Path.of("src", "test", "resources", "stoneprocess", "examples", "recommendations.sha256");
+        if (System.getProperty("samples.write") != null) {
+            Files.writeString(file, pinned.toString());
+        }
+        assertThat(pinned.toString())
+                .as("the samples get other advice; pin it anew with -Dsamples.write and say so in the change log")
+                .isEqualTo(Files.readString(file));
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void a_printed_recommendation_is_read_back_equal(String name) throws IOException {
+        String json = plan(survey(name));
+        assertThat(RecommendationJson.print(RecommendationJson.read(json))).isEqualTo(json);
+        assertThat(RecommendationJson.read(json)).isEqualTo(ADVISOR.recommend(survey(name)));
+    }
+}
