@@ -16,6 +16,9 @@ import stoneprocess.core.survey.Zone;
  * as bad as the survey allows.
  */
 final class DamageSpread {
+    /** Percent that counts as more than nothing and as less than any share that a survey can state. */
+    private static final double TRACE = 1e-6;
+
     private final FloorSurvey survey;
     private final DamageKind kind;
     private final Parameters parameters;
@@ -71,7 +74,7 @@ final class DamageSpread {
                 continue;
             }
             int severity = damage.severity(parameters);
-            double part = damage.share().map(Share::percent).orElse(unknownIsBad ? 100.0 : Double.MIN_VALUE);
+            double part = damage.share().map(Share::percent).orElse(unknownIsBad ? 100.0 : TRACE);
             shares[severity] += severity == 0 ? zoneShare : zoneShare * part / 100;
         }
         double rest = 100 - surveyed;
@@ -85,7 +88,7 @@ final class DamageSpread {
         double sum = 0;
         for (int severity = worst; severity > 0; severity--) {
             sum += shares[severity];
-            if (sum >= threshold) {
+            if (sum > threshold - TRACE) {
                 return severity;
             }
         }

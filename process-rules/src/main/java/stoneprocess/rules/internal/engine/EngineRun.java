@@ -47,11 +47,25 @@ public final class EngineRun implements AutoCloseable {
     List<Firing> fireAll(String agendaGroup) {
         firings.clear();
         session.getAgenda().getAgendaGroup(agendaGroup).setFocus();
-        int fired = session.fireAllRules(CAP);
+        int fired = fired(agendaGroup);
         if (fired >= CAP) {
             throw new RulebaseException("Stage " + agendaGroup + " did not end within " + CAP + " firings");
         }
         return List.copyOf(firings);
+    }
+
+    private int fired(String agendaGroup) {
+        try {
+            return session.fireAllRules(CAP);
+        } catch (RulebaseException e) {
+            throw e;
+        } catch (RuntimeException e) {
+            // The engine wraps what a consequence throws, our own complaints about it included.
+            if (e.getCause() instanceof RulebaseException ours) {
+                throw ours;
+            }
+            throw new RulebaseException("Stage " + agendaGroup + " failed: " + e.getMessage(), e);
+        }
     }
 
     @Override
