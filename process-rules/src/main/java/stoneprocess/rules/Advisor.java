@@ -49,13 +49,13 @@ public final class Advisor {
      * @return the plan with its reasons, or a refusal or an impasse with its causes
      */
     public Recommendation recommend(FloorSurvey survey) {
-        return recommend(survey, List.of(), UnaryOperator.identity());
+        return recommend(survey, List.of());
     }
 
-    /** The same with topics closed beforehand and facts in another order. */
-    Recommendation recommend(FloorSurvey survey, List<Outcome> pins, UnaryOperator<List<Object>> order) {
+    /** The same with topics closed beforehand, whatever the rules say. */
+    Recommendation recommend(FloorSurvey survey, List<Outcome> pins) {
         Situation situation = new Situation(survey, rulebase.parameters(), options.sequence());
-        Run run = Runner.run(rulebase.engine(), Program.RECOMMEND, situation, pins, order);
+        Run run = Runner.run(rulebase.engine(), Program.RECOMMEND, situation, pins, UnaryOperator.identity());
         return Assembler.assemble(run, rulebase.rules(), rulebase.stamp());
     }
 }

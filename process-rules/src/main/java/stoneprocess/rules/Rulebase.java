@@ -6,10 +6,10 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Properties;
-import java.util.function.UnaryOperator;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.RulebaseStamp;
@@ -50,11 +50,6 @@ public final class Rulebase {
      * @throws InvalidInputException for an unknown rule or parameter, and for a safety rule that is to be switched off
      */
     public static Rulebase with(Overlay overlay) {
-        return build(overlay, UnaryOperator.identity());
-    }
-
-    /** The same, with the rules given to the engine in another order; it must make no difference. */
-    static Rulebase build(Overlay overlay, UnaryOperator<List<LoadedRule>> order) {
         List<LoadedRule> shipped = ShippedRules.load();
         for (Overlay.SwitchedOff change : overlay.switchedOff()) {
             requireUnlocked(change.rule(), shipped);
@@ -71,7 +66,7 @@ public final class Rulebase {
                 .distinct()
                 .sorted()
                 .toList();
-        return new Rulebase(order.apply(kept), parameters, off);
+        return new Rulebase(kept, parameters, off);
     }
 
     private static void requireUnlocked(String id, List<LoadedRule> shipped) {
@@ -89,7 +84,7 @@ public final class Rulebase {
     /** The cards of all rules, ordered by id. */
     public List<Card> cards() {
         List<Card> cards = new ArrayList<>(rules.stream().map(LoadedRule::card).toList());
-        cards.sort(java.util.Comparator.comparing(Card::id));
+        cards.sort(Comparator.comparing(Card::id));
         return List.copyOf(cards);
     }
 

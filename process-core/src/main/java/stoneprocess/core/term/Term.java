@@ -16,7 +16,7 @@ public interface Term {
 
     /** The constant's name in lower case with hyphens: {@code FELT_BY_NAIL} is {@code felt-by-nail}. */
     default String key() {
-        return keyOf(name());
+        return Keys.of(this);
     }
 
     /** The key for a constant of the given name. */

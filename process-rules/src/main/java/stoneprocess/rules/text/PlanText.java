@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
@@ -21,6 +22,7 @@ import stoneprocess.core.plan.AddedWeight;
 import stoneprocess.core.plan.Check;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.Densifier;
+import stoneprocess.core.plan.FinishTask;
 import stoneprocess.core.plan.Handling;
 import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.Plan;
@@ -262,12 +264,18 @@ public final class PlanText {
             if (plan.densifier() != Densifier.NONE) {
                 page.item(phrases.of(plan.densifier()));
             }
-            plan.finishTasks().forEach(task -> page.item(phrases.of(task)));
+            finishTasks(plan, task -> task.compareTo(FinishTask.MEASURE_SLIP) < 0);
             page.item(phrases.of(plan.sealer()));
             if (plan.sealer() == Sealer.IMPREGNATOR) {
                 page.item(phrases.of(plan.sealer(), "check"));
             }
+            finishTasks(plan, task -> task.compareTo(FinishTask.MEASURE_SLIP) >= 0);
             list("upkeep.heading", plan.upkeep());
+        }
+
+        /** What is measured and handed over is the sealed floor. */
+        private void finishTasks(Plan plan, Predicate<FinishTask> which) {
+            plan.finishTasks().stream().filter(which).forEach(task -> page.item(phrases.of(task)));
         }
 
         private void list(String heading, List<? extends Term> terms) {

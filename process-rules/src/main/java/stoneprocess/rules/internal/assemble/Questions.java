@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
@@ -44,8 +45,13 @@ final class Questions {
     private final Map<String, Draft> drafts = new LinkedHashMap<>();
     private final Run run;
 
+    private final Map<Class<?>, List<Object>> factsByType;
+    private final Set<String> reached;
+
     private Questions(Run run) {
         this.run = run;
+        this.factsByType = run.facts().stream().collect(Collectors.groupingBy(Object::getClass));
+        this.reached = run.outcomes().stream().map(Outcome::topic).collect(Collectors.toSet());
         // The order of the survey form breaks ties.
         SurveyField.all().forEach(field -> drafts.put(field.name(), new Draft()));
         for (DamageKind kind : DamageKind.values()) {
@@ -110,18 +116,16 @@ final class Questions {
 
     /** A rule whose conditions all hold but for facts that are not known, and that a known answer could meet. */
     private void waiting(LoadedRule rule) {
-        boolean reached = run.outcomes().stream()
-                .anyMatch(outcome -> outcome.topic().equals(rule.card().topic()));
-        if (!reached) {
+        if (!reached.contains(rule.card().topic())) {
             return;
         }
         List<Object> missing = new ArrayList<>();
         for (FactPattern condition : rule.conditions()) {
-            if (run.facts().stream().anyMatch(condition::matches)) {
+            List<Object> candidates = factsByType.getOrDefault(condition.type(), List.of());
+            if (candidates.stream().anyMatch(condition::matches)) {
                 continue;
             }
-            Optional<Object> unknown = run.facts().stream()
-                    .filter(condition.type()::isInstance)
+            Optional<Object> unknown = candidates.stream()
                     .filter(fact -> fact instanceof Feature<?> feature
                             && feature.mayBe().size() > 1)
                     .filter(fact -> couldMeet(condition, fact))

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.MatchedFact;
@@ -105,6 +106,7 @@ import stoneprocess.rules.feature.Wishes;
  */
 public final class Facts {
     private static final Map<Class<?>, FactType<?>> TABLE = new LinkedHashMap<>();
+    private static final Map<Class<?>, List<Object>> SPACES = new ConcurrentHashMap<>();
 
     static {
         add(new FactType<>(
@@ -396,6 +398,10 @@ public final class Facts {
 
     /** Every fact of a type that differs in what a rule can see of it. */
     public static List<Object> space(Class<?> type) {
+        return SPACES.computeIfAbsent(type, Facts::makeSpace);
+    }
+
+    private static List<Object> makeSpace(Class<?> type) {
         List<Object> space = new ArrayList<>();
         if (type == Equipment.MachineOnHand.class) {
             for (MachineClass machine : MachineClass.values()) {
@@ -419,7 +425,7 @@ public final class Facts {
         } else {
             space.addAll(line(type).space());
         }
-        return space;
+        return List.copyOf(space);
     }
 
     /** What a decision record keeps of a matched fact. */

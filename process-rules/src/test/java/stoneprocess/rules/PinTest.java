@@ -1,0 +1,31 @@
+package stoneprocess.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.plan.Cut;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.rules.decide.Topics;
+
+class PinTest {
+    @Test
+    void a_pinned_topic_keeps_its_value_and_later_stages_see_it() {
+        Advisor advisor = Advisor.standard();
+        Decision pin = new Decision(
+                Topics.FIRST_CUT.id(),
+                Subject.FLOOR,
+                List.of(Cut.HONE.key()),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+        Recommendation pinned = advisor.recommend(Floors.unremarkable().build(), List.of(pin));
+        assertThat(pinned.decision(Topics.FIRST_CUT, Subject.FLOOR)).contains(pin);
+        assertThat(pinned.plan().orElseThrow().tracks().get(0).steps())
+                .extracting(step -> step.grade().key())
+                .containsExactly("resin-200", "resin-400", "resin-800", "resin-1500", "resin-3000");
+    }
+}
