@@ -183,7 +183,9 @@ class EightFloorsTest {
             assertThat(fact.mayBe()).containsExactly("loose");
             assertThat(fact.fields()).containsExactly("build-up.sounding");
         });
-        assertThat(answer.counterOffers()).isEmpty();
+        assertThat(answer.counterOffers())
+                .extracting(CounterOffer::kind)
+                .containsExactly(OfferKind.LIFT_AND_RELAY, OfferKind.LEAVE_IT);
         assertThat(answer.values(Topics.FIRST_CUT, Subject.FLOOR)).isEmpty();
     }
 

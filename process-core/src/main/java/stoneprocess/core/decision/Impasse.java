@@ -9,7 +9,7 @@ import java.util.List;
  * @param subject what it was to be decided for
  * @param needs the demands
  * @param vetoes the exclusions
- * @param untilKnown true when facts that nobody knows yet are among the causes, so that knowing them may end it
+ * @param untilKnown true when it would not be one without what rests on facts that nobody knows yet
  */
 public record Impasse(String topic, Subject subject, List<Reason> needs, List<Reason> vetoes, boolean untilKnown)
         implements Outcome {

@@ -57,12 +57,13 @@ public final class ValuePolicies {
     }
 
     static Impasse impasse(Topic<?> topic, Subject subject, List<Said> said) {
-        List<Reason> needs = reasons(said, ContributionKind.NEED);
-        List<Reason> vetoes = reasons(said, ContributionKind.VETO);
-        boolean untilKnown = said.stream()
-                .filter(one -> one.contribution().kind() != ContributionKind.WISH)
-                .anyMatch(one -> !one.reason().certain());
-        return new Impasse(topic.id(), subject, needs, vetoes, untilKnown);
+        List<Said> certain = said.stream().filter(one -> one.reason().certain()).toList();
+        return new Impasse(
+                topic.id(),
+                subject,
+                reasons(said, ContributionKind.NEED),
+                reasons(said, ContributionKind.VETO),
+                !allowed(topic, certain).isEmpty());
     }
 
     private static <V extends Term> Outcome one(Topic<V> topic, Subject subject, List<Said> said) {

@@ -109,7 +109,9 @@ public final class PlanText {
         }
 
         private String summary() {
-            String status = phrases.of(recommendation.status());
+            boolean hinges = recommendation.status() == Status.IMPASSE
+                    && blocking().stream().allMatch(Impasse::untilKnown);
+            String status = hinges ? phrases.get("summary.hinges") : phrases.of(recommendation.status());
             Optional<Plan> plan = recommendation.plan();
             if (plan.isEmpty()) {
                 return status;
@@ -140,10 +142,7 @@ public final class PlanText {
             if (recommendation.status() != Status.IMPASSE) {
                 return;
             }
-            for (Impasse impasse : recommendation.impasses()) {
-                if (!Topics.named(impasse.topic()).isBlocking()) {
-                    continue;
-                }
+            for (Impasse impasse : blocking()) {
                 page.heading(String.format(phrases.get("impasse.heading"), topic(impasse.topic())));
                 demands("impasse.needs", impasse.needs());
                 demands("impasse.vetoes", impasse.vetoes());
@@ -160,6 +159,12 @@ public final class PlanText {
         private void offers() {
             page.heading(phrases.get("offers.heading"));
             recommendation.counterOffers().forEach(offer -> page.item(offer(offer)));
+        }
+
+        private List<Impasse> blocking() {
+            return recommendation.impasses().stream()
+                    .filter(impasse -> Topics.named(impasse.topic()).isBlocking())
+                    .toList();
         }
 
         private void demands(String key, List<Reason> reasons) {
@@ -475,6 +480,7 @@ public final class PlanText {
                 "step.water",
                 "step.work",
                 "summary.cuts",
+                "summary.hinges",
                 "summary.nothing-is-cut",
                 "test-area.heading",
                 "upkeep.heading",
