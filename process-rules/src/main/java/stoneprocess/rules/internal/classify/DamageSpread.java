@@ -16,6 +16,9 @@ import stoneprocess.core.survey.Zone;
  * as bad as the survey allows.
  */
 final class DamageSpread {
+    /** Percent of a zone that a damage covers at least when it was seen and its share is not known. */
+    private static final double A_TRACE = 1e-6;
+
     private final FloorSurvey survey;
     private final DamageKind kind;
     private final Parameters parameters;
@@ -40,12 +43,17 @@ final class DamageSpread {
     <E extends Enum<E>> Set<E> local(Class<E> classes) {
         double[] mild = shares(false);
         double[] bad = shares(true);
+        E[] constants = classes.getEnumConstants();
+        EnumSet<E> local = EnumSet.noneOf(classes);
+        boolean mayGovern = governing(bad) >= highest(mild);
+        if (mayGovern) {
+            local.add(constants[0]);
+        }
         boolean certain = Arrays.equals(mild, bad);
-        int mildLocal = local(mild);
-        int badLocal = local(bad);
-        return certain
-                ? EnumSet.of(classes.getEnumConstants()[mildLocal])
-                : between(classes, Math.min(mildLocal, badLocal), worst);
+        if (!certain || !mayGovern) {
+            local.addAll(EnumSet.range(constants[Math.max(1, highest(mild))], constants[highest(bad)]));
+        }
+        return local;
     }
 
     /** Classes that occur anywhere, however rare. */
@@ -71,7 +79,7 @@ final class DamageSpread {
                 continue;
             }
             int severity = damage.severity(parameters);
-            double part = damage.share().map(Share::percent).orElse(unknownIsBad ? 100.0 : Double.MIN_VALUE);
+            double part = damage.share().map(Share::percent).orElse(unknownIsBad ? 100.0 : A_TRACE);
             shares[severity] += severity == 0 ? zoneShare : zoneShare * part / 100;
         }
         double rest = 100 - surveyed;
@@ -99,10 +107,5 @@ final class DamageSpread {
             }
         }
         return 0;
-    }
-
-    private int local(double[] shares) {
-        int highest = highest(shares);
-        return highest > governing(shares) ? highest : 0;
     }
 }
