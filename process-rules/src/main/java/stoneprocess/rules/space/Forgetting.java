@@ -58,9 +58,38 @@ public final class Forgetting {
         return survey.toBuilder().unknown(SurveyField.named(name)).build();
     }
 
+    /**
+     * A survey that knows less.
+     *
+     * @param forgotten what was forgotten: the name of an answer, or a zone and the name
+     * @param survey what is left
+     */
+    public record LessKnown(String forgotten, FloorSurvey survey) {}
+
+    /** Every survey that knows one answer less: a field, a kind of damage in all zones, or in one of several zones. */
+    public static List<LessKnown> oneByOne(FloorSurvey survey) {
+        List<LessKnown> less = new ArrayList<>();
+        for (String name : known(survey)) {
+            less.add(new LessKnown(name, without(survey, name)));
+        }
+        if (survey.zones().size() > 1) {
+            for (Zone zone : survey.zones()) {
+                for (DamageKind kind : zone.damages().keySet()) {
+                    List<Zone> zones = survey.zones().stream()
+                            .map(other -> other.equals(zone) ? withoutDamage(zone, kind) : other)
+                            .toList();
+                    less.add(new LessKnown(
+                            zone.name() + "/" + Facts.damage(kind),
+                            survey.toBuilder().zones(zones).build()));
+                }
+            }
+        }
+        return less;
+    }
+
     /** The survey of a floor about which nothing is known, not even its zones. */
-    public static FloorSurvey everything(FloorSurvey survey) {
-        return FloorSurvey.builder(survey.title()).build();
+    public static LessKnown everything(FloorSurvey survey) {
+        return new LessKnown("every answer", FloorSurvey.builder(survey.title()).build());
     }
 
     private static Zone withoutDamage(Zone zone, DamageKind kind) {

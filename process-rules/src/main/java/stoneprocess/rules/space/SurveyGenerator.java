@@ -91,10 +91,10 @@ public final class SurveyGenerator {
         }
         List<Zone> zones = new ArrayList<>();
         int count = 1 + random.nextInt(3);
-        double left = 100;
-        for (int i = 1; i <= count && left >= 1; i++) {
+        int left = 100;
+        for (int i = 1; i <= count && left > 0; i++) {
             boolean fills = i == count && random.nextBoolean();
-            double share = fills ? left : Math.max(0.5, left * random.nextDouble());
+            int share = fills ? left : 1 + random.nextInt(left);
             left -= share;
             zones.add(zone("zone " + i, new Share(share), calm, random));
         }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
 import stoneprocess.core.plan.Cut;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.StepRule;
@@ -13,6 +14,7 @@ import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
@@ -32,7 +34,7 @@ final class PathLaws {
 
     /** What speaks against one path; empty where nothing does. */
     private record Path(Recommendation recommendation, GritSequence inUse, List<AbrasiveGrade> grades) {
-        <E extends Enum<E> & stoneprocess.core.term.Term> E decided(stoneprocess.core.decision.Topic<E> topic) {
+        <E extends Enum<E> & Term> E decided(Topic<E> topic) {
             return recommendation.values(topic, Subject.FLOOR).get(0);
         }
     }

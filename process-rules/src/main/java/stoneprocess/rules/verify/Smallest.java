@@ -41,7 +41,6 @@ public final class Smallest {
                     return survey.toBuilder().zones(rest).build();
                 })
                 : Stream.empty();
-        return Stream.concat(
-                withoutZone, Forgetting.known(survey).stream().map(name -> Forgetting.without(survey, name)));
+        return Stream.concat(withoutZone, Forgetting.oneByOne(survey).stream().map(Forgetting.LessKnown::survey));
     }
 }

@@ -20,6 +20,7 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.term.Term;
 import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.space.Forgetting;
+import stoneprocess.rules.space.Forgetting.LessKnown;
 
 /**
  * Compares the answer to a survey with the answers to surveys that know less.
@@ -37,19 +38,15 @@ record UnknownLaw(int answers) implements Law.Check {
     @Override
     public List<Violation> violations(Respondent respondent, FloorSurvey survey, long seed) {
         Recommendation known = respondent.recommend(survey);
-        List<String> names = new ArrayList<>(Forgetting.known(survey));
-        Collections.shuffle(names, new Random(seed));
-        Set<FloorSurvey> lessKnown = new LinkedHashSet<>();
-        names.stream()
-                .limit(answers)
-                .map(name -> Forgetting.without(survey, name))
-                .forEach(lessKnown::add);
-        lessKnown.add(Forgetting.everything(survey));
+        List<LessKnown> lessKnown = new ArrayList<>(Forgetting.oneByOne(survey));
+        Collections.shuffle(lessKnown, new Random(seed));
+        List<LessKnown> tried = new ArrayList<>(lessKnown.subList(0, Math.min(answers, lessKnown.size())));
+        tried.add(Forgetting.everything(survey));
         List<Violation> violations = new ArrayList<>();
-        for (FloorSurvey less : lessKnown) {
-            Recommendation unknown = respondent.recommend(less);
+        for (LessKnown less : tried) {
+            Recommendation unknown = respondent.recommend(less.survey());
             if (!contradicted(known) || contradicted(unknown)) {
-                violations.addAll(compared(known, unknown));
+                violations.addAll(compared(known, unknown, less.forgotten()));
             }
         }
         return violations;
@@ -59,7 +56,7 @@ record UnknownLaw(int answers) implements Law.Check {
         return recommendation.impasses().stream().map(Impasse::topic).anyMatch(Topics.STONE.id()::equals);
     }
 
-    static List<Violation> compared(Recommendation known, Recommendation unknown) {
+    private static List<Violation> compared(Recommendation known, Recommendation unknown, String forgotten) {
         List<Violation> violations = new ArrayList<>();
         for (Outcome outcome : unknown.outcomes()) {
             Topic<? extends Term> topic = Topics.named(outcome.topic());
@@ -69,35 +66,27 @@ record UnknownLaw(int answers) implements Law.Check {
             Optional<Decision> more = known.decision(topic, outcome.subject())
                     .filter(decision -> samePlace(known, unknown, decision.subject()));
             if (more.isPresent() && rank(topic, less) > rank(topic, more.get())) {
-                violations.add(violation(
-                        known,
-                        unknown,
+                violations.add(new Violation(
+                        ID,
                         topic.id(),
                         less.subject(),
                         "at most " + more.get().value(),
-                        less.value()));
+                        less.value() + " without " + forgotten,
+                        known.survey()));
             }
         }
         Set<Hazard> missing = hazards(known);
         missing.removeAll(hazards(unknown));
         for (Hazard hazard : missing) {
-            violations.add(violation(
-                    known, unknown, Topics.WARNINGS.id(), Subject.FLOOR, "a warning of " + hazard.key(), "none"));
+            violations.add(new Violation(
+                    ID,
+                    Topics.WARNINGS.id(),
+                    Subject.FLOOR,
+                    "a warning of " + hazard.key(),
+                    "none without " + forgotten,
+                    known.survey()));
         }
         return violations;
-    }
-
-    private static Violation violation(
-            Recommendation known,
-            Recommendation unknown,
-            String topic,
-            Subject subject,
-            String expected,
-            String found) {
-        List<String> forgotten = new ArrayList<>(Forgetting.known(known.survey()));
-        forgotten.removeAll(Forgetting.known(unknown.survey()));
-        String without = forgotten.size() == 1 ? forgotten.get(0) : "any answer";
-        return new Violation(ID, topic, subject, expected, found + " without " + without, known.survey());
     }
 
     private static int rank(Topic<? extends Term> topic, Decision decision) {

@@ -43,12 +43,17 @@ final class DamageSpread {
     <E extends Enum<E>> Set<E> local(Class<E> classes) {
         double[] mild = shares(false);
         double[] bad = shares(true);
+        E[] constants = classes.getEnumConstants();
+        EnumSet<E> local = EnumSet.noneOf(classes);
+        boolean mayGovern = governing(bad) >= highest(mild);
+        if (mayGovern) {
+            local.add(constants[0]);
+        }
         boolean certain = Arrays.equals(mild, bad);
-        int mildLocal = local(mild);
-        int badLocal = local(bad);
-        return certain
-                ? EnumSet.of(classes.getEnumConstants()[mildLocal])
-                : between(classes, Math.min(mildLocal, badLocal), worst);
+        if (!certain || !mayGovern) {
+            local.addAll(EnumSet.range(constants[Math.max(1, highest(mild))], constants[highest(bad)]));
+        }
+        return local;
     }
 
     /** Classes that occur anywhere, however rare. */
@@ -102,10 +107,5 @@ final class DamageSpread {
             }
         }
         return 0;
-    }
-
-    private int local(double[] shares) {
-        int highest = highest(shares);
-        return highest > governing(shares) ? highest : 0;
     }
 }

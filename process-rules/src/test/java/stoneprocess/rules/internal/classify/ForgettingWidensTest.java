@@ -1,0 +1,109 @@
+package stoneprocess.rules.internal.classify;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.Zone;
+import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.rules.Floors;
+import stoneprocess.rules.feature.Condition.Cracks;
+import stoneprocess.rules.feature.Condition.LocalScratches;
+import stoneprocess.rules.feature.Feature;
+import stoneprocess.rules.space.Forgetting;
+import stoneprocess.rules.space.SurveyGenerator;
+
+/** What a fact may be when an answer is forgotten includes what it was: the ground on which unknown is read cautiously. */
+class ForgettingWidensTest {
+    @Test
+    void forgetting_an_answer_never_rules_out_what_was_known() {
+        for (int known : List.of(100, 95, 60)) {
+            SurveyGenerator generator = SurveyGenerator.of(new Share(known));
+            for (long seed = 0; seed < 700; seed++) {
+                FloorSurvey survey = generator.draw(new SplittableRandom(seed));
+                Forgetting.oneByOne(survey).forEach(less -> assertWider(survey, less.forgotten(), less.survey()));
+            }
+        }
+    }
+
+    @Test
+    void scratches_in_a_small_zone_that_nobody_looked_at_may_tip_the_share_that_governs() {
+        Zone large = scratched("large", 97, Optional.of(4.0));
+        FloorSurvey survey = FloorSurvey.builder("two zones")
+                .zone(large)
+                .zone(scratched("small", 3, Optional.of(100.0)))
+                .build();
+        FloorSurvey less = FloorSurvey.builder("two zones")
+                .zone(large)
+                .zone(new Zone("small", ZoneKind.EDGE, new Share(3), Map.of()))
+                .build();
+
+        assertThat(fact(survey, LocalScratches.class).mayBe()).isEqualTo(Set.of(ScratchClass.NONE));
+        assertThat(fact(less, LocalScratches.class).mayBe())
+                .isEqualTo(Set.of(ScratchClass.NONE, ScratchClass.DEEP, ScratchClass.GOUGED));
+    }
+
+    @Test
+    void few_scratches_beside_a_zone_too_small_to_govern_stay_local() {
+        FloorSurvey survey = FloorSurvey.builder("two zones")
+                .zone(scratched("large", 98, Optional.of(1.0)))
+                .zone(new Zone("small", ZoneKind.EDGE, new Share(2), Map.of()))
+                .build();
+
+        assertThat(fact(survey, LocalScratches.class).mayBe())
+                .isEqualTo(Set.of(ScratchClass.DEEP, ScratchClass.GOUGED));
+    }
+
+    @Test
+    void a_crack_that_was_seen_is_there_even_when_its_share_was_not_taken() {
+        Damage seen = new Damage(DamageKind.CRACKS, Optional.of(Presence.PRESENT), Optional.empty(), Optional.empty());
+        FloorSurvey survey = FloorSurvey.builder("two zones")
+                .zone(Floors.zone("lane", 10, Map.of(DamageKind.CRACKS, seen)))
+                .zone(Floors.zone("rest", 90, Map.of()))
+                .build();
+
+        assertThat(fact(survey, Cracks.class).known()).isEqualTo(Presence.PRESENT);
+    }
+
+    private static Zone scratched(String name, double zoneShare, Optional<Double> share) {
+        Damage damage = new Damage(
+                DamageKind.SCRATCHES, Optional.of(ScratchClass.DEEP), Optional.empty(), share.map(Share::new));
+        return new Zone(name, ZoneKind.FIELD, new Share(zoneShare), Map.of(DamageKind.SCRATCHES, damage));
+    }
+
+    private static void assertWider(FloorSurvey survey, String forgotten, FloorSurvey less) {
+        List<Object> before = facts(survey);
+        List<Object> after = facts(less);
+        for (int i = 0; i < before.size(); i++) {
+            Feature<?> known = (Feature<?>) before.get(i);
+            Feature<?> unknown = (Feature<?>) after.get(i);
+            if (!unknown.mayBe().containsAll(known.mayBe())) {
+                assertThat(unknown).as("without " + forgotten + " " + survey).isEqualTo(known);
+            }
+        }
+    }
+
+    private static <F extends Feature<?>> F fact(FloorSurvey survey, Class<F> type) {
+        return facts(survey).stream()
+                .filter(type::isInstance)
+                .map(type::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<Object> facts(FloorSurvey survey) {
+        return Facts.after(Optional.empty(), new Situation(survey, Parameters.standard(), GritSequence.standard()));
+    }
+}

@@ -1,0 +1,81 @@
+package stoneprocess.rules.verify;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.ShrinkingMode;
+import org.junit.jupiter.api.Test;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.Floors;
+
+class LawsPropertyTest {
+    private static final Advisor ADVISOR = Advisor.standard();
+    private static final Respondent RESPONDENT = Respondent.of(ADVISOR);
+
+    @Property(tries = 1000, shrinking = ShrinkingMode.OFF)
+    void every_grit_path_is_legal(@ForAll("surveys") FloorSurvey survey) {
+        holds(Laws.GRIT_PATH_IS_LEGAL, survey, 0);
+    }
+
+    @Property(tries = 1000, shrinking = ShrinkingMode.OFF)
+    void the_scratch_left_never_gets_coarser(@ForAll("surveys") FloorSurvey survey) {
+        holds(Laws.SCRATCH_NEVER_GETS_COARSER, survey, 0);
+    }
+
+    @Property(tries = 300, shrinking = ShrinkingMode.OFF)
+    void the_order_of_rules_and_facts_makes_no_difference(@ForAll("surveys") FloorSurvey survey, @ForAll long seed) {
+        holds(Laws.ORDER_MAKES_NO_DIFFERENCE, survey, seed);
+    }
+
+    @Property(tries = 700, shrinking = ShrinkingMode.OFF)
+    void unknown_is_never_bolder(@ForAll("surveys") FloorSurvey survey, @ForAll long seed) {
+        holds(Laws.UNKNOWN_IS_NEVER_BOLDER, survey, seed);
+    }
+
+    @Property(tries = 300, shrinking = ShrinkingMode.OFF)
+    void a_refusal_stands(@ForAll("refused") FloorSurvey survey, @ForAll long seed) {
+        holds(Laws.REFUSAL_STANDS, survey, seed);
+    }
+
+    @Property(tries = 500, shrinking = ShrinkingMode.OFF)
+    void the_same_survey_gets_the_same_answer_again(@ForAll("surveys") FloorSurvey survey) {
+        holds(Laws.SAME_ANSWER_AGAIN, survey, 0);
+    }
+
+    /** Floors as a crew meets them, with each answer forgotten in turn. */
+    @Test
+    void all_laws_hold_on_the_fixture_floors() {
+        List<FloorSurvey> floors = List.of(
+                Floors.unremarkable().build(),
+                Floors.calciteMarble().build(),
+                Floors.wornGranite(),
+                Floors.unknownStone());
+        for (FloorSurvey floor : floors) {
+            Laws.all().forEach(law -> holds(law, floor, 1));
+            holds(Laws.unknownIsNeverBolder(Integer.MAX_VALUE), floor, 1);
+        }
+    }
+
+    @Provide
+    Arbitrary<FloorSurvey> surveys() {
+        return Surveys.drawn();
+    }
+
+    @Provide
+    Arbitrary<FloorSurvey> refused() {
+        return Surveys.drawn().filter(survey -> ADVISOR.recommend(survey).status() == Status.REFUSED);
+    }
+
+    private static void holds(Law law, FloorSurvey survey, long seed) {
+        assertThat(law.violations(RESPONDENT, survey, seed))
+                .as(() ->
+                        law.prose() + "; smallest survey that breaks it: " + Smallest.of(law, RESPONDENT, survey, seed))
+                .isEmpty();
+    }
+}
