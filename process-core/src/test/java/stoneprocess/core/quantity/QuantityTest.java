@@ -4,16 +4,81 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
+import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.problem.InvalidInputException;
 
 class QuantityTest {
+    static Stream<DoubleFunction<Quantity>> constructors() {
+        return Stream.of(
+                Angle::new,
+                Area::new,
+                AreaLoad::new,
+                Count::new,
+                Coverage::new,
+                Current::new,
+                Gloss::new,
+                Length::new,
+                Mass::new,
+                Power::new,
+                Rotation::new,
+                Share::new,
+                TimeSpan::new,
+                Voltage::new,
+                Volume::new);
+    }
+
+    @Test
+    void the_constructors_under_test_are_those_of_every_dimension() {
+        assertThat(constructors().map(make -> make.apply(1).dimension()))
+                .containsExactlyInAnyOrder(Dimension.values())
+                .hasSize(Quantity.class.getPermittedSubclasses().length);
+    }
+
+    @ParameterizedTest
+    @MethodSource("constructors")
+    void every_constructor_refuses_what_is_no_measured_value(DoubleFunction<Quantity> make) {
+        String dimension = make.apply(0).dimension().key();
+        for (double value :
+                new double[] {-0.1, -Double.MIN_VALUE, Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY
+                }) {
+            assertThatThrownBy(() -> make.apply(value))
+                    .isInstanceOf(InvalidInputException.class)
+                    .hasMessageStartingWith(dimension + ": '" + value + "'")
+                    .hasMessageContaining("zero or more");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("constructors")
+    void every_constructor_rounds_half_to_even_at_the_declared_step(DoubleFunction<Quantity> make) {
+        int decimals = make.apply(0).dimension().decimals();
+        assertThat(make.apply(step("0.5", decimals)).decimal()).isZero();
+        assertThat(make.apply(step("0.50001", decimals)).kept()).isEqualTo(step("1", decimals));
+        assertThat(make.apply(step("1.5", decimals)).kept()).isEqualTo(step("2", decimals));
+        assertThat(make.apply(step("2.5", decimals)).kept()).isEqualTo(step("2", decimals));
+        assertThat(make.apply(step("3", decimals)).kept()).isEqualTo(step("3", decimals));
+    }
+
+    private static double step(String steps, int decimals) {
+        return new BigDecimal(steps).movePointLeft(decimals).doubleValue();
+    }
+
+    @Test
+    void minus_zero_is_zero() {
+        assertThat(new Length(-0.0)).isEqualTo(new Length(0.0));
+        assertThat(new Length(-0.0).print()).isEqualTo("0 mm");
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {-0.1, Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
     void a_length_that_is_no_measured_value_is_refused(double value) {
@@ -62,6 +127,70 @@ class QuantityTest {
         assertThat(Quantity.parse(quantity.print(), "value")).isEqualTo(quantity);
     }
 
+    @Property
+    void printing_and_parsing_are_lossless_up_to_the_largest_values(
+            @ForAll Unit unit, @ForAll @DoubleRange(min = 1e9, max = 1e300) double value) {
+        Quantity quantity = Quantity.of(BigDecimal.valueOf(value), unit);
+        assertThat(Quantity.parse(quantity.print(), "value")).isEqualTo(quantity);
+    }
+
+    @Test
+    void seventeen_digits_survive_printing_and_parsing() {
+        Area area = new Area(1234567890123.4568);
+        assertThat(area.print()).isEqualTo("1234567890123.4568 m2");
+        assertThat(Quantity.parse(area.print(), "area")).isEqualTo(area);
+    }
+
+    @Property
+    void a_converted_value_comes_back_equal(@ForAll Unit unit, @ForAll @DoubleRange(min = 0, max = 1e9) double value) {
+        Quantity quantity = Quantity.of(BigDecimal.valueOf(value), unit);
+        for (Unit other : Unit.values()) {
+            if (other.dimension() == unit.dimension()) {
+                assertThat(Quantity.of(quantity.in(other), other)).isEqualTo(quantity);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-1 mm, -1.0", "1e999 mm, Infinity", "x mm, x"})
+    void what_cannot_be_kept_is_refused_under_the_name_of_the_field(String text, String value) {
+        assertThatThrownBy(() -> Quantity.parse(text, "build-up.thickness"))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("build-up.thickness: '" + value + "' is not accepted; accepted: a");
+    }
+
+    @Test
+    void quantities_are_ordered_by_value() {
+        assertThat(new Length(2)).isGreaterThan(new Length(1.9999)).isEqualByComparingTo(new Length(2.00001));
+    }
+
+    @Test
+    void a_quantity_in_a_unit_of_another_dimension_is_refused() {
+        assertThatThrownBy(() -> new Length(2).in(Unit.KILOGRAM))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("length.unit: 'kg' is not accepted; accepted: one of mm, um, cm, m, in, ft");
+    }
+
+    @Test
+    void a_symbol_is_found_within_its_dimension_only() {
+        assertThat(Unit.parse(Dimension.AREA, "ft2", "site.area")).isEqualTo(Unit.SQUARE_FOOT);
+        assertThatThrownBy(() -> Unit.parse(Dimension.AREA, "m", "site.area"))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("site.area.unit: 'm' is not accepted; accepted: one of m2, ft2");
+    }
+
+    @Test
+    void symbols_tell_units_apart() {
+        assertThat(Unit.values()).extracting(Unit::symbol).doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Dimension.class)
+    void the_kept_unit_of_a_dimension_has_the_factor_one(Dimension dimension) {
+        assertThat(dimension.unit().toKept(BigDecimal.TEN)).isEqualByComparingTo(BigDecimal.TEN);
+        assertThat(Unit.symbols(dimension)).startsWith(dimension.unit().symbol());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"", "5", "mm", "5 furlong", "x mm", "5mm"})
     void a_text_that_is_no_quantity_is_refused(String text) {
@@ -82,8 +211,51 @@ class QuantityTest {
         assertThat(UnitSystem.METRIC.print(new TimeSpan(1440))).isEqualTo("24 h");
     }
 
+    /** Sizes of things, as a reader in each country writes them. */
+    @ParameterizedTest
+    @CsvSource({
+        "999.9999 mm, 1000 mm, 3.28 ft",
+        "1000 mm, 1 m, 3.28 ft",
+        "304.8 mm, 305 mm, 1 ft",
+        "304.7 mm, 305 mm, 12 in",
+        "25.4 mm, 25.4 mm, 1 in",
+        "0.0218 mm, 0.0218 mm, 0.000858 in",
+        "0 mm, 0 mm, 0 in",
+        "45 kg, 45 kg, 99.2 lb",
+        "3.785411784 l, 3.79 l, 1 gal",
+        "0.5 l/m2, 0.5 l/m2, 1.57 fl oz/ft2",
+        "4.788026 kN/m2, 4.79 kN/m2, 100 psf",
+        "119.9 min, 120 min, 120 min",
+        "120 min, 2 h, 2 h",
+        "62.5 GU, 62.5 GU, 62.5 GU",
+        "120 V, 120 V, 120 V",
+        "20 A, 20 A, 20 A",
+        "1.5 kW, 1.5 kW, 1.5 kW",
+        "33.3333 %, 33.3 %, 33.3 %",
+        "175 rpm, 175 rpm, 175 rpm",
+        "8 count, 8 count, 8 count",
+        "1.5 deg, 1.5 deg, 1.5 deg",
+    })
+    void each_reader_sees_the_units_of_the_country(String text, String metric, String us) {
+        Quantity quantity = Quantity.parse(text, "value");
+        assertThat(UnitSystem.METRIC.print(quantity)).isEqualTo(metric);
+        assertThat(UnitSystem.US.print(quantity)).isEqualTo(us);
+    }
+
+    @Test
+    void both_ends_of_a_range_belong_to_it_and_are_printed_in_one_unit() {
+        Range<Length> range = Range.of(new Length(500), new Length(1500));
+        assertThat(range.contains(new Length(500))).isTrue();
+        assertThat(range.contains(new Length(1500))).isTrue();
+        assertThat(range.contains(new Length(499.9999))).isFalse();
+        assertThat(range.contains(new Length(1500.0001))).isFalse();
+        assertThat(UnitSystem.METRIC.print(range)).isEqualTo("0.5-1.5 m");
+    }
+
     @Test
     void a_range_whose_ends_are_the_wrong_way_round_is_refused() {
-        assertThatThrownBy(() -> Range.of(new Mass(2), new Mass(1))).isInstanceOf(InvalidInputException.class);
+        assertThatThrownBy(() -> Range.of(new Mass(2), new Mass(1)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("range: '2 kg to 1 kg' is not accepted");
     }
 }

@@ -6,48 +6,44 @@ import java.math.BigDecimal;
 import java.util.Map;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import systems.uom.common.USCustomary;
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.unit.Units;
 
 /**
- * Factors against the units library indriya, which builds its units from the SI base units. The US customary units are
- * built there from the exact international definitions of 1959: foot 0.3048 m, pound 0.45359237 kg, gallon 231 cubic
- * inches, fluid ounce 1/128 gallon, standard gravity 9.80665 m/s2.
+ * Factors against independent libraries: indriya for units built from the SI base units, and the US customary units of
+ * systems-common, with its own definitions of inch, foot, pound, gallon and fluid ounce. The pound-force is not in
+ * there: pound by standard gravity, 9.80665 m/s2 (3rd General Conference on Weights and Measures, 1901).
  */
 class UnitValidationTest {
-    private static final javax.measure.Unit<?> INCH =
-            Units.METRE.multiply(0.3048).divide(12);
-    private static final javax.measure.Unit<?> FOOT = Units.METRE.multiply(0.3048);
-    private static final javax.measure.Unit<?> SQUARE_FOOT = FOOT.pow(2);
-    private static final javax.measure.Unit<?> POUND = Units.KILOGRAM.multiply(0.45359237);
-    private static final javax.measure.Unit<?> GALLON = INCH.pow(3).multiply(231);
-    private static final javax.measure.Unit<?> MILLIMETRE = Units.METRE.divide(1000);
     private static final javax.measure.Unit<?> POUND_FORCE =
-            POUND.multiply(9.80665).multiply(Units.METRE).divide(Units.SECOND.pow(2));
+            USCustomary.POUND.multiply(9.80665).multiply(Units.METRE).divide(Units.SECOND.pow(2));
 
     private static final Map<Unit, javax.measure.Unit<?>> INDEPENDENT = Map.ofEntries(
-            Map.entry(Unit.MILLIMETRE, MILLIMETRE),
+            Map.entry(Unit.MILLIMETRE, Units.METRE.divide(1000)),
             Map.entry(Unit.MICROMETRE, Units.METRE.divide(1_000_000)),
             Map.entry(Unit.CENTIMETRE, Units.METRE.divide(100)),
             Map.entry(Unit.METRE, Units.METRE),
-            Map.entry(Unit.INCH, INCH),
-            Map.entry(Unit.FOOT, FOOT),
+            Map.entry(Unit.INCH, USCustomary.INCH),
+            Map.entry(Unit.FOOT, USCustomary.FOOT),
             Map.entry(Unit.SQUARE_METRE, Units.SQUARE_METRE),
-            Map.entry(Unit.SQUARE_FOOT, SQUARE_FOOT),
+            Map.entry(Unit.SQUARE_FOOT, USCustomary.SQUARE_FOOT),
             Map.entry(Unit.KILOGRAM, Units.KILOGRAM),
-            Map.entry(Unit.POUND, POUND),
+            Map.entry(Unit.POUND, USCustomary.POUND),
             Map.entry(Unit.LITRE, Units.LITRE),
             Map.entry(Unit.CUBIC_METRE, Units.CUBIC_METRE),
-            Map.entry(Unit.US_GALLON, GALLON),
+            Map.entry(Unit.US_GALLON, USCustomary.GALLON_LIQUID),
             Map.entry(Unit.LITRE_PER_SQUARE_METRE, Units.LITRE.divide(Units.SQUARE_METRE)),
-            Map.entry(Unit.US_FLUID_OUNCE_PER_SQUARE_FOOT, GALLON.divide(128).divide(SQUARE_FOOT)),
+            Map.entry(Unit.US_FLUID_OUNCE_PER_SQUARE_FOOT, USCustomary.FLUID_OUNCE.divide(USCustomary.SQUARE_FOOT)),
             Map.entry(Unit.MINUTE, Units.MINUTE),
             Map.entry(Unit.HOUR, Units.HOUR),
             Map.entry(Unit.DAY, Units.DAY),
             Map.entry(
                     Unit.KILONEWTON_PER_SQUARE_METRE,
                     Units.NEWTON.multiply(1000).divide(Units.SQUARE_METRE)),
-            Map.entry(Unit.POUND_PER_SQUARE_FOOT, POUND_FORCE.divide(SQUARE_FOOT)),
+            Map.entry(Unit.POUND_PER_SQUARE_FOOT, POUND_FORCE.divide(USCustomary.SQUARE_FOOT)),
             Map.entry(Unit.VOLT, Units.VOLT),
             Map.entry(Unit.AMPERE, Units.AMPERE),
             Map.entry(Unit.KILOWATT, Units.WATT.multiply(1000)),
@@ -64,6 +60,19 @@ class UnitValidationTest {
                     .as(unit.symbol())
                     .isCloseTo(expected, Offset.offset(expected * 1e-12));
         });
+    }
+
+    /** National Institute of Standards and Technology, Handbook 44, appendix C: exact figures, from memory. */
+    @ParameterizedTest
+    @CsvSource({
+        "INCH, 25.4",
+        "FOOT, 304.8",
+        "SQUARE_FOOT, 0.09290304",
+        "POUND, 0.45359237",
+        "US_GALLON, 3.785411784",
+    })
+    void exact_definitions_hold_to_the_last_digit(Unit unit, BigDecimal factor) {
+        assertThat(unit.toKept(BigDecimal.ONE)).isEqualByComparingTo(factor);
     }
 
     @Test
