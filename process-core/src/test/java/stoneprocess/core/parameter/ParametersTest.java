@@ -11,22 +11,46 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.WavinessClass;
+import stoneprocess.core.term.Term;
 
 class ParametersTest {
+    private enum Size implements Term {
+        SMALL,
+        MIDDLE,
+        LARGE
+    }
+
+    private enum Supply implements Term {
+        WEAK,
+        STANDARD,
+        STRONG
+    }
+
+    private enum Budget implements Term {
+        SMALL,
+        AMPLE
+    }
+
     static Stream<Scale<?>> scales() {
         Parameters standard = Parameters.standard();
         return Stream.of(
                 Scale.of("lippage", LippageClass.class, standard),
                 Scale.of("waviness", WavinessClass.class, standard),
                 Scale.of("finish", Finish.class, standard),
+                Scale.of("floor-size", Size.class, standard),
+                Scale.of("supply", Supply.class, standard),
+                Scale.of("removal-budget", Budget.class, standard),
                 Scale.of(
                         "scratch-depth",
                         List.of(
@@ -53,6 +77,97 @@ class ParametersTest {
                     .as(scale.name())
                     .isEqualTo(scale.classes().get(i + 1));
         }
+    }
+
+    @Test
+    void the_scales_under_test_use_every_number_that_bears_their_name() {
+        List<String> limits = scales().flatMap(
+                        scale -> scale.classes().stream().skip(1).map(next -> scale.name() + "." + next.key()))
+                .toList();
+        List<String> prefixes = scales().map(scale -> scale.name() + ".").toList();
+        assertThat(Parameters.standard().all().stream()
+                        .map(Parameter::name)
+                        .filter(name -> !name.equals("supply.continuous"))
+                        .filter(name -> prefixes.stream().anyMatch(name::startsWith)))
+                .containsExactlyInAnyOrderElementsOf(limits);
+    }
+
+    @ParameterizedTest
+    @MethodSource("scales")
+    void a_scale_starts_at_zero_and_has_no_end(Scale<?> scale) {
+        Dimension dimension = scale.limits().get(0).dimension();
+        Quantity zero = Quantity.of(BigDecimal.ZERO, dimension.unit());
+        Quantity huge = Quantity.of(BigDecimal.valueOf(1e12), dimension.unit());
+        assertThat((Object) scale.classify(zero)).isEqualTo(scale.classes().get(0));
+        assertThat((Object) scale.classify(huge))
+                .isEqualTo(scale.classes().get(scale.classes().size() - 1));
+    }
+
+    @Test
+    void a_value_of_another_dimension_is_not_classified() {
+        Scale<LippageClass> scale = Scale.of("lippage", LippageClass.class, Parameters.standard());
+        assertThatThrownBy(() -> scale.classify(new Mass(1))).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void a_scale_whose_limits_are_not_listed_is_refused() {
+        assertThatThrownBy(() -> Scale.of("lippage", Finish.class, Parameters.standard()))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("parameter: 'lippage.satin' is not accepted");
+    }
+
+    @Test
+    void equal_limits_and_a_first_limit_of_zero_are_refused() {
+        Parameters equal = Parameters.standard().with("lippage.moderate", new Length(0.8));
+        assertThatThrownBy(() -> Scale.of("lippage", LippageClass.class, equal))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage(
+                        "lippage.moderate: '0.8 mm' is not accepted; accepted: more than 0.8 mm, the limit below it");
+        Parameters zero = Parameters.standard().with("lippage.slight", new Length(0));
+        assertThatThrownBy(() -> Scale.of("lippage", LippageClass.class, zero))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("lippage.slight: '0 mm' is not accepted; accepted: more than zero");
+    }
+
+    @Test
+    void a_range_runs_from_low_to_high_and_a_crossed_one_is_refused_by_name() {
+        assertThat(Parameters.standard().range("test-area", Area.class)).isEqualTo(Range.of(new Area(1), new Area(4)));
+        Parameters crossed = Parameters.standard().with("test-area.low", new Area(5));
+        assertThatThrownBy(() -> crossed.range("test-area", Area.class))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("test-area.range: '5 m2 to 4 m2' is not accepted");
+    }
+
+    @Test
+    void every_low_end_of_the_shipped_set_has_a_high_end_that_is_not_below_it() {
+        List<String> lows = Parameters.standard().all().stream()
+                .map(Parameter::name)
+                .filter(name -> name.endsWith(".low"))
+                .map(name -> name.substring(0, name.length() - ".low".length()))
+                .toList();
+        assertThat(lows).hasSizeGreaterThan(8).allSatisfy(name -> {
+            Range<Quantity> range = Parameters.standard().range(name, Quantity.class);
+            assertThat(range.low().dimension()).isEqualTo(range.high().dimension());
+        });
+    }
+
+    @Test
+    void a_value_is_given_as_the_type_asked_for() {
+        assertThat(Parameters.standard().get("lippage.high", Length.class)).isEqualTo(new Length(3));
+        assertThatThrownBy(() -> Parameters.standard().get("lippage.high", Mass.class))
+                .isInstanceOf(ClassCastException.class);
+        assertThatThrownBy(() -> Parameters.standard().get("lippage.none", Length.class))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("parameter: 'lippage.none'");
+    }
+
+    @Test
+    void sets_with_equal_numbers_are_equal_and_retuning_leaves_the_old_set_alone() {
+        Parameters one = Parameters.standard().with("finish.polish", new Gloss(65));
+        Parameters other = Parameters.standard().with("finish.polish", new Gloss(65));
+        assertThat(one).isEqualTo(other).hasSameHashCodeAs(other).isNotEqualTo(Parameters.standard());
+        assertThat(one.with("finish.polish", new Gloss(60))).isEqualTo(Parameters.standard());
+        assertThat(Parameters.standard().get("finish.polish", Gloss.class)).isEqualTo(new Gloss(60));
     }
 
     @Test
@@ -89,7 +204,9 @@ class ParametersTest {
                 .filter(parameter -> parameter.source().published())
                 .count();
         long all = Parameters.standard().all().size();
-        System.out.printf("Parameters: %d, of which %d published, the rest common practice%n", all, published);
+        System.out.printf(
+                "Parameters: %d of %d published (%.0f %%), the rest common practice%n",
+                published, all, 100.0 * published / all);
         assertThat(Parameters.standard().all())
                 .allSatisfy(parameter -> assertThat(parameter.source()).isNotNull());
         assertThat(published).isPositive();

@@ -1,0 +1,58 @@
+package stoneprocess.core.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import stoneprocess.core.problem.InvalidInputException;
+
+class CardTest {
+    private static final Citation SOURCE = Sources.standard().get("ASTM-C503");
+
+    private static Card card(
+            String id, String title, String because, String since, String chapter, String topic, List<String> offers) {
+        return new Card(id, title, because, SOURCE, since, false, offers, chapter, topic);
+    }
+
+    @Test
+    void a_card_is_as_firm_as_its_source() {
+        assertThat(card("GON-001", "t", "b", "0.1", "c", "verdict", List.of()).grade())
+                .isEqualTo(EvidenceGrade.SECOND_HAND);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "GON-1", "gon-001", "GONE-001", "GON001", "GON-0012"})
+    void an_id_of_another_form_is_refused(String id) {
+        assertThatThrownBy(() -> card(id, "t", "b", "0.1", "c", "verdict", List.of()))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("rule.id: '" + id + "'");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'', b, 0.1, c, v, title",
+        "t, ' ', 0.1, c, v, because",
+        "t, b, '', c, v, since",
+        "t, b, 0.1, '', v, chapter",
+        "t, b, 0.1, c, '', topic",
+    })
+    void a_card_with_an_empty_part_is_refused(
+            String title, String because, String since, String chapter, String topic, String part) {
+        assertThatThrownBy(() -> card("GON-001", title, because, since, chapter, topic, List.of()))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("rule GON-001." + part + ": ");
+    }
+
+    @Test
+    void offers_that_the_caller_changes_later_do_not_change_the_card() {
+        List<String> offers = new ArrayList<>(List.of("leave-it"));
+        Card card = card("GON-001", "t", "b", "0.1", "c", "verdict", offers);
+        offers.clear();
+        assertThat(card.offers()).containsExactly("leave-it");
+    }
+}
