@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
@@ -20,6 +21,69 @@ class GritSequenceTest {
     void numbers_outside_the_sequence_map_to_the_nearest(int asked, int found) {
         assertThat(GritSequence.standard().nearest(Bond.RESIN, asked))
                 .hasValueSatisfying(grade -> assertThat(grade.number()).isEqualTo(found));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"100, 50", "101, 200", "282, 200", "283, 400", "600, 400", "601, 900"})
+    void of_two_numbers_as_near_by_ratio_the_coarser_is_taken(int asked, int found) {
+        GritSequence own = GritSequence.of(List.of(
+                new AbrasiveGrade(Bond.RESIN, 50, GRAIN),
+                new AbrasiveGrade(Bond.RESIN, 200, GRAIN),
+                new AbrasiveGrade(Bond.RESIN, 400, GRAIN),
+                new AbrasiveGrade(Bond.RESIN, 900, GRAIN)));
+        assertThat(own.nearest(Bond.RESIN, asked))
+                .hasValueSatisfying(grade -> assertThat(grade.number()).isEqualTo(found));
+    }
+
+    @Test
+    void the_ends_of_the_sequence_answer_for_all_that_lies_beyond() {
+        GritSequence standard = GritSequence.standard();
+        assertThat(standard.nearest(Bond.METAL, 1)).contains(standard.get("metal-16", "grade"));
+        assertThat(standard.nearest(Bond.RESIN, Integer.MAX_VALUE)).contains(standard.get("resin-6000", "grade"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, -200, Integer.MIN_VALUE})
+    void a_number_below_one_is_nearest_to_nothing_and_refused(int number) {
+        assertThatThrownBy(() -> GritSequence.standard().nearest(Bond.RESIN, number))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("number: '" + number + "' is not accepted; accepted: a grit number of 1 or more");
+    }
+
+    /** Common practice of the trade, no source. */
+    @Test
+    void the_standard_sequence_runs_metal_transition_resin_each_coarse_to_fine() {
+        assertThat(GritSequence.standard())
+                .hasToString("[metal-16, metal-30, metal-50, metal-100, metal-200,"
+                        + " transition-30, transition-50, transition-100, transition-200,"
+                        + " resin-50, resin-100, resin-200, resin-400, resin-800, resin-1500, resin-3000, resin-6000]");
+    }
+
+    @Test
+    void one_number_may_stand_in_several_bonds() {
+        GritSequence own = GritSequence.of(
+                List.of(new AbrasiveGrade(Bond.RESIN, 100, GRAIN), new AbrasiveGrade(Bond.METAL, 100, GRAIN)));
+        assertThat(own.grades()).extracting(AbrasiveGrade::bond).containsExactly(Bond.METAL, Bond.RESIN);
+        assertThat(own.grades(Bond.TRANSITION)).isEmpty();
+    }
+
+    @Test
+    void sequences_of_equal_grades_are_equal_in_whatever_order_they_were_given() {
+        AbrasiveGrade coarse = new AbrasiveGrade(Bond.RESIN, 120, GRAIN);
+        AbrasiveGrade fine = new AbrasiveGrade(Bond.RESIN, 320, GRAIN);
+        GritSequence one = GritSequence.of(List.of(coarse, fine));
+        assertThat(one)
+                .isEqualTo(GritSequence.of(List.of(fine, coarse)))
+                .hasSameHashCodeAs(GritSequence.of(List.of(fine, coarse)))
+                .isNotEqualTo(GritSequence.standard());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, -1, 30_001})
+    void a_grade_whose_number_is_out_of_range_is_refused(int number) {
+        assertThatThrownBy(() -> new AbrasiveGrade(Bond.RESIN, number, GRAIN))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("grade.number: '" + number + "' is not accepted");
     }
 
     @Test
@@ -41,6 +105,5 @@ class GritSequenceTest {
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("equipment.grades: 'resin-700' is not accepted")
                 .hasMessageContaining("resin-800");
-        assertThatThrownBy(() -> new AbrasiveGrade(Bond.RESIN, 0, GRAIN)).isInstanceOf(InvalidInputException.class);
     }
 }
