@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import stoneprocess.core.internal.table.Tsv;
 
 /** Stone facts against published figures; each test names its source. */
@@ -26,6 +28,7 @@ class StoneValidationTest {
                 assertThat(limit.compressiveMinMpa()).isEqualTo(value(row, "compressive"));
                 assertThat(limit.abrasionMinHa()).isEqualTo(value(row, "abrasion"));
                 assertThat(limit.source().publisher()).isEqualTo(row.get("spec"));
+                assertThat(limit.source().grade().key()).isEqualTo(row.get("mark"));
             });
         }
     }
@@ -41,6 +44,61 @@ class StoneValidationTest {
         assertThat(Traits.of(Family.DOLOMITE_MARBLE).acid()).containsExactly(AcidReaction.SLOW);
         for (Family silicate : List.of(Family.GRANITE, Family.BASALT_GABBRO, Family.PORCELAIN)) {
             assertThat(Traits.of(silicate).acid()).containsExactly(AcidReaction.NONE);
+        }
+    }
+
+    /** Mineralogy, from memory: gypsum is a sulphate and does not fizz; only carbonate in it does. */
+    @Test
+    void an_acid_drop_without_fizz_does_not_rule_gypsum_out() {
+        assertThat(Traits.of(Family.GYPSUM).acid()).contains(AcidReaction.NONE).doesNotContain(AcidReaction.STRONG);
+    }
+
+    /** Common practice, no source: rocks of calcite and cement-bound floors fizz, whatever the rest of them is. */
+    @Test
+    void all_floors_of_calcite_and_of_cement_fizz_on_the_solid() {
+        for (Family family : List.of(
+                Family.CALCITE_MARBLE,
+                Family.LIMESTONE,
+                Family.TRAVERTINE,
+                Family.ONYX,
+                Family.CEMENT_TERRAZZO,
+                Family.ENCAUSTIC_CEMENT,
+                Family.CONCRETE)) {
+            assertThat(Traits.of(family).acid()).as(family.key()).containsExactly(AcidReaction.STRONG);
+        }
+    }
+
+    /** The Mohs scale: talc 1, gypsum 2, calcite 3, dolomite 3.5-4, serpentine 2.5-4, orthoclase 6, quartz 7. */
+    @ParameterizedTest
+    @CsvSource({
+        "SOAPSTONE, 1, 1",
+        "GYPSUM, 2, 2",
+        "CALCITE_MARBLE, 3, 3",
+        "TRAVERTINE, 3, 3",
+        "ONYX, 3, 3",
+        "ENGINEERED_MARBLE, 3, 3",
+        "LIMESTONE, 3, 3",
+        "DOLOMITE_MARBLE, 3.5, 4",
+        "SERPENTINE, 2.5, 4",
+        "GRANITE, 6, 7",
+        "QUARTZITE, 7, 7",
+        "SANDSTONE, 7, 7",
+        "ENGINEERED_QUARTZ, 7, 7",
+        "CEMENT_TERRAZZO, 3, 7",
+    })
+    void the_hardness_of_the_ruling_minerals_lies_within_the_familys(Family family, double low, double high) {
+        assertThat(Traits.of(family).mohsLow()).isLessThanOrEqualTo(low);
+        assertThat(Traits.of(family).mohsHigh()).isGreaterThanOrEqualTo(high);
+    }
+
+    /** Mohs: a steel scriber is about 5.5. Families that it always scratches are no harder at their softest. */
+    @Test
+    void a_scriber_scratches_what_is_softer_than_steel() {
+        for (Family family : Family.values()) {
+            Traits traits = Traits.of(family);
+            if (!traits.hardness().contains(Hardness.HARD)) {
+                assertThat(traits.mohsLow()).as(family.key()).isLessThan(5.5);
+            }
         }
     }
 
