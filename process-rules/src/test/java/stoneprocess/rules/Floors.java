@@ -96,6 +96,7 @@ public final class Floors {
                 .set(SurveyField.STRUCTURE, Structure.ON_GROUND)
                 .set(SurveyField.LOAD_CONFIRMED, LoadConfirmed.ENGINEER)
                 .set(SurveyField.HISTORIC, Historic.NO)
+                .set(SurveyField.CONSENT, Presence.NONE)
                 .set(SurveyField.TRAFFIC, Traffic.HEAVY)
                 .set(
                         SurveyField.MACHINES,

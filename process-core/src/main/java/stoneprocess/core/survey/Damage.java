@@ -75,31 +75,38 @@ public record Damage(DamageKind kind, Optional<Term> look, Optional<Length> dept
     }
 
     private int depthClass(Length length, Parameters parameters) {
-        return switch (kind) {
-            case SCRATCHES -> {
-                // What has a measurable depth is at least felt.
-                yield length.millimetres() == 0
-                        ? 0
-                        : Scale.of(
-                                        "scratch-depth",
-                                        List.of(
-                                                ScratchClass.FELT_BY_NAIL,
-                                                ScratchClass.FELT_BY_COIN,
-                                                ScratchClass.DEEP,
-                                                ScratchClass.GOUGED),
-                                        parameters)
-                                .classify(length)
-                                .ordinal();
+        // What has a measurable depth is at least felt, or there is none.
+        boolean noScratch = kind == DamageKind.SCRATCHES && length.millimetres() == 0;
+        return noScratch ? 0 : scale(kind, parameters).classify(length).ordinal();
+    }
+
+    /**
+     * Refuses numbers whose scales of depth do not rise.
+     *
+     * @throws InvalidInputException naming the first limit that does not rise
+     */
+    public static void requireScales(Parameters parameters) {
+        for (DamageKind measured : DamageKind.values()) {
+            if (measured.depthScale().isPresent()) {
+                scale(measured, parameters);
             }
-            case LIPPAGE ->
-                Scale.of("lippage", LippageClass.class, parameters)
-                        .classify(length)
-                        .ordinal();
-            case WAVINESS ->
-                Scale.of("waviness", WavinessClass.class, parameters)
-                        .classify(length)
-                        .ordinal();
-            default -> 0;
+        }
+    }
+
+    private static Scale<?> scale(DamageKind kind, Parameters parameters) {
+        return switch (kind) {
+            case SCRATCHES ->
+                Scale.of(
+                        "scratch-depth",
+                        List.of(
+                                ScratchClass.FELT_BY_NAIL,
+                                ScratchClass.FELT_BY_COIN,
+                                ScratchClass.DEEP,
+                                ScratchClass.GOUGED),
+                        parameters);
+            case LIPPAGE -> Scale.of("lippage", LippageClass.class, parameters);
+            case WAVINESS -> Scale.of("waviness", WavinessClass.class, parameters);
+            default -> throw new IllegalArgumentException(kind + " is not measured by depth");
         };
     }
 }

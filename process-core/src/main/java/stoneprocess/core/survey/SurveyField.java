@@ -84,6 +84,7 @@ public final class SurveyField<T> {
     public static final SurveyField<LoadConfirmed> LOAD_CONFIRMED =
             choice("site.load-confirmed", LoadConfirmed.class, HowFound.ENGINEER);
     public static final SurveyField<Historic> HISTORIC = choice("site.historic", Historic.class, HowFound.ASK);
+    public static final SurveyField<Presence> CONSENT = choice("site.consent", Presence.class, HowFound.ASK);
     public static final SurveyField<Traffic> TRAFFIC = choice("site.traffic", Traffic.class, HowFound.ASK);
 
     public static final SurveyField<Set<MachineClass>> MACHINES = choices("equipment.machines", MachineClass.class);
