@@ -16,7 +16,12 @@ public record Contribution(ContributionKind kind, Topic<?> topic, Subject subjec
     public Contribution {
         values = List.copyOf(values);
         if (!topic.domain().containsAll(values)) {
-            throw new InvalidInputException(topic.id(), values.toString(), "values of the topic's domain");
+            throw new InvalidInputException(
+                    topic.id(),
+                    String.join(", ", Term.keys(values)),
+                    topic.domain().isEmpty()
+                            ? "nothing; it is computed"
+                            : "some of " + String.join(", ", Term.keys(topic.domain())));
         }
         boolean fits = switch (topic.scope()) {
             case FLOOR -> subject instanceof Subject.Floor;

@@ -1,5 +1,6 @@
 package stoneprocess.core.decision;
 
+import java.util.List;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
 
@@ -56,11 +57,22 @@ public sealed interface Subject {
         if (key.equals("floor")) {
             return FLOOR;
         }
-        if (key.startsWith("zone:")) {
+        if (key.startsWith("zone:") && key.length() > "zone:".length()) {
             return new OfZone(key.substring("zone:".length()));
         }
-        int slash = key.indexOf('/');
-        TrackKind track = Term.parse(TrackKind.class, slash < 0 ? key : key.substring(0, slash), field);
-        return slash < 0 ? new OfTrack(track) : new OfStep(track, key.substring(slash + 1));
+        for (TrackKind track : TrackKind.values()) {
+            if (key.equals(track.key())) {
+                return new OfTrack(track);
+            }
+            String step = track.key() + "/";
+            if (key.startsWith(step) && key.length() > step.length()) {
+                return new OfStep(track, key.substring(step.length()));
+            }
+        }
+        throw new InvalidInputException(
+                field,
+                key,
+                "floor, zone: and a name, or one of " + String.join(", ", Term.keys(List.of(TrackKind.values())))
+                        + ", alone or with / and a grade");
     }
 }

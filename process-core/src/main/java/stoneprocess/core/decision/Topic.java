@@ -133,11 +133,7 @@ public final class Topic<V extends Term> {
 
     /** The outcome must be one of these. */
     public Contribution need(Set<? extends V> allowed) {
-        return new Contribution(
-                ContributionKind.NEED,
-                this,
-                Subject.FLOOR,
-                domain.stream().filter(allowed::contains).toList());
+        return onFloor().needOf(List.copyOf(allowed));
     }
 
     public Contribution needAtLeast(V value) {
@@ -234,7 +230,10 @@ public final class Topic<V extends Term> {
             Set<V> wanted = new LinkedHashSet<>(values);
             List<V> ordered = topic.domain.stream().filter(wanted::contains).toList();
             if (ordered.size() != wanted.size()) {
-                throw new InvalidInputException(topic.id, wanted.toString(), "values of the topic's domain");
+                throw new InvalidInputException(
+                        topic.id,
+                        String.join(", ", Term.keys(values)),
+                        "some of " + String.join(", ", Term.keys(topic.domain)));
             }
             return ordered;
         }

@@ -52,17 +52,32 @@ public final class Parameters {
      * The value of a parameter, as the type asked for.
      *
      * @throws InvalidInputException when there is no such parameter
+     * @throws ClassCastException when the parameter is of another type
      */
     public <Q extends Quantity> Q get(String name, Class<Q> type) {
         return type.cast(parameter(name).value());
     }
 
-    /** The range from parameter {@code name.low} to {@code name.high}. */
+    /**
+     * The range from parameter {@code name.low} to {@code name.high}.
+     *
+     * @throws InvalidInputException when there is no such parameter or the lower end is above the upper end
+     */
     public <Q extends Quantity> Range<Q> range(String name, Class<Q> type) {
-        return Range.of(get(name + ".low", type), get(name + ".high", type));
+        Q low = get(name + ".low", type);
+        Q high = get(name + ".high", type);
+        try {
+            return Range.of(low, high);
+        } catch (InvalidInputException e) {
+            throw e.within(name);
+        }
     }
 
-    /** The parameter with its source. */
+    /**
+     * The parameter with its source.
+     *
+     * @throws InvalidInputException when there is no such parameter
+     */
     public Parameter parameter(String name) {
         Parameter parameter = byName.get(name);
         if (parameter == null) {

@@ -27,17 +27,25 @@ public final class Scale<E extends Enum<E> & Term> {
     /**
      * The scale over all constants of an enum.
      *
-     * @throws InvalidInputException when a limit is missing or the limits do not rise
+     * @throws InvalidInputException when a limit is missing, or the limits do not rise from above zero
      */
     public static <E extends Enum<E> & Term> Scale<E> of(String name, Class<E> type, Parameters parameters) {
         return of(name, List.of(type.getEnumConstants()), parameters);
     }
 
-    /** The scale over some constants, in the order given. */
+    /**
+     * The scale over some constants, in the order given.
+     *
+     * @throws InvalidInputException when a limit is missing, or the limits do not rise from above zero
+     */
     public static <E extends Enum<E> & Term> Scale<E> of(String name, List<E> classes, Parameters parameters) {
         List<Quantity> limits = new ArrayList<>();
         for (E next : classes.subList(1, classes.size())) {
             Parameter limit = parameters.parameter(name + "." + next.key());
+            if (limits.isEmpty() && limit.value().kept() == 0) {
+                throw new InvalidInputException(
+                        limit.name(), limit.value().print(), "more than zero, where the class below it starts");
+            }
             if (!limits.isEmpty() && limits.get(limits.size() - 1).compareTo(limit.value()) >= 0) {
                 throw new InvalidInputException(
                         limit.name(),

@@ -30,7 +30,11 @@ public sealed interface Quantity extends Comparable<Quantity>
     /** The value in the unit of {@link Dimension#unit()}. */
     double kept();
 
-    /** The value in another unit of the same dimension, not rounded further. */
+    /**
+     * The value in another unit of the same dimension, not rounded further.
+     *
+     * @throws InvalidInputException for a unit of another dimension
+     */
     default BigDecimal in(Unit unit) {
         requireDimension(unit, dimension());
         return unit.fromKept(decimal());
@@ -58,7 +62,11 @@ public sealed interface Quantity extends Comparable<Quantity>
         return Double.compare(kept(), other.kept());
     }
 
-    /** A quantity of the given dimension; the value is in the unit given. */
+    /**
+     * A quantity of the unit's dimension; the value is in the unit given.
+     *
+     * @throws InvalidInputException for a negative value, and for one too large to keep
+     */
     static Quantity of(BigDecimal value, Unit unit) {
         double kept = unit.toKept(value).doubleValue();
         return switch (unit.dimension()) {
@@ -80,25 +88,31 @@ public sealed interface Quantity extends Comparable<Quantity>
         };
     }
 
-    /** Reads {@code 2.5 mm}: a plain number, a space, a unit of any dimension. */
+    /**
+     * Reads {@code 2.5 mm}: a number, a space, a unit of any dimension.
+     *
+     * @throws InvalidInputException naming the field, for another form and for what is no measured value
+     */
     static Quantity parse(String text, String field) {
         int space = text.indexOf(' ');
         if (space > 0) {
             String symbol = text.substring(space + 1);
             for (Unit unit : Unit.values()) {
                 if (unit.symbol().equals(symbol)) {
-                    return of(parseNumber(text.substring(0, space), field), unit);
+                    return parse(text.substring(0, space), unit, field);
                 }
             }
         }
         throw new InvalidInputException(field, text, "a number, a space and a unit, for example 2.5 mm");
     }
 
-    private static BigDecimal parseNumber(String text, String field) {
+    private static Quantity parse(String number, Unit unit, String field) {
         try {
-            return new BigDecimal(text);
+            return of(new BigDecimal(number), unit);
         } catch (NumberFormatException e) {
-            throw new InvalidInputException(field, text, "a number");
+            throw new InvalidInputException(field, number, "a number");
+        } catch (InvalidInputException e) {
+            throw new InvalidInputException(field, e.value(), e.accepted());
         }
     }
 

@@ -5,18 +5,24 @@ import stoneprocess.core.problem.InvalidInputException;
 /**
  * Two values with the lower first; both ends belong to it.
  *
+ * @param low the lower end
+ * @param high the upper end; may equal the lower
  * @param <T> what is ranged over
  */
 public record Range<T extends Comparable<? super T>>(T low, T high) {
     public Range {
         if (low.compareTo(high) > 0) {
             throw new InvalidInputException(
-                    "range", low + " to " + high, "a lower end that is not above the upper end");
+                    "range", text(low) + " to " + text(high), "a lower end that is not above the upper end");
         }
     }
 
     public static <T extends Comparable<? super T>> Range<T> of(T low, T high) {
         return new Range<>(low, high);
+    }
+
+    private static String text(Object end) {
+        return end instanceof Quantity quantity ? quantity.print() : String.valueOf(end);
     }
 
     public boolean contains(T value) {

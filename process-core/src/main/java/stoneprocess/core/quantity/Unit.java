@@ -71,14 +71,14 @@ public enum Unit {
         return dimension;
     }
 
-    /** Converts a value in this unit to the unit in which the dimension is kept. */
+    /** Converts a value in this unit to the unit in which the dimension is kept, to 34 digits. */
     public BigDecimal toKept(BigDecimal value) {
-        return value.multiply(numerator).divide(denominator, MathContext.DECIMAL64);
+        return value.multiply(numerator).divide(denominator, MathContext.DECIMAL128);
     }
 
-    /** Converts a value in the unit in which the dimension is kept to this unit. */
+    /** Converts a value in the unit in which the dimension is kept to this unit, to 34 digits. */
     public BigDecimal fromKept(BigDecimal value) {
-        return value.multiply(denominator).divide(numerator, MathContext.DECIMAL64);
+        return value.multiply(denominator).divide(numerator, MathContext.DECIMAL128);
     }
 
     /** Symbols of all units of a dimension, the kept unit first. */

@@ -30,12 +30,15 @@ public enum UnitSystem {
         };
     }
 
-    /** The number alone, in {@link #unitFor}, to three significant digits, without trailing zeros. */
+    /**
+     * The number alone, in {@link #unitFor}, to three significant digits or, from 1000 up, to the whole number; without
+     * trailing zeros.
+     */
     public String number(Quantity quantity) {
         return number(quantity, unitFor(quantity));
     }
 
-    /** The number and its unit, to three significant digits. */
+    /** The number as {@link #number} prints it, and its unit. */
     public String print(Quantity quantity) {
         Unit unit = unitFor(quantity);
         return number(quantity, unit) + " " + unit.symbol();

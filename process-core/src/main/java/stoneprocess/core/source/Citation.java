@@ -1,5 +1,7 @@
 package stoneprocess.core.source;
 
+import stoneprocess.core.problem.InvalidInputException;
+
 /**
  * A source that rules and figures point to.
  *
@@ -7,10 +9,28 @@ package stoneprocess.core.source;
  * @param kind what sort of publication it is
  * @param grade how firmly what is taken from it is known
  * @param title the publication's title, or what the passage is about
- * @param publisher who published it; empty for common practice
+ * @param publisher who published it; empty for common practice only
  * @param year the year of the edition that is meant; empty when the current edition is meant
  */
 public record Citation(String id, SourceKind kind, EvidenceGrade grade, String title, String publisher, String year) {
+    public Citation {
+        require("id", id);
+        require("title", title);
+        if (kind != SourceKind.PRACTICE) {
+            require("publisher", publisher);
+        }
+        if ((kind == SourceKind.PRACTICE) != (grade == EvidenceGrade.COMMON_PRACTICE)) {
+            throw new InvalidInputException(
+                    "source.grade", grade.key(), "common-practice for practice, another grade for a publication");
+        }
+    }
+
+    private static void require(String part, String text) {
+        if (text.isBlank()) {
+            throw new InvalidInputException("source." + part, text, "a text");
+        }
+    }
+
     /** True for everything but common practice. */
     public boolean published() {
         return kind != SourceKind.PRACTICE;

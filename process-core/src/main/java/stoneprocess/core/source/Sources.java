@@ -30,6 +30,7 @@ public final class Sources {
         }
     }
 
+    /** The sources of the shipped tables and rules. */
     public static Sources standard() {
         return STANDARD;
     }

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import stoneprocess.core.internal.table.Tsv;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.EvidenceGrade;
 import stoneprocess.core.term.Term;
 
@@ -11,7 +12,7 @@ import stoneprocess.core.term.Term;
  * Principal refractive indices of a mineral in sodium light (589 nm).
  *
  * @param mineral the mineral
- * @param principal three indices, dimensionless; an index that holds in two directions is listed twice
+ * @param principal three indices from 1 to 4, dimensionless; an index that holds in two directions is listed twice
  * @param grade how firmly the figures are known
  */
 public record RefractiveIndex(Mineral mineral, List<Double> principal, EvidenceGrade grade) {
@@ -19,8 +20,12 @@ public record RefractiveIndex(Mineral mineral, List<Double> principal, EvidenceG
 
     public RefractiveIndex {
         principal = List.copyOf(principal);
+        if (principal.size() != 3 || !principal.stream().allMatch(index -> index >= 1 && index <= 4)) {
+            throw new InvalidInputException(mineral.key(), principal.toString(), "three indices from 1 to 4");
+        }
     }
 
+    /** The indices of a mineral. */
     public static RefractiveIndex of(Mineral mineral) {
         return ALL.get(mineral);
     }
@@ -35,6 +40,11 @@ public record RefractiveIndex(Mineral mineral, List<Double> principal, EvidenceG
                             mineral,
                             row.list("indices").stream().map(Double::valueOf).toList(),
                             Term.parse(EvidenceGrade.class, row.get("grade"), "grade")));
+        }
+        for (Mineral mineral : Mineral.values()) {
+            if (!all.containsKey(mineral)) {
+                throw new IllegalStateException("minerals.tsv has no line for " + mineral.key());
+            }
         }
         return all;
     }

@@ -7,12 +7,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import stoneprocess.core.internal.table.Tsv;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.term.Term;
 
 /**
- * What a family is like. A trait that differs from stone to stone within the family lists every class that occurs.
+ * What a family is like. A trait that differs from stone to stone within the family lists every class that occurs; none
+ * is empty.
  *
  * @param family the family
  * @param mohsLow lower end of the hardness on the Mohs scale (1 talc to 10 diamond)
@@ -42,6 +44,28 @@ public record Traits(
         Citation source) {
 
     private static final Map<Family, Traits> ALL = load();
+
+    public Traits {
+        if (!(mohsLow >= 1 && mohsLow <= mohsHigh && mohsHigh <= 10)) {
+            throw new InvalidInputException(
+                    family.key() + ".mohs", mohsLow + " to " + mohsHigh, "an interval within 1 to 10");
+        }
+        hardness = copy(family, hardness, "hardness");
+        acid = copy(family, acid, "acid");
+        finish = copy(family, finish, "finish");
+        water = copy(family, water, "water");
+        fibres = copy(family, fibres, "fibres");
+        silica = copy(family, silica, "silica");
+        body = copy(family, body, "body");
+        metal = copy(family, metal, "metal");
+    }
+
+    private static <E extends Enum<E>> Set<E> copy(Family family, Set<E> classes, String trait) {
+        if (classes.isEmpty()) {
+            throw new InvalidInputException(family.key() + "." + trait, "none", "at least one class");
+        }
+        return Collections.unmodifiableSet(EnumSet.copyOf(classes));
+    }
 
     /** The traits of a family. */
     public static Traits of(Family family) {
@@ -98,6 +122,6 @@ public record Traits(
     private static <E extends Enum<E> & Term> Set<E> classes(Tsv.Row row, String column, Class<E> type) {
         EnumSet<E> classes = EnumSet.noneOf(type);
         row.list(column).forEach(key -> classes.add(Term.parse(type, key, column)));
-        return Collections.unmodifiableSet(classes);
+        return classes;
     }
 }

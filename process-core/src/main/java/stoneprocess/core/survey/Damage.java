@@ -18,37 +18,50 @@ import stoneprocess.core.term.Term;
  * @param share share of the zone's area or joints that has it; unknown is empty
  */
 public record Damage(DamageKind kind, Optional<Term> look, Optional<Length> depth, Optional<Share> share) {
+    /** What has a measurable depth is at least felt. */
+    private static final List<ScratchClass> FELT =
+            List.of(ScratchClass.FELT_BY_NAIL, ScratchClass.FELT_BY_COIN, ScratchClass.DEEP, ScratchClass.GOUGED);
+
     public Damage {
         if (look.isEmpty() && depth.isEmpty()) {
             throw new InvalidInputException(kind.key(), "neither", "a look, a depth, or none");
         }
-        if (look.isPresent() && !kind.terms().contains(look.get())) {
+        look.ifPresent(term -> checkLook(kind, term, depth, share));
+        depth.ifPresent(length -> checkDepth(kind, length));
+        share.ifPresent(part -> {
+            if (part.percent() > 100) {
+                throw new InvalidInputException(kind.key() + ".share", part.print(), "a share from 0 to 100 %");
+            }
+        });
+    }
+
+    private static void checkLook(DamageKind kind, Term look, Optional<Length> depth, Optional<Share> share) {
+        if (!kind.terms().contains(look)) {
             throw new InvalidInputException(
-                    kind.key() + ".look", look.get().key(), "one of " + String.join(", ", Term.keys(kind.terms())));
+                    kind.key() + ".look", look.key(), "one of " + String.join(", ", Term.keys(kind.terms())));
         }
-        if (depth.isPresent() && kind.depthScale().isEmpty()) {
+        depth.filter(length -> length.millimetres() > 0).ifPresent(length -> {
+            if (look == ScratchClass.NONE) {
+                throw new InvalidInputException(
+                        kind.key() + ".depth", length.print(), "no depth where the look is none");
+            }
+            if (look == ScratchClass.SEEN) {
+                throw new InvalidInputException(
+                        kind.key() + ".depth", length.print(), "no depth where a line is seen but not felt");
+            }
+        });
+        share.filter(part -> part.percent() > 0 && look.equals(kind.none())).ifPresent(part -> {
+            throw new InvalidInputException(kind.key() + ".share", part.print(), "no share where the look is none");
+        });
+    }
+
+    private static void checkDepth(DamageKind kind, Length depth) {
+        if (kind.depthScale().isEmpty()) {
             throw new InvalidInputException(
-                    kind.key() + ".depth", depth.get().print(), "a look; this kind is not measured by depth");
+                    kind.key() + ".depth", depth.print(), "a look; this kind is not measured by depth");
         }
-        if (depth.isPresent() && depth.get().millimetres() > 100) {
-            throw new InvalidInputException(kind.key() + ".depth", depth.get().print(), "a depth from 0 to 100 mm");
-        }
-        boolean none = look.isPresent() && look.get().equals(kind.none());
-        if (none && depth.isPresent() && depth.get().millimetres() > 0) {
-            throw new InvalidInputException(
-                    kind.key() + ".depth", depth.get().print(), "no depth where the look is none");
-        }
-        boolean onlySeen = look.isPresent() && look.get() == ScratchClass.SEEN;
-        if (onlySeen && depth.isPresent() && depth.get().millimetres() > 0) {
-            throw new InvalidInputException(
-                    kind.key() + ".depth", depth.get().print(), "no depth where a line is seen but not felt");
-        }
-        if (none && share.isPresent() && share.get().percent() > 0) {
-            throw new InvalidInputException(
-                    kind.key() + ".share", share.get().print(), "no share where the look is none");
-        }
-        if (share.isPresent() && share.get().percent() > 100) {
-            throw new InvalidInputException(kind.key() + ".share", share.get().print(), "a share from 0 to 100 %");
+        if (depth.millimetres() > 100) {
+            throw new InvalidInputException(kind.key() + ".depth", depth.print(), "a depth from 0 to 100 mm");
         }
     }
 
@@ -67,17 +80,22 @@ public record Damage(DamageKind kind, Optional<Term> look, Optional<Length> dept
         return new Damage(kind, Optional.empty(), Optional.of(depth), Optional.of(share));
     }
 
-    /** How bad it is: the measured depth on its scale, else the look; the worse of both where both are given. */
+    /**
+     * How bad it is, as a position in {@link DamageKind#terms}, 0 for none: by look, by the measured depth on its scale,
+     * the worse of both where both are given.
+     *
+     * @throws InvalidInputException when the scale's limits are missing or do not rise
+     */
     public int severity(Parameters parameters) {
         int byLook = look.map(term -> kind.terms().indexOf(term)).orElse(0);
-        int byDepth = depth.map(length -> depthClass(length, parameters)).orElse(0);
+        int byDepth =
+                depth.map(length -> depthClass(length, parameters).ordinal()).orElse(0);
         return Math.max(byLook, byDepth);
     }
 
-    private int depthClass(Length length, Parameters parameters) {
-        // What has a measurable depth is at least felt, or there is none.
+    private Enum<?> depthClass(Length length, Parameters parameters) {
         boolean noScratch = kind == DamageKind.SCRATCHES && length.millimetres() == 0;
-        return noScratch ? 0 : scale(kind, parameters).classify(length).ordinal();
+        return noScratch ? ScratchClass.NONE : scale(kind, parameters).classify(length);
     }
 
     /**
@@ -95,18 +113,10 @@ public record Damage(DamageKind kind, Optional<Term> look, Optional<Length> dept
 
     private static Scale<?> scale(DamageKind kind, Parameters parameters) {
         return switch (kind) {
-            case SCRATCHES ->
-                Scale.of(
-                        "scratch-depth",
-                        List.of(
-                                ScratchClass.FELT_BY_NAIL,
-                                ScratchClass.FELT_BY_COIN,
-                                ScratchClass.DEEP,
-                                ScratchClass.GOUGED),
-                        parameters);
+            case SCRATCHES -> Scale.of("scratch-depth", FELT, parameters);
             case LIPPAGE -> Scale.of("lippage", LippageClass.class, parameters);
             case WAVINESS -> Scale.of("waviness", WavinessClass.class, parameters);
-            default -> throw new IllegalArgumentException(kind + " is not measured by depth");
+            default -> throw new IllegalArgumentException(kind.key() + " is not measured by depth");
         };
     }
 }

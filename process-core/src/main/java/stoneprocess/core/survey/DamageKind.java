@@ -1,7 +1,9 @@
 package stoneprocess.core.survey;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import stoneprocess.core.term.Term;
 
 /** Kinds of damage. Each zone of a survey answers each kind: none, how bad, or unknown. */
@@ -18,10 +20,13 @@ public enum DamageKind implements Term {
     WAVINESS(WavinessClass.class, "waviness", DamageKind.AREA),
     /** Cracks, chips and open holes; share of the zone's area. */
     CRACKS(Presence.class, null, DamageKind.AREA),
+    /** Stains of oil or grease; share of the zone's area. */
     OIL_STAINS(Presence.class, null, DamageKind.AREA),
+    /** Stains of food, leaves and other organic matter; share of the zone's area. */
     ORGANIC_STAINS(Presence.class, null, DamageKind.AREA),
+    /** Stains of rust; share of the zone's area. */
     RUST_STAINS(Presence.class, null, DamageKind.AREA),
-    /** Efflorescence, flaking. */
+    /** Efflorescence, flaking; share of the zone's area. */
     SALTS(Presence.class, null, DamageKind.AREA);
 
     /** What a share is a share of. */
@@ -34,8 +39,7 @@ public enum DamageKind implements Term {
     private final Optional<String> depthScale;
     private final String shareOf;
 
-    <E extends Enum<E> & Term> DamageKind(
-            Class<E> classes, @org.jspecify.annotations.Nullable String depthScale, String shareOf) {
+    <E extends Enum<E> & Term> DamageKind(Class<E> classes, @Nullable String depthScale, String shareOf) {
         this.classes = classes;
         this.depthScale = Optional.ofNullable(depthScale);
         this.shareOf = shareOf;
@@ -51,6 +55,7 @@ public enum DamageKind implements Term {
         return depthScale;
     }
 
+    /** {@link #AREA} or {@link #JOINTS}. */
     public String shareOf() {
         return shareOf;
     }
@@ -62,7 +67,7 @@ public enum DamageKind implements Term {
 
     /** All classes, mildest first. */
     public List<Term> terms() {
-        return java.util.Arrays.stream(classes.getEnumConstants())
+        return Arrays.stream(classes.getEnumConstants())
                 .map(constant -> (Term) constant)
                 .toList();
     }

@@ -3,16 +3,18 @@ package stoneprocess.core.survey;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import stoneprocess.core.problem.InvalidInputException;
-import stoneprocess.core.stone.StoneCatalogue;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.tool.AbrasiveGrade;
 
 /**
@@ -74,7 +76,8 @@ public final class FloorSurvey {
         double shares =
                 zones.stream().mapToDouble(zone -> zone.share().percent()).sum();
         if (shares > 100.0001) {
-            throw new InvalidInputException("zones.share", shares + " %", "shares that add up to 100 % at most");
+            throw new InvalidInputException(
+                    "zones.share", new Share(shares).print(), "shares that add up to 100 % at most");
         }
         Set<String> names = new HashSet<>();
         for (Zone zone : zones) {
@@ -87,19 +90,21 @@ public final class FloorSurvey {
                 throw new InvalidInputException("readings.zone", reading.zone(), "the name of a zone of this survey");
             }
         }
-        boolean outdoors = answer(SurveyField.SETTING).value().equals(java.util.Optional.of(Setting.OUTDOORS));
+        boolean outdoors = answer(SurveyField.SETTING).value().equals(Optional.of(Setting.OUTDOORS));
         if (outdoors && answer(SurveyField.ROOM_VOLUME).isKnown()) {
             throw new InvalidInputException(
                     SurveyField.ROOM_VOLUME.name(),
                     answer(SurveyField.ROOM_VOLUME).value().orElseThrow().print(),
                     "no room volume for a floor outdoors");
         }
-        boolean glazed = answer(SurveyField.FACE).value().equals(java.util.Optional.of(Face.GLAZED));
-        boolean scribed = answer(SurveyField.SCRIBER).value().equals(java.util.Optional.of(ScriberTest.SCRATCHED));
-        boolean fizzing = answer(SurveyField.ACID_DROP).value().equals(java.util.Optional.of(AcidDrop.FIZZ_ON_SOLID));
+        boolean glazed = answer(SurveyField.FACE).value().equals(Optional.of(Face.GLAZED));
+        boolean scribed = answer(SurveyField.SCRIBER).value().equals(Optional.of(ScriberTest.SCRATCHED));
+        boolean fizzing = answer(SurveyField.ACID_DROP).value().equals(Optional.of(AcidDrop.FIZZ_ON_SOLID));
         if (glazed && scribed && fizzing) {
             throw new InvalidInputException(
-                    SurveyField.FACE.name(), Face.GLAZED.key(), "another face where acid fizzes on the solid");
+                    SurveyField.FACE.name(),
+                    Face.GLAZED.key(),
+                    "another face where a scriber scratches it and acid fizzes on the solid");
         }
     }
 
@@ -155,9 +160,6 @@ public final class FloorSurvey {
         /** Sets a field whose type is only known at run time; the value is checked all the same. */
         public Builder put(SurveyField<?> field, Object value) {
             Object checked = field.check(value);
-            if (field.kind() instanceof FieldKind.StoneName) {
-                StoneCatalogue.standard().get((String) checked, field.name());
-            }
             known.put(field, frozen(field, checked));
             return this;
         }
@@ -210,7 +212,7 @@ public final class FloorSurvey {
                         .stream()
                                 .map(AbrasiveGrade.class::cast)
                                 .distinct()
-                                .sorted(java.util.Comparator.comparing(AbrasiveGrade::bond)
+                                .sorted(Comparator.comparing(AbrasiveGrade::bond)
                                         .thenComparingInt(AbrasiveGrade::number))
                                 .toList();
             }

@@ -1,9 +1,14 @@
 package stoneprocess.core.survey;
 
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.AreaLoad;
@@ -16,6 +21,7 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Voltage;
 import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.stone.StoneCatalogue;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.MachineClass;
@@ -144,6 +150,7 @@ public final class SurveyField<T> {
         return name.substring(name.indexOf('.') + 1);
     }
 
+    /** What kind of answer it takes. */
     public FieldKind kind() {
         return kind;
     }
@@ -154,7 +161,7 @@ public final class SurveyField<T> {
     }
 
     /**
-     * Checks a value against the kind and its limits.
+     * Checks a value and its members against the kind and its limits.
      *
      * @return the value, typed
      * @throws InvalidInputException naming this field, the value and what would be accepted
@@ -162,7 +169,16 @@ public final class SurveyField<T> {
     @SuppressWarnings("unchecked")
     public T check(Object value) {
         if (!type.isInstance(value)) {
-            throw new InvalidInputException(name, String.valueOf(value), "a " + type.getSimpleName());
+            throw refused(value);
+        }
+        if (kind instanceof FieldKind.Choices choices) {
+            requireMembers((Collection<?>) value, choices.type());
+        }
+        if (kind instanceof FieldKind.Grades) {
+            requireMembers((Collection<?>) value, AbrasiveGrade.class);
+        }
+        if (kind instanceof FieldKind.StoneName) {
+            StoneCatalogue.standard().get((String) value, name);
         }
         if (kind instanceof FieldKind.Measure measure) {
             Quantity quantity = (Quantity) value;
@@ -173,6 +189,39 @@ public final class SurveyField<T> {
         return (T) value;
     }
 
+    private void requireMembers(Collection<?> members, Class<?> memberType) {
+        for (Object member : members) {
+            if (!memberType.isInstance(member)) {
+                throw refused(member);
+            }
+        }
+    }
+
+    private InvalidInputException refused(@Nullable Object value) {
+        String shown = value instanceof Quantity quantity ? quantity.print() : String.valueOf(value);
+        return new InvalidInputException(name, shown, accepted());
+    }
+
+    /** What the field accepts, for an error message. */
+    private String accepted() {
+        if (kind instanceof FieldKind.Choice choice) {
+            return "one of " + keys(choice.type());
+        }
+        if (kind instanceof FieldKind.Choices choices) {
+            return "a set of " + keys(choices.type());
+        }
+        if (kind instanceof FieldKind.Measure measure) {
+            return printLimits(measure);
+        }
+        return kind instanceof FieldKind.Grades ? "a list of grades" : "a name of the stone catalogue";
+    }
+
+    private static String keys(Class<? extends Enum<?>> type) {
+        return Arrays.stream(type.getEnumConstants())
+                .map(constant -> ((Term) constant).key())
+                .collect(Collectors.joining(", "));
+    }
+
     /** What a measure accepts, for an error message. */
     public static String printLimits(FieldKind.Measure measure) {
         return "a value from " + plain(measure.limits().low()) + " to "
@@ -181,9 +230,7 @@ public final class SurveyField<T> {
     }
 
     private static String plain(double value) {
-        return new java.math.BigDecimal(Double.toString(value))
-                .stripTrailingZeros()
-                .toPlainString();
+        return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
     }
 
     @Override
@@ -206,7 +253,9 @@ public final class SurveyField<T> {
 
     private static <T> SurveyField<T> add(String name, FieldKind kind, Class<?> type, HowFound how) {
         SurveyField<T> field = new SurveyField<>(name, kind, type, how);
-        ALL.put(name, field);
+        if (ALL.put(name, field) != null) {
+            throw new IllegalStateException("Field " + name + " is listed twice");
+        }
         return field;
     }
 }

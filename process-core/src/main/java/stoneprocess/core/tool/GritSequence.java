@@ -71,10 +71,21 @@ public final class GritSequence {
         return grades.stream().filter(grade -> grade.bond() == bond).toList();
     }
 
-    /** The grade of a bond whose number is nearest to the one asked for, by ratio; the coarser one of two as near. */
+    /**
+     * The grade of a bond whose number is nearest to the one asked for, by ratio; the coarser one of two as near. Empty
+     * when the sequence has no grade of that bond.
+     *
+     * @throws InvalidInputException for a number below 1
+     */
     public Optional<AbrasiveGrade> nearest(Bond bond, int number) {
-        return grades(bond).stream()
-                .min(Comparator.comparingDouble(grade -> Math.abs(StrictMath.log((double) grade.number() / number))));
+        if (number < 1) {
+            throw new InvalidInputException("number", Integer.toString(number), "a grit number of 1 or more");
+        }
+        return grades(bond).stream().min(Comparator.comparingDouble(grade -> ratio(grade.number(), number)));
+    }
+
+    private static double ratio(int one, int other) {
+        return (double) Math.max(one, other) / Math.min(one, other);
     }
 
     /**

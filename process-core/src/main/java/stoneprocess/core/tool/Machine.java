@@ -22,6 +22,7 @@ import stoneprocess.core.term.Term;
 public record Machine(MachineClass machine, Range<Rotation> speed, Range<Mass> mass, Citation source) {
     private static final Map<MachineClass, Machine> ALL = load();
 
+    /** What the machines of a class are like. */
     public static Machine of(MachineClass machine) {
         return ALL.get(machine);
     }
@@ -41,6 +42,11 @@ public record Machine(MachineClass machine, Range<Rotation> speed, Range<Mass> m
                                     Mass.of(row.number("mass_low_kg"), Unit.KILOGRAM),
                                     Mass.of(row.number("mass_high_kg"), Unit.KILOGRAM)),
                             Sources.standard().get(row.get("source"))));
+        }
+        for (MachineClass machine : MachineClass.values()) {
+            if (!all.containsKey(machine)) {
+                throw new IllegalStateException("machines.tsv has no line for " + machine.key());
+            }
         }
         return all;
     }

@@ -76,7 +76,7 @@ class SurveyTest {
                 .hasMessageStartingWith("site.area: '0 m2'");
         assertThatThrownBy(() -> FloorSurvey.builder("t").put(SurveyField.AREA, new Length(3)))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageContaining("a Area");
+                .hasMessageContaining("a value from 0.1 to 1000000 m2");
         assertThatThrownBy(() -> FloorSurvey.builder("t").set(SurveyField.STONE_NAME, "moon rock"))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("moon rock");
