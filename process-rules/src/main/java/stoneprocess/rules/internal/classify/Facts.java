@@ -57,8 +57,10 @@ import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.HazardousLayer;
 import stoneprocess.core.survey.Heated;
 import stoneprocess.core.survey.Historic;
+import stoneprocess.core.survey.IdentifiedBy;
 import stoneprocess.core.survey.Joints;
 import stoneprocess.core.survey.LaboratoryResult;
+import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.LoadConfirmed;
 import stoneprocess.core.survey.Occupied;
@@ -74,6 +76,7 @@ import stoneprocess.core.survey.StoneMix;
 import stoneprocess.core.survey.Structure;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Traffic;
+import stoneprocess.core.survey.TreatedAgo;
 import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.survey.WavinessClass;
 import stoneprocess.core.survey.WearClass;
@@ -147,6 +150,16 @@ public final class Facts {
                 SurveyField.DRY_REFERENCE.name());
         choice(Condition.Coated.class, Coating.class, Condition.Coated::new, SurveyField.COATING);
         choice(Condition.PresentFinish.class, Finish.class, Condition.PresentFinish::new, SurveyField.FINISH_NOW);
+        choice(
+                Condition.LastTreated.class,
+                LastTreatment.class,
+                Condition.LastTreated::new,
+                SurveyField.LAST_TREATMENT);
+        choice(
+                Condition.LastTreatedAgo.class,
+                TreatedAgo.class,
+                Condition.LastTreatedAgo::new,
+                SurveyField.TREATED_AGO);
         choice(
                 Condition.CleaningTried.class,
                 CleaningTrial.class,
@@ -297,7 +310,11 @@ public final class Facts {
                 StoneTraits.Identified::new,
                 Facts::identified,
                 Optional.of(Stage.SURVEY),
-                List.of(SurveyField.STONE_NAME.name(), SurveyField.ACID_DROP.name(), SurveyField.SCRIBER.name()),
+                List.of(
+                        SurveyField.STONE_NAME.name(),
+                        SurveyField.IDENTIFIED_BY.name(),
+                        SurveyField.ACID_DROP.name(),
+                        SurveyField.SCRIBER.name()),
                 List.of(Topics.STONE),
                 false));
         trait(StoneTraits.AcidResponse.class, AcidReaction.class, StoneTraits.AcidResponse::new, Traits::acid);
@@ -576,9 +593,11 @@ public final class Facts {
             return EnumSet.of(Identification.CONFLICT);
         }
         FloorSurvey survey = situation.survey();
+        boolean examined =
+                survey.answer(SurveyField.IDENTIFIED_BY).value().equals(Optional.of(IdentifiedBy.PETROGRAPHER));
         boolean acid = acidTells(survey);
         boolean scriber = survey.answer(SurveyField.SCRIBER).isKnown();
-        if (acid && scriber) {
+        if (examined || acid && scriber) {
             return EnumSet.of(Identification.TWO_TESTS);
         }
         if (acid || scriber) {
