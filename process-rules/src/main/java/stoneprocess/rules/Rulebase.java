@@ -16,6 +16,7 @@ import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Card;
 import stoneprocess.rules.house.Overlay;
+import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Chapters;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.LoadedRule;
@@ -58,6 +59,7 @@ public final class Rulebase {
         for (Overlay.Retuned change : overlay.retuned()) {
             parameters = parameters.with(change.parameter(), change.value());
         }
+        Facts.requireScales(parameters);
         List<LoadedRule> kept = shipped.stream()
                 .filter(rule -> overlay.switchedOff(rule.id()).isEmpty())
                 .toList();

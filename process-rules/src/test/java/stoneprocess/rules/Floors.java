@@ -29,8 +29,10 @@ import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.HazardousLayer;
 import stoneprocess.core.survey.Heated;
 import stoneprocess.core.survey.Historic;
+import stoneprocess.core.survey.IdentifiedBy;
 import stoneprocess.core.survey.Joints;
 import stoneprocess.core.survey.LaboratoryResult;
+import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.LoadConfirmed;
 import stoneprocess.core.survey.Occupied;
 import stoneprocess.core.survey.Presence;
@@ -45,6 +47,7 @@ import stoneprocess.core.survey.StoneMix;
 import stoneprocess.core.survey.Structure;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Traffic;
+import stoneprocess.core.survey.TreatedAgo;
 import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.survey.WearClass;
 import stoneprocess.core.survey.WetUse;
@@ -61,6 +64,7 @@ public final class Floors {
     public static FloorSurvey.Builder unremarkable() {
         return FloorSurvey.builder("unremarkable")
                 .set(SurveyField.STONE_NAME, "grey-granite")
+                .set(SurveyField.IDENTIFIED_BY, IdentifiedBy.LOOK)
                 .set(SurveyField.ACID_DROP, AcidDrop.NO_REACTION)
                 .set(SurveyField.SCRIBER, ScriberTest.NOT_SCRATCHED)
                 .set(SurveyField.WATER_DROP, WaterDrop.NOT_DARKENED)
@@ -81,6 +85,8 @@ public final class Floors {
                 .set(SurveyField.COATING, Coating.NONE)
                 .set(SurveyField.FINISH_NOW, Finish.POLISH)
                 .set(SurveyField.CLEANING_TRIAL, CleaningTrial.NOT_ENOUGH)
+                .set(SurveyField.LAST_TREATMENT, LastTreatment.DIAMOND)
+                .set(SurveyField.TREATED_AGO, TreatedAgo.LONGER)
                 .set(SurveyField.AREA, Area.of(60, Unit.SQUARE_METRE))
                 .set(SurveyField.SETTING, Setting.INDOORS)
                 .set(SurveyField.OCCUPIED, Occupied.YES)
@@ -96,6 +102,7 @@ public final class Floors {
                 .set(SurveyField.STRUCTURE, Structure.ON_GROUND)
                 .set(SurveyField.LOAD_CONFIRMED, LoadConfirmed.ENGINEER)
                 .set(SurveyField.HISTORIC, Historic.NO)
+                .set(SurveyField.CONSENT, Presence.NONE)
                 .set(SurveyField.TRAFFIC, Traffic.HEAVY)
                 .set(
                         SurveyField.MACHINES,

@@ -25,6 +25,9 @@ public enum Acceptance implements Term {
     /** Slight lippage stays and shows in low light. */
     LIPPAGE_EDGES_STAY,
 
+    /** The finish lasts only as the upkeep allows. */
+    UPKEEP_DECIDES,
+
     /** Leaving the floor as it is, is an option. */
     LEAVING_IT_IS_AN_OPTION
 }

@@ -25,6 +25,9 @@ public enum Task implements Term {
     /** Protect the machine route and finished bays. */
     PROTECT_ROUTE,
 
+    /** Bring water for the work and the rinsing. */
+    BRING_WATER,
+
     /** Switch the floor heating off and let it cool. */
     HEATING_OFF,
 

@@ -94,15 +94,29 @@ public record Damage(DamageKind kind, Optional<Term> look, Optional<Length> dept
     }
 
     private Enum<?> depthClass(Length length, Parameters parameters) {
+        boolean noScratch = kind == DamageKind.SCRATCHES && length.millimetres() == 0;
+        return noScratch ? ScratchClass.NONE : scale(kind, parameters).classify(length);
+    }
+
+    /**
+     * Refuses numbers whose scales of depth do not rise.
+     *
+     * @throws InvalidInputException naming the first limit that does not rise
+     */
+    public static void requireScales(Parameters parameters) {
+        for (DamageKind measured : DamageKind.values()) {
+            if (measured.depthScale().isPresent()) {
+                scale(measured, parameters);
+            }
+        }
+    }
+
+    private static Scale<?> scale(DamageKind kind, Parameters parameters) {
         return switch (kind) {
-            case SCRATCHES ->
-                length.millimetres() == 0
-                        ? ScratchClass.NONE
-                        : Scale.of("scratch-depth", FELT, parameters).classify(length);
-            case LIPPAGE -> Scale.of("lippage", LippageClass.class, parameters).classify(length);
-            case WAVINESS ->
-                Scale.of("waviness", WavinessClass.class, parameters).classify(length);
-            default -> throw new IllegalStateException(kind.key() + " is not measured by depth");
+            case SCRATCHES -> Scale.of("scratch-depth", FELT, parameters);
+            case LIPPAGE -> Scale.of("lippage", LippageClass.class, parameters);
+            case WAVINESS -> Scale.of("waviness", WavinessClass.class, parameters);
+            default -> throw new IllegalArgumentException(kind.key() + " is not measured by depth");
         };
     }
 }

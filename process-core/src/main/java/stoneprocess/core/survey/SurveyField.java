@@ -37,6 +37,8 @@ public final class SurveyField<T> {
 
     public static final SurveyField<String> STONE_NAME =
             add("stone.name", new FieldKind.StoneName(), String.class, HowFound.ASK);
+    public static final SurveyField<IdentifiedBy> IDENTIFIED_BY =
+            choice("stone.identified-by", IdentifiedBy.class, HowFound.ASK);
     public static final SurveyField<AcidDrop> ACID_DROP = choice("stone.acid-drop", AcidDrop.class, HowFound.ACID);
     public static final SurveyField<ScriberTest> SCRIBER = choice("stone.scriber", ScriberTest.class, HowFound.SCRIBER);
     public static final SurveyField<WaterDrop> WATER_DROP = choice("stone.water-drop", WaterDrop.class, HowFound.WATER);
@@ -67,6 +69,11 @@ public final class SurveyField<T> {
     public static final SurveyField<CleaningTrial> CLEANING_TRIAL =
             choice("condition.cleaning-trial", CleaningTrial.class, HowFound.TRIAL);
 
+    public static final SurveyField<LastTreatment> LAST_TREATMENT =
+            choice("history.last-treatment", LastTreatment.class, HowFound.ASK);
+    public static final SurveyField<TreatedAgo> TREATED_AGO =
+            choice("history.treated-ago", TreatedAgo.class, HowFound.ASK);
+
     public static final SurveyField<Area> AREA =
             measure("site.area", Area.class, Dimension.AREA, 0.1, 1_000_000, HowFound.MEASURE);
     public static final SurveyField<Volume> ROOM_VOLUME =
@@ -90,6 +97,7 @@ public final class SurveyField<T> {
     public static final SurveyField<LoadConfirmed> LOAD_CONFIRMED =
             choice("site.load-confirmed", LoadConfirmed.class, HowFound.ENGINEER);
     public static final SurveyField<Historic> HISTORIC = choice("site.historic", Historic.class, HowFound.ASK);
+    public static final SurveyField<Presence> CONSENT = choice("site.consent", Presence.class, HowFound.ASK);
     public static final SurveyField<Traffic> TRAFFIC = choice("site.traffic", Traffic.class, HowFound.ASK);
 
     public static final SurveyField<Set<MachineClass>> MACHINES = choices("equipment.machines", MachineClass.class);

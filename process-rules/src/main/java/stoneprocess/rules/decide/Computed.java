@@ -18,8 +18,8 @@ import stoneprocess.core.tool.AbrasiveGrade;
 public final class Computed {
     private Computed() {}
 
-    /** The grit path of a track; an impasse when the grades in use allow none. */
-    public static Outcome gritPath(Subject track, GritPath path, Cut cut, LastGrit last) {
+    /** The grit path of a track; an impasse when no grades are in use or they allow none. */
+    public static Outcome gritPath(Subject track, Optional<GritPath> path, Cut cut, LastGrit last) {
         List<String> inputs = new ArrayList<>(List.of(
                 Topics.FIRST_CUT.id(),
                 Topics.LAST_GRIT.id(),
@@ -28,14 +28,14 @@ public final class Computed {
                 Topics.TRANSITION.id(),
                 SurveyField.GRADES.name()));
         inputs.addAll(GritPath.inputs());
-        Optional<List<AbrasiveGrade>> grades = path.plan(cut, last);
-        if (grades.isEmpty()) {
+        Optional<List<AbrasiveGrade>> found = path.flatMap(grades -> grades.plan(cut, last));
+        if (found.isEmpty()) {
             return new Impasse(Topics.GRIT_PATH.id(), track, List.of(), List.of(), false);
         }
         return new Decision(
                 Topics.GRIT_PATH.id(),
                 track,
-                grades.get().stream().map(AbrasiveGrade::key).toList(),
+                found.get().stream().map(AbrasiveGrade::key).toList(),
                 List.of(),
                 List.of(),
                 List.of(),

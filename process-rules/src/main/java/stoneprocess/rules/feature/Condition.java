@@ -5,9 +5,11 @@ import stoneprocess.core.survey.CleaningTrial;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.EtchClass;
 import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.TreatedAgo;
 import stoneprocess.core.survey.WavinessClass;
 import stoneprocess.core.survey.WearClass;
 
@@ -32,6 +34,20 @@ public final class Condition {
     /** Whether cleaning alone was tried. */
     public record CleaningTried(Set<CleaningTrial> mayBe) implements Feature<CleaningTrial> {
         public CleaningTried {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How it was treated last. */
+    public record LastTreated(Set<LastTreatment> mayBe) implements Feature<LastTreatment> {
+        public LastTreated {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How long ago that was. */
+    public record LastTreatedAgo(Set<TreatedAgo> mayBe) implements Feature<TreatedAgo> {
+        public LastTreatedAgo {
             mayBe = Classes.copy(mayBe);
         }
     }

@@ -16,6 +16,6 @@ public enum Identification implements Term {
     /** One of acid drop and scriber. */
     ONE_TEST,
 
-    /** Acid drop and scriber agree. */
+    /** Acid drop and scriber agree, or a petrographer identified it. */
     TWO_TESTS
 }

@@ -100,6 +100,13 @@ public final class Site {
         }
     }
 
+    /** Consent in writing of those who answer for historic fabric. */
+    public record OfficerConsent(Set<Presence> mayBe) implements Feature<Presence> {
+        public OfficerConsent {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
     /** How much it is walked on. */
     public record FootTraffic(Set<Traffic> mayBe) implements Feature<Traffic> {
         public FootTraffic {

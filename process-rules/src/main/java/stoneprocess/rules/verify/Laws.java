@@ -39,6 +39,12 @@ public final class Laws {
             "A run leaves nothing behind, and nothing in it depends on time or chance",
             OrderLaws::again);
 
+    public static final Law JSON_IS_LOSSLESS = new Law(
+            "json-is-lossless",
+            "A survey and its recommendation, printed and read back, are equal to what was printed",
+            "What an embedder stores or sends must be what was advised",
+            OrderLaws::json);
+
     private Laws() {}
 
     /**
@@ -64,6 +70,7 @@ public final class Laws {
                 ORDER_MAKES_NO_DIFFERENCE,
                 UNKNOWN_IS_NEVER_BOLDER,
                 REFUSAL_STANDS,
-                SAME_ANSWER_AGAIN);
+                SAME_ANSWER_AGAIN,
+                JSON_IS_LOSSLESS);
     }
 }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Subject;
+import stoneprocess.core.json.RecommendationJson;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
 
 /** Laws by which one run equals another. */
@@ -20,6 +22,22 @@ final class OrderLaws {
 
     static List<Violation> again(Respondent respondent, FloorSurvey survey, long seed) {
         return differences(Laws.SAME_ANSWER_AGAIN.id(), respondent.recommend(survey), respondent.recommend(survey));
+    }
+
+    static List<Violation> json(Respondent respondent, FloorSurvey survey, long seed) {
+        Recommendation printed = respondent.recommend(survey);
+        try {
+            Recommendation read = RecommendationJson.read(RecommendationJson.print(printed));
+            return differences(Laws.JSON_IS_LOSSLESS.id(), printed, read);
+        } catch (InvalidInputException e) {
+            return List.of(new Violation(
+                    Laws.JSON_IS_LOSSLESS.id(),
+                    "recommendation",
+                    Subject.FLOOR,
+                    printed.toString(),
+                    e.getMessage(),
+                    survey));
+        }
     }
 
     private static List<Violation> differences(String law, Recommendation one, Recommendation other) {

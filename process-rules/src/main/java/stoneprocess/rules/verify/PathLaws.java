@@ -32,7 +32,7 @@ final class PathLaws {
 
     private PathLaws() {}
 
-    /** What speaks against one path; empty where nothing does. */
+    /** The grades of one track, and what there was to choose from. */
     private record Path(Recommendation recommendation, GritSequence inUse, List<AbrasiveGrade> grades) {
         <E extends Enum<E> & Term> E decided(Topic<E> topic) {
             return recommendation.values(topic, Subject.FLOOR).get(0);
@@ -161,7 +161,7 @@ final class PathLaws {
         AbrasiveGrade first = grades.get(0);
         AbrasiveGrade last = grades.get(grades.size() - 1);
         int lastGrit = path.decided(Topics.LAST_GRIT).number();
-        if (last.bond() != Bond.RESIN || further(path.inUse(), last, lastGrit).isPresent()) {
+        if (last.bond() != Bond.RESIN || nearer(path.inUse(), last, lastGrit).isPresent()) {
             faults.add("the path ends at the resin grade nearest " + lastGrit);
         }
         Cut cut = path.decided(Topics.FIRST_CUT);
@@ -173,7 +173,7 @@ final class PathLaws {
         }
         boolean floorIsFineEnough = grades.size() == 1 && cut.bond() == Bond.RESIN && cut.number() > last.number();
         boolean startsAtCut = first.bond() == cut.bond()
-                && further(path.inUse(), first, cut.number()).isEmpty();
+                && nearer(path.inUse(), first, cut.number()).isEmpty();
         if (!startsAtCut && !floorIsFineEnough) {
             faults.add("the path starts at the " + cut.bond().key() + " grade nearest " + cut.number());
         }
@@ -181,7 +181,7 @@ final class PathLaws {
     }
 
     /** A grade in use of the same bond that lies nearer to a number, by ratio. */
-    private static Optional<AbrasiveGrade> further(GritSequence inUse, AbrasiveGrade grade, int number) {
+    private static Optional<AbrasiveGrade> nearer(GritSequence inUse, AbrasiveGrade grade, int number) {
         return inUse.grades(grade.bond()).stream()
                 .filter(other -> distance(other, number) < distance(grade, number) - 1e-9)
                 .findFirst();

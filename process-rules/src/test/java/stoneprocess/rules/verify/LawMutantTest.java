@@ -36,6 +36,7 @@ import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Traffic;
 import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
@@ -223,6 +224,32 @@ class LawMutantTest {
                         asked.getAndIncrement() % 2 == 0 ? Upkeep.KEEP_COATING : Upkeep.NO_FLUORIDE)));
 
         assertKilled(Laws.SAME_ANSWER_AGAIN, moody, MARBLE_TO_POLISH, "Decision[topic=upkeep");
+    }
+
+    @Test
+    void a_path_with_a_grade_of_another_sequence_is_not_read_back() {
+        Respondent foreign = respondent(
+                survey -> {
+                    Recommendation answer = SHIPPED.recommend(survey);
+                    return new Recommendation(
+                            answer.status(),
+                            answer.plan(),
+                            answer.refusals(),
+                            answer.warnings(),
+                            answer.questions(),
+                            answer.counterOffers(),
+                            answer.outcomes(),
+                            answer.survey(),
+                            GritSequence.of(GritSequence.standard().grades(Bond.METAL)),
+                            answer.parameters(),
+                            answer.rulebase());
+                },
+                SHIPPED::recommendInOrder);
+
+        assertThat(Laws.JSON_IS_LOSSLESS.violations(foreign, MARBLE_TO_POLISH, 0))
+                .singleElement()
+                .satisfies(violation -> assertThat(violation.found()).contains("not accepted"));
+        assertHolds(Laws.JSON_IS_LOSSLESS, SHIPPED, MARBLE_TO_POLISH);
     }
 
     @Test

@@ -48,6 +48,11 @@ class LawsPropertyTest {
         holds(Laws.SAME_ANSWER_AGAIN, survey, 0);
     }
 
+    @Property(tries = 300, shrinking = ShrinkingMode.OFF)
+    void json_is_lossless(@ForAll("surveys") FloorSurvey survey) {
+        holds(Laws.JSON_IS_LOSSLESS, survey, 0);
+    }
+
     /** Floors as a crew meets them, with each answer forgotten in turn. */
     @Test
     void all_laws_hold_on_the_fixture_floors() {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
@@ -28,6 +29,11 @@ final class CounterOffers {
                 released(Stream.concat(impasse.needs().stream(), impasse.vetoes().stream()), rules);
         if (impasse.topic().equals(Topics.GRIT_PATH.id())) {
             released.put(OfferKind.GET_GRADES, Set.of());
+        }
+        Set<String> unsure = restingOnAnUnknownStone(impasse);
+        if (!unsure.isEmpty()) {
+            released.computeIfAbsent(OfferKind.TEST_STONE, key -> new LinkedHashSet<>())
+                    .addAll(unsure);
         }
         Optional<String> reachable = reachable(impasse);
         List<CounterOffer> offers = new ArrayList<>();
@@ -72,6 +78,14 @@ final class CounterOffers {
                 .filter(rule -> rule.id().equals(id))
                 .flatMap(rule -> rule.card().offers().stream())
                 .map(OfferKind::valueOf);
+    }
+
+    private static Set<String> restingOnAnUnknownStone(Impasse impasse) {
+        return impasse.vetoes().stream()
+                .filter(veto -> veto.facts().stream()
+                        .anyMatch(fact -> !fact.known() && fact.topics().contains(Topics.STONE.id())))
+                .map(Reason::rule)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** The boldest value that the exclusions leave, once the demands are given up. */

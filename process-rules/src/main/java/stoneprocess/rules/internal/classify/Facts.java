@@ -16,6 +16,7 @@ import stoneprocess.core.decision.Stage;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.parameter.Scale;
 import stoneprocess.core.plan.Cut;
 import stoneprocess.core.plan.Densifier;
@@ -44,6 +45,7 @@ import stoneprocess.core.survey.Backing;
 import stoneprocess.core.survey.Bed;
 import stoneprocess.core.survey.CleaningTrial;
 import stoneprocess.core.survey.Coating;
+import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.Damp;
 import stoneprocess.core.survey.EtchClass;
@@ -55,8 +57,10 @@ import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.HazardousLayer;
 import stoneprocess.core.survey.Heated;
 import stoneprocess.core.survey.Historic;
+import stoneprocess.core.survey.IdentifiedBy;
 import stoneprocess.core.survey.Joints;
 import stoneprocess.core.survey.LaboratoryResult;
+import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.LoadConfirmed;
 import stoneprocess.core.survey.Occupied;
@@ -72,6 +76,7 @@ import stoneprocess.core.survey.StoneMix;
 import stoneprocess.core.survey.Structure;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Traffic;
+import stoneprocess.core.survey.TreatedAgo;
 import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.survey.WavinessClass;
 import stoneprocess.core.survey.WearClass;
@@ -145,6 +150,16 @@ public final class Facts {
                 SurveyField.DRY_REFERENCE.name());
         choice(Condition.Coated.class, Coating.class, Condition.Coated::new, SurveyField.COATING);
         choice(Condition.PresentFinish.class, Finish.class, Condition.PresentFinish::new, SurveyField.FINISH_NOW);
+        choice(
+                Condition.LastTreated.class,
+                LastTreatment.class,
+                Condition.LastTreated::new,
+                SurveyField.LAST_TREATMENT);
+        choice(
+                Condition.LastTreatedAgo.class,
+                TreatedAgo.class,
+                Condition.LastTreatedAgo::new,
+                SurveyField.TREATED_AGO);
         choice(
                 Condition.CleaningTried.class,
                 CleaningTrial.class,
@@ -251,6 +266,7 @@ public final class Facts {
         choice(Site.CarriedBy.class, Structure.class, Site.CarriedBy::new, SurveyField.STRUCTURE);
         choice(Site.LoadConfirmedBy.class, LoadConfirmed.class, Site.LoadConfirmedBy::new, SurveyField.LOAD_CONFIRMED);
         choice(Site.HistoricFabric.class, Historic.class, Site.HistoricFabric::new, SurveyField.HISTORIC);
+        choice(Site.OfficerConsent.class, Presence.class, Site.OfficerConsent::new, SurveyField.CONSENT);
         choice(Site.FootTraffic.class, Traffic.class, Site.FootTraffic::new, SurveyField.TRAFFIC);
         survey(
                 Site.PowerSupply.class,
@@ -287,14 +303,18 @@ public final class Facts {
                 Optional.of(Stage.SURVEY),
                 List.of(),
                 List.of(Topics.STONE),
-                true));
+                false));
         add(new FactType<>(
                 StoneTraits.Identified.class,
                 Identification.class,
                 StoneTraits.Identified::new,
                 Facts::identified,
                 Optional.of(Stage.SURVEY),
-                List.of(SurveyField.STONE_NAME.name(), SurveyField.ACID_DROP.name(), SurveyField.SCRIBER.name()),
+                List.of(
+                        SurveyField.STONE_NAME.name(),
+                        SurveyField.IDENTIFIED_BY.name(),
+                        SurveyField.ACID_DROP.name(),
+                        SurveyField.SCRIBER.name()),
                 List.of(Topics.STONE),
                 false));
         trait(StoneTraits.AcidResponse.class, AcidReaction.class, StoneTraits.AcidResponse::new, Traits::acid);
@@ -357,6 +377,19 @@ public final class Facts {
             }
         }
         return facts;
+    }
+
+    /**
+     * Refuses numbers whose scales do not rise, before a survey meets them.
+     *
+     * @throws InvalidInputException naming the first limit that does not rise
+     */
+    public static void requireScales(Parameters parameters) {
+        Scale.of("floor-size", SizeClass.class, parameters);
+        Scale.of("removal-budget", BudgetClass.class, parameters);
+        Scale.of("supply", SupplyClass.class, parameters);
+        Scale.of("finish", Finish.class, parameters);
+        Damage.requireScales(parameters);
     }
 
     /** The steps of a track as facts. */
@@ -560,9 +593,11 @@ public final class Facts {
             return EnumSet.of(Identification.CONFLICT);
         }
         FloorSurvey survey = situation.survey();
-        boolean acid = survey.answer(SurveyField.ACID_DROP).isKnown();
+        boolean examined =
+                survey.answer(SurveyField.IDENTIFIED_BY).value().equals(Optional.of(IdentifiedBy.PETROGRAPHER));
+        boolean acid = acidTells(survey);
         boolean scriber = survey.answer(SurveyField.SCRIBER).isKnown();
-        if (acid && scriber) {
+        if (examined || acid && scriber) {
             return EnumSet.of(Identification.TWO_TESTS);
         }
         if (acid || scriber) {
@@ -570,6 +605,14 @@ public final class Facts {
         }
         boolean named = survey.answer(SurveyField.STONE_NAME).isKnown();
         return EnumSet.of(named ? Identification.NAME_ONLY : Identification.NOTHING);
+    }
+
+    /** A face that does not fizz tells something only when nothing lies on it. */
+    private static boolean acidTells(FloorSurvey survey) {
+        Optional<AcidDrop> drop = survey.answer(SurveyField.ACID_DROP).value();
+        boolean bare = survey.answer(SurveyField.COATING).value().equals(Optional.of(Coating.NONE))
+                && survey.answer(SurveyField.SOLVENT_RAG).value().equals(Optional.of(SolventRag.CLEAN));
+        return drop.isPresent() && (drop.get() != AcidDrop.NO_REACTION || bare);
     }
 
     private static Set<BudgetClass> budget(Situation situation) {

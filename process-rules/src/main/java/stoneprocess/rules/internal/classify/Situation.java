@@ -48,13 +48,12 @@ public final class Situation {
         return sequence;
     }
 
-    /** The grades in use: those on hand where the survey says so and there are any, else the whole sequence. */
-    public GritSequence inUse() {
+    /** The grades in use: those on hand where the survey tells them, else the whole sequence; empty when none is on hand. */
+    public Optional<GritSequence> inUse() {
         return survey.answer(SurveyField.GRADES)
                 .value()
-                .filter(grades -> !grades.isEmpty())
-                .map(GritSequence::of)
-                .orElse(sequence);
+                .map(grades -> grades.isEmpty() ? Optional.<GritSequence>empty() : Optional.of(GritSequence.of(grades)))
+                .orElse(Optional.of(sequence));
     }
 
     /** The area of a track, as far as it is known: the open field is taken as the whole floor. */

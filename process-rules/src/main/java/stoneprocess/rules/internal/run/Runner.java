@@ -143,12 +143,14 @@ public final class Runner {
         if (blocked()) {
             return;
         }
-        GritPath path = new GritPath(
-                situation.inUse(),
-                Set.copyOf(situation.values(Topics.BONDS)),
-                situation.values(Topics.STEP_RULE).get(0),
-                situation.values(Topics.TRANSITION).get(0),
-                situation.parameters());
+        Optional<GritPath> path = situation
+                .inUse()
+                .map(grades -> new GritPath(
+                        grades,
+                        Set.copyOf(situation.values(Topics.BONDS)),
+                        situation.values(Topics.STEP_RULE).get(0),
+                        situation.values(Topics.TRANSITION).get(0),
+                        situation.parameters()));
         for (TrackKind track : TRACKS) {
             settle(Computed.gritPath(
                     new Subject.OfTrack(track),

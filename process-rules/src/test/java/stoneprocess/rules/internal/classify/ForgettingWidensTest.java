@@ -2,26 +2,36 @@ package stoneprocess.rules.internal.classify;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import stoneprocess.core.decision.Stage;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.stone.Family;
+import stoneprocess.core.survey.AcidDrop;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
+import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.feature.Condition.Cracks;
 import stoneprocess.rules.feature.Condition.LocalScratches;
 import stoneprocess.rules.feature.Feature;
+import stoneprocess.rules.feature.StoneTraits;
 import stoneprocess.rules.space.Forgetting;
 import stoneprocess.rules.space.SurveyGenerator;
 
@@ -75,6 +85,34 @@ class ForgettingWidensTest {
                 .build();
 
         assertThat(fact(survey, Cracks.class).known()).isEqualTo(Presence.PRESENT);
+    }
+
+    /** So the survey without the contradicting test does not know less: it has a stone that this one has not. */
+    @Test
+    void a_name_that_a_test_contradicts_leaves_every_trait_of_the_stone_open() {
+        FloorSurvey contradicted = Floors.unremarkable()
+                .set(SurveyField.STONE_NAME, "grey-granite")
+                .set(SurveyField.ACID_DROP, AcidDrop.FIZZ_ON_SOLID)
+                .build();
+
+        List<Object> open = traits(contradicted);
+
+        assertThat(open)
+                .containsAll(traits(Floors.unknownStone().toBuilder()
+                        .unknown(SurveyField.COLOUR)
+                        .set(SurveyField.THICKNESS, Length.of(20, Unit.MILLIMETRE))
+                        .build()))
+                .contains(new StoneTraits.StoneFamily(EnumSet.allOf(Family.class)));
+    }
+
+    private static List<Object> traits(FloorSurvey survey) {
+        Situation situation = new Situation(survey, Parameters.standard(), GritSequence.standard());
+        Advisor.standard().recommend(survey).outcomes().stream()
+                .filter(outcome -> outcome.topic().equals(Topics.STONE.id()))
+                .forEach(situation::close);
+        return Facts.after(Optional.of(Stage.SURVEY), situation).stream()
+                .filter(fact -> !(fact instanceof StoneTraits.Identified))
+                .toList();
     }
 
     private static Zone scratched(String name, double zoneShare, Optional<Double> share) {

@@ -139,7 +139,7 @@ class EngineTest {
     @Test
     void conditions_can_be_asked_about_a_fact_without_a_session() {
         LoadedRule historic = ShippedRules.load().stream()
-                .filter(rule -> rule.id().equals("GON-010"))
+                .filter(rule -> rule.id().equals("BND-007"))
                 .findFirst()
                 .orElseThrow();
         assertThat(historic.conditions()).hasSize(1);
