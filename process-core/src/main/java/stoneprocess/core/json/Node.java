@@ -17,6 +17,8 @@ import stoneprocess.core.term.Term;
 
 /** A value of a JSON tree that knows its path, so that every error names the field. */
 record Node(String path, Object value) {
+    private static final int LONGEST_NAME = 60;
+
     private InvalidInputException refused(String accepted) {
         return new InvalidInputException(path, describe(), accepted);
     }
@@ -29,7 +31,16 @@ record Node(String path, Object value) {
     }
 
     private String pathOf(String name) {
-        return path.isEmpty() ? name : path + "." + name;
+        return pathOf(path, name);
+    }
+
+    /** The path of a field; a name that no form has is cut short and stripped of what could break the line. */
+    static String pathOf(String path, String name) {
+        String shown = name.replaceAll("[^A-Za-z0-9_.-]", "?");
+        if (shown.length() > LONGEST_NAME) {
+            shown = shown.substring(0, LONGEST_NAME) + "...";
+        }
+        return path.isEmpty() ? shown : path + "." + shown;
     }
 
     Map<String, Object> object() {
@@ -132,10 +143,14 @@ record Node(String path, Object value) {
     /** A quantity of a dimension, in any of its units. */
     Quantity quantity(Dimension dimension) {
         only(List.of("value", "unit"));
-        Node number = get("value");
-        BigDecimal amount = number.number();
         Unit unit = Unit.parse(dimension, get("unit").text(), path);
-        return number.checked(() -> Quantity.of(amount, unit));
+        return get("value").quantity(unit);
+    }
+
+    /** This number in a unit. */
+    Quantity quantity(Unit unit) {
+        BigDecimal amount = number();
+        return checked(() -> Quantity.of(amount, unit));
     }
 
     /** Runs a constructor that checks its arguments, and names this field when it refuses them. */

@@ -1,6 +1,5 @@
 package stoneprocess.core.json;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -130,7 +129,6 @@ final class PlanJson {
                 "pick-up",
                 "checks"));
         Node grade = node.get("grade");
-        Node passes = node.get("passes").only(List.of("low", "high"));
         Optional<Range<Volume>> litres =
                 node.optional("water-per-pass").map(range -> range(range, Dimension.VOLUME, Volume.class));
         return new Step(
@@ -140,8 +138,7 @@ final class PlanJson {
                 range(node.get("added-mass"), Dimension.MASS, Mass.class),
                 node.get("water").term(WaterLevel.class),
                 litres,
-                passes.checked(() ->
-                        Range.of(passes.get("low").integer(), passes.get("high").integer())),
+                passes(node.get("passes")),
                 terms(node.get("handling"), Handling.class),
                 node.get("pick-up").term(PickUp.class),
                 terms(node.get("checks"), Check.class));
@@ -154,12 +151,15 @@ final class PlanJson {
     static <Q extends Quantity> Range<Q> range(Node node, Dimension dimension, Class<Q> type) {
         node.only(List.of("low", "high", "unit"));
         Unit unit = Unit.parse(dimension, node.get("unit").text(), node.path());
-        return node.checked(() -> Range.of(
-                type.cast(quantity(node.get("low").number(), unit)),
-                type.cast(quantity(node.get("high").number(), unit))));
+        Q low = type.cast(node.get("low").quantity(unit));
+        Q high = type.cast(node.get("high").quantity(unit));
+        return node.checked(() -> Range.of(low, high));
     }
 
-    private static Quantity quantity(BigDecimal value, Unit unit) {
-        return Quantity.of(value, unit);
+    private static Range<Integer> passes(Node node) {
+        node.only(List.of("low", "high"));
+        int low = node.get("low").integer();
+        int high = node.get("high").integer();
+        return node.checked(() -> Range.of(low, high));
     }
 }

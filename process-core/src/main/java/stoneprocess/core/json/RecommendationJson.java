@@ -3,6 +3,7 @@ package stoneprocess.core.json;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
@@ -20,11 +21,13 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.plan.Step;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.problem.MissingLibraryException;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
@@ -36,8 +39,9 @@ public final class RecommendationJson {
     private RecommendationJson() {}
 
     /**
-     * Prints a recommendation.
+     * Prints a recommendation. Grades of the plan and the survey are printed as keys of its sequence.
      *
+     * @throws InvalidInputException when its sequence lacks one of these grades, so that it could not be read back
      * @throws MissingLibraryException when Jackson is not on the class path
      */
     public static String print(Recommendation recommendation) {
@@ -55,6 +59,7 @@ public final class RecommendationJson {
     }
 
     private static Map<String, Object> tree(Recommendation recommendation) {
+        requireOwnGrades(recommendation);
         return new Fields()
                 .put("format", Recommendation.FORMAT)
                 .put("status", recommendation.status().key())
@@ -69,6 +74,25 @@ public final class RecommendationJson {
                 .put("parameters", tree(recommendation.parameters()))
                 .put("rulebase", tree(recommendation.rulebase()))
                 .tree();
+    }
+
+    private static void requireOwnGrades(Recommendation recommendation) {
+        Stream<AbrasiveGrade> planned = recommendation.plan().stream()
+                .flatMap(plan -> plan.tracks().stream())
+                .flatMap(track -> track.steps().stream())
+                .map(Step::grade);
+        Stream<AbrasiveGrade> onHand = recommendation.survey().answer(SurveyField.GRADES).value().stream()
+                .flatMap(List::stream);
+        List<AbrasiveGrade> known = recommendation.sequence().grades();
+        Stream.concat(planned, onHand)
+                .filter(grade -> !known.contains(grade))
+                .findFirst()
+                .ifPresent(grade -> {
+                    throw new InvalidInputException(
+                            "sequence",
+                            "without " + grade.key() + " as planned or on hand",
+                            "a sequence with every grade of the plan and the survey, of the same grain");
+                });
     }
 
     private static Recommendation read(Node root) {
@@ -92,8 +116,9 @@ public final class RecommendationJson {
                 "sequence",
                 "parameters",
                 "rulebase"));
-        GritSequence sequence = root.get("sequence")
-                .checkedParts(() -> GritSequence.of(root.get("sequence").list(RecommendationJson::grade)));
+        Node grades = root.get("sequence");
+        List<AbrasiveGrade> listed = grades.list(RecommendationJson::grade);
+        GritSequence sequence = grades.checked(() -> GritSequence.of(listed));
         return new Recommendation(
                 root.get("status").term(Status.class),
                 root.optional("plan").map(plan -> PlanJson.read(plan, sequence)),
@@ -263,8 +288,10 @@ public final class RecommendationJson {
     private static AbrasiveGrade grade(Node node) {
         node.only(List.of("bond", "number", "grain"));
         Range<Length> grain = PlanJson.range(node.get("grain"), Dimension.LENGTH, Length.class);
-        return node.checkedParts(() -> new AbrasiveGrade(
-                node.get("bond").term(Bond.class), node.get("number").integer(), grain));
+        Bond bond = node.get("bond").term(Bond.class);
+        Node number = node.get("number");
+        int grit = number.integer();
+        return number.checked(() -> new AbrasiveGrade(bond, grit, grain));
     }
 
     private static Object tree(Parameters parameters) {

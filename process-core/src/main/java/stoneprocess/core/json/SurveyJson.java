@@ -89,7 +89,7 @@ public final class SurveyJson {
         root.optional("zones").ifPresent(zones -> zones.array().forEach(zone -> builder.zone(zone(zone))));
         root.optional("readings")
                 .ifPresent(readings -> readings.array().forEach(reading -> builder.reading(reading(reading))));
-        return builder.build();
+        return root.checkedParts(builder::build);
     }
 
     private static Map<String, List<SurveyField<?>>> sections() {
@@ -106,7 +106,10 @@ public final class SurveyJson {
         for (SurveyField<?> field : fields) {
             node.optional(field.shortName())
                     .filter(answer -> !answer.isText(UNKNOWN))
-                    .ifPresent(answer -> builder.put(field, value(answer, field.kind(), sequence)));
+                    .ifPresent(answer -> {
+                        Object value = value(answer, field.kind(), sequence);
+                        answer.checked(() -> builder.put(field, value));
+                    });
         }
     }
 

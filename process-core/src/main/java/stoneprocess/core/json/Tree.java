@@ -7,19 +7,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import stoneprocess.core.problem.InvalidInputException;
-import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.PrettyPrinter;
-import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.exc.StreamConstraintsException;
+import tools.jackson.core.exc.StreamReadException;
 import tools.jackson.core.json.JsonFactory;
+import tools.jackson.core.json.JsonWriteFeature;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.core.util.Separators;
 
 /**
  * JSON text to a tree and back. An object is a map in the order of its fields, an array a list, a number a plain
@@ -27,14 +29,34 @@ import tools.jackson.core.util.DefaultPrettyPrinter;
  */
 final class Tree {
     private static final int LONGEST_TEXT = 20_000_000;
+    private static final int DEEPEST = 100;
+    private static final int LONGEST_NUMBER = 1_000;
+    private static final int LONGEST_NAME = 1_000;
+    /** Brackets, names and values; a large recommendation has a tenth of it. */
+    private static final int MOST_TOKENS = 1_000_000;
+    /** Beyond the decimal exponent of any double. */
+    private static final int LARGEST_EXPONENT = 400;
+
     private static final JsonFactory JSON = JsonFactory.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(DEEPEST)
+                    .maxNumberLength(LONGEST_NUMBER)
+                    .maxNameLength(LONGEST_NAME)
+                    .maxTokenCount(MOST_TOKENS)
+                    .build())
+            .disable(JsonWriteFeature.ESCAPE_FORWARD_SLASHES, JsonWriteFeature.ESCAPE_NON_ASCII)
             .build();
+    /** Written out, so that another release of Jackson prints the same bytes. */
+    private static final Separators SEPARATORS = new Separators(
+            " ", ':', Separators.Spacing.BOTH, ',', Separators.Spacing.NONE, " ", ',', Separators.Spacing.NONE, " ");
+
     private static final ObjectWriteContext PRETTY = new ObjectWriteContext.Base() {
         @Override
         public PrettyPrinter getPrettyPrinter() {
             DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-            return new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
+            return new DefaultPrettyPrinter(SEPARATORS)
+                    .withObjectIndenter(indenter)
+                    .withArrayIndenter(indenter);
         }
 
         @Override
@@ -59,54 +81,91 @@ final class Tree {
             throw new InvalidInputException(what, text, "a JSON object; the text is empty");
         }
         try (JsonParser parser = JSON.createParser(ObjectReadContext.empty(), text)) {
+            return document(parser, what);
+        }
+    }
+
+    /** Says in its own words what is wrong: Jackson's messages name settings that a user of this library cannot reach. */
+    private static Object document(JsonParser parser, String what) {
+        try {
             parser.nextToken();
-            Object value = value(parser);
+            Object value = value(parser, "");
             if (parser.nextToken() != null) {
                 throw new InvalidInputException(
                         what, parser.getString(), "nothing after the JSON object" + place(parser.currentLocation()));
             }
             return value;
+        } catch (InvalidInputException e) {
+            // A number that is the whole text has no path of its own.
+            throw e.field().isEmpty() ? e.within(what) : e;
         } catch (StreamConstraintsException e) {
-            throw new InvalidInputException(what, "the text", "JSON within sane limits: " + e.getOriginalMessage());
-        } catch (JacksonException e) {
             throw new InvalidInputException(
-                    what, "the text", "valid JSON: " + e.getOriginalMessage() + place(e.getLocation()));
+                    what,
+                    "the text",
+                    "nesting to " + DEEPEST + " levels, field names and numbers of " + LONGEST_NUMBER
+                            + " characters, " + MOST_TOKENS + " names and values in all; one of these is exceeded"
+                            + place(parser.currentLocation()));
+        } catch (StreamReadException e) {
+            throw new InvalidInputException(what, "the text", "valid JSON; it stops being so" + place(e.getLocation()));
         }
     }
 
     private static String place(TokenStreamLocation location) {
-        return ", at line " + location.getLineNr() + ", column " + location.getColumnNr();
+        return " at line " + location.getLineNr() + ", column " + location.getColumnNr();
     }
 
-    private static Object value(JsonParser parser) {
+    private static Object value(JsonParser parser, String path) {
         JsonToken token = parser.currentToken();
         return switch (token) {
-            case START_OBJECT -> object(parser);
-            case START_ARRAY -> array(parser);
+            case START_OBJECT -> object(parser, path);
+            case START_ARRAY -> array(parser, path);
             case VALUE_STRING -> parser.getString();
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> parser.getDecimalValue();
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser.getString(), path);
             case VALUE_TRUE -> Boolean.TRUE;
             case VALUE_FALSE -> Boolean.FALSE;
             default -> Null.NULL;
         };
     }
 
-    private static Map<String, Object> object(JsonParser parser) {
+    private static Map<String, Object> object(JsonParser parser, String path) {
         Map<String, Object> fields = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String name = parser.currentName();
+            String field = Node.pathOf(path, name);
+            if (fields.containsKey(name)) {
+                throw new InvalidInputException(field, "the field", "each field once");
+            }
             parser.nextToken();
-            fields.put(name, value(parser));
+            fields.put(name, value(parser, field));
         }
         return fields;
     }
 
-    private static List<Object> array(JsonParser parser) {
+    private static List<Object> array(JsonParser parser, String path) {
         List<Object> members = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            members.add(value(parser));
+            members.add(value(parser, path + "[" + members.size() + "]"));
         }
         return members;
+    }
+
+    /** A decimal whose exponent is small enough to reckon with. */
+    private static BigDecimal number(String digits, String path) {
+        BigDecimal number;
+        try {
+            number = new BigDecimal(digits);
+        } catch (NumberFormatException e) {
+            throw exponent(digits, path);
+        }
+        if (Math.abs((long) number.precision() - number.scale()) > LARGEST_EXPONENT) {
+            throw exponent(digits, path);
+        }
+        return number;
+    }
+
+    private static InvalidInputException exponent(String digits, String path) {
+        return new InvalidInputException(
+                path, digits, "a number with an exponent from -" + LARGEST_EXPONENT + " to " + LARGEST_EXPONENT);
     }
 
     /** JSON's null, which no field accepts: what is not known is left out. */

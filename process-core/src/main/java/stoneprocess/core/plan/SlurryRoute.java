@@ -7,6 +7,9 @@ public enum SlurryRoute implements Term {
     /** Collected and settled. */
     COLLECT_AND_SETTLE,
 
+    /** Floor drains are covered. */
+    COVER_DRAINS,
+
     /** Nothing to a storm drain. */
     NOTHING_TO_STORM_DRAIN,
 

@@ -8,7 +8,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.tool.GritSequence;
 
 /** Bad input gets one line that names the field, the value and what would be accepted. */
 class BadInputTest {
@@ -18,6 +20,10 @@ class BadInputTest {
 
     private static String survey(String more) {
         return "{\"format\":\"floor-survey/1\",\"title\":\"t\"" + more + "}";
+    }
+
+    private static String area(String number) {
+        return survey(",\"site\":{\"area\":{\"value\":" + number + ",\"unit\":\"m2\"}}");
     }
 
     private static String zone(String more) {
@@ -41,7 +47,12 @@ class BadInputTest {
                 bad("{\"format\":\"floor-survey/1\",\"title\":7}", "title: '7'", "a text"),
                 bad(survey("") + "x", "valid JSON"),
                 bad(survey("") + " {}", "nothing after the JSON object"),
-                bad(survey(",\"title\":\"again\""), "valid JSON", "title"),
+                bad(survey(",\"title\":\"again\""), "title: 'the field'", "each field once"),
+                bad(
+                        survey(",\"site\":{\"fan\":\"none\",\"fan\":\"none\"}"),
+                        "site.fan: 'the field'",
+                        "each field once"),
+                bad(survey(",\"a\\nb\\u2028c\":1"), "a?b?c: 'the field'", "format, title, stone"),
                 bad(survey(",\"colour\":\"red\""), "colour: 'the field'", "format, title, stone"),
                 bad(survey(",\"stone\":{\"color\":\"red\"}"), "stone.color: 'the field'", "colour"),
                 bad(survey(",\"stone\":{\"colour\":\"red\"}"), "stone.colour: 'red'", "pale, mixed, dark, green"),
@@ -59,8 +70,13 @@ class BadInputTest {
                         "from 0.1 to 1000000 m2"),
                 bad(survey(",\"site\":{\"area\":{\"value\":3,\"unit\":\"kg\"}}"), "site.area.unit: 'kg'", "m2, ft2"),
                 bad(survey(",\"site\":{\"area\":{\"value\":\"3\",\"unit\":\"m2\"}}"), "site.area.value: '3'"),
-                bad(survey(",\"site\":{\"area\":{\"value\":1e999999999,\"unit\":\"m2\"}}"), "site.area.value"),
-                bad(survey(",\"site\":{\"area\":{\"value\":NaN,\"unit\":\"m2\"}}"), "valid JSON"),
+                bad(area("1e999999999"), "site.area.value: '1e999999999'", "an exponent from -400 to 400"),
+                bad(area("1e-999999999"), "site.area.value: '1e-999999999'", "an exponent from -400 to 400"),
+                bad(area("-1e99999999999"), "site.area.value: '-1e99999999999'", "an exponent from -400 to 400"),
+                bad(area("1e399"), "site.area.value: 'Infinity'", "a finite number"),
+                bad(area("1" + "0".repeat(1000)), "survey: 'the text'", "numbers of 1000 characters", "line 1, column"),
+                bad(area("NaN"), "survey: 'the text'", "valid JSON; it stops being so at line 1, column"),
+                bad("1e99999999999", "survey: '1e99999999999'", "an exponent from -400 to 400"),
                 bad(survey(",\"site\":{\"area\":{\"unit\":\"m2\"}}"), "site.area.value: 'nothing'"),
                 bad(
                         survey(",\"equipment\":{\"grades\":[\"resin-800\",\"resin-700\"]}"),
@@ -132,6 +148,87 @@ class BadInputTest {
         Throwable problem = catchThrowable(() -> SurveyJson.read("[".repeat(10_000_000)));
         assertThat(problem).isInstanceOf(InvalidInputException.class).hasMessageContaining("nesting");
         assertThat(problem.getMessage()).hasSizeLessThan(400).doesNotContain("\n");
+    }
+
+    @Test
+    void a_list_that_would_fill_the_memory_is_refused_in_one_line() {
+        Throwable problem = catchThrowable(() -> SurveyJson.read("[" + "[],".repeat(6_600_000) + "1]"));
+        assertThat(problem)
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("1000000 names and values in all");
+        assertThat(problem.getMessage()).hasSizeLessThan(400);
+    }
+
+    @Test
+    void the_name_of_a_field_does_not_lengthen_the_message() {
+        Throwable problem = catchThrowable(() -> SurveyJson.read(survey(",\"" + "x".repeat(900) + "\":1")));
+        assertThat(problem).isInstanceOf(InvalidInputException.class);
+        assertThat(problem.getMessage()).startsWith("x".repeat(60) + "...: ").hasSizeLessThan(400);
+    }
+
+    static Stream<Arguments> changesOfARecommendation() {
+        return Stream.of(
+                Arguments.of("\"provisional\"", "\"planed\"", "status: 'planed'"),
+                Arguments.of("\"resin\"", "\"ressin\"", "sequence[0].bond: 'ressin'"),
+                Arguments.of("\"number\" : 120", "\"number\" : 0", "sequence[0].number: '0'"),
+                Arguments.of("\"number\" : 120", "\"number\" : 1.5", "sequence[0].number: '1.5'"),
+                Arguments.of("\"number\" : 120", "\"number\" : 320", "sequence: 'resin-320'"),
+                Arguments.of("\"resin-120\"", "\"resin-121\"", "plan.tracks[0].steps[0].grade: 'resin-121'"),
+                Arguments.of("\"low\" : 6", "\"low\" : \"six\"", "plan.tracks[0].steps[0].passes.low: 'six'"),
+                Arguments.of("\"low\" : 6", "\"low\" : 60", "plan.tracks[0].steps[0].passes: '60 to 10'"),
+                Arguments.of("\"low\" : 11.25", "\"low\" : \"x\"", "plan.tracks[0].steps[0].added-mass.low: 'x'"),
+                Arguments.of("\"low\" : 11.25", "\"low\" : -1", "plan.tracks[0].steps[0].added-mass.low: '-1"),
+                Arguments.of(
+                        "\"low\" : 11.25", "\"low\" : 30", "plan.tracks[0].steps[0].added-mass: '30 kg to 22.5 kg'"),
+                Arguments.of("\"kg\"", "\"m\"", "plan.tracks[0].steps[0].added-mass.unit: 'm'"),
+                Arguments.of("\"never-dry\"", "\"cross-hatch\"", "plan.tracks[0].steps[0].handling[1]: 'cross-hatch'"),
+                Arguments.of("\"kind\" : \"decision\"", "\"kind\" : \"choice\"", "outcomes[0].kind: 'choice'"),
+                Arguments.of("\"kind\" : \"need\"", "\"kind\" : \"must\"", "outcomes[0].won[0].kind: 'must'"),
+                Arguments.of("\"subject\" : \"floor\"", "\"subject\" : \"flor\"", "outcomes[0].subject: 'flor'"),
+                Arguments.of("floor-survey/1", "floor-survey/9", "survey.format: 'floor-survey/9'"),
+                Arguments.of("Lamp room, ", "x".repeat(200), "survey.title: "),
+                Arguments.of("\"fizz-on-solid\"", "\"boils\"", "survey.stone.acid-drop: 'boils'"),
+                Arguments.of("\"white-marble\"", "\"chalk\"", "survey.stone.name: 'chalk'"),
+                Arguments.of("\"value\" : 42.125", "\"value\" : 0", "survey.site.area: '0 m2'"),
+                Arguments.of("\"value\" : 60,", "\"value\" : 90,", "survey.zones.share: '130"),
+                Arguments.of("\"zone\" : \"lane\"", "\"zone\" : \"lame\"", "survey.readings.zone: 'lame'"),
+                Arguments.of("\"lippage.high\"", "\"lippage.higher\"", "parameters.lippage.higher: 'the field'"),
+                Arguments.of("\"switched-off\"", "\"switched\"", "rulebase.switched: 'the field'"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("changesOfARecommendation")
+    void what_is_wrong_with_a_recommendation_is_said_with_the_whole_path(String good, String wrong, String start) {
+        String json = RecommendationJson.print(Examples.planned());
+        int at = json.indexOf(good);
+        assertThat(at).isNotNegative();
+        String changed = json.substring(0, at) + wrong + json.substring(at + good.length());
+        Throwable problem = catchThrowable(() -> RecommendationJson.read(changed));
+        assertThat(problem).isInstanceOf(InvalidInputException.class);
+        assertThat(problem.getMessage())
+                .startsWith(start)
+                .contains("accepted: ")
+                .doesNotContain("\n", "\r");
+    }
+
+    @Test
+    void a_recommendation_whose_sequence_lacks_its_grades_is_not_printed() {
+        Recommendation planned = Examples.planned();
+        Recommendation other = new Recommendation(
+                planned.status(),
+                planned.plan(),
+                planned.refusals(),
+                planned.warnings(),
+                planned.questions(),
+                planned.counterOffers(),
+                planned.outcomes(),
+                planned.survey(),
+                GritSequence.standard(),
+                planned.parameters(),
+                planned.rulebase());
+        Throwable problem = catchThrowable(() -> RecommendationJson.print(other));
+        assertThat(problem).isInstanceOf(InvalidInputException.class);
+        assertThat(problem.getMessage()).startsWith("sequence: 'without resin-120");
     }
 
     @Test

@@ -2,9 +2,6 @@ package stoneprocess.rules.feature;
 
 import java.util.Set;
 import stoneprocess.core.plan.Cut;
-import stoneprocess.core.plan.Densifier;
-import stoneprocess.core.plan.LastGrit;
-import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.stone.MetalBondUse;
@@ -42,30 +39,9 @@ public final class Decided {
         }
     }
 
-    /** The last grade. */
-    public record EndGrit(Set<LastGrit> mayBe) implements Feature<LastGrit> {
-        public EndGrit {
-            mayBe = Classes.copy(mayBe);
-        }
-    }
-
     /** Protection. */
     public record Sealing(Set<Sealer> mayBe) implements Feature<Sealer> {
         public Sealing {
-            mayBe = Classes.copy(mayBe);
-        }
-    }
-
-    /** Powder after the last grade. */
-    public record Powder(Set<PolishingAgent> mayBe) implements Feature<PolishingAgent> {
-        public Powder {
-            mayBe = Classes.copy(mayBe);
-        }
-    }
-
-    /** Densifier. */
-    public record Densifying(Set<Densifier> mayBe) implements Feature<Densifier> {
-        public Densifying {
             mayBe = Classes.copy(mayBe);
         }
     }

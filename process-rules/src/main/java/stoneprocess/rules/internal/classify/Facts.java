@@ -19,9 +19,6 @@ import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.parameter.Scale;
 import stoneprocess.core.plan.Cut;
-import stoneprocess.core.plan.Densifier;
-import stoneprocess.core.plan.LastGrit;
-import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.problem.InvalidInputException;
@@ -355,9 +352,6 @@ public final class Facts {
                 List.of(Topics.BONDS),
                 false));
         decided(Decided.StartCut.class, Cut.class, Decided.StartCut::new, Topics.FIRST_CUT);
-        decided(Decided.EndGrit.class, LastGrit.class, Decided.EndGrit::new, Topics.LAST_GRIT);
-        decided(Decided.Powder.class, PolishingAgent.class, Decided.Powder::new, Topics.POLISHING_AGENT);
-        decided(Decided.Densifying.class, Densifier.class, Decided.Densifying::new, Topics.DENSIFIER);
         decided(Decided.Sealing.class, Sealer.class, Decided.Sealing::new, Topics.SEALER);
     }
 

@@ -1,0 +1,97 @@
+package stoneprocess.core.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.plan.CounterOffer;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.Question;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.RulebaseStamp;
+import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.plan.Step;
+import stoneprocess.core.plan.Track;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
+
+/** The hand-written schema of a recommendation against the records that it describes. */
+class RecommendationSchemaTest {
+    private static final Node SCHEMA = new Node("", Tree.parse(Schemas.recommendation(), "schema"));
+
+    static Stream<Arguments> records() {
+        Node definitions = SCHEMA.get("$defs");
+        return Stream.of(
+                Arguments.of(Recommendation.class, SCHEMA, Set.of("format")),
+                Arguments.of(Plan.class, definitions.get("plan"), Set.of()),
+                Arguments.of(Track.class, definitions.get("track"), Set.of()),
+                Arguments.of(Step.class, definitions.get("step"), Set.of()),
+                Arguments.of(Reason.class, definitions.get("reason"), Set.of()),
+                Arguments.of(MatchedFact.class, definitions.get("fact"), Set.of()),
+                Arguments.of(SafetyWarning.class, definitions.get("warning"), Set.of()),
+                Arguments.of(Question.class, definitions.get("question"), Set.of()),
+                Arguments.of(CounterOffer.class, definitions.get("offer"), Set.of()),
+                Arguments.of(Decision.class, definitions.get("decision"), Set.of("kind")),
+                Arguments.of(Impasse.class, definitions.get("impasse"), Set.of("kind")),
+                Arguments.of(AbrasiveGrade.class, definitions.get("grade"), Set.of()),
+                Arguments.of(RulebaseStamp.class, SCHEMA.get("properties").get("rulebase"), Set.of()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("records")
+    void fields_of_the_schema_are_those_of_the_record(Class<?> type, Node schema, Set<String> besides) {
+        Set<String> fields = new LinkedHashSet<>(besides);
+        Set<String> required = new LinkedHashSet<>(besides);
+        for (RecordComponent component : type.getRecordComponents()) {
+            fields.add(field(component));
+            if (component.getType() != Optional.class) {
+                required.add(field(component));
+            }
+        }
+        assertThat(schema.get("properties").object().keySet()).containsExactlyInAnyOrderElementsOf(fields);
+        assertThat(schema.get("required").texts()).containsExactlyInAnyOrderElementsOf(required);
+        assertThat(schema.get("additionalProperties").flag()).isFalse();
+    }
+
+    @ParameterizedTest
+    @MethodSource("records")
+    void words_of_the_schema_are_those_of_the_enums(Class<?> type, Node schema, Set<String> besides) {
+        for (RecordComponent component : type.getRecordComponents()) {
+            Type of = component.getGenericType() instanceof ParameterizedType parameterized
+                    ? parameterized.getActualTypeArguments()[0]
+                    : component.getType();
+            if (of instanceof Class<?> words && words.isEnum()) {
+                Node property = schema.get("properties").get(field(component));
+                Node listed = property.optional("items").orElse(property);
+                assertThat(listed.get("enum").texts()).as(component.toString()).isEqualTo(keys(words));
+            }
+        }
+    }
+
+    /** The name of a component in lower case with hyphens; the unit stands in the value, not in the name. */
+    private static String field(RecordComponent component) {
+        String name = component.getName().equals("litresPerPass") ? "waterPerPass" : component.getName();
+        return name.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+    }
+
+    private static List<String> keys(Class<?> words) {
+        return Arrays.stream(words.getEnumConstants())
+                .map(constant -> ((Term) constant).key())
+                .toList();
+    }
+}
