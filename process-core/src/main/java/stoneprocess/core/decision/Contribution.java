@@ -15,6 +15,9 @@ import stoneprocess.core.term.Term;
 public record Contribution(ContributionKind kind, Topic<?> topic, Subject subject, List<? extends Term> values) {
     public Contribution {
         values = List.copyOf(values);
+        if (values.isEmpty() && kind != ContributionKind.VETO) {
+            throw new InvalidInputException(topic.id(), "no value", "at least one value to need or to wish");
+        }
         if (!topic.domain().containsAll(values)) {
             throw new InvalidInputException(
                     topic.id(),

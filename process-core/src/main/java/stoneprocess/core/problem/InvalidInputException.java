@@ -42,7 +42,7 @@ public final class InvalidInputException extends RuntimeException {
     }
 
     private static String shorten(String value) {
-        String line = value.replaceAll("\\s+", " ").strip();
+        String line = value.replaceAll("[\\s\\p{C}\\p{Z}]+", " ").strip();
         String cut = line.length() <= LONGEST_VALUE ? line : line.substring(0, LONGEST_VALUE) + "...";
         return "'" + cut + "'";
     }

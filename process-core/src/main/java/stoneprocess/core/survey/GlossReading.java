@@ -20,7 +20,7 @@ public record GlossReading(String zone, Geometry geometry, Gloss gloss, SurfaceS
             throw new InvalidInputException(
                     "gloss",
                     gloss.print(),
-                    "a reading from 0 to " + StrictMath.round(mirror.gloss()) + " GU, that of a mirror at "
+                    "a reading from 0 to " + (int) StrictMath.floor(mirror.gloss()) + " GU, that of a mirror at "
                             + geometry.degrees() + " degrees");
         }
     }

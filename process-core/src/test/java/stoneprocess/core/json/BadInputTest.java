@@ -122,7 +122,7 @@ class BadInputTest {
                                         "]}",
                                         "],\"readings\":[{\"zone\":\"z\",\"geometry\":\"85\",\"gloss\":{\"value\":170,\"unit\":\"GU\"},\"state\":\"clean-dry\"}]}"),
                         "readings[0].gloss: '170 GU'",
-                        "0 to 162 GU"),
+                        "0 to 161 GU"),
                 bad(
                         zone("").replace(
                                         "]}",
