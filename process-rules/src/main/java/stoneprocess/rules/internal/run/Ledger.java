@@ -19,7 +19,8 @@ final class Ledger {
                     (Said said) -> said.reason().rule())
             .thenComparing(said -> said.contribution().subject().key())
             .thenComparing(said -> said.contribution().kind())
-            .thenComparing(said -> said.reason().toString());
+            .thenComparing(said -> String.join(" ", said.reason().values()))
+            .thenComparing(said -> said.reason().facts().toString());
 
     private final Map<String, List<Said>> byTopic;
 
