@@ -1,0 +1,103 @@
+package stoneprocess.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.Rulebase;
+import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.house.Overlay;
+import stoneprocess.rules.text.Detail;
+import stoneprocess.rules.text.PlanText;
+
+/** The code and the output that the README shows are the real ones. */
+class ReadmeTest {
+    private static final Path README = Path.of("..", "README.md");
+
+    @Test
+    void the_code_of_the_readme_runs() {
+        Advisor advisor = Advisor.standard();
+        FloorSurvey survey = FloorSurvey.builder("Hall")
+                .set(SurveyField.STONE_NAME, "granite")
+                .set(SurveyField.AREA, Area.of(60, Unit.SQUARE_METRE))
+                .build();
+        Recommendation recommendation = advisor.recommend(survey);
+        assertThat(recommendation.questions()).isNotEmpty();
+        assertThat(recommendation.decision(Topics.FIRST_CUT, Subject.FLOOR)).isPresent();
+
+        Rulebase house = Rulebase.with(Overlay.none()
+                .retune("lippage.high", Length.of(2.5, Unit.MILLIMETRE), "floor manager", "our owners see less"));
+        assertThat(house.parameters().retuned()).containsOnlyKeys("lippage.high");
+    }
+
+    /** Every statement that the README shows stands above, so it compiles. */
+    @Test
+    void the_code_of_the_readme_is_the_code_above() throws IOException {
+        String own = squeezed(
+                Files.readString(Path.of("src", "test", "java", "stoneprocess", "examples", "ReadmeTest.java")));
+        List<String> statements = statements(blocks(Files.readString(README), "java"));
+        assertThat(statements).hasSizeGreaterThanOrEqualTo(6);
+        for (String statement : statements) {
+            assertThat(own).contains(statement);
+        }
+    }
+
+    /** Every line of the sample output that the README shows is printed. */
+    @Test
+    void the_output_of_the_readme_is_what_is_printed() throws IOException {
+        String survey = Files.readString(Path.of("surveys", "ferry-hall-granite.json"));
+        Advisor advisor = Advisor.standard();
+        String printed = new PlanText(UnitSystem.METRIC, advisor.rulebase().cards())
+                .render(advisor.recommend(SurveyJson.read(survey)), Detail.BRIEF);
+        List<String> shown = blocks(Files.readString(README), "").stream()
+                .filter(block -> block.startsWith("Merrowhithe"))
+                .flatMap(String::lines)
+                .filter(line -> !line.equals("..."))
+                .toList();
+        assertThat(shown).isNotEmpty();
+        assertThat(printed.lines()).containsAll(shown);
+    }
+
+    private static List<String> blocks(String page, String language) {
+        List<String> blocks = new ArrayList<>();
+        String[] parts = page.split("```", -1);
+        for (int i = 1; i < parts.length; i += 2) {
+            int end = parts[i].indexOf('\n');
+            if (parts[i].substring(0, end).equals(language)) {
+                blocks.add(parts[i].substring(end + 1));
+            }
+        }
+        return blocks;
+    }
+
+    private static List<String> statements(List<String> blocks) {
+        List<String> statements = new ArrayList<>();
+        for (String block : blocks) {
+            String code = squeezed(block.replaceAll("(?m)//.*$", ""));
+            for (String statement : code.split(";")) {
+                if (!statement.isBlank()) {
+                    statements.add(statement);
+                }
+            }
+        }
+        return statements;
+    }
+
+    private static String squeezed(String code) {
+        return code.replaceAll("\\s+", "");
+    }
+}
