@@ -87,7 +87,7 @@ public final class Parameters {
     }
 
     /**
-     * The same set with one value changed.
+     * The same set with one value changed. A value that is not the shipped one cites the house, not the shipped source.
      *
      * @throws InvalidInputException for an unknown name or a value of another dimension
      */
@@ -100,7 +100,13 @@ public final class Parameters {
                     "a value in " + old.value().dimension().unit().symbol());
         }
         Map<String, Parameter> changed = new LinkedHashMap<>(byName);
-        changed.put(name, new Parameter(name, value, old.source()));
+        Parameter shipped = STANDARD.parameter(name);
+        boolean asShipped = shipped.value().equals(value);
+        changed.put(
+                name,
+                asShipped
+                        ? shipped
+                        : new Parameter(name, value, Sources.standard().get("house")));
         return new Parameters(changed);
     }
 

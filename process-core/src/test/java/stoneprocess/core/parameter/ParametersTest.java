@@ -185,6 +185,8 @@ class ParametersTest {
         assertThat(Scale.of("finish", Finish.class, retuned).classify(new Gloss(62)))
                 .isEqualTo(Finish.SEMI_GLOSS);
         assertThat(retuned.retuned()).containsOnlyKeys("finish.polish");
+        assertThat(retuned.parameter("finish.polish").source().id()).isEqualTo("house");
+        assertThat(retuned.with("finish.polish", new Gloss(60))).isEqualTo(Parameters.standard());
         assertThat(Parameters.standard().retuned()).isEmpty();
     }
 

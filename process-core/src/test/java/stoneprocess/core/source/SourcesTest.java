@@ -70,11 +70,11 @@ class SourcesTest {
     }
 
     @Test
-    void common_practice_is_the_only_source_that_is_no_publication() {
+    void only_common_practice_and_house_numbers_are_no_publications() {
         assertThat(Sources.standard().all())
                 .filteredOn(citation -> !citation.published())
                 .extracting(Citation::id)
-                .containsExactly("practice");
+                .containsExactly("practice", "house");
     }
 
     @Test
