@@ -64,14 +64,18 @@ public final class RulebookPage {
         if (topics.isEmpty()) {
             return;
         }
-        line("## " + stage.key().replace('-', ' '));
+        line("## " + phrases.of(stage));
         line("");
         for (Topic<? extends Term> topic : topics) {
             line("### " + phrases.get("topic." + topic.id()) + " (`" + topic.id() + "`)");
             line("");
-            line("Policy: " + topic.policy().key().replace('-', ' ') + ", for each "
-                    + topic.scope().key() + "."
-                    + (topic.isCautiousFirst() ? " Values run from the most cautious to the boldest." : ""));
+            List<String> values = topic.domain().stream().map(Term::key).toList();
+            line(phrases.of(topic.policy()) + " Decided for each "
+                    + topic.scope().key() + ".");
+            if (!values.isEmpty()) {
+                String order = topic.isCautiousFirst() ? "Values, the most cautious first: " : "Values: ";
+                line(order + String.join(", ", values) + ".");
+            }
             line("");
             rulebase.cards().stream()
                     .filter(card -> card.topic().equals(topic.id()))

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.ResourceBundle;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import stoneprocess.core.decision.PolicyKind;
+import stoneprocess.core.decision.Stage;
 import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Hazard;
@@ -30,6 +32,8 @@ class PhrasesTest {
         terms.addAll(List.of(TrackKind.values()));
         terms.addAll(List.of(OfferKind.values()));
         terms.addAll(List.of(HowFound.values()));
+        terms.addAll(List.of(Stage.values()));
+        terms.addAll(List.of(PolicyKind.values()));
         terms.forEach(term -> keys.add(Phrases.key(term)));
         for (Hazard hazard : Hazard.values()) {
             for (String part : List.of("exposed", "controls", "limit", "decides")) {
