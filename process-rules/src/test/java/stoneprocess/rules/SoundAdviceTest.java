@@ -29,6 +29,8 @@ import stoneprocess.core.plan.Task;
 import stoneprocess.core.plan.TestArea;
 import stoneprocess.core.plan.Upkeep;
 import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.AcidDrop;
 import stoneprocess.core.survey.Bed;
@@ -310,5 +312,29 @@ class SoundAdviceTest {
         assertThat(answer.decision(Topics.VERDICT, Subject.FLOOR).orElseThrow().won())
                 .extracting(Reason::rule)
                 .contains("GON-009");
+    }
+
+    /** Trade newspaper article on green marble: unknown green stone is not cut before a laboratory has cleared it. */
+    @Test
+    void green_marble_that_may_be_serpentine_is_refused_until_a_laboratory_clears_it() {
+        FloorSurvey.Builder green = Floors.calciteMarble(Floors.dull(50))
+                .set(SurveyField.STONE_NAME, "green-marble")
+                .set(SurveyField.COLOUR, StoneColour.GREEN);
+        assertThat(recommend(green).status()).isEqualTo(Status.REFUSED);
+        assertThat(recommend(green.set(SurveyField.LABORATORY, LaboratoryResult.FREE_OF_FIBRES))
+                        .status())
+                .isEqualTo(Status.PLANNED);
+    }
+
+    @Test
+    void a_damp_floor_gets_the_usual_water_at_most_at_every_grade_and_is_sealed_once_dry() {
+        Recommendation answer = recommend(Floors.calciteMarble(Floors.scratched(ScratchClass.FELT_BY_NAIL, 40))
+                .set(SurveyField.WATER_DROP, WaterDrop.DARKENS_SLOWLY)
+                .set(SurveyField.MOISTURE, Share.of(6, Unit.PERCENT)));
+        Plan plan = answer.plan().orElseThrow();
+        assertThat(field(plan).get(0).water()).isEqualTo(WaterLevel.MODERATE);
+        assertThat(plan.preparation()).contains(Task.LET_DRY);
+        assertThat(plan.sealer()).isEqualTo(Sealer.IMPREGNATOR);
+        assertThat(answer.warnings()).extracting(SafetyWarning::hazard).contains(Hazard.CHEMICALS);
     }
 }

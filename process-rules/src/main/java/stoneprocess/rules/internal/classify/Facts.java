@@ -318,7 +318,15 @@ public final class Facts {
         trait(StoneTraits.CuttingHardness.class, Hardness.class, StoneTraits.CuttingHardness::new, Traits::hardness);
         trait(StoneTraits.HighestFinish.class, FinishReach.class, StoneTraits.HighestFinish::new, Traits::finish);
         trait(StoneTraits.WaterStanding.class, WaterTolerance.class, StoneTraits.WaterStanding::new, Traits::water);
-        trait(StoneTraits.FibreSuspicion.class, FibreRisk.class, StoneTraits.FibreSuspicion::new, Traits::fibres);
+        add(new FactType<>(
+                StoneTraits.FibreSuspicion.class,
+                FibreRisk.class,
+                StoneTraits.FibreSuspicion::new,
+                Facts::fibres,
+                Optional.of(Stage.SURVEY),
+                List.of(SurveyField.COLOUR.name()),
+                List.of(Topics.STONE),
+                false));
         trait(StoneTraits.SilicaShare.class, SilicaContent.class, StoneTraits.SilicaShare::new, Traits::silica);
         trait(StoneTraits.BoundBy.class, Body.class, StoneTraits.BoundBy::new, Traits::body);
         trait(StoneTraits.MetalTolerance.class, MetalBondUse.class, StoneTraits.MetalTolerance::new, Traits::metal);
@@ -580,6 +588,13 @@ public final class Facts {
 
     private static Set<Family> families(Situation situation) {
         return situation.decided(Topics.STONE, Family.class);
+    }
+
+    /** A green stone that may be serpentine is suspect, however little else is known of it. */
+    private static Set<FibreRisk> fibres(Situation situation) {
+        Set<FibreRisk> risks = Traits.across(families(situation), FibreRisk.class, Traits::fibres);
+        boolean green = situation.survey().answer(SurveyField.COLOUR).value().equals(Optional.of(StoneColour.GREEN));
+        return green && risks.contains(FibreRisk.POSSIBLE) ? EnumSet.of(FibreRisk.POSSIBLE) : risks;
     }
 
     private static Set<Identification> identified(Situation situation) {
