@@ -590,11 +590,9 @@ public final class Facts {
         if (moisture.isEmpty() || reference.isEmpty()) {
             return EnumSet.allOf(Damp.class);
         }
-        double tolerance = situation
-                .parameters()
-                .get("moisture.above-reference", Share.class)
-                .percent();
-        boolean above = moisture.get().percent() - reference.get().percent() > tolerance;
+        Share tolerance = situation.parameters().get("moisture.above-reference", Share.class);
+        Share limit = new Share(reference.get().percent() + tolerance.percent());
+        boolean above = moisture.get().compareTo(limit) > 0;
         return EnumSet.of(above ? Damp.ABOVE_REFERENCE : Damp.AS_DRY_REFERENCE);
     }
 
