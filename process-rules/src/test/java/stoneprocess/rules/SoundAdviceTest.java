@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.plan.AddedWeight;
+import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Plan;
@@ -28,6 +29,8 @@ import stoneprocess.core.plan.Task;
 import stoneprocess.core.plan.TestArea;
 import stoneprocess.core.plan.Upkeep;
 import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.AcidDrop;
 import stoneprocess.core.survey.Bed;
@@ -276,6 +279,21 @@ class SoundAdviceTest {
                 .isNotEmpty()
                 .extracting(Step::water)
                 .containsOnly(WaterLevel.SCANT);
+    }
+
+    /** A quarter of the stone at most: 5 mm of 20 mm, 2 mm of 8 mm. */
+    @ParameterizedTest
+    @CsvSource({"20, 5, PLANNED", "20, 5.1, IMPASSE", "8, 6, IMPASSE", "30, 6, PLANNED"})
+    void lippage_is_not_ground_off_where_that_takes_more_than_a_quarter_of_the_stone(
+            double thickness, double lippage, Status status) {
+        Recommendation answer = recommend(Floors.damaged(Floors.lipped(lippage, 50))
+                .set(SurveyField.THICKNESS, Length.of(thickness, Unit.MILLIMETRE)));
+        assertThat(answer.status()).isEqualTo(status);
+        if (status == Status.IMPASSE) {
+            assertThat(answer.counterOffers())
+                    .extracting(CounterOffer::kind)
+                    .contains(OfferKind.LIFT_AND_RELAY, OfferKind.REPLACE_PIECES);
+        }
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
@@ -577,9 +578,17 @@ public final class Facts {
         for (Body body : Traits.across(families(situation), Body.class, Traits::body)) {
             String share = body == Body.CEMENT ? "removal-share.topping" : "removal-share.stone";
             double part = situation.parameters().get(share, Share.class).percent() / 100;
-            budgets.add(scale.classify(new Length(thickness.get().millimetres() * part)));
+            Length most = new Length(thickness.get().millimetres() * part);
+            budgets.add(exceeds(situation, most) ? BudgetClass.SMALL : scale.classify(most));
         }
         return budgets;
+    }
+
+    /** True when grinding the measured damage out would take more than may be taken off. */
+    private static boolean exceeds(Situation situation, Length most) {
+        return Stream.of(DamageKind.SCRATCHES, DamageKind.LIPPAGE)
+                .flatMap(kind -> spread(situation, kind).governingDepth().stream())
+                .anyMatch(depth -> depth.compareTo(most) > 0);
     }
 
     private static Set<Damp> damp(Situation situation) {
