@@ -1,6 +1,7 @@
 package stoneprocess.rules;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Recommendation;
@@ -30,14 +31,17 @@ public final class Advisor {
         return of(Rulebase.standard(), Options.defaults());
     }
 
+    /** An advisor with a rulebase and options of the caller's. */
     public static Advisor of(Rulebase rulebase, Options options) {
         return new Advisor(rulebase, options);
     }
 
+    /** The rules that it answers by. */
     public Rulebase rulebase() {
         return rulebase;
     }
 
+    /** How it was asked to plan. */
     public Options options() {
         return options;
     }
@@ -49,7 +53,7 @@ public final class Advisor {
      * @return the plan with its reasons, or a refusal or an impasse with its causes
      */
     public Recommendation recommend(FloorSurvey survey) {
-        return recommend(survey, List.of());
+        return recommend(Objects.requireNonNull(survey, "survey"), List.of());
     }
 
     /** The same with topics closed beforehand, whatever the rules say. */

@@ -99,7 +99,7 @@ class EightFloorsTest {
         assertThat(plan.finish()).contains(Finish.POLISH);
         assertPath(plan, "resin-200", "resin-400", "resin-800", "resin-1500", "resin-3000");
         assertThat(field(plan)).noneMatch(step -> step.grade().bond() == Bond.METAL);
-        assertThat(plan.preparation()).containsExactly(Task.MASK, Task.RELAY_LIPPED);
+        assertThat(plan.preparation()).containsExactly(Task.MASK, Task.RELAY_LIPPED, Task.WAIT_CURE);
         assertThat(plan.repairs()).containsExactly(Repair.LOCAL_LIPPAGE);
         assertThat(field(plan)).extracting(Step::weight).containsOnly(AddedWeight.REDUCED);
         assertThat(plan.sealer()).isEqualTo(Sealer.NONE);

@@ -15,12 +15,15 @@ import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.plan.AddedWeight;
+import stoneprocess.core.plan.CounterOffer;
+import stoneprocess.core.plan.FinishTask;
 import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Repair;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Status;
@@ -29,6 +32,7 @@ import stoneprocess.core.plan.Task;
 import stoneprocess.core.plan.TestArea;
 import stoneprocess.core.plan.Upkeep;
 import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.stone.Family;
@@ -51,6 +55,7 @@ import stoneprocess.core.survey.StoneMix;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.decide.Topics;
 
 /** Advice to which a seasoned restorer would object if it were otherwise. Common practice, no source, but where named. */
@@ -281,6 +286,21 @@ class SoundAdviceTest {
                 .containsOnly(WaterLevel.SCANT);
     }
 
+    /** A quarter of the stone at most: 5 mm of 20 mm, 2 mm of 8 mm. */
+    @ParameterizedTest
+    @CsvSource({"20, 5, PLANNED", "20, 5.1, IMPASSE", "8, 6, IMPASSE", "30, 6, PLANNED"})
+    void lippage_is_not_ground_off_where_that_takes_more_than_a_quarter_of_the_stone(
+            double thickness, double lippage, Status status) {
+        Recommendation answer = recommend(Floors.damaged(Floors.lipped(lippage, 50))
+                .set(SurveyField.THICKNESS, Length.of(thickness, Unit.MILLIMETRE)));
+        assertThat(answer.status()).isEqualTo(status);
+        if (status == Status.IMPASSE) {
+            assertThat(answer.counterOffers())
+                    .extracting(CounterOffer::kind)
+                    .contains(OfferKind.LIFT_AND_RELAY, OfferKind.REPLACE_PIECES);
+        }
+    }
+
     @Test
     void a_hollow_floor_is_cut_lightly_and_without_metal() {
         Recommendation answer = recommend(Floors.unremarkable().set(SurveyField.SOUNDING, Sounding.HOLLOW));
@@ -336,5 +356,57 @@ class SoundAdviceTest {
         assertThat(plan.preparation()).contains(Task.LET_DRY);
         assertThat(plan.sealer()).isEqualTo(Sealer.IMPREGNATOR);
         assertThat(answer.warnings()).extracting(SafetyWarning::hazard).contains(Hazard.CHEMICALS);
+    }
+
+    @Test
+    void stone_in_which_a_laboratory_found_fibres_is_refused_whatever_it_is_called() {
+        for (String name : List.of("green-marble", "serpentine", "grey-granite")) {
+            Recommendation answer = recommend(Floors.unremarkable()
+                    .set(SurveyField.STONE_NAME, name)
+                    .set(SurveyField.LABORATORY, LaboratoryResult.FIBRES_FOUND));
+            assertThat(answer.status()).as(name).isEqualTo(Status.REFUSED);
+        }
+    }
+
+    @Test
+    void stone_that_a_laboratory_cleared_carries_no_warning_of_fibres() {
+        Recommendation answer = recommend(Floors.calciteMarble(Floors.dull(50))
+                .set(SurveyField.STONE_NAME, "green-marble")
+                .set(SurveyField.COLOUR, StoneColour.GREEN)
+                .set(SurveyField.LABORATORY, LaboratoryResult.FREE_OF_FIBRES));
+        assertThat(answer.warnings()).extracting(SafetyWarning::hazard).doesNotContain(Hazard.FIBROUS_STONE);
+    }
+
+    @Test
+    void gypsum_is_neither_scrubbed_nor_sealed_nor_mopped_wet() {
+        Plan plan = recommend(Floors.damaged(Floors.dull(50))
+                        .set(SurveyField.STONE_NAME, "gypsum")
+                        .set(SurveyField.SCRIBER, ScriberTest.SCRATCHED)
+                        .set(SurveyField.WATER_DROP, WaterDrop.DARKENS_AT_ONCE))
+                .plan()
+                .orElseThrow();
+        assertThat(plan.tracks()).isEmpty();
+        assertThat(plan.sealer()).isEqualTo(Sealer.NONE);
+        assertThat(plan.finishTasks()).doesNotContain(FinishTask.SCRUB_AND_RINSE);
+        assertThat(plan.upkeep()).doesNotContain(Upkeep.NEUTRAL_CLEANER);
+        assertThat(plan.preparation()).contains(Task.CALL_SPECIALIST);
+    }
+
+    /** Common practice, no source: a refresh that lacks its first grades was started too fine. */
+    @Test
+    void a_refresh_is_not_shortened_because_its_first_grades_are_not_on_hand() {
+        GritSequence all = GritSequence.standard();
+        Recommendation answer = recommend(Floors.unremarkable()
+                .set(SurveyField.GRADES, List.of(all.get("resin-1500", ""), all.get("resin-3000", ""))));
+        assertThat(answer.status()).isEqualTo(Status.IMPASSE);
+        assertThat(answer.counterOffers()).extracting(CounterOffer::kind).contains(OfferKind.GET_GRADES);
+    }
+
+    @Test
+    void a_few_pitted_etches_are_cut_out_and_not_only_blended() {
+        Plan plan = recommend(Floors.calciteMarble(Floors.dull(60), Floors.etched(EtchClass.PITTED, 2)))
+                .plan()
+                .orElseThrow();
+        assertThat(plan.repairs()).containsExactly(Repair.DEEP_ETCHES);
     }
 }

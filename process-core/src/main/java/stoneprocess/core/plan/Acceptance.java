@@ -28,6 +28,15 @@ public enum Acceptance implements Term {
     /** The finish lasts only as the upkeep allows. */
     UPKEEP_DECIDES,
 
+    /** Wet slip is measured on the test area before the finish is settled. */
+    GRIP_BEFORE_GLOSS,
+
+    /** Dye or oil comes off with the cut. */
+    DYE_COMES_OFF,
+
+    /** Edges of bays may show as frames on dark stone. */
+    FRAMES_ON_DARK_STONE,
+
     /** Leaving the floor as it is, is an option. */
     LEAVING_IT_IS_AN_OPTION
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.parameter.Parameters;
@@ -31,7 +32,7 @@ import stoneprocess.core.tool.GritSequence;
 public record Recommendation(
         Status status,
         Optional<Plan> plan,
-        List<stoneprocess.core.decision.Reason> refusals,
+        List<Reason> refusals,
         List<SafetyWarning> warnings,
         List<Question> questions,
         List<CounterOffer> counterOffers,
@@ -51,7 +52,10 @@ public record Recommendation(
         outcomes = List.copyOf(outcomes);
     }
 
-    /** The decision of a topic for a subject; empty when it was not reached or ended in an impasse. */
+    /**
+     * The decision of a topic for a subject; empty when it was not reached or ended in an impasse. The subject fits the
+     * topic's scope: the floor, a track, or a track at one grade.
+     */
     public Optional<Decision> decision(Topic<?> topic, Subject subject) {
         return outcomes.stream()
                 .filter(outcome -> outcome.topic().equals(topic.id()))

@@ -10,6 +10,9 @@ public enum Repair implements Term {
     /** Blend the few etches at the floor's own grade. */
     LOCAL_ETCHES,
 
+    /** Cut the few rough or pitted etches by hand through all grades. */
+    DEEP_ETCHES,
+
     /** Lift and relay, or ease by hand, the few edges that stand proud. */
     LOCAL_LIPPAGE
 }

@@ -7,6 +7,9 @@ public enum Task implements Term {
     /** Stop, keep off, and have the layer or the stone sampled by a licensed person. */
     STOP_AND_SAMPLE,
 
+    /** A specialist cleans it dry and by hand. */
+    CALL_SPECIALIST,
+
     /** Agree the work with the conservator or the owner's officer. */
     CONSULT_CONSERVATOR,
 

@@ -39,6 +39,12 @@ public final class FloorSurvey {
         requirePossible();
     }
 
+    /**
+     * A builder of a survey in which nothing is known yet.
+     *
+     * @param title a name for the floor, 1 to 200 characters
+     * @throws InvalidInputException when the title is blank or too long
+     */
     public static Builder builder(String title) {
         return new Builder(title);
     }

@@ -20,16 +20,18 @@ import stoneprocess.core.problem.InvalidInputException;
  * @param err standard error
  */
 record Console(InputStream in, PrintStream out, PrintStream err) {
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
     private static final long LARGEST_FILE = 64L * 1024 * 1024;
 
     /** The text of a file, or of standard input when the name is a hyphen. */
     String read(String name) {
         try {
             byte[] bytes = name.equals("-") ? in.readNBytes((int) LARGEST_FILE) : file(name);
-            return StandardCharsets.UTF_8
+            String text = StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
+            return text.startsWith(BYTE_ORDER_MARK) ? text.substring(BYTE_ORDER_MARK.length()) : text;
         } catch (NoSuchFileException e) {
             throw new InvalidInputException("file", name, "the path of a file that exists");
         } catch (CharacterCodingException e) {

@@ -16,7 +16,10 @@ import stoneprocess.core.problem.InvalidInputException;
 @Command(
         name = "stoneprocess",
         description = "Plans the restoration of worn floors of natural stone, terrazzo and concrete.",
-        footer = {"", "Exit codes: 0 planned, 3 refused or impasse, 2 input not accepted."},
+        footer = {
+            "",
+            "Exit codes: 0 planned (it may be provisional or cut nothing), 3 refused or impasse, 2 input not accepted."
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
 public final class FloorCommand implements Runnable {

@@ -35,6 +35,7 @@ import stoneprocess.core.tool.GritSequence;
  */
 public final class GritPath {
     private final GritSequence sequence;
+    private final GritSequence whole;
     private final Set<Bond> bonds;
     private final StepRule stepRule;
     private final TransitionUse transition;
@@ -48,6 +49,7 @@ public final class GritPath {
 
     /**
      * @param sequence the grades in use
+     * @param whole the grades that there are to choose from, on hand or not; a refresh starts where this one would
      * @param bonds the bonds that may be used on the floor
      * @param stepRule whether grades may be skipped
      * @param transition whether a transition bond follows metal where the sequence has one
@@ -55,11 +57,13 @@ public final class GritPath {
      */
     public GritPath(
             GritSequence sequence,
+            GritSequence whole,
             Set<Bond> bonds,
             StepRule stepRule,
             TransitionUse transition,
             Parameters parameters) {
         this.sequence = sequence;
+        this.whole = whole;
         this.bonds = Set.copyOf(bonds);
         this.stepRule = stepRule;
         this.transition = transition;
@@ -71,6 +75,16 @@ public final class GritPath {
         this.refreshSteps = (int) parameters.get("refresh.steps", Count.class).number();
         this.refreshCoarsest =
                 (int) parameters.get("refresh.coarsest", Count.class).number();
+    }
+
+    /** A path over grades of which all are on hand. */
+    public GritPath(
+            GritSequence sequence,
+            Set<Bond> bonds,
+            StepRule stepRule,
+            TransitionUse transition,
+            Parameters parameters) {
+        this(sequence, sequence, bonds, stepRule, transition, parameters);
     }
 
     private static double ratio(Parameters parameters, String name) {
@@ -95,7 +109,7 @@ public final class GritPath {
         if (end.isEmpty()) {
             return Optional.empty();
         }
-        Optional<AbrasiveGrade> start = cut == Cut.REFRESH ? Optional.of(refreshFrom(end.get())) : first(cut);
+        Optional<AbrasiveGrade> start = cut == Cut.REFRESH ? refreshFrom(lastGrit, end.get()) : first(cut);
         if (start.isEmpty()) {
             return Optional.empty();
         }
@@ -152,20 +166,30 @@ public final class GritPath {
         if (!bonds.contains(cut.bond())) {
             return Optional.empty();
         }
-        return sequence.nearest(cut.bond(), cut.number()).filter(grade -> {
-            double ratio = (double) grade.number() / cut.number();
-            return ratio <= nearEnough && ratio >= 1 / nearEnough;
-        });
+        return near(cut.bond(), cut.number());
     }
 
-    private AbrasiveGrade refreshFrom(AbrasiveGrade end) {
-        List<AbrasiveGrade> resin = sequence.grades(Bond.RESIN);
-        int last = resin.indexOf(end);
+    /** Where the whole sequence would start a refresh, if there is such a grade in use. */
+    private Optional<AbrasiveGrade> refreshFrom(LastGrit lastGrit, AbrasiveGrade end) {
+        List<AbrasiveGrade> resin = whole.grades(Bond.RESIN);
+        int last = whole.nearest(Bond.RESIN, Math.min(lastGrit.number(), end.number()))
+                .map(resin::indexOf)
+                .orElse(-1);
+        if (last < 0) {
+            return Optional.empty();
+        }
         int index = Math.max(0, last - refreshSteps + 1);
         while (index < last && resin.get(index).number() < refreshCoarsest) {
             index++;
         }
-        return resin.get(index);
+        return near(Bond.RESIN, resin.get(index).number());
+    }
+
+    private Optional<AbrasiveGrade> near(Bond bond, int number) {
+        return sequence.nearest(bond, number).filter(grade -> {
+            double ratio = (double) grade.number() / number;
+            return ratio <= nearEnough && ratio >= 1 / nearEnough;
+        });
     }
 
     private record Candidate(List<AbrasiveGrade> path, int wideJumps) {

@@ -38,6 +38,7 @@ import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
@@ -93,6 +94,7 @@ public final class PlanText {
             page.title(recommendation.survey().title());
             page.line(summary());
             refusals();
+            verdict();
             impasses();
             questions(detail);
             warnings(detail);
@@ -138,6 +140,23 @@ public final class PlanText {
             offers();
         }
 
+        /** Why a plan waits or cuts nothing; what rests on an unknown fact is told by the questions. */
+        private void verdict() {
+            boolean waits = recommendation.status() == Status.PROVISIONAL || recommendation.status() == Status.IMPASSE;
+            boolean nothingCut = recommendation.status() == Status.PLANNED
+                    && recommendation.plan().orElseThrow().tracks().isEmpty();
+            List<String> certain = recommendation.decision(Topics.VERDICT, Subject.FLOOR).stream()
+                    .flatMap(decision -> decision.won().stream())
+                    .filter(Reason::certain)
+                    .map(Reason::rule)
+                    .distinct()
+                    .toList();
+            if ((waits || nothingCut) && !certain.isEmpty()) {
+                page.heading(phrases.get(waits ? "verdict.waits" : "verdict.nothing-cut"));
+                certain.forEach(rule -> page.item(because(rule)));
+            }
+        }
+
         private void impasses() {
             if (recommendation.status() != Status.IMPASSE) {
                 return;
@@ -162,9 +181,12 @@ public final class PlanText {
         }
 
         private List<Impasse> blocking() {
-            return recommendation.impasses().stream()
+            Map<List<Object>, Impasse> distinct = new LinkedHashMap<>();
+            recommendation.impasses().stream()
                     .filter(impasse -> Topics.named(impasse.topic()).isBlocking())
-                    .toList();
+                    .forEach(impasse -> distinct.putIfAbsent(
+                            List.of(impasse.topic(), rules(impasse.needs()), rules(impasse.vetoes())), impasse));
+            return List.copyOf(distinct.values());
         }
 
         private void demands(String key, List<Reason> reasons) {
@@ -257,6 +279,7 @@ public final class PlanText {
             if (plan.testArea() == TestArea.REQUIRED) {
                 page.heading(phrases.get("test-area.heading"));
                 page.item(phrases.of(plan.testArea()));
+                recommendation.survey().readings().forEach(reading -> page.item(baseline(reading)));
             }
             if (!plan.tracks().isEmpty()) {
                 cuts(plan);
@@ -266,9 +289,6 @@ public final class PlanText {
             if (plan.polishingAgent() != PolishingAgent.NONE) {
                 page.item(phrases.of(plan.polishingAgent()));
             }
-            if (plan.densifier() != Densifier.NONE) {
-                page.item(phrases.of(plan.densifier()));
-            }
             finishTasks(plan, task -> task.compareTo(FinishTask.MEASURE_SLIP) < 0);
             page.item(phrases.of(plan.sealer()));
             if (plan.sealer() == Sealer.IMPREGNATOR) {
@@ -276,6 +296,15 @@ public final class PlanText {
             }
             finishTasks(plan, task -> task.compareTo(FinishTask.MEASURE_SLIP) >= 0);
             list("upkeep.heading", plan.upkeep());
+        }
+
+        private String baseline(GlossReading reading) {
+            return String.format(
+                    phrases.get("test-area.baseline"),
+                    reading.zone(),
+                    units.print(reading.gloss()),
+                    reading.geometry().degrees(),
+                    phrases.of(reading.state()));
         }
 
         /** What is measured and handed over is the sealed floor. */
@@ -309,6 +338,9 @@ public final class PlanText {
             page.items(always.stream().map(phrases::of).toList());
             page.item(phrases.get("always.passes"));
             page.item(phrases.get("always.hold") + " " + sentence(alwaysChecked));
+            if (plan.densifier() != Densifier.NONE) {
+                page.item(phrases.of(plan.densifier()));
+            }
             for (Track track : plan.tracks()) {
                 page.heading(phrases.of(track.kind()));
                 List<Handling> here = without(common(track.steps(), Step::handling), always);
@@ -482,8 +514,11 @@ public final class PlanText {
                 "summary.cuts",
                 "summary.hinges",
                 "summary.nothing-is-cut",
+                "test-area.baseline",
                 "test-area.heading",
                 "upkeep.heading",
+                "verdict.nothing-cut",
+                "verdict.waits",
                 "warnings.controls",
                 "warnings.decider-is",
                 "warnings.decides",

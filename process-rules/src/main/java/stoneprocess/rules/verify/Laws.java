@@ -56,8 +56,8 @@ public final class Laws {
     public static Law unknownIsNeverBolder(int answers) {
         return new Law(
                 "unknown-is-never-bolder",
-                "Forgetting an answer never gives a bolder value on a topic that runs from cautious to bold, and takes no"
-                        + " warning away",
+                "Forgetting an answer never gives a bolder value on a topic that runs from cautious to bold, and, unless"
+                        + " the floor is refused, takes no warning away",
                 "What nobody knows is read cautiously; a crew must not gain by not looking",
                 new UnknownLaw(answers));
     }

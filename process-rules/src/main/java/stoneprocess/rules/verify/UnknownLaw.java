@@ -15,6 +15,7 @@ import stoneprocess.core.decision.Topic;
 import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.term.Term;
@@ -74,6 +75,10 @@ record UnknownLaw(int answers) implements Law.Check {
                         less.value() + " without " + forgotten,
                         known.survey()));
             }
+        }
+        if (unknown.status() == Status.REFUSED) {
+            // Without work there is nothing to warn of but the cause of the refusal.
+            return violations;
         }
         Set<Hazard> missing = hazards(known);
         missing.removeAll(hazards(unknown));

@@ -19,6 +19,7 @@ import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.HowFound;
+import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.rules.decide.Topics;
@@ -32,6 +33,7 @@ class PhrasesTest {
         terms.addAll(List.of(TrackKind.values()));
         terms.addAll(List.of(OfferKind.values()));
         terms.addAll(List.of(HowFound.values()));
+        terms.addAll(List.of(SurfaceState.values()));
         terms.addAll(List.of(Stage.values()));
         terms.addAll(List.of(PolicyKind.values()));
         terms.forEach(term -> keys.add(Phrases.key(term)));

@@ -1,9 +1,13 @@
 package stoneprocess.rules.internal.classify;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
@@ -59,6 +63,20 @@ final class DamageSpread {
     /** Classes that occur anywhere, however rare. */
     <E extends Enum<E>> Set<E> anywhere(Class<E> classes) {
         return between(classes, highest(shares(false)), highest(shares(true)));
+    }
+
+    /** The greatest measured depth of what governs; empty when that is not certain or nobody measured. */
+    Optional<Length> governingDepth() {
+        int severity = governing(shares(false));
+        if (severity != governing(shares(true))) {
+            return Optional.empty();
+        }
+        return survey.zones().stream()
+                .map(zone -> zone.damages().get(kind))
+                .filter(Objects::nonNull)
+                .filter(damage -> damage.severity(parameters) == severity)
+                .flatMap(damage -> damage.depth().stream())
+                .max(Comparator.naturalOrder());
     }
 
     private static <E extends Enum<E>> Set<E> between(Class<E> classes, int low, int high) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
@@ -324,7 +325,7 @@ public final class Facts {
                 StoneTraits.FibreSuspicion::new,
                 Facts::fibres,
                 Optional.of(Stage.SURVEY),
-                List.of(SurveyField.COLOUR.name()),
+                List.of(SurveyField.COLOUR.name(), SurveyField.LABORATORY.name()),
                 List.of(Topics.STONE),
                 false));
         trait(StoneTraits.SilicaShare.class, SilicaContent.class, StoneTraits.SilicaShare::new, Traits::silica);
@@ -590,11 +591,16 @@ public final class Facts {
         return situation.decided(Topics.STONE, Family.class);
     }
 
-    /** A green stone that may be serpentine is suspect, however little else is known of it. */
+    /** A green stone that may be serpentine is suspect, however little else is known, and one with fibres found is too. */
     private static Set<FibreRisk> fibres(Situation situation) {
         Set<FibreRisk> risks = Traits.across(families(situation), FibreRisk.class, Traits::fibres);
         boolean green = situation.survey().answer(SurveyField.COLOUR).value().equals(Optional.of(StoneColour.GREEN));
-        return green && risks.contains(FibreRisk.POSSIBLE) ? EnumSet.of(FibreRisk.POSSIBLE) : risks;
+        boolean found = situation
+                .survey()
+                .answer(SurveyField.LABORATORY)
+                .value()
+                .equals(Optional.of(LaboratoryResult.FIBRES_FOUND));
+        return (green || found) && risks.contains(FibreRisk.POSSIBLE) ? EnumSet.of(FibreRisk.POSSIBLE) : risks;
     }
 
     private static Set<Identification> identified(Situation situation) {
@@ -635,9 +641,17 @@ public final class Facts {
         for (Body body : Traits.across(families(situation), Body.class, Traits::body)) {
             String share = body == Body.CEMENT ? "removal-share.topping" : "removal-share.stone";
             double part = situation.parameters().get(share, Share.class).percent() / 100;
-            budgets.add(scale.classify(new Length(thickness.get().millimetres() * part)));
+            Length most = new Length(thickness.get().millimetres() * part);
+            budgets.add(exceeds(situation, most) ? BudgetClass.SMALL : scale.classify(most));
         }
         return budgets;
+    }
+
+    /** True when grinding the measured damage out would take more than may be taken off. */
+    private static boolean exceeds(Situation situation, Length most) {
+        return Stream.of(DamageKind.SCRATCHES, DamageKind.LIPPAGE)
+                .flatMap(kind -> spread(situation, kind).governingDepth().stream())
+                .anyMatch(depth -> depth.compareTo(most) > 0);
     }
 
     private static Set<Damp> damp(Situation situation) {
@@ -648,11 +662,9 @@ public final class Facts {
         if (moisture.isEmpty() || reference.isEmpty()) {
             return EnumSet.allOf(Damp.class);
         }
-        double tolerance = situation
-                .parameters()
-                .get("moisture.above-reference", Share.class)
-                .percent();
-        boolean above = moisture.get().percent() - reference.get().percent() > tolerance;
+        Share tolerance = situation.parameters().get("moisture.above-reference", Share.class);
+        Share limit = new Share(reference.get().percent() + tolerance.percent());
+        boolean above = moisture.get().compareTo(limit) > 0;
         return EnumSet.of(above ? Damp.ABOVE_REFERENCE : Damp.AS_DRY_REFERENCE);
     }
 

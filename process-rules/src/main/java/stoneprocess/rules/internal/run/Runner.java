@@ -147,6 +147,7 @@ public final class Runner {
                 .inUse()
                 .map(grades -> new GritPath(
                         grades,
+                        situation.sequence(),
                         Set.copyOf(situation.values(Topics.BONDS)),
                         situation.values(Topics.STEP_RULE).get(0),
                         situation.values(Topics.TRANSITION).get(0),

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.survey.Damage;
@@ -122,6 +123,25 @@ class DamageSpreadTest {
                 ? new Zone[] {zone("door", 100, somewhere)}
                 : new Zone[] {zone("door", zoneShare, somewhere), clean("rest", 100 - zoneShare)};
         assertThat(spread(DamageKind.CRACKS, zones).anywhere(Presence.class)).containsExactly(Presence.PRESENT);
+    }
+
+    @Test
+    void the_governing_depth_is_the_greatest_that_was_measured_of_what_governs() {
+        assertThat(spread(
+                                DamageKind.LIPPAGE,
+                                zone("lane", 50, Floors.lipped(3.5, 40)),
+                                zone("field", 49, Floors.lipped(4, 40)),
+                                zone("door", 1, Floors.lipped(1, 40)))
+                        .governingDepth())
+                .contains(Length.of(4, Unit.MILLIMETRE));
+        assertThat(spread(DamageKind.LIPPAGE, zone("lane", 50, Floors.lipped(3.5, 40)))
+                        .governingDepth())
+                .as("half the floor was not looked at")
+                .contains(Length.of(3.5, Unit.MILLIMETRE));
+        assertThat(spread(DamageKind.LIPPAGE, zone("lane", 50, Floors.lipped(2, 40)))
+                        .governingDepth())
+                .as("the other half may be worse")
+                .isEmpty();
     }
 
     @Test

@@ -167,11 +167,18 @@ class FactsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2, AS_DRY_REFERENCE", "2.5, AS_DRY_REFERENCE", "2.6, ABOVE_REFERENCE", "1, AS_DRY_REFERENCE"})
-    void moisture_is_told_against_the_dry_reference(double moisture, Damp damp) {
+    @CsvSource({
+        "1, 2, AS_DRY_REFERENCE",
+        "2, 2, AS_DRY_REFERENCE",
+        "2.5, 2, AS_DRY_REFERENCE",
+        "2.6, 2, ABOVE_REFERENCE",
+        "1.1, 0.6, AS_DRY_REFERENCE"
+    })
+    void moisture_is_told_against_the_dry_reference_and_half_a_percent_is_allowed(
+            double moisture, double reference, Damp damp) {
         FloorSurvey survey = FloorSurvey.builder("damp")
                 .set(SurveyField.MOISTURE, Share.of(moisture, Unit.PERCENT))
-                .set(SurveyField.DRY_REFERENCE, Share.of(2, Unit.PERCENT))
+                .set(SurveyField.DRY_REFERENCE, Share.of(reference, Unit.PERCENT))
                 .build();
         assertThat(only(BuildUp.Moisture.class, situation(survey)).mayBe()).containsExactly(damp);
     }
