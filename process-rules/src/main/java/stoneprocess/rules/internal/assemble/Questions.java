@@ -30,7 +30,8 @@ import stoneprocess.rules.internal.run.Run;
 
 /**
  * What nobody knows yet and the rules asked for. A rule took the cautious reading when it matched a fact that is not
- * known; a rule is waiting when only a fact that is not known keeps it from firing. What could stop the work
+ * known; a rule is waiting when only a fact that is not known keeps it from firing, and no rule waits to tell what a
+ * stone is that is known already. What could stop the work
  * comes first, then what holds it, then the earlier stages, then what touches more topics.
  */
 final class Questions {
@@ -116,7 +117,9 @@ final class Questions {
 
     /** A rule whose conditions all hold but for facts that are not known, and that a known answer could meet. */
     private void waiting(LoadedRule rule) {
-        if (!reached.contains(rule.card().topic())) {
+        boolean settled = rule.card().topic().equals(Topics.STONE.id())
+                && run.situation().values(Topics.STONE).size() == 1;
+        if (settled || !reached.contains(rule.card().topic())) {
             return;
         }
         List<Object> missing = new ArrayList<>();
