@@ -120,14 +120,14 @@ class QuantityTest {
         assertThat(quantity.dimension()).isEqualTo(unit.dimension());
     }
 
-    @Property
+    @Property(seed = "1955")
     void printing_and_parsing_give_back_an_equal_quantity(
             @ForAll Unit unit, @ForAll @DoubleRange(min = 0, max = 1e7) double value) {
         Quantity quantity = Quantity.of(BigDecimal.valueOf(value), unit);
         assertThat(Quantity.parse(quantity.print(), "value")).isEqualTo(quantity);
     }
 
-    @Property
+    @Property(seed = "1955")
     void printing_and_parsing_are_lossless_up_to_the_largest_values(
             @ForAll Unit unit, @ForAll @DoubleRange(min = 1e9, max = 1e300) double value) {
         Quantity quantity = Quantity.of(BigDecimal.valueOf(value), unit);
@@ -141,7 +141,7 @@ class QuantityTest {
         assertThat(Quantity.parse(area.print(), "area")).isEqualTo(area);
     }
 
-    @Property
+    @Property(seed = "1955")
     void a_converted_value_comes_back_equal(@ForAll Unit unit, @ForAll @DoubleRange(min = 0, max = 1e9) double value) {
         Quantity quantity = Quantity.of(BigDecimal.valueOf(value), unit);
         for (Unit other : Unit.values()) {

@@ -18,37 +18,37 @@ class LawsPropertyTest {
     private static final Advisor ADVISOR = Advisor.standard();
     private static final Respondent RESPONDENT = Respondent.of(ADVISOR);
 
-    @Property(tries = 1000, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 1000, seed = "1955", shrinking = ShrinkingMode.OFF)
     void every_grit_path_is_legal(@ForAll("surveys") FloorSurvey survey) {
         holds(Laws.GRIT_PATH_IS_LEGAL, survey, 0);
     }
 
-    @Property(tries = 1000, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 1000, seed = "1955", shrinking = ShrinkingMode.OFF)
     void the_scratch_left_never_gets_coarser(@ForAll("surveys") FloorSurvey survey) {
         holds(Laws.SCRATCH_NEVER_GETS_COARSER, survey, 0);
     }
 
-    @Property(tries = 300, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 300, seed = "1955", shrinking = ShrinkingMode.OFF)
     void the_order_of_rules_and_facts_makes_no_difference(@ForAll("surveys") FloorSurvey survey, @ForAll long seed) {
         holds(Laws.ORDER_MAKES_NO_DIFFERENCE, survey, seed);
     }
 
-    @Property(tries = 700, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 700, seed = "1955", shrinking = ShrinkingMode.OFF)
     void unknown_is_never_bolder(@ForAll("surveys") FloorSurvey survey, @ForAll long seed) {
         holds(Laws.UNKNOWN_IS_NEVER_BOLDER, survey, seed);
     }
 
-    @Property(tries = 300, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 300, seed = "1955", shrinking = ShrinkingMode.OFF)
     void a_refusal_stands(@ForAll("refused") FloorSurvey survey, @ForAll long seed) {
         holds(Laws.REFUSAL_STANDS, survey, seed);
     }
 
-    @Property(tries = 500, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 500, seed = "1955", shrinking = ShrinkingMode.OFF)
     void the_same_survey_gets_the_same_answer_again(@ForAll("surveys") FloorSurvey survey) {
         holds(Laws.SAME_ANSWER_AGAIN, survey, 0);
     }
 
-    @Property(tries = 300, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 300, seed = "1955", shrinking = ShrinkingMode.OFF)
     void json_is_lossless(@ForAll("surveys") FloorSurvey survey) {
         holds(Laws.JSON_IS_LOSSLESS, survey, 0);
     }
