@@ -186,7 +186,7 @@ class EightFloorsTest {
         assertThat(answer.counterOffers())
                 .extracting(CounterOffer::kind)
                 .containsExactly(OfferKind.LIFT_AND_RELAY, OfferKind.LEAVE_IT);
-        assertThat(answer.values(Topics.FIRST_CUT, Subject.FLOOR)).isEmpty();
+        assertThat(answer.values(Topics.FIRST_CUT, Subject.OPEN_FIELD)).isEmpty();
     }
 
     @Test
@@ -276,7 +276,7 @@ class EightFloorsTest {
     }
 
     private static Cut firstCut(Recommendation answer) {
-        return answer.values(Topics.FIRST_CUT, Subject.FLOOR).get(0);
+        return answer.values(Topics.FIRST_CUT, Subject.OPEN_FIELD).get(0);
     }
 
     private static List<Hazard> hazards(Recommendation answer) {

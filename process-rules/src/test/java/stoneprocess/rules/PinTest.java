@@ -23,7 +23,7 @@ class PinTest {
                 List.of(),
                 List.of());
         Recommendation pinned = advisor.recommend(Floors.unremarkable().build(), List.of(pin));
-        assertThat(pinned.decision(Topics.FIRST_CUT, Subject.FLOOR)).contains(pin);
+        assertThat(pinned.decision(Topics.FIRST_CUT, Subject.OPEN_FIELD)).contains(pin);
         assertThat(pinned.plan().orElseThrow().tracks().get(0).steps())
                 .extracting(step -> step.grade().key())
                 .containsExactly("resin-200", "resin-400", "resin-800", "resin-1500", "resin-3000");

@@ -9,7 +9,7 @@ import stoneprocess.core.term.Term;
  *
  * @param kind need, wish or veto
  * @param topic the topic
- * @param subject what it is said about
+ * @param subject what it is said about; on a topic that is decided for each track, the floor stands for its tracks
  * @param values the set allowed or excluded in domain order, or the ranked preference
  */
 public record Contribution(ContributionKind kind, Topic<?> topic, Subject subject, List<? extends Term> values) {
@@ -28,7 +28,7 @@ public record Contribution(ContributionKind kind, Topic<?> topic, Subject subjec
         }
         boolean fits = switch (topic.scope()) {
             case FLOOR -> subject instanceof Subject.Floor;
-            case TRACK -> subject instanceof Subject.OfTrack;
+            case TRACK -> subject instanceof Subject.OfTrack || subject instanceof Subject.Floor;
             case STEP -> subject instanceof Subject.OfStep;
         };
         if (!fits) {

@@ -10,11 +10,19 @@ import java.util.List;
  * @param needs the demands
  * @param vetoes the exclusions
  * @param untilKnown true when it would not be one without what rests on facts that nobody knows yet
+ * @param lacking keys of what would have to be got first: the grades of the path over all grades that are not on hand
  */
-public record Impasse(String topic, Subject subject, List<Reason> needs, List<Reason> vetoes, boolean untilKnown)
+public record Impasse(
+        String topic,
+        Subject subject,
+        List<Reason> needs,
+        List<Reason> vetoes,
+        boolean untilKnown,
+        List<String> lacking)
         implements Outcome {
     public Impasse {
         needs = List.copyOf(needs);
         vetoes = List.copyOf(vetoes);
+        lacking = List.copyOf(lacking);
     }
 }

@@ -44,6 +44,9 @@ public sealed interface Subject {
     }
 
     Subject FLOOR = new Floor();
+    Subject OPEN_FIELD = new OfTrack(TrackKind.OPEN_FIELD);
+    Subject EDGE = new OfTrack(TrackKind.EDGE);
+    Subject LOCAL_REPAIR = new OfTrack(TrackKind.LOCAL_REPAIR);
 
     /** Stable key: {@code floor}, {@code edge}, {@code edge/resin-800}, {@code zone:lane}. */
     String key();

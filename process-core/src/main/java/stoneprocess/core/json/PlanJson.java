@@ -14,6 +14,7 @@ import stoneprocess.core.plan.Handling;
 import stoneprocess.core.plan.PickUp;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PolishingAgent;
+import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Repair;
 import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.SlurryRoute;
@@ -27,10 +28,12 @@ import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
 
@@ -40,9 +43,12 @@ final class PlanJson {
 
     static Object tree(Plan plan) {
         return new Fields()
-                .put("preparation", Term.keys(plan.preparation()))
+                .put("preparation", Fields.list(plan.preparation(), PlanJson::tree))
                 .put("acceptances", Term.keys(plan.acceptances()))
                 .put("test-area", plan.testArea().key())
+                .put(
+                        "test-cuts",
+                        plan.testCuts().stream().map(AbrasiveGrade::key).toList())
                 .put("repairs", Term.keys(plan.repairs()))
                 .putIf("finish", plan.finish().map(Term::key))
                 .put("tracks", Fields.list(plan.tracks(), PlanJson::tree))
@@ -60,6 +66,7 @@ final class PlanJson {
                 "preparation",
                 "acceptances",
                 "test-area",
+                "test-cuts",
                 "repairs",
                 "finish",
                 "tracks",
@@ -70,9 +77,10 @@ final class PlanJson {
                 "finish-tasks",
                 "upkeep"));
         return new Plan(
-                terms(node.get("preparation"), Task.class),
+                node.get("preparation").list(PlanJson::preparation),
                 terms(node.get("acceptances"), Acceptance.class),
                 node.get("test-area").term(TestArea.class),
+                node.get("test-cuts").list(grade -> sequence.get(grade.text(), grade.path())),
                 terms(node.get("repairs"), Repair.class),
                 node.optional("finish").map(finish -> finish.term(Finish.class)),
                 node.get("tracks").list(track -> track(track, sequence)),
@@ -82,6 +90,20 @@ final class PlanJson {
                 node.get("sealer").term(Sealer.class),
                 terms(node.get("finish-tasks"), FinishTask.class),
                 terms(node.get("upkeep"), Upkeep.class));
+    }
+
+    private static Object tree(Preparation preparation) {
+        return new Fields()
+                .put("task", preparation.task().key())
+                .putIf("rest", preparation.rest().map(Fields::range))
+                .tree();
+    }
+
+    private static Preparation preparation(Node node) {
+        node.only(List.of("task", "rest"));
+        return new Preparation(
+                node.get("task").term(Task.class),
+                node.optional("rest").map(rest -> range(rest, Dimension.TIME, TimeSpan.class)));
     }
 
     private static Object tree(Track track) {

@@ -246,6 +246,7 @@ public final class RecommendationJson {
                 .put("needs", Fields.list(impasse.needs(), RecommendationJson::tree))
                 .put("vetoes", Fields.list(impasse.vetoes(), RecommendationJson::tree))
                 .put("until-known", impasse.untilKnown())
+                .put("lacking", impasse.lacking())
                 .tree();
     }
 
@@ -254,13 +255,14 @@ public final class RecommendationJson {
         Node subject = node.get("subject");
         Subject about = Subject.parse(subject.text(), subject.path());
         if (node.get("kind").isText("impasse")) {
-            node.only(List.of("kind", "topic", "subject", "needs", "vetoes", "until-known"));
+            node.only(List.of("kind", "topic", "subject", "needs", "vetoes", "until-known", "lacking"));
             return new Impasse(
                     topic,
                     about,
                     node.get("needs").list(RecommendationJson::reason),
                     node.get("vetoes").list(RecommendationJson::reason),
-                    node.get("until-known").flag());
+                    node.get("until-known").flag(),
+                    node.get("lacking").texts());
         }
         if (!node.get("kind").isText("decision")) {
             throw new InvalidInputException(

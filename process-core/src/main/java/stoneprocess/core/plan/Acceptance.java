@@ -37,6 +37,12 @@ public enum Acceptance implements Term {
     /** Edges of bays may show as frames on dark stone. */
     FRAMES_ON_DARK_STONE,
 
+    /** The finish is agreed as a class of gloss and a test area, not by its name. */
+    FINISH_IS_MEASURED,
+
+    /** The result is judged by its gain and spread over the baseline. */
+    GAIN_OVER_BASELINE,
+
     /** Leaving the floor as it is, is an option. */
     LEAVING_IT_IS_AN_OPTION
 }

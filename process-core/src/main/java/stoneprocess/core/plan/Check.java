@@ -16,6 +16,9 @@ public enum Check implements Term {
     /** Against the signed test area. */
     AGAINST_TEST_AREA,
 
+    /** Against the field around: low light does not find the repair. */
+    BLENDS_IN,
+
     /** Gloss at 20 degrees, lane and edge, two directions. */
     READ_20,
 

@@ -8,7 +8,8 @@ import java.util.Optional;
  *
  * @param kind what is offered
  * @param topic id of the topic that it releases
- * @param value key of the value that becomes possible, where one can be named
+ * @param value key of the value that becomes possible, where one can be named; for missing grades, their keys with
+ *     spaces between
  * @param rules ids of the rules whose demand it releases; none when it leaves the floor alone
  */
 public record CounterOffer(OfferKind kind, String topic, Optional<String> value, List<String> rules) {

@@ -8,6 +8,8 @@ import stoneprocess.core.tool.Bond;
  * sequence the nearest number of that sequence is meant.
  */
 public enum Cut implements Term {
+    /** Nothing is cut. */
+    NONE(Bond.RESIN, 0),
     /** The last three grades up to the finish. */
     REFRESH(Bond.RESIN, 800),
     /** Resin 400. */
@@ -31,11 +33,12 @@ public enum Cut implements Term {
         this.number = number;
     }
 
+    /** Bond of the first grade; resin, the gentlest, when nothing is cut. */
     public Bond bond() {
         return bond;
     }
 
-    /** Nominal grit number. */
+    /** Nominal grit number; zero when nothing is cut. */
     public int number() {
         return number;
     }

@@ -31,6 +31,9 @@ public enum Handling implements Term {
     /** A pad set and a clean bucket of its own for each grade. */
     CLEAN_PADS_AND_BUCKET,
 
+    /** Grout the pits that the cut opened and let the grout cure before the next grade. */
+    REGROUT_PITS,
+
     /** Finish the edges of this grade before the next. */
     EDGES_FIRST
 }

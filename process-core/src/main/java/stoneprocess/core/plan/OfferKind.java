@@ -25,6 +25,9 @@ public enum OfferKind implements Term {
     /** Another machine is brought. */
     OTHER_MACHINE,
 
+    /** A supply is brought that carries the machines. */
+    STRONGER_SUPPLY,
+
     /** The stone is tested until two tests agree. */
     TEST_STONE,
 

@@ -2,6 +2,7 @@ package stoneprocess.core.plan;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.tool.AbrasiveGrade;
 
 /**
  * What is done, in its order. Floors that are only cleaned have no tracks.
@@ -9,6 +10,7 @@ import java.util.Optional;
  * @param preparation tasks before the first cut
  * @param acceptances what the owner accepts before the start
  * @param testArea whether a test area comes first
+ * @param testCuts first cuts to try on the test area, in this order, until one clears the damage
  * @param repairs places that are repaired by themselves
  * @param finish the finish that is aimed at; empty when nothing is cut
  * @param tracks the cuts
@@ -20,9 +22,10 @@ import java.util.Optional;
  * @param upkeep the routine handed over
  */
 public record Plan(
-        List<Task> preparation,
+        List<Preparation> preparation,
         List<Acceptance> acceptances,
         TestArea testArea,
+        List<AbrasiveGrade> testCuts,
         List<Repair> repairs,
         Optional<stoneprocess.core.survey.Finish> finish,
         List<Track> tracks,
@@ -35,6 +38,7 @@ public record Plan(
     public Plan {
         preparation = List.copyOf(preparation);
         acceptances = List.copyOf(acceptances);
+        testCuts = List.copyOf(testCuts);
         repairs = List.copyOf(repairs);
         tracks = List.copyOf(tracks);
         slurry = List.copyOf(slurry);

@@ -31,13 +31,25 @@ public enum Task implements Term {
     /** Bring water for the work and the rinsing. */
     BRING_WATER,
 
+    /** Have a supply brought that carries the machines. */
+    ARRANGE_POWER,
+
+    /** Close the area off, with signs and barriers, and agree hours and noise. */
+    CLOSE_OFF,
+
+    /** Have smoke detectors and air handling looked after by whoever answers for them. */
+    SILENCE_DETECTORS,
+
     /** Switch the floor heating off and let it cool. */
     HEATING_OFF,
 
     /** Strip the coating and rinse. */
     STRIP_COATING,
 
-    /** Remove salts dry and find the moisture. */
+    /** Find where moisture and salts come from. */
+    FIND_MOISTURE,
+
+    /** Remove salts dry. */
     DRY_CLEAN_SALTS,
 
     /** Draw oil stains with a poultice. */
@@ -60,9 +72,6 @@ public enum Task implements Term {
 
     /** Regrout open joints. */
     REGROUT,
-
-    /** Wait until fills and grout have cured. */
-    WAIT_CURE,
 
     /** Let the floor dry to its reference. */
     LET_DRY

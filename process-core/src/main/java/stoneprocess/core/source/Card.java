@@ -1,6 +1,7 @@
 package stoneprocess.core.source;
 
 import java.util.List;
+import java.util.Optional;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**
@@ -13,6 +14,7 @@ import stoneprocess.core.problem.InvalidInputException;
  * @param since the version that brought the rule
  * @param locked true for a safety rule, which house rules cannot switch off
  * @param offers keys of the counter-offers that release this rule's demand when it cannot be met
+ * @param differs what others do, where practice differs; empty where it hardly does
  * @param chapter the stage in which the rule works
  * @param topic id of the topic that the rule speaks to
  */
@@ -24,6 +26,7 @@ public record Card(
         String since,
         boolean locked,
         List<String> offers,
+        Optional<String> differs,
         String chapter,
         String topic) {
     public Card {
@@ -33,6 +36,7 @@ public record Card(
         require(id, "title", title);
         require(id, "because", because);
         require(id, "since", since);
+        differs.ifPresent(text -> require(id, "differs", text));
         require(id, "chapter", chapter);
         require(id, "topic", topic);
         offers = List.copyOf(offers);

@@ -26,8 +26,11 @@ public enum DamageKind implements Term {
     ORGANIC_STAINS(Presence.class, null, DamageKind.AREA),
     /** Stains of rust; share of the zone's area. */
     RUST_STAINS(Presence.class, null, DamageKind.AREA),
-    /** Efflorescence, flaking; share of the zone's area. */
-    SALTS(Presence.class, null, DamageKind.AREA);
+    /** Efflorescence; share of the zone's area. */
+    SALTS(Presence.class, null, DamageKind.AREA),
+
+    /** Flaking and spalling of the face; share of the zone's area. */
+    FLAKING(Presence.class, null, DamageKind.AREA);
 
     /** What a share is a share of. */
     public static final String AREA = "area";

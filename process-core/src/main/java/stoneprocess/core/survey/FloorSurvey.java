@@ -187,6 +187,13 @@ public final class FloorSurvey {
             return this;
         }
 
+        public Builder readings(List<GlossReading> replacements) {
+            readings.clear();
+            readings.addAll(replacements);
+            return this;
+        }
+
+        /** Adds a reading. */
         public Builder reading(GlossReading reading) {
             readings.add(reading);
             return this;

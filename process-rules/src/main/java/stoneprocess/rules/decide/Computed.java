@@ -18,8 +18,16 @@ import stoneprocess.core.tool.AbrasiveGrade;
 public final class Computed {
     private Computed() {}
 
-    /** The grit path of a track; an impasse when no grades are in use or they allow none. */
-    public static Outcome gritPath(Subject track, Optional<GritPath> path, Cut cut, LastGrit last) {
+    /**
+     * The grit path of a track; an impasse when no grades are in use or they allow none.
+     *
+     * @param track the track
+     * @param path over the grades in use; empty when there are none
+     * @param whole over all grades that there are to choose from; tells which are missing
+     * @param cut the first cut
+     * @param last the last grade
+     */
+    public static Outcome gritPath(Subject track, Optional<GritPath> path, GritPath whole, Cut cut, LastGrit last) {
         List<String> inputs = new ArrayList<>(List.of(
                 Topics.FIRST_CUT.id(),
                 Topics.LAST_GRIT.id(),
@@ -30,7 +38,8 @@ public final class Computed {
         inputs.addAll(GritPath.inputs());
         Optional<List<AbrasiveGrade>> found = path.flatMap(grades -> grades.plan(cut, last));
         if (found.isEmpty()) {
-            return new Impasse(Topics.GRIT_PATH.id(), track, List.of(), List.of(), false);
+            return new Impasse(
+                    Topics.GRIT_PATH.id(), track, List.of(), List.of(), false, lacking(path, whole, cut, last));
         }
         return new Decision(
                 Topics.GRIT_PATH.id(),
@@ -40,6 +49,20 @@ public final class Computed {
                 List.of(),
                 List.of(),
                 inputs);
+    }
+
+    private static List<String> lacking(Optional<GritPath> path, GritPath whole, Cut cut, LastGrit last) {
+        return whole.plan(cut, last).orElse(List.of()).stream()
+                .filter(grade -> path.isEmpty() || !path.get().has(grade))
+                .map(AbrasiveGrade::key)
+                .toList();
+    }
+
+    /** What the test area is cut with: one grade finer than the path starts, then the path's own first grade. */
+    public static Decision testCuts(Decision path) {
+        List<String> grades = path.values();
+        List<String> tried = grades.size() > 1 ? List.of(grades.get(1), grades.get(0)) : grades;
+        return figure(Topics.TEST_CUTS.id(), Subject.FLOOR, tried, List.of(Topics.GRIT_PATH.id()));
     }
 
     /** The passes of a step. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.AddedWeight;
+import stoneprocess.core.plan.Task;
 import stoneprocess.core.plan.WaterLevel;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Count;
@@ -11,6 +12,7 @@ import stoneprocess.core.quantity.Coverage;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
@@ -79,6 +81,14 @@ public final class Figures {
         double part = 1 - parameters.get("weight.reduction", Share.class).percent() / 100;
         return Range.of(
                 new Mass(usual.low().kilograms() * part), new Mass(usual.high().kilograms() * part));
+    }
+
+    /** How long the floor rests after a task; empty when there is nothing to wait for or a reading ends the wait. */
+    public static Optional<Range<TimeSpan>> rest(Task task, Parameters parameters) {
+        String name = "rest." + task.key();
+        boolean waits =
+                parameters.all().stream().anyMatch(parameter -> parameter.name().equals(name + ".low"));
+        return waits ? Optional.of(parameters.range(name, TimeSpan.class)) : Optional.empty();
     }
 
     static List<String> rangeOf(String parameter) {

@@ -119,6 +119,11 @@ public final class GritPath {
         return Optional.ofNullable(best(from, end.get(), new HashMap<>())).map(Candidate::path);
     }
 
+    /** True when the grade is in use. */
+    boolean has(AbrasiveGrade grade) {
+        return sequence.grades().contains(grade);
+    }
+
     /** True when one grade may follow another. */
     public boolean legal(AbrasiveGrade from, AbrasiveGrade to) {
         if (!bonds.contains(from.bond()) || !bonds.contains(to.bond())) {

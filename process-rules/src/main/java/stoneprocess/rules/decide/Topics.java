@@ -53,11 +53,9 @@ public final class Topics {
             Topic.of("bonds", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.REMAINS, Bond.class);
     public static final Topic<Task> PREPARATION =
             Topic.of("preparation", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.ALL, Task.class);
-    public static final Topic<Acceptance> ACCEPTANCES =
-            Topic.of("acceptances", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.ALL, Acceptance.class);
 
     public static final Topic<Cut> FIRST_CUT = Topic.of(
-                    "first-cut", Stage.FIRST_CUT, Scope.FLOOR, PolicyKind.ONE, Cut.class)
+                    "first-cut", Stage.FIRST_CUT, Scope.TRACK, PolicyKind.ONE, Cut.class)
             .cautiousFirst()
             .blocking();
     public static final Topic<Repair> REPAIRS =
@@ -73,6 +71,8 @@ public final class Topics {
             Topic.of("transition", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.PRECEDENCE, TransitionUse.class);
     public static final Topic<Term> GRIT_PATH =
             Topic.computed("grit-path", Stage.SEQUENCE, Scope.TRACK, PolicyKind.PATH);
+    public static final Topic<Term> TEST_CUTS =
+            Topic.computed("test-cuts", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.COMPUTED);
 
     public static final Topic<MachineClass> MACHINE = Topic.of(
                     "machine", Stage.EQUIPMENT, Scope.STEP, PolicyKind.FEWEST_CHANGES, MachineClass.class)
@@ -110,6 +110,8 @@ public final class Topics {
             Topic.of("finish-tasks", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, FinishTask.class);
     public static final Topic<Upkeep> UPKEEP =
             Topic.of("upkeep", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, Upkeep.class);
+    public static final Topic<Acceptance> ACCEPTANCES =
+            Topic.of("acceptances", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, Acceptance.class);
 
     public static final Topic<Hazard> WARNINGS =
             Topic.of("warnings", Stage.SAFETY, Scope.FLOOR, PolicyKind.ALL, Hazard.class);
@@ -120,7 +122,6 @@ public final class Topics {
             FINISH,
             BONDS,
             PREPARATION,
-            ACCEPTANCES,
             FIRST_CUT,
             REPAIRS,
             TEST_AREA,
@@ -128,6 +129,7 @@ public final class Topics {
             STEP_RULE,
             TRANSITION,
             GRIT_PATH,
+            TEST_CUTS,
             MACHINE,
             ADDED_WEIGHT,
             WATER_LEVEL,
@@ -142,6 +144,7 @@ public final class Topics {
             SEALER,
             FINISH_TASKS,
             UPKEEP,
+            ACCEPTANCES,
             WARNINGS);
 
     private Topics() {}

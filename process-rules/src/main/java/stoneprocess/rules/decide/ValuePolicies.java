@@ -63,7 +63,8 @@ public final class ValuePolicies {
                 subject,
                 reasons(said, ContributionKind.NEED),
                 reasons(said, ContributionKind.VETO),
-                !allowed(topic, certain).isEmpty());
+                !allowed(topic, certain).isEmpty(),
+                List.of());
     }
 
     private static <V extends Term> Outcome one(Topic<V> topic, Subject subject, List<Said> said) {

@@ -52,9 +52,16 @@ public final class Condition {
         }
     }
 
-    /** Scratches that cover more than local repairs would. */
+    /** Scratches of the field that cover more than local repairs would. */
     public record Scratches(Set<ScratchClass> mayBe) implements Feature<ScratchClass> {
         public Scratches {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Scratches of edges and stairs that cover more than local repairs would; none where they were not surveyed apart. */
+    public record EdgeScratches(Set<ScratchClass> mayBe) implements Feature<ScratchClass> {
+        public EdgeScratches {
             mayBe = Classes.copy(mayBe);
         }
     }
@@ -73,9 +80,16 @@ public final class Condition {
         }
     }
 
-    /** Etches that cover more than local repairs would. */
+    /** Etches of the field that cover more than local repairs would. */
     public record Etches(Set<EtchClass> mayBe) implements Feature<EtchClass> {
         public Etches {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Etches of edges and stairs that cover more than local repairs would; none where they were not surveyed apart. */
+    public record EdgeEtches(Set<EtchClass> mayBe) implements Feature<EtchClass> {
+        public EdgeEtches {
             mayBe = Classes.copy(mayBe);
         }
     }
@@ -136,9 +150,23 @@ public final class Condition {
         }
     }
 
-    /** Salts, flaking. */
+    /** Salts. */
     public record Salts(Set<Presence> mayBe) implements Feature<Presence> {
         public Salts {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Flaking and spalling. */
+    public record Flaking(Set<Presence> mayBe) implements Feature<Presence> {
+        public Flaking {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** What the dullest zone reads at 60 degrees, as a class of finish. */
+    public record GlossRead(Set<Finish> mayBe) implements Feature<Finish> {
+        public GlossRead {
             mayBe = Classes.copy(mayBe);
         }
     }

@@ -4,6 +4,9 @@ import stoneprocess.core.term.Term;
 
 /** What the circuit carries continuously. */
 public enum SupplyClass implements Term {
+    /** Too weak for any floor machine. */
+    TOO_WEAK,
+
     /** A household outlet at 120 V. */
     LIGHT,
 

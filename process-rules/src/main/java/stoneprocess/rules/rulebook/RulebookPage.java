@@ -38,7 +38,8 @@ public final class RulebookPage {
         line("");
         line("Made from the rules' cards when the library is built; a test keeps it true. Each rule says one thing");
         line("about one topic; the topic's policy decides. Rules marked *locked* guard people or fabric and cannot be");
-        line("switched off. Practice differs between crews and regions where a rule's reason says so; a house retunes");
+        line(
+                "switched off. Where practice differs between crews and regions the rule says what others do; a house retunes");
         line("numbers and switches rules off by an overlay.");
         line("");
         grades();
@@ -87,6 +88,7 @@ public final class RulebookPage {
         line("- **" + card.id() + "** " + card.title() + "." + (card.locked() ? " *Locked.*" : ""));
         line("  " + card.because() + ".");
         line("  Source: " + source(card.source()) + ". Since " + card.since() + ".");
+        card.differs().ifPresent(others -> line("  Practice differs. " + others + "."));
         if (!card.offers().isEmpty()) {
             List<String> offers = card.offers().stream()
                     .map(offer -> phrases.of(OfferKind.valueOf(offer)))

@@ -17,11 +17,12 @@ import stoneprocess.rules.internal.classify.Facts;
 public final class Forgetting {
     private Forgetting() {}
 
-    /** Names of all answers that a survey can give: every field, and {@code damages.} with every kind of damage. */
+    /** Names of all answers that a survey can give: every field, {@code damages.} with every kind of damage, and the
+     * gloss readings. */
     public static List<String> names() {
         return Stream.concat(
                         SurveyField.all().stream().map(SurveyField::name),
-                        Stream.of(DamageKind.values()).map(Facts::damage))
+                        Stream.concat(Stream.of(DamageKind.values()).map(Facts::damage), Stream.of(Facts.READINGS)))
                 .toList();
     }
 
@@ -38,6 +39,9 @@ public final class Forgetting {
                 known.add(Facts.damage(kind));
             }
         }
+        if (!survey.readings().isEmpty()) {
+            known.add(Facts.READINGS);
+        }
         return List.copyOf(known);
     }
 
@@ -47,6 +51,9 @@ public final class Forgetting {
      * @throws InvalidInputException when no answer has that name
      */
     public static FloorSurvey without(FloorSurvey survey, String name) {
+        if (name.equals(Facts.READINGS)) {
+            return survey.toBuilder().readings(List.of()).build();
+        }
         for (DamageKind kind : DamageKind.values()) {
             if (Facts.damage(kind).equals(name)) {
                 List<Zone> zones = survey.zones().stream()

@@ -25,8 +25,10 @@ import stoneprocess.core.plan.Densifier;
 import stoneprocess.core.plan.FinishTask;
 import stoneprocess.core.plan.Handling;
 import stoneprocess.core.plan.Hazard;
+import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PolishingAgent;
+import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
@@ -119,14 +121,18 @@ public final class PlanText {
                 return status;
             }
             if (plan.get().tracks().isEmpty()) {
-                return status + " " + phrases.get("summary.nothing-is-cut");
+                boolean cleaned = recommendation
+                        .values(Topics.FIRST_CUT, Subject.OPEN_FIELD)
+                        .isEmpty();
+                return status + " " + phrases.get(cleaned ? "summary.nothing-is-cut" : "summary.no-cut-yet");
             }
-            List<Step> steps = plan.get().tracks().get(0).steps();
+            Track first = plan.get().tracks().get(0);
+            List<Step> steps = first.steps();
             String path = String.join(
                     ", ", steps.stream().map(step -> grade(step.grade())).toList());
             return status + " "
                     + String.format(
-                            phrases.get("summary.cuts"),
+                            phrases.get(first.kind() == TrackKind.OPEN_FIELD ? "summary.cuts" : "summary.field-stays"),
                             plan.get().finish().map(phrases::of).orElse(""),
                             path);
         }
@@ -197,11 +203,17 @@ public final class PlanText {
         }
 
         private String offer(CounterOffer offer) {
-            String value = offer.value()
-                    .map(key -> " " + String.format(phrases.get("offers.up-to"), value(offer.topic(), key)))
-                    .orElse("");
+            String value = offer.value().map(key -> " " + offered(offer, key)).orElse("");
             return phrases.of(offer.kind()) + value + " " + phrases.get("offers.gives-up") + " "
                     + phrases.of(offer.kind(), "gives-up");
+        }
+
+        private String offered(CounterOffer offer, String key) {
+            if (offer.kind() == OfferKind.GET_GRADES) {
+                String grades = String.join(", ", key.split(" ")).replace('-', ' ');
+                return String.format(phrases.get("offers.missing"), grades);
+            }
+            return String.format(phrases.get("offers.up-to"), value(offer.topic(), key));
         }
 
         private void questions(Detail detail) {
@@ -219,9 +231,11 @@ public final class PlanText {
         }
 
         private String question(Question question) {
-            String how = question.field().startsWith("damages.")
-                    ? phrases.get("question.how-damages")
-                    : phrases.of(SurveyField.named(question.field()).howFound());
+            String how = question.field().equals("readings")
+                    ? phrases.get("question.how-readings")
+                    : question.field().startsWith("damages.")
+                            ? phrases.get("question.how-damages")
+                            : phrases.of(SurveyField.named(question.field()).howFound());
             List<String> rules = question.rules().isEmpty() ? question.waiting() : question.rules();
             String reading = question.rules().isEmpty() ? "question.waiting" : "question.cautious";
             return phrases.get("field." + question.field()) + " " + how + " "
@@ -274,11 +288,12 @@ public final class PlanText {
 
         private void plan(Plan plan) {
             list("acceptances.heading", plan.acceptances());
-            ordered("preparation.heading", plan.preparation());
+            preparation(plan.preparation());
             list("repairs.heading", plan.repairs());
             if (plan.testArea() == TestArea.REQUIRED) {
                 page.heading(phrases.get("test-area.heading"));
                 page.item(phrases.of(plan.testArea()));
+                testCuts(plan.testCuts());
                 recommendation.survey().readings().forEach(reading -> page.item(baseline(reading)));
             }
             if (!plan.tracks().isEmpty()) {
@@ -319,12 +334,23 @@ public final class PlanText {
             }
         }
 
-        private void ordered(String heading, List<? extends Term> terms) {
-            if (!terms.isEmpty()) {
-                page.heading(phrases.get(heading));
-                for (int i = 0; i < terms.size(); i++) {
-                    page.numbered(i + 1, phrases.of(terms.get(i)));
-                }
+        private void preparation(List<Preparation> tasks) {
+            if (tasks.isEmpty()) {
+                return;
+            }
+            page.heading(phrases.get("preparation.heading"));
+            for (int i = 0; i < tasks.size(); i++) {
+                String rest = tasks.get(i)
+                        .rest()
+                        .map(span -> " " + String.format(phrases.get("preparation.wait"), units.print(span)))
+                        .orElse("");
+                page.numbered(i + 1, phrases.of(tasks.get(i).task()) + rest);
+            }
+        }
+
+        private void testCuts(List<AbrasiveGrade> grades) {
+            if (grades.size() > 1) {
+                page.item(String.format(phrases.get("test-area.cuts"), grade(grades.get(0)), grade(grades.get(1))));
             }
         }
 
@@ -398,7 +424,7 @@ public final class PlanText {
                                 phrases.get("step.litres"),
                                 units.print(step.litresPerPass().get()));
             }
-            return track == TrackKind.EDGE ? level : level + phrases.get("step.no-area");
+            return track == TrackKind.OPEN_FIELD ? level + phrases.get("step.no-area") : level;
         }
 
         private String sentence(Collection<? extends Term> terms) {
@@ -409,11 +435,18 @@ public final class PlanText {
             page.heading(phrases.get("reasons.heading"));
             for (Outcome outcome : recommendation.outcomes()) {
                 if (outcome instanceof Decision decision
-                        && outcome.subject().equals(Subject.FLOOR)
+                        && (outcome.subject().equals(Subject.FLOOR) || isWorked(outcome))
                         && TOPICS_EXPLAINED.contains(outcome.topic())) {
                     reason(decision);
                 }
             }
+        }
+
+        private boolean isWorked(Outcome outcome) {
+            return outcome.topic().equals(Topics.FIRST_CUT.id())
+                    && recommendation.plan().stream()
+                            .flatMap(plan -> plan.tracks().stream())
+                            .anyMatch(track -> outcome.subject().equals(new Subject.OfTrack(track.kind())));
         }
 
         private void reason(Decision decision) {
@@ -503,6 +536,13 @@ public final class PlanText {
                 "refusal.heading",
                 "repairs.heading",
                 "slurry.heading",
+                "preparation.wait",
+                "question.how-readings",
+                "summary.field-stays",
+                "summary.no-cut-yet",
+                "test-area.cuts",
+                "field.readings",
+                "offers.missing",
                 "step.after",
                 "step.hold",
                 "step.litres",

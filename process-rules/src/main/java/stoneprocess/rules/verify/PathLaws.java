@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Scope;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.plan.Cut;
@@ -33,9 +34,10 @@ final class PathLaws {
     private PathLaws() {}
 
     /** The grades of one track, and what there was to choose from. */
-    private record Path(Recommendation recommendation, GritSequence inUse, List<AbrasiveGrade> grades) {
+    private record Path(Recommendation recommendation, Subject track, GritSequence inUse, List<AbrasiveGrade> grades) {
         <E extends Enum<E> & Term> E decided(Topic<E> topic) {
-            return recommendation.values(topic, Subject.FLOOR).get(0);
+            Subject subject = topic.scope() == Scope.TRACK ? track : Subject.FLOOR;
+            return recommendation.values(topic, subject).get(0);
         }
     }
 
@@ -91,7 +93,7 @@ final class PathLaws {
                     List<AbrasiveGrade> grades = decision.values().stream()
                             .map(key -> recommendation.sequence().get(key, Topics.GRIT_PATH.id()))
                             .toList();
-                    Path path = new Path(recommendation, inUse, grades);
+                    Path path = new Path(recommendation, decision.subject(), inUse, grades);
                     for (String fault : faults.apply(path, new ArrayList<>())) {
                         violations.add(new Violation(
                                 law,

@@ -94,11 +94,11 @@ class OverlayTest {
     @Test
     void a_retuned_limit_changes_the_outcome_of_the_same_compiled_rules() {
         FloorSurvey floor = Floors.damaged(Floors.lipped(3.2, 50)).build();
-        assertThat(Advisor.standard().recommend(floor).values(Topics.FIRST_CUT, Subject.FLOOR))
+        assertThat(Advisor.standard().recommend(floor).values(Topics.FIRST_CUT, Subject.OPEN_FIELD))
                 .containsExactly(Cut.HEAVY_GRIND);
 
         Recommendation house = advisor(Rulebase.with(lippage(4))).recommend(floor);
-        assertThat(house.values(Topics.FIRST_CUT, Subject.FLOOR)).containsExactly(Cut.GRIND);
+        assertThat(house.values(Topics.FIRST_CUT, Subject.OPEN_FIELD)).containsExactly(Cut.GRIND);
         assertThat(house.parameters().retuned())
                 .containsOnlyKeys("lippage.high")
                 .containsEntry("lippage.high", Length.of(4, Unit.MILLIMETRE));

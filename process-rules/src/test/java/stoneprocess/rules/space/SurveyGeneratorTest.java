@@ -105,7 +105,7 @@ class SurveyGeneratorTest {
         draws(NEARLY_ALL).forEach(survey -> {
             Recommendation recommendation = advisor.recommend(survey);
             statuses.merge(recommendation.status(), 1, Integer::sum);
-            cuts.addAll(recommendation.values(Topics.FIRST_CUT, Subject.FLOOR));
+            cuts.addAll(recommendation.values(Topics.FIRST_CUT, Subject.OPEN_FIELD));
             ends.addAll(recommendation.values(Topics.LAST_GRIT, Subject.FLOOR));
             reasons(recommendation).map(Reason::rule).forEach(rules::add);
         });

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
@@ -17,6 +18,7 @@ import stoneprocess.core.plan.Densifier;
 import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PolishingAgent;
+import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
@@ -118,12 +120,15 @@ public final class Assembler {
     private Plan plan() {
         boolean cuts = run.cutsPlanned();
         return new Plan(
-                situation.values(Topics.PREPARATION),
+                situation.values(Topics.PREPARATION).stream()
+                        .map(task -> new Preparation(task, Figures.rest(task, situation.parameters())))
+                        .toList(),
                 situation.values(Topics.ACCEPTANCES),
                 first(Topics.TEST_AREA, TestArea.NOT_NEEDED),
+                grades(Topics.TEST_CUTS, Subject.FLOOR),
                 situation.values(Topics.REPAIRS),
                 cuts ? situation.values(Topics.FINISH).stream().findFirst() : Optional.empty(),
-                cuts ? List.of(track(TrackKind.OPEN_FIELD), track(TrackKind.EDGE)) : List.of(),
+                tracks(),
                 situation.values(Topics.SLURRY),
                 first(Topics.POLISHING_AGENT, PolishingAgent.NONE),
                 first(Topics.DENSIFIER, Densifier.NONE),
@@ -136,13 +141,23 @@ public final class Assembler {
         return situation.values(topic).stream().findFirst().orElse(otherwise);
     }
 
-    private Track track(TrackKind kind) {
-        List<String> path = situation.decision(Topics.GRIT_PATH, new Subject.OfTrack(kind)).stream()
+    private List<AbrasiveGrade> grades(Topic<?> topic, Subject subject) {
+        return situation.decision(topic, subject).stream()
                 .flatMap(decision -> decision.values().stream())
+                .map(key -> situation.sequence().get(key, topic.id()))
                 .toList();
+    }
+
+    private List<Track> tracks() {
+        return Stream.of(TrackKind.values())
+                .map(this::track)
+                .filter(track -> !track.steps().isEmpty())
+                .toList();
+    }
+
+    private Track track(TrackKind kind) {
         List<Step> steps = new ArrayList<>();
-        for (String key : path) {
-            AbrasiveGrade grade = situation.sequence().get(key, Topics.GRIT_PATH.id());
+        for (AbrasiveGrade grade : grades(Topics.GRIT_PATH, new Subject.OfTrack(kind))) {
             steps.add(step(kind, grade, steps.isEmpty()));
         }
         return new Track(kind, steps);

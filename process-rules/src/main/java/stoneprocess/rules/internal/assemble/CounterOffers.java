@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.CounterOffer;
+import stoneprocess.core.plan.Cut;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.term.Term;
 import stoneprocess.rules.decide.Topics;
@@ -39,7 +40,7 @@ final class CounterOffers {
         List<CounterOffer> offers = new ArrayList<>();
         released.forEach((kind, ids) -> {
             boolean named = kind == OfferKind.LOWER_FINISH || kind == OfferKind.KEEP_THE_MARKS;
-            Optional<String> value = named ? reachable : Optional.empty();
+            Optional<String> value = named ? reachable : lacking(kind, impasse);
             // Without a value that the vetoes leave, a lower finish or softened marks are not on offer.
             if (!named || value.isPresent()) {
                 offers.add(new CounterOffer(
@@ -48,6 +49,12 @@ final class CounterOffers {
         });
         offers.add(new CounterOffer(OfferKind.LEAVE_IT, impasse.topic(), Optional.empty(), List.of()));
         return offers;
+    }
+
+    private static Optional<String> lacking(OfferKind kind, Impasse impasse) {
+        return kind == OfferKind.GET_GRADES && !impasse.lacking().isEmpty()
+                ? Optional.of(String.join(" ", impasse.lacking()))
+                : Optional.empty();
     }
 
     /** Ways out of a refusal. */
@@ -93,6 +100,7 @@ final class CounterOffers {
         Set<String> excluded = new LinkedHashSet<>();
         impasse.vetoes().forEach(veto -> excluded.addAll(veto.values()));
         return Topics.named(impasse.topic()).domain().stream()
+                .filter(value -> value != Cut.NONE)
                 .map(Term::key)
                 .filter(value -> !excluded.contains(value))
                 .reduce((first, second) -> second);

@@ -58,6 +58,7 @@ final class Questions {
         for (DamageKind kind : DamageKind.values()) {
             drafts.put(Facts.damage(kind), new Draft());
         }
+        drafts.put(Facts.READINGS, new Draft());
     }
 
     static List<Question> of(Run run, List<LoadedRule> rules) {
@@ -106,7 +107,7 @@ final class Questions {
         Optional<DamageKind> damage = Stream.of(DamageKind.values())
                 .filter(kind -> Facts.damage(kind).equals(field))
                 .findFirst();
-        if (damage.isPresent()) {
+        if (damage.isPresent() || field.equals(Facts.READINGS)) {
             return run.facts().stream()
                     .filter(fact -> fact instanceof Feature<?> feature
                             && feature.mayBe().size() > 1)

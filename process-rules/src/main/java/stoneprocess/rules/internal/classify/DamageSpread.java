@@ -3,6 +3,7 @@ package stoneprocess.rules.internal.classify;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -13,24 +14,40 @@ import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Zone;
+import stoneprocess.core.survey.ZoneKind;
 
 /**
- * Weighs one kind of damage over the zones. The worst class that reaches the share of a local repair governs the floor;
- * what is worse and rarer is local. What nobody looked at may be anything, so the answer is computed twice: as mild and
+ * Weighs one kind of damage over the zones of the floor, of its field or of its edges. The worst class that reaches the
+ * share of a local repair governs; what is worse and rarer is local. What nobody looked at may be anything, so the answer is computed twice: as mild and
  * as bad as the survey allows.
  */
 final class DamageSpread {
     /** Percent that counts as more than nothing and as less than any share that a survey can state. */
     private static final double TRACE = 1e-6;
 
+    /** Percent of the floor under which a part does not exist; shares are stated to a hundredth. */
+    private static final double SHARE_OF_NOTHING = 0.01;
+
+    private enum Part {
+        WHOLE,
+        FIELD,
+        EDGES;
+
+        boolean holds(Zone zone) {
+            return this == WHOLE || handWorked(zone) == (this == EDGES);
+        }
+    }
+
     private final FloorSurvey survey;
+    private final Part part;
     private final DamageKind kind;
     private final Parameters parameters;
     private final double threshold;
     private final int worst;
 
-    DamageSpread(FloorSurvey survey, DamageKind kind, Parameters parameters) {
+    private DamageSpread(FloorSurvey survey, DamageKind kind, Parameters parameters, Part part) {
         this.survey = survey;
+        this.part = part;
         this.kind = kind;
         this.parameters = parameters;
         this.threshold =
@@ -38,7 +55,37 @@ final class DamageSpread {
         this.worst = kind.terms().size() - 1;
     }
 
-    /** Classes that may govern the floor. */
+    /** The whole floor. */
+    static DamageSpread of(FloorSurvey survey, DamageKind kind, Parameters parameters) {
+        return new DamageSpread(survey, kind, parameters, Part.WHOLE);
+    }
+
+    /** What a floor machine reaches: all but edges and stairs. A floor of nothing else counts as a whole. */
+    static DamageSpread ofField(FloorSurvey survey, DamageKind kind, Parameters parameters) {
+        boolean nothingElse = shareOfHandWork(survey) > 100 - SHARE_OF_NOTHING;
+        return new DamageSpread(survey, kind, parameters, nothingElse ? Part.WHOLE : Part.FIELD);
+    }
+
+    /** Edges and stairs, where they were surveyed as zones of their own and are not the whole floor. */
+    static Optional<DamageSpread> ofEdges(FloorSurvey survey, DamageKind kind, Parameters parameters) {
+        double share = shareOfHandWork(survey);
+        return share > SHARE_OF_NOTHING && share <= 100 - SHARE_OF_NOTHING
+                ? Optional.of(new DamageSpread(survey, kind, parameters, Part.EDGES))
+                : Optional.empty();
+    }
+
+    private static double shareOfHandWork(FloorSurvey survey) {
+        return survey.zones().stream()
+                .filter(DamageSpread::handWorked)
+                .mapToDouble(zone -> zone.share().percent())
+                .sum();
+    }
+
+    private static boolean handWorked(Zone zone) {
+        return zone.kind() == ZoneKind.EDGE || zone.kind() == ZoneKind.STAIR;
+    }
+
+    /** Classes that may govern. */
     <E extends Enum<E>> Set<E> governing(Class<E> classes) {
         return between(classes, governing(shares(false)), governing(shares(true)));
     }
@@ -71,7 +118,7 @@ final class DamageSpread {
         if (severity != governing(shares(true))) {
             return Optional.empty();
         }
-        return survey.zones().stream()
+        return zones().stream()
                 .map(zone -> zone.damages().get(kind))
                 .filter(Objects::nonNull)
                 .filter(damage -> damage.severity(parameters) == severity)
@@ -84,12 +131,18 @@ final class DamageSpread {
         return EnumSet.range(constants[low], constants[high]);
     }
 
-    /** Share of the floor, in percent, that has each class; unknown read as none or as the worst everywhere. */
+    private List<Zone> zones() {
+        return survey.zones().stream().filter(part::holds).toList();
+    }
+
+    /** Share of the part, in percent, that has each class; unknown read as none or as the worst everywhere. */
     private double[] shares(boolean unknownIsBad) {
         double[] shares = new double[worst + 1];
         double surveyed = 0;
-        for (Zone zone : survey.zones()) {
-            double zoneShare = zone.share().percent();
+        double whole =
+                part == Part.WHOLE ? 100 : part == Part.EDGES ? shareOfHandWork(survey) : 100 - shareOfHandWork(survey);
+        for (Zone zone : zones()) {
+            double zoneShare = zone.share().percent() * 100 / whole;
             surveyed += zoneShare;
             Damage damage = zone.damages().get(kind);
             if (damage == null) {
@@ -97,11 +150,11 @@ final class DamageSpread {
                 continue;
             }
             int severity = damage.severity(parameters);
-            double part = damage.share().map(Share::percent).orElse(unknownIsBad ? 100.0 : TRACE);
-            shares[severity] += severity == 0 ? zoneShare : zoneShare * part / 100;
+            double affected = damage.share().map(Share::percent).orElse(unknownIsBad ? 100.0 : TRACE);
+            shares[severity] += severity == 0 ? zoneShare : zoneShare * affected / 100;
         }
         double rest = 100 - surveyed;
-        if (rest > 0.01) {
+        if (part != Part.EDGES && rest > SHARE_OF_NOTHING) {
             shares[unknownIsBad ? worst : 0] += rest;
         }
         return shares;

@@ -1,6 +1,7 @@
 package stoneprocess.rules.internal.classify;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.MatchedFact;
@@ -17,12 +19,14 @@ import stoneprocess.core.decision.Stage;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.parameter.Scale;
 import stoneprocess.core.plan.Cut;
 import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Share;
@@ -51,6 +55,7 @@ import stoneprocess.core.survey.Extractor;
 import stoneprocess.core.survey.Face;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.HazardousLayer;
 import stoneprocess.core.survey.Heated;
@@ -72,6 +77,7 @@ import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.StoneColour;
 import stoneprocess.core.survey.StoneMix;
 import stoneprocess.core.survey.Structure;
+import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Traffic;
 import stoneprocess.core.survey.TreatedAgo;
@@ -108,6 +114,9 @@ import stoneprocess.rules.feature.Wishes;
  * one fact in every run.
  */
 public final class Facts {
+    /** The name by which questions refer to the gloss readings. */
+    public static final String READINGS = "readings";
+
     private static final Map<Class<?>, FactType<?>> TABLE = new LinkedHashMap<>();
     private static final Map<Class<?>, List<Object>> SPACES = new ConcurrentHashMap<>();
 
@@ -123,7 +132,13 @@ public final class Facts {
                 true));
         choice(StoneFacts.AcidTest.class, AcidDrop.class, StoneFacts.AcidTest::new, SurveyField.ACID_DROP);
         choice(StoneFacts.ScriberMark.class, ScriberTest.class, StoneFacts.ScriberMark::new, SurveyField.SCRIBER);
-        choice(StoneFacts.WaterTest.class, WaterDrop.class, StoneFacts.WaterTest::new, SurveyField.WATER_DROP);
+        survey(
+                StoneFacts.WaterTest.class,
+                WaterDrop.class,
+                StoneFacts.WaterTest::new,
+                Facts::waterDrop,
+                SurveyField.WATER_DROP.name(),
+                SurveyField.COATING.name());
         choice(StoneFacts.SolventTest.class, SolventRag.class, StoneFacts.SolventTest::new, SurveyField.SOLVENT_RAG);
         choice(
                 StoneFacts.LaboratorySays.class,
@@ -167,13 +182,21 @@ public final class Facts {
                 Condition.Scratches.class,
                 ScratchClass.class,
                 Condition.Scratches::new,
-                situation -> spread(situation, DamageKind.SCRATCHES).governing(ScratchClass.class),
+                situation -> field(situation, DamageKind.SCRATCHES).governing(ScratchClass.class),
+                damage(DamageKind.SCRATCHES));
+        survey(
+                Condition.EdgeScratches.class,
+                ScratchClass.class,
+                Condition.EdgeScratches::new,
+                situation -> edges(situation, DamageKind.SCRATCHES)
+                        .map(edges -> edges.governing(ScratchClass.class))
+                        .orElse(EnumSet.of(ScratchClass.NONE)),
                 damage(DamageKind.SCRATCHES));
         survey(
                 Condition.LocalScratches.class,
                 ScratchClass.class,
                 Condition.LocalScratches::new,
-                situation -> spread(situation, DamageKind.SCRATCHES).local(ScratchClass.class),
+                situation -> local(situation, DamageKind.SCRATCHES, ScratchClass.class),
                 damage(DamageKind.SCRATCHES));
         survey(
                 Condition.Wear.class,
@@ -185,13 +208,21 @@ public final class Facts {
                 Condition.Etches.class,
                 EtchClass.class,
                 Condition.Etches::new,
-                situation -> spread(situation, DamageKind.ETCHES).governing(EtchClass.class),
+                situation -> field(situation, DamageKind.ETCHES).governing(EtchClass.class),
+                damage(DamageKind.ETCHES));
+        survey(
+                Condition.EdgeEtches.class,
+                EtchClass.class,
+                Condition.EdgeEtches::new,
+                situation -> edges(situation, DamageKind.ETCHES)
+                        .map(edges -> edges.governing(EtchClass.class))
+                        .orElse(EnumSet.of(EtchClass.NONE)),
                 damage(DamageKind.ETCHES));
         survey(
                 Condition.LocalEtches.class,
                 EtchClass.class,
                 Condition.LocalEtches::new,
-                situation -> spread(situation, DamageKind.ETCHES).local(EtchClass.class),
+                situation -> local(situation, DamageKind.ETCHES, EtchClass.class),
                 damage(DamageKind.ETCHES));
         survey(
                 Condition.Lippage.class,
@@ -241,6 +272,13 @@ public final class Facts {
                 Condition.Salts::new,
                 situation -> spread(situation, DamageKind.SALTS).anywhere(Presence.class),
                 damage(DamageKind.SALTS));
+        survey(
+                Condition.Flaking.class,
+                Presence.class,
+                Condition.Flaking::new,
+                situation -> spread(situation, DamageKind.FLAKING).anywhere(Presence.class),
+                damage(DamageKind.FLAKING));
+        survey(Condition.GlossRead.class, Finish.class, Condition.GlossRead::new, Facts::glossRead, READINGS);
         survey(
                 Site.FloorSize.class,
                 SizeClass.class,
@@ -312,7 +350,10 @@ public final class Facts {
                         SurveyField.STONE_NAME.name(),
                         SurveyField.IDENTIFIED_BY.name(),
                         SurveyField.ACID_DROP.name(),
-                        SurveyField.SCRIBER.name()),
+                        SurveyField.SCRIBER.name(),
+                        SurveyField.COATING.name(),
+                        SurveyField.SOLVENT_RAG.name(),
+                        SurveyField.LAST_TREATMENT.name()),
                 List.of(Topics.STONE),
                 false));
         trait(StoneTraits.AcidResponse.class, AcidReaction.class, StoneTraits.AcidResponse::new, Traits::acid);
@@ -360,7 +401,15 @@ public final class Facts {
                 List.of(),
                 List.of(Topics.BONDS),
                 false));
-        decided(Decided.StartCut.class, Cut.class, Decided.StartCut::new, Topics.FIRST_CUT);
+        add(new FactType<>(
+                Decided.StartCut.class,
+                Cut.class,
+                Decided.StartCut::new,
+                Facts::coarsestCut,
+                Optional.of(Stage.FIRST_CUT),
+                List.of(),
+                List.of(Topics.FIRST_CUT),
+                false));
         decided(Decided.Sealing.class, Sealer.class, Decided.Sealing::new, Topics.SEALER);
     }
 
@@ -446,7 +495,7 @@ public final class Facts {
                 space.add(new Equipment.MachineOnHand(machine, EnumSet.allOf(Presence.class)));
             }
         } else if (type == Step.class) {
-            for (TrackKind track : List.of(TrackKind.OPEN_FIELD, TrackKind.EDGE)) {
+            for (TrackKind track : TrackKind.values()) {
                 for (Bond bond : Bond.values()) {
                     for (GritClass grit : GritClass.values()) {
                         for (StepOrder order : StepOrder.values()) {
@@ -587,6 +636,14 @@ public final class Facts {
                 : EnumSet.allOf(MetalBondUse.class);
     }
 
+    private static Set<Cut> coarsestCut(Situation situation) {
+        return Stream.of(Subject.OPEN_FIELD, Subject.EDGE, Subject.LOCAL_REPAIR)
+                .flatMap(track -> situation.values(Topics.FIRST_CUT, track).stream())
+                .max(Comparator.naturalOrder())
+                .<Set<Cut>>map(EnumSet::of)
+                .orElseGet(() -> EnumSet.allOf(Cut.class));
+    }
+
     private static Set<Family> families(Situation situation) {
         return situation.decided(Topics.STONE, Family.class);
     }
@@ -622,12 +679,24 @@ public final class Facts {
         return EnumSet.of(named ? Identification.NAME_ONLY : Identification.NOTHING);
     }
 
-    /** A face that does not fizz tells something only when nothing lies on it. */
+    /** A face that does not fizz tells something only when nothing lies on it and no layer was grown into it. */
     private static boolean acidTells(FloorSurvey survey) {
         Optional<AcidDrop> drop = survey.answer(SurveyField.ACID_DROP).value();
         boolean bare = survey.answer(SurveyField.COATING).value().equals(Optional.of(Coating.NONE))
                 && survey.answer(SurveyField.SOLVENT_RAG).value().equals(Optional.of(SolventRag.CLEAN));
-        return drop.isPresent() && (drop.get() != AcidDrop.NO_REACTION || bare);
+        boolean crystallised = survey.answer(SurveyField.LAST_TREATMENT)
+                .value()
+                .map(LastTreatment.CRYSTALLISER::equals)
+                .orElse(true);
+        return drop.isPresent() && (drop.get() != AcidDrop.NO_REACTION || bare && !crystallised);
+    }
+
+    /** A drop that does not darken the face tells something only when nothing keeps it out. */
+    private static Set<WaterDrop> waterDrop(Situation situation) {
+        Set<WaterDrop> seen = situation.answer(SurveyField.WATER_DROP, WaterDrop.class);
+        boolean keptOut =
+                !situation.survey().answer(SurveyField.COATING).value().equals(Optional.of(Coating.NONE));
+        return keptOut && seen.contains(WaterDrop.NOT_DARKENED) ? EnumSet.allOf(WaterDrop.class) : seen;
     }
 
     private static Set<BudgetClass> budget(Situation situation) {
@@ -729,6 +798,45 @@ public final class Facts {
     }
 
     private static DamageSpread spread(Situation situation, DamageKind kind) {
-        return new DamageSpread(situation.survey(), kind, situation.parameters());
+        return DamageSpread.of(situation.survey(), kind, situation.parameters());
+    }
+
+    private static DamageSpread field(Situation situation, DamageKind kind) {
+        return DamageSpread.ofField(situation.survey(), kind, situation.parameters());
+    }
+
+    private static Optional<DamageSpread> edges(Situation situation, DamageKind kind) {
+        return DamageSpread.ofEdges(situation.survey(), kind, situation.parameters());
+    }
+
+    /** The worse of what is rare in the field and of what is rare along the edges. */
+    private static <E extends Enum<E>> Set<E> local(Situation situation, DamageKind kind, Class<E> classes) {
+        Set<E> field = field(situation, kind).local(classes);
+        Optional<DamageSpread> edges = edges(situation, kind);
+        if (edges.isEmpty()) {
+            return field;
+        }
+        EnumSet<E> worse = EnumSet.noneOf(classes);
+        for (E there : edges.get().local(classes)) {
+            for (E here : field) {
+                worse.add(here.compareTo(there) > 0 ? here : there);
+            }
+        }
+        return worse;
+    }
+
+    /** The class of the dullest zone, by the mean of its readings at 60 degrees on clean, dry stone. */
+    private static Set<Finish> glossRead(Situation situation) {
+        return situation.survey().readings().stream()
+                .filter(reading -> reading.geometry() == Geometry.DEG_60 && reading.state() == SurfaceState.CLEAN_DRY)
+                .collect(Collectors.groupingBy(
+                        GlossReading::zone,
+                        Collectors.averagingDouble(reading -> reading.gloss().gloss())))
+                .values()
+                .stream()
+                .min(Comparator.naturalOrder())
+                .<Set<Finish>>map(dullest -> EnumSet.of(
+                        Scale.of("finish", Finish.class, situation.parameters()).classify(new Gloss(dullest))))
+                .orElseGet(() -> EnumSet.allOf(Finish.class));
     }
 }

@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.drools.base.util.Drools;
 import org.drools.model.Model;
@@ -104,6 +105,7 @@ public final class ShippedRules {
                 meta.containsKey("offers")
                         ? Arrays.asList(text(rule, meta, "offers").split(" "))
                         : List.of(),
+                meta.containsKey("differs") ? Optional.of(text(rule, meta, "differs")) : Optional.empty(),
                 group,
                 topic);
         return new LoadedRule(card, FactPattern.of(card.id(), rule.getView().getSubConditions()), rule);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
@@ -16,10 +17,12 @@ import stoneprocess.core.decision.Stage;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.plan.Cut;
 import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.plan.WaterLevel;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.decide.Computed;
 import stoneprocess.rules.decide.FewestChanges;
 import stoneprocess.rules.decide.Figures;
@@ -38,7 +41,7 @@ import stoneprocess.rules.internal.engine.Firing;
 public final class Runner {
     private static final Set<Stage> CUTTING =
             EnumSet.of(Stage.FIRST_CUT, Stage.SEQUENCE, Stage.EQUIPMENT, Stage.WATER_AND_PASSES);
-    private static final List<TrackKind> TRACKS = List.of(TrackKind.OPEN_FIELD, TrackKind.EDGE);
+    private static final List<TrackKind> TRACKS = List.of(TrackKind.values());
 
     private final Engine engine;
     private final Situation situation;
@@ -130,35 +133,83 @@ public final class Runner {
     }
 
     private void closeValues(Topic<? extends Term> topic, List<Said> said) {
-        List<Subject> subjects = topic.scope() == Scope.STEP ? stepSubjects() : List.of(Subject.FLOOR);
-        for (Subject subject : subjects) {
-            List<Said> here = said.stream()
-                    .filter(one -> one.contribution().subject().equals(subject))
-                    .toList();
+        for (Subject subject : subjects(topic.scope())) {
+            List<Said> here =
+                    said.stream().filter(one -> concerns(one, subject)).toList();
             settle(ValuePolicies.close(topic, subject, here));
         }
+    }
+
+    private List<Subject> subjects(Scope scope) {
+        return switch (scope) {
+            case FLOOR -> List.of(Subject.FLOOR);
+            case TRACK ->
+                TRACKS.stream()
+                        .map(track -> (Subject) new Subject.OfTrack(track))
+                        .toList();
+            case STEP -> stepSubjects();
+        };
+    }
+
+    /**
+     * What is said about the floor counts for its field and its edges. Places repaired by themselves have demands of
+     * their own; what is excluded on the floor is excluded there too.
+     */
+    private static boolean concerns(Said said, Subject subject) {
+        Subject about = said.contribution().subject();
+        if (about.equals(subject)) {
+            return true;
+        }
+        boolean aboutAllTracks = about.equals(Subject.FLOOR) && subject instanceof Subject.OfTrack;
+        return aboutAllTracks
+                && (!subject.equals(Subject.LOCAL_REPAIR) || said.contribution().kind() == ContributionKind.VETO);
     }
 
     private void closePaths() {
         if (blocked()) {
             return;
         }
-        Optional<GritPath> path = situation
-                .inUse()
-                .map(grades -> new GritPath(
-                        grades,
-                        situation.sequence(),
-                        Set.copyOf(situation.values(Topics.BONDS)),
-                        situation.values(Topics.STEP_RULE).get(0),
-                        situation.values(Topics.TRANSITION).get(0),
-                        situation.parameters()));
+        Optional<GritPath> path = situation.inUse().map(this::pathOver);
+        GritPath whole = pathOver(situation.sequence());
         for (TrackKind track : TRACKS) {
-            settle(Computed.gritPath(
-                    new Subject.OfTrack(track),
-                    path,
-                    situation.values(Topics.FIRST_CUT).get(0),
-                    situation.values(Topics.LAST_GRIT).get(0)));
+            if (worked(track)) {
+                settle(Computed.gritPath(
+                        new Subject.OfTrack(track),
+                        path,
+                        whole,
+                        cut(track),
+                        situation.values(Topics.LAST_GRIT).get(0)));
+            }
         }
+    }
+
+    private Cut cut(TrackKind track) {
+        return situation.values(Topics.FIRST_CUT, new Subject.OfTrack(track)).get(0);
+    }
+
+    /** A local repair that the field's own first cut clears is none. */
+    private boolean worked(TrackKind track) {
+        boolean cleared = track == TrackKind.LOCAL_REPAIR && cut(track).compareTo(cut(TrackKind.OPEN_FIELD)) <= 0;
+        return cut(track) != Cut.NONE && !cleared;
+    }
+
+    /** The open field tells what the test area is cut with; without it the edges, then the repairs. */
+    private void closeTestCuts() {
+        TRACKS.stream()
+                .map(track -> situation.decision(Topics.GRIT_PATH, new Subject.OfTrack(track)))
+                .flatMap(Optional::stream)
+                .findFirst()
+                .ifPresent(path -> settle(Computed.testCuts(path)));
+    }
+
+    private GritPath pathOver(GritSequence grades) {
+        return new GritPath(
+                grades,
+                situation.sequence(),
+                Set.copyOf(situation.values(Topics.BONDS)),
+                situation.values(Topics.STEP_RULE).get(0),
+                situation.values(Topics.TRANSITION).get(0),
+                situation.parameters());
     }
 
     private void closeTracks(Topic<? extends Term> topic, List<Said> said) {
@@ -172,6 +223,10 @@ public final class Runner {
     }
 
     private void closeFigures(Topic<? extends Term> topic) {
+        if (topic == Topics.TEST_CUTS) {
+            closeTestCuts();
+            return;
+        }
         steps.forEach((track, members) -> {
             for (int i = 0; i < members.size(); i++) {
                 Subject subject = members.get(i).subject();

@@ -160,7 +160,7 @@ class DamageSpreadTest {
 
     private static DamageSpread spread(DamageKind kind, Zone... zones) {
         FloorSurvey survey = FloorSurvey.builder("spread").zones(List.of(zones)).build();
-        return new DamageSpread(survey, kind, Parameters.standard());
+        return DamageSpread.of(survey, kind, Parameters.standard());
     }
 
     private static Zone clean(String name, double share) {
