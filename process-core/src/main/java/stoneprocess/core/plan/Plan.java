@@ -45,4 +45,9 @@ public record Plan(
         finishTasks = List.copyOf(finishTasks);
         upkeep = List.copyOf(upkeep);
     }
+
+    /** The tasks before the first cut, in their order. */
+    public List<Task> tasks() {
+        return preparation.stream().map(Preparation::task).toList();
+    }
 }

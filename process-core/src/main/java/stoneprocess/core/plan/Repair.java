@@ -13,9 +13,6 @@ public enum Repair implements Term {
     /** Cut the few rough or pitted etches by hand through all grades. */
     DEEP_ETCHES,
 
-    /** Cut fills flush by hand. */
-    FILLS,
-
     /** Lift and relay, or ease by hand, the few edges that stand proud. */
     LOCAL_LIPPAGE
 }

@@ -10,6 +10,9 @@ public enum Status implements Term {
     PROVISIONAL,
     /** No work that cuts; the refusals name the cause. */
     REFUSED,
+    /** No plan yet: it hinges on facts that nobody knows; the questions name them. */
+    UNDECIDED,
+
     /** What is wanted and what the floor allows do not meet; there are counter-offers. */
     IMPASSE
 }

@@ -26,6 +26,7 @@ import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.PickUp;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PolishingAgent;
+import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Repair;
@@ -46,6 +47,8 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.survey.AcidDrop;
 import stoneprocess.core.survey.Damage;
@@ -135,9 +138,16 @@ final class Examples {
                 PickUp.WET_VACUUM,
                 List.of());
         Plan plan = new Plan(
-                List.of(Task.MASK, Task.LET_DRY),
+                List.of(
+                        new Preparation(Task.MASK, Optional.empty()),
+                        new Preparation(
+                                Task.REGROUT,
+                                Optional.of(Range.of(TimeSpan.of(24, Unit.HOUR), TimeSpan.of(72, Unit.HOUR))))),
                 List.of(Acceptance.LEAVING_IT_IS_AN_OPTION),
                 TestArea.REQUIRED,
+                List.of(
+                        GritSequence.standard().get("resin-800", ""),
+                        GritSequence.standard().get("resin-400", "")),
                 List.of(Repair.LOCAL_ETCHES),
                 Optional.of(Finish.SATIN),
                 List.of(new Track(TrackKind.OPEN_FIELD, List.of(step)), new Track(TrackKind.EDGE, List.of(edge))),
@@ -184,7 +194,8 @@ final class Examples {
                 Subject.FLOOR,
                 List.of(reason(ContributionKind.NEED)),
                 List.of(reason(ContributionKind.VETO)),
-                true);
+                true,
+                List.of("resin-400"));
         return new Recommendation(
                 Status.IMPASSE,
                 Optional.empty(),

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,7 +17,7 @@ class CardTest {
 
     private static Card card(
             String id, String title, String because, String since, String chapter, String topic, List<String> offers) {
-        return new Card(id, title, because, SOURCE, since, false, offers, chapter, topic);
+        return new Card(id, title, because, SOURCE, since, false, offers, Optional.empty(), chapter, topic);
     }
 
     @Test

@@ -32,9 +32,16 @@ public final class Decided {
         }
     }
 
-    /** The first cut. */
+    /** The coarsest first cut of all tracks. */
     public record StartCut(Set<Cut> mayBe) implements Feature<Cut> {
         public StartCut {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** What local repairs do to the marks. */
+    public record LocalMarks(Set<RepairResult> mayBe) implements Feature<RepairResult> {
+        public LocalMarks {
             mayBe = Classes.copy(mayBe);
         }
     }

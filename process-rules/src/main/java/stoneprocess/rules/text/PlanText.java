@@ -113,9 +113,7 @@ public final class PlanText {
         }
 
         private String summary() {
-            boolean hinges = recommendation.status() == Status.IMPASSE
-                    && blocking().stream().allMatch(Impasse::untilKnown);
-            String status = hinges ? phrases.get("summary.hinges") : phrases.of(recommendation.status());
+            String status = phrases.of(recommendation.status());
             Optional<Plan> plan = recommendation.plan();
             if (plan.isEmpty()) {
                 return status;
@@ -148,7 +146,7 @@ public final class PlanText {
 
         /** Why a plan waits or cuts nothing; what rests on an unknown fact is told by the questions. */
         private void verdict() {
-            boolean waits = recommendation.status() == Status.PROVISIONAL || recommendation.status() == Status.IMPASSE;
+            boolean waits = recommendation.status() != Status.PLANNED && recommendation.status() != Status.REFUSED;
             boolean nothingCut = recommendation.status() == Status.PLANNED
                     && recommendation.plan().orElseThrow().tracks().isEmpty();
             List<String> certain = recommendation.decision(Topics.VERDICT, Subject.FLOOR).stream()
@@ -164,7 +162,7 @@ public final class PlanText {
         }
 
         private void impasses() {
-            if (recommendation.status() != Status.IMPASSE) {
+            if (recommendation.status() != Status.IMPASSE && recommendation.status() != Status.UNDECIDED) {
                 return;
             }
             for (Impasse impasse : blocking()) {
@@ -552,7 +550,6 @@ public final class PlanText {
                 "step.water",
                 "step.work",
                 "summary.cuts",
-                "summary.hinges",
                 "summary.nothing-is-cut",
                 "test-area.baseline",
                 "test-area.heading",

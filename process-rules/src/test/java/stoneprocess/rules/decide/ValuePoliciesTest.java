@@ -114,11 +114,11 @@ class ValuePoliciesTest {
         Decision decision = decision(
                 Topics.PREPARATION,
                 List.of(
-                        certain("A", Topics.PREPARATION.need(Task.WAIT_CURE, Task.FILL_CRACKS)),
+                        certain("A", Topics.PREPARATION.need(Task.REGROUT, Task.FILL_CRACKS)),
                         certain("B", Topics.PREPARATION.need(Task.MASK)),
                         certain("V", Topics.PREPARATION.veto(Task.MASK))));
 
-        assertThat(decision.values()).containsExactly(Task.FILL_CRACKS.key(), Task.WAIT_CURE.key());
+        assertThat(decision.values()).containsExactly(Task.FILL_CRACKS.key(), Task.REGROUT.key());
         assertThat(rules(decision.won())).containsExactly("A", "V");
         assertThat(rules(decision.vetoed())).containsExactly("B");
     }

@@ -70,7 +70,7 @@ public final class Assembler {
                         .toList()
                 : List.of();
         Verdict verdict = situation.values(Topics.VERDICT).get(0);
-        Status status = status(verdict, !blocking.isEmpty());
+        Status status = status(verdict, blocking);
         boolean planned = status == Status.PLANNED || status == Status.PROVISIONAL;
         return new Recommendation(
                 status,
@@ -86,12 +86,12 @@ public final class Assembler {
                 stamp);
     }
 
-    private static Status status(Verdict verdict, boolean blocked) {
+    private static Status status(Verdict verdict, List<Impasse> blocking) {
         if (verdict == Verdict.REFUSE) {
             return Status.REFUSED;
         }
-        if (blocked) {
-            return Status.IMPASSE;
+        if (!blocking.isEmpty()) {
+            return blocking.stream().allMatch(Impasse::untilKnown) ? Status.UNDECIDED : Status.IMPASSE;
         }
         return verdict == Verdict.HOLD ? Status.PROVISIONAL : Status.PLANNED;
     }

@@ -10,6 +10,8 @@ import stoneprocess.core.decision.Stage;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.term.Term;
 import stoneprocess.rules.feature.Feature;
+import stoneprocess.rules.feature.Identification;
+import stoneprocess.rules.feature.StoneTraits;
 
 /**
  * One line of the table of facts.
@@ -48,6 +50,10 @@ record FactType<E extends Enum<E> & Term>(
     }
 
     boolean known(Feature<?> fact) {
+        if (fact instanceof StoneTraits.Identified identified) {
+            // That a test is missing is itself something that nobody knows yet.
+            return identified.known() == Identification.TWO_TESTS;
+        }
         int possible = fact.mayBe().size();
         return possible == 1 || severalAreKnown && possible < classes.getEnumConstants().length;
     }

@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.ContributionKind;
+import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Stage;
@@ -99,6 +100,7 @@ import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.feature.FinishGap;
 import stoneprocess.rules.feature.GritClass;
 import stoneprocess.rules.feature.Identification;
+import stoneprocess.rules.feature.RepairResult;
 import stoneprocess.rules.feature.Site;
 import stoneprocess.rules.feature.SizeClass;
 import stoneprocess.rules.feature.Step;
@@ -358,7 +360,15 @@ public final class Facts {
                 false));
         trait(StoneTraits.AcidResponse.class, AcidReaction.class, StoneTraits.AcidResponse::new, Traits::acid);
         trait(StoneTraits.CuttingHardness.class, Hardness.class, StoneTraits.CuttingHardness::new, Traits::hardness);
-        trait(StoneTraits.HighestFinish.class, FinishReach.class, StoneTraits.HighestFinish::new, Traits::finish);
+        add(new FactType<>(
+                StoneTraits.HighestFinish.class,
+                FinishReach.class,
+                StoneTraits.HighestFinish::new,
+                Facts::finishReach,
+                Optional.of(Stage.SURVEY),
+                List.of(SurveyField.WATER_DROP.name(), SurveyField.COATING.name(), SurveyField.FINISH_NOW.name()),
+                List.of(Topics.STONE),
+                false));
         trait(StoneTraits.WaterStanding.class, WaterTolerance.class, StoneTraits.WaterStanding::new, Traits::water);
         add(new FactType<>(
                 StoneTraits.FibreSuspicion.class,
@@ -406,6 +416,15 @@ public final class Facts {
                 Cut.class,
                 Decided.StartCut::new,
                 Facts::coarsestCut,
+                Optional.of(Stage.FIRST_CUT),
+                List.of(),
+                List.of(Topics.FIRST_CUT),
+                false));
+        add(new FactType<>(
+                Decided.LocalMarks.class,
+                RepairResult.class,
+                Decided.LocalMarks::new,
+                Facts::localMarks,
                 Optional.of(Stage.FIRST_CUT),
                 List.of(),
                 List.of(Topics.FIRST_CUT),
@@ -644,6 +663,22 @@ public final class Facts {
                 .orElseGet(() -> EnumSet.allOf(Cut.class));
     }
 
+    /** A wish for a coarser cut than the one decided was excluded. */
+    private static Set<RepairResult> localMarks(Situation situation) {
+        Optional<Decision> local = situation.decision(Topics.FIRST_CUT, Subject.LOCAL_REPAIR);
+        Cut cut = situation.values(Topics.FIRST_CUT, Subject.LOCAL_REPAIR).stream()
+                .findFirst()
+                .orElse(Cut.NONE);
+        if (cut == Cut.NONE) {
+            return EnumSet.of(RepairResult.NONE);
+        }
+        boolean softens = local.stream()
+                .flatMap(decision -> decision.won().stream())
+                .filter(reason -> reason.kind() == ContributionKind.WISH)
+                .anyMatch(reason -> !reason.values().get(0).equals(cut.key()));
+        return EnumSet.of(softens ? RepairResult.SOFTENS : RepairResult.CLEARS);
+    }
+
     private static Set<Family> families(Situation situation) {
         return situation.decided(Topics.STONE, Family.class);
     }
@@ -689,6 +724,31 @@ public final class Facts {
                 .map(LastTreatment.CRYSTALLISER::equals)
                 .orElse(true);
         return drop.isPresent() && (drop.get() != AcidDrop.NO_REACTION || bare && !crystallised);
+    }
+
+    /** Of stone that is dense or porous by kind, the drop of water tells which, and so does a shine that is there. */
+    private static Set<FinishReach> finishReach(Situation situation) {
+        Set<WaterDrop> drop = waterDrop(situation);
+        Set<Finish> now = situation.answer(SurveyField.FINISH_NOW, Finish.class);
+        boolean mayBeDense = drop.contains(WaterDrop.NOT_DARKENED)
+                || now.stream().anyMatch(finish -> finish.compareTo(Finish.SATIN) > 0);
+        boolean mayBePorous = drop.stream().anyMatch(seen -> seen != WaterDrop.NOT_DARKENED)
+                && now.stream().anyMatch(finish -> finish.compareTo(Finish.SATIN) <= 0);
+        EnumSet<FinishReach> reaches = EnumSet.noneOf(FinishReach.class);
+        for (Family family : families(situation)) {
+            Set<FinishReach> byKind = Traits.of(family).finish();
+            boolean either = byKind.contains(FinishReach.SATIN) && byKind.contains(FinishReach.POLISH);
+            if (!either) {
+                reaches.addAll(byKind);
+            }
+            if (either && mayBeDense) {
+                reaches.add(FinishReach.POLISH);
+            }
+            if (either && mayBePorous) {
+                reaches.add(FinishReach.SATIN);
+            }
+        }
+        return reaches;
     }
 
     /** A drop that does not darken the face tells something only when nothing keeps it out. */

@@ -10,6 +10,7 @@ import static org.drools.model.PatternDSL.rule;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.drools.model.Drools;
@@ -208,6 +209,7 @@ class EngineTest {
                 "0.1",
                 false,
                 List.of(),
+                Optional.empty(),
                 Stage.GO_NO_GO.key(),
                 Topics.VERDICT.id());
         return new LoadedRule(card, FactPattern.of(id, rule.getView().getSubConditions()), rule);

@@ -1,6 +1,7 @@
 package stoneprocess.rules.internal.engine;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.drools.model.DSL;
@@ -29,6 +30,7 @@ public final class HandMadeRule {
                 "0.1",
                 false,
                 List.of(),
+                Optional.empty(),
                 topic.stage().key(),
                 topic.id());
         Variable<T> fact = DSL.declarationOf(type, "fact");
