@@ -7,10 +7,12 @@ import static stoneprocess.rules.TradeFloors.recommend;
 import static stoneprocess.rules.TradeFloors.steps;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.decision.Scope;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.plan.Acceptance;
@@ -37,6 +39,7 @@ import stoneprocess.core.plan.TestArea;
 import stoneprocess.core.plan.Upkeep;
 import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.tool.Bond;
@@ -56,17 +59,22 @@ class EightFloorsTest {
         assertThat(firstCut(answer)).isEqualTo(Cut.REFRESH);
         assertThat(plan.finish()).contains(Finish.POLISH);
         assertPath(plan, "resin-800", "resin-1500", "resin-3000");
-        assertThat(plan.tasks()).containsExactly(Task.MASK);
+        assertThat(plan.tasks()).containsExactly(Task.MASK, Task.PROTECT_ROUTE, Task.CLOSE_OFF, Task.SILENCE_DETECTORS);
         assertThat(plan.repairs()).isEmpty();
         assertThat(plan.testArea()).isEqualTo(TestArea.REQUIRED);
         assertThat(field(plan)).extracting(Step::machine).containsOnly(MachineClass.SINGLE_DISC);
         assertThat(steps(plan, TrackKind.EDGE)).extracting(Step::machine).containsOnly(MachineClass.EDGE_TOOL);
         assertThat(steps(plan, TrackKind.EDGE)).extracting(Step::weight).containsOnly(AddedWeight.NONE);
-        assertThat(plan.polishingAgent()).isEqualTo(PolishingAgent.NONE);
+        assertThat(plan.polishingAgent()).isEqualTo(PolishingAgent.NEUTRAL_OXIDE);
         assertThat(plan.densifier()).isEqualTo(Densifier.NONE);
         assertThat(plan.sealer()).isEqualTo(Sealer.NONE);
         assertThat(plan.acceptances())
-                .containsExactly(Acceptance.FACTORY_POLISH_MAY_NOT_BE_MATCHED, Acceptance.LEAVING_IT_IS_AN_OPTION);
+                .containsExactly(
+                        Acceptance.EDGES_AND_VEINS_DIFFER,
+                        Acceptance.FACTORY_POLISH_MAY_NOT_BE_MATCHED,
+                        Acceptance.FINISH_IS_MEASURED,
+                        Acceptance.GAIN_OVER_BASELINE,
+                        Acceptance.LEAVING_IT_IS_AN_OPTION);
         assertThat(plan.finishTasks())
                 .containsExactly(FinishTask.SCRUB_AND_RINSE, FinishTask.HAND_WIPE, FinishTask.HAND_OVER);
         assertThat(plan.upkeep())
@@ -99,7 +107,9 @@ class EightFloorsTest {
         assertThat(plan.finish()).contains(Finish.POLISH);
         assertPath(plan, "resin-200", "resin-400", "resin-800", "resin-1500", "resin-3000");
         assertThat(field(plan)).noneMatch(step -> step.grade().bond() == Bond.METAL);
-        assertThat(plan.tasks()).containsExactly(Task.MASK, Task.RELAY_LIPPED);
+        assertThat(plan.tasks())
+                .containsExactly(
+                        Task.MASK, Task.PROTECT_ROUTE, Task.CLOSE_OFF, Task.SILENCE_DETECTORS, Task.RELAY_LIPPED);
         assertThat(plan.repairs()).containsExactly(Repair.LOCAL_LIPPAGE);
         assertThat(field(plan)).extracting(Step::weight).containsOnly(AddedWeight.REDUCED);
         assertThat(plan.sealer()).isEqualTo(Sealer.NONE);
@@ -118,12 +128,19 @@ class EightFloorsTest {
         Recommendation answer = recommend(TradeFloors.waxedTerrazzo());
         Plan plan = planned(answer, Status.PROVISIONAL, Verdict.HOLD);
 
-        assertThat(plan.tasks()).containsExactly(Task.CLEANING_TRIAL, Task.MASK, Task.STRIP_COATING);
+        assertThat(plan.tasks())
+                .containsExactly(
+                        Task.CLEANING_TRIAL,
+                        Task.MASK,
+                        Task.PROTECT_ROUTE,
+                        Task.CLOSE_OFF,
+                        Task.SILENCE_DETECTORS,
+                        Task.STRIP_COATING);
         assertThat(plan.finish()).contains(Finish.HONE);
         assertPath(plan, "resin-200");
         assertThat(plan.sealer()).isEqualTo(Sealer.IMPREGNATOR);
         assertThat(plan.densifier()).isEqualTo(Densifier.NONE);
-        assertThat(plan.acceptances()).contains(Acceptance.PITS_MAY_OPEN);
+        assertThat(plan.acceptances()).contains(Acceptance.SEALER_STOPS_NO_ETCHING);
         assertThat(plan.slurry())
                 .containsExactly(
                         SlurryRoute.COLLECT_AND_SETTLE, SlurryRoute.NOTHING_TO_STORM_DRAIN, SlurryRoute.CHECK_PH);
@@ -195,7 +212,7 @@ class EightFloorsTest {
 
         assertThat(answer.status()).isEqualTo(Status.IMPASSE);
         assertThat(answer.plan()).isEmpty();
-        assertThat(answer.impasses()).hasSize(1);
+        assertThat(answer.impasses()).extracting(Impasse::subject).containsExactly(Subject.OPEN_FIELD, Subject.EDGE);
         Impasse impasse = answer.impasses().get(0);
         assertThat(impasse.topic()).isEqualTo(Topics.FIRST_CUT.id());
         assertThat(impasse.needs()).extracting(Reason::rule).containsExactly("CUT-007");
@@ -235,15 +252,9 @@ class EightFloorsTest {
                         "owner.goal")
                 .doesNotContain("stone.colour");
         assertThat(plan.testArea()).isEqualTo(TestArea.REQUIRED);
-        assertThat(firstCut(answer)).isEqualTo(Cut.REFRESH);
+        assertThat(firstCut(answer)).isEqualTo(Cut.NONE);
+        assertThat(plan.tracks()).isEmpty();
         assertThat(plan.finish()).contains(Finish.HONE);
-        assertPath(plan, "resin-400");
-        assertThat(field(plan)).allSatisfy(step -> {
-            assertThat(step.weight()).isEqualTo(AddedWeight.NONE);
-            assertThat(step.water()).isEqualTo(WaterLevel.SCANT);
-            assertThat(step.machine()).isEqualTo(MachineClass.SINGLE_DISC);
-            assertThat(step.litresPerPass()).isEmpty();
-        });
         assertThat(answer.values(Topics.BONDS, Subject.FLOOR)).doesNotContain(Bond.METAL);
         assertThat(plan.tasks())
                 .startsWith(Task.STOP_AND_SAMPLE)
@@ -258,6 +269,21 @@ class EightFloorsTest {
                 .singleElement()
                 .extracting(SafetyWarning::certain)
                 .isEqualTo(false);
+    }
+
+    @Test
+    void an_unknown_stone_that_is_dull_would_be_refreshed_gently() {
+        Recommendation answer = recommend(Floors.unknownStone().toBuilder()
+                .zone(Floors.zone("whole", 100, Map.of(DamageKind.WEAR, Floors.dull(80)))));
+        Plan plan = planned(answer, Status.PROVISIONAL, Verdict.HOLD);
+        assertThat(firstCut(answer)).isEqualTo(Cut.REFRESH);
+        assertPath(plan, "resin-400");
+        assertThat(field(plan)).allSatisfy(step -> {
+            assertThat(step.weight()).isEqualTo(AddedWeight.NONE);
+            assertThat(step.water()).isEqualTo(WaterLevel.SCANT);
+            assertThat(step.machine()).isEqualTo(MachineClass.SINGLE_DISC);
+            assertThat(step.litresPerPass()).isEmpty();
+        });
     }
 
     private static Plan planned(Recommendation answer, Status status, Verdict verdict) {
@@ -284,7 +310,8 @@ class EightFloorsTest {
     }
 
     private static List<String> reasons(Recommendation answer, stoneprocess.core.decision.Topic<?> topic) {
-        return answer.decision(topic, Subject.FLOOR).orElseThrow().won().stream()
+        Subject subject = topic.scope() == Scope.TRACK ? Subject.OPEN_FIELD : Subject.FLOOR;
+        return answer.decision(topic, subject).orElseThrow().won().stream()
                 .map(Reason::rule)
                 .toList();
     }

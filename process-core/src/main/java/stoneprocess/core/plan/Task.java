@@ -31,6 +31,9 @@ public enum Task implements Term {
     /** Bring water for the work and the rinsing. */
     BRING_WATER,
 
+    /** Count the grades on the van and get those that the sequence lacks. */
+    COUNT_GRADES,
+
     /** Have a supply brought that carries the machines. */
     ARRANGE_POWER,
 

@@ -110,8 +110,14 @@ class TopicTest {
         Subject zone = new Subject.OfZone("lane");
         return Stream.of(
                 Arguments.of(Scope.FLOOR, Subject.FLOOR, List.of(track, step, zone)),
-                Arguments.of(Scope.TRACK, track, List.of(Subject.FLOOR, step, zone)),
+                Arguments.of(Scope.TRACK, track, List.of(step, zone)),
                 Arguments.of(Scope.STEP, step, List.of(Subject.FLOOR, track, zone)));
+    }
+
+    @Test
+    void what_is_said_about_the_floor_counts_for_its_tracks() {
+        Topic<Finish> topic = Topic.of("sheen", Stage.EQUIPMENT, Scope.TRACK, PolicyKind.ONE, Finish.class);
+        assertThat(topic.wish(Finish.HONE).subject()).isEqualTo(Subject.FLOOR);
     }
 
     @ParameterizedTest

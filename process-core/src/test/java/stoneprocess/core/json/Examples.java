@@ -145,9 +145,7 @@ final class Examples {
                                 Optional.of(Range.of(TimeSpan.of(24, Unit.HOUR), TimeSpan.of(72, Unit.HOUR))))),
                 List.of(Acceptance.LEAVING_IT_IS_AN_OPTION),
                 TestArea.REQUIRED,
-                List.of(
-                        GritSequence.standard().get("resin-800", ""),
-                        GritSequence.standard().get("resin-400", "")),
+                List.of(sequence().grades().get(1)),
                 List.of(Repair.LOCAL_ETCHES),
                 Optional.of(Finish.SATIN),
                 List.of(new Track(TrackKind.OPEN_FIELD, List.of(step)), new Track(TrackKind.EDGE, List.of(edge))),

@@ -26,13 +26,20 @@ import stoneprocess.core.term.Term;
 
 class ParametersTest {
     private enum Size implements Term {
+        TINY,
         SMALL,
         MIDDLE,
         LARGE
     }
 
+    private enum Load implements Term {
+        LIGHT,
+        ORDINARY
+    }
+
     private enum Supply implements Term {
-        WEAK,
+        TOO_WEAK,
+        LIGHT,
         STANDARD,
         STRONG
     }
@@ -49,6 +56,7 @@ class ParametersTest {
                 Scale.of("waviness", WavinessClass.class, standard),
                 Scale.of("finish", Finish.class, standard),
                 Scale.of("floor-size", Size.class, standard),
+                Scale.of("floor-load", Load.class, standard),
                 Scale.of("supply", Supply.class, standard),
                 Scale.of("removal-budget", Budget.class, standard),
                 Scale.of(

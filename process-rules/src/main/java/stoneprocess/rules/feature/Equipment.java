@@ -34,4 +34,11 @@ public final class Equipment {
             mayBe = Classes.copy(mayBe);
         }
     }
+
+    /** Whether any grade is known to be on hand. */
+    public record GradesOnHand(Set<Presence> mayBe) implements Feature<Presence> {
+        public GradesOnHand {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
 }

@@ -86,6 +86,13 @@ public final class Site {
         }
     }
 
+    /** The load that it is confirmed to carry. */
+    public record FloorCarries(Set<LoadClass> mayBe) implements Feature<LoadClass> {
+        public FloorCarries {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
     /** Who confirmed the load. */
     public record LoadConfirmedBy(Set<LoadConfirmed> mayBe) implements Feature<LoadConfirmed> {
         public LoadConfirmedBy {

@@ -12,7 +12,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
@@ -28,9 +30,11 @@ import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.Face;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.Setting;
+import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
@@ -98,7 +102,13 @@ public final class SurveyGenerator {
             left -= share;
             zones.add(zone("zone " + i, new Share(share), calm, random));
         }
-        return survey(FloorSurvey.builder("drawn").zones(zones), answers);
+        FloorSurvey.Builder builder = FloorSurvey.builder("drawn").zones(zones);
+        for (Zone zone : zones) {
+            if (random.nextDouble() < known / 2) {
+                builder.reading(reading(zone, random));
+            }
+        }
+        return survey(builder, answers);
     }
 
     /**
@@ -231,6 +241,12 @@ public final class SurveyGenerator {
             damage(kind, calm, random).ifPresent(damage -> damages.put(kind, damage));
         }
         return new Zone(name, pick(List.of(ZoneKind.values()), random), share, damages);
+    }
+
+    /** A reading at 60 degrees, mostly of a clean, dry face. */
+    private static GlossReading reading(Zone zone, SplittableRandom random) {
+        SurfaceState state = random.nextDouble() < 0.8 ? SurfaceState.CLEAN_DRY : SurfaceState.WET;
+        return new GlossReading(zone.name(), Geometry.DEG_60, new Gloss(100 * random.nextDouble()), state);
     }
 
     /** What is found of a kind of damage: none, a look, a depth or both, with or without its share. */

@@ -88,6 +88,18 @@ class FloorTableTest {
         assertThat(places).containsExactlyInAnyOrderElementsOf(all);
     }
 
+    /** The floor of every cell. */
+    static List<FloorSurvey> surveys() throws IOException {
+        Map<String, List<String>> tests = tests();
+        return cells().stream()
+                .map(cell -> survey(cell, tests.get(cell.family())))
+                .toList();
+    }
+
+    private static Map<String, List<String>> tests() throws IOException {
+        return rows(FAMILIES).stream().collect(Collectors.toMap(row -> row.get(0), Function.identity()));
+    }
+
     private static String outcome(String expected, Recommendation answer) {
         boolean contradicted = answer.impasses().stream().map(Impasse::topic).anyMatch(Topics.STONE.id()::equals);
         if (contradicted && answer.values(Topics.VERDICT, Subject.FLOOR).contains(Verdict.HOLD)) {

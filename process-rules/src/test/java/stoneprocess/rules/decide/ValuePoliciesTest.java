@@ -26,7 +26,7 @@ import stoneprocess.core.tool.Bond;
 class ValuePoliciesTest {
     @Test
     void one_without_any_contribution_is_the_most_cautious_value() {
-        assertThat(decision(Topics.FIRST_CUT, List.of()).value()).isEqualTo(Cut.REFRESH.key());
+        assertThat(decision(Topics.FIRST_CUT, List.of()).value()).isEqualTo(Cut.NONE.key());
         assertThat(decision(Topics.SEALER, List.of()).value()).isEqualTo(Sealer.NONE.key());
     }
 
@@ -78,7 +78,7 @@ class ValuePoliciesTest {
                         certain("W", Topics.FIRST_CUT.wish(Cut.HEAVY_GRIND)),
                         certain("N", Topics.FIRST_CUT.needAtMost(Cut.HONE))));
 
-        assertThat(decision.value()).isEqualTo(Cut.REFRESH.key());
+        assertThat(decision.value()).isEqualTo(Cut.NONE.key());
         assertThat(rules(decision.vetoed())).containsExactly("W");
     }
 

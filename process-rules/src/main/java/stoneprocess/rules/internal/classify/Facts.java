@@ -30,6 +30,7 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Power;
+import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.stone.AcidReaction;
 import stoneprocess.core.stone.Body;
@@ -100,6 +101,7 @@ import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.feature.FinishGap;
 import stoneprocess.rules.feature.GritClass;
 import stoneprocess.rules.feature.Identification;
+import stoneprocess.rules.feature.LoadClass;
 import stoneprocess.rules.feature.RepairResult;
 import stoneprocess.rules.feature.Site;
 import stoneprocess.rules.feature.SizeClass;
@@ -192,7 +194,7 @@ public final class Facts {
                 Condition.EdgeScratches::new,
                 situation -> edges(situation, DamageKind.SCRATCHES)
                         .map(edges -> edges.governing(ScratchClass.class))
-                        .orElse(EnumSet.of(ScratchClass.NONE)),
+                        .orElseGet(() -> notApart(situation, ScratchClass.class)),
                 damage(DamageKind.SCRATCHES));
         survey(
                 Condition.LocalScratches.class,
@@ -218,7 +220,7 @@ public final class Facts {
                 Condition.EdgeEtches::new,
                 situation -> edges(situation, DamageKind.ETCHES)
                         .map(edges -> edges.governing(EtchClass.class))
-                        .orElse(EnumSet.of(EtchClass.NONE)),
+                        .orElseGet(() -> notApart(situation, EtchClass.class)),
                 damage(DamageKind.ETCHES));
         survey(
                 Condition.LocalEtches.class,
@@ -285,14 +287,7 @@ public final class Facts {
                 Site.FloorSize.class,
                 SizeClass.class,
                 Site.FloorSize::new,
-                situation -> situation
-                        .survey()
-                        .answer(SurveyField.AREA)
-                        .value()
-                        .<Set<SizeClass>>map(
-                                area -> EnumSet.of(Scale.of("floor-size", SizeClass.class, situation.parameters())
-                                        .classify(area)))
-                        .orElseGet(() -> EnumSet.allOf(SizeClass.class)),
+                situation -> scaled(situation, "floor-size", SizeClass.class, SurveyField.AREA),
                 SurveyField.AREA.name());
         choice(Site.Place.class, Setting.class, Site.Place::new, SurveyField.SETTING);
         choice(Site.PeopleAbout.class, Occupied.class, Site.PeopleAbout::new, SurveyField.OCCUPIED);
@@ -302,6 +297,12 @@ public final class Facts {
         choice(Site.UsedWet.class, WetUse.class, Site.UsedWet::new, SurveyField.WET_USE);
         choice(Site.Reached.class, Access.class, Site.Reached::new, SurveyField.ACCESS);
         choice(Site.CarriedBy.class, Structure.class, Site.CarriedBy::new, SurveyField.STRUCTURE);
+        survey(
+                Site.FloorCarries.class,
+                LoadClass.class,
+                Site.FloorCarries::new,
+                situation -> scaled(situation, "floor-load", LoadClass.class, SurveyField.FLOOR_LOAD),
+                SurveyField.FLOOR_LOAD.name());
         choice(Site.LoadConfirmedBy.class, LoadConfirmed.class, Site.LoadConfirmedBy::new, SurveyField.LOAD_CONFIRMED);
         choice(Site.HistoricFabric.class, Historic.class, Site.HistoricFabric::new, SurveyField.HISTORIC);
         choice(Site.OfficerConsent.class, Presence.class, Site.OfficerConsent::new, SurveyField.CONSENT);
@@ -315,6 +316,17 @@ public final class Facts {
                 SurveyField.AMPS.name());
         choice(Equipment.ExtractorOnHand.class, Extractor.class, Equipment.ExtractorOnHand::new, SurveyField.EXTRACTOR);
         choice(Equipment.WetVacuumOnHand.class, Presence.class, Equipment.WetVacuumOnHand::new, SurveyField.WET_VACUUM);
+        survey(
+                Equipment.GradesOnHand.class,
+                Presence.class,
+                Equipment.GradesOnHand::new,
+                situation -> situation
+                        .survey()
+                        .answer(SurveyField.GRADES)
+                        .value()
+                        .<Set<Presence>>map(grades -> EnumSet.of(grades.isEmpty() ? Presence.NONE : Presence.PRESENT))
+                        .orElseGet(() -> EnumSet.allOf(Presence.class)),
+                SurveyField.GRADES.name());
         choice(Wishes.OwnerGoal.class, Goal.class, Wishes.OwnerGoal::new, SurveyField.GOAL);
         survey(
                 Wishes.WantedFinish.class,
@@ -359,7 +371,15 @@ public final class Facts {
                 List.of(Topics.STONE),
                 false));
         trait(StoneTraits.AcidResponse.class, AcidReaction.class, StoneTraits.AcidResponse::new, Traits::acid);
-        trait(StoneTraits.CuttingHardness.class, Hardness.class, StoneTraits.CuttingHardness::new, Traits::hardness);
+        add(new FactType<>(
+                StoneTraits.CuttingHardness.class,
+                Hardness.class,
+                StoneTraits.CuttingHardness::new,
+                Facts::hardness,
+                Optional.of(Stage.SURVEY),
+                List.of(SurveyField.SCRIBER.name()),
+                List.of(Topics.STONE),
+                false));
         add(new FactType<>(
                 StoneTraits.HighestFinish.class,
                 FinishReach.class,
@@ -457,6 +477,7 @@ public final class Facts {
      */
     public static void requireScales(Parameters parameters) {
         Scale.of("floor-size", SizeClass.class, parameters);
+        Scale.of("floor-load", LoadClass.class, parameters);
         Scale.of("removal-budget", BudgetClass.class, parameters);
         Scale.of("supply", SupplyClass.class, parameters);
         Scale.of("finish", Finish.class, parameters);
@@ -629,6 +650,18 @@ public final class Facts {
                 false));
     }
 
+    /** The class of a measured answer, or all classes when it is unknown. */
+    private static <E extends Enum<E> & Term> Set<E> scaled(
+            Situation situation, String scale, Class<E> classes, SurveyField<? extends Quantity> field) {
+        return situation
+                .survey()
+                .answer(field)
+                .value()
+                .<Set<E>>map(measured -> EnumSet.of(
+                        Scale.of(scale, classes, situation.parameters()).classify(measured)))
+                .orElseGet(() -> EnumSet.allOf(classes));
+    }
+
     private static Set<Family> namedAs(Situation situation) {
         return situation
                 .survey()
@@ -751,6 +784,21 @@ public final class Facts {
         return reaches;
     }
 
+    /** Of a kind that may be hard or not, the scriber tells; not of sandstone, whose hard grains sit in a weak binder. */
+    private static Set<Hardness> hardness(Situation situation) {
+        Set<Hardness> byKind = Traits.across(families(situation), Hardness.class, Traits::hardness);
+        Optional<ScriberTest> mark =
+                situation.survey().answer(SurveyField.SCRIBER).value();
+        boolean silent =
+                mark.isEmpty() || byKind.size() == 1 || families(situation).contains(Family.SANDSTONE);
+        if (silent) {
+            return byKind;
+        }
+        Set<Hardness> told = EnumSet.copyOf(byKind);
+        told.removeIf(hardness -> (hardness == Hardness.HARD) == (mark.get() == ScriberTest.SCRATCHED));
+        return told.isEmpty() ? byKind : told;
+    }
+
     /** A drop that does not darken the face tells something only when nothing keeps it out. */
     private static Set<WaterDrop> waterDrop(Situation situation) {
         Set<WaterDrop> seen = situation.answer(SurveyField.WATER_DROP, WaterDrop.class);
@@ -867,6 +915,14 @@ public final class Facts {
 
     private static Optional<DamageSpread> edges(Situation situation, DamageKind kind) {
         return DamageSpread.ofEdges(situation.survey(), kind, situation.parameters());
+    }
+
+    /** Where nobody surveyed edges apart there is nothing to tell of them, unless a part of the floor was left out. */
+    private static <E extends Enum<E>> Set<E> notApart(Situation situation, Class<E> classes) {
+        double surveyed = situation.survey().zones().stream()
+                .mapToDouble(zone -> zone.share().percent())
+                .sum();
+        return surveyed > 99.99 ? EnumSet.of(classes.getEnumConstants()[0]) : EnumSet.allOf(classes);
     }
 
     /** The worse of what is rare in the field and of what is rare along the edges. */

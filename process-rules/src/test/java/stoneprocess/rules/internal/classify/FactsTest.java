@@ -107,7 +107,7 @@ class FactsTest {
                         new StoneTraits.CuttingHardness(Set.of(Hardness.HARD)),
                         new StoneTraits.CuttingHardness(EnumSet.allOf(Hardness.class)));
         assertThat(Facts.space(Equipment.MachineOnHand.class)).hasSize(3 * MachineClass.values().length);
-        assertThat(Facts.space(Step.class)).hasSize(2 * 3 * 5 * 3 * 2).doesNotHaveDuplicates();
+        assertThat(Facts.space(Step.class)).hasSize(3 * 3 * 5 * 3 * 2).doesNotHaveDuplicates();
     }
 
     @Test
@@ -130,14 +130,14 @@ class FactsTest {
                 .hasMessageContaining("java.lang.String");
     }
 
-    /** Common practice, no source: a quarter of a stone or half a topping, at least 2 mm for grinding. */
+    /** Common practice, no source: a quarter of a stone or half a topping, at least 2.5 mm for grinding. */
     @ParameterizedTest
     @CsvSource({
-        "GRANITE, 8, AMPLE",
-        "GRANITE, 7.99, SMALL",
-        "CEMENT_TERRAZZO, 4, AMPLE",
-        "CEMENT_TERRAZZO, 3.99, SMALL",
-        "CONCRETE, 8, AMPLE"
+        "GRANITE, 10, AMPLE",
+        "GRANITE, 9.99, SMALL",
+        "CEMENT_TERRAZZO, 5, AMPLE",
+        "CEMENT_TERRAZZO, 4.99, SMALL",
+        "CONCRETE, 10, AMPLE"
     })
     void the_removal_budget_is_a_quarter_of_a_stone_or_half_a_topping(
             Family family, double millimetres, BudgetClass budget) {

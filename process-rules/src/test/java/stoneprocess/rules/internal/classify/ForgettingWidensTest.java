@@ -57,7 +57,7 @@ class ForgettingWidensTest {
                 .build();
         FloorSurvey less = FloorSurvey.builder("two zones")
                 .zone(large)
-                .zone(new Zone("small", ZoneKind.EDGE, new Share(3), Map.of()))
+                .zone(new Zone("small", ZoneKind.FIELD, new Share(3), Map.of()))
                 .build();
 
         assertThat(fact(survey, LocalScratches.class).mayBe()).isEqualTo(Set.of(ScratchClass.NONE));
@@ -69,7 +69,7 @@ class ForgettingWidensTest {
     void few_scratches_beside_a_zone_too_small_to_govern_stay_local() {
         FloorSurvey survey = FloorSurvey.builder("two zones")
                 .zone(scratched("large", 98, Optional.of(1.0)))
-                .zone(new Zone("small", ZoneKind.EDGE, new Share(2), Map.of()))
+                .zone(new Zone("small", ZoneKind.FIELD, new Share(2), Map.of()))
                 .build();
 
         assertThat(fact(survey, LocalScratches.class).mayBe())

@@ -1,0 +1,53 @@
+package stoneprocess.rules.cases;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.source.Card;
+import stoneprocess.rules.Advisor;
+
+/** No rule without a floor on which it speaks. */
+class CoverageTest {
+    private static final Advisor ADVISOR = Advisor.standard();
+
+    @Test
+    void every_rule_speaks_on_a_floor_of_the_expert_cases_or_of_the_outcome_table() throws Exception {
+        Set<String> silent = new TreeSet<>();
+        ADVISOR.rulebase().cards().stream().map(Card::id).forEach(silent::add);
+        int rules = silent.size();
+        ExpertCase.all().forEach(expert -> silent.removeAll(spoke(ADVISOR.recommend(expert.survey()))));
+        int byCases = rules - silent.size();
+        FloorTableTest.surveys().forEach(survey -> silent.removeAll(spoke(ADVISOR.recommend(survey))));
+        System.out.printf(
+                "Of %d rules %d speak on the floors of the expert cases, %d with the outcome table%n",
+                rules, byCases, rules - silent.size());
+        assertThat(silent).isEmpty();
+    }
+
+    private static Set<String> spoke(Recommendation answer) {
+        Set<String> ids = new TreeSet<>();
+        answer.outcomes().stream()
+                .flatMap(CoverageTest::reasons)
+                .map(Reason::rule)
+                .forEach(ids::add);
+        return ids;
+    }
+
+    private static Stream<Reason> reasons(Outcome outcome) {
+        if (outcome instanceof Decision decision) {
+            return Stream.of(decision.won(), decision.outweighed(), decision.vetoed())
+                    .flatMap(List::stream);
+        }
+        Impasse impasse = (Impasse) outcome;
+        return Stream.concat(impasse.needs().stream(), impasse.vetoes().stream());
+    }
+}
