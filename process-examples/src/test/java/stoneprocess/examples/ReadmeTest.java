@@ -37,7 +37,8 @@ class ReadmeTest {
                 .build();
         Recommendation recommendation = advisor.recommend(survey);
         assertThat(recommendation.questions()).isNotEmpty();
-        assertThat(recommendation.decision(Topics.FIRST_CUT, Subject.OPEN_FIELD)).isPresent();
+        assertThat(recommendation.decision(Topics.FIRST_CUT, Subject.OPEN_FIELD))
+                .isPresent();
 
         Rulebase house = Rulebase.with(Overlay.none()
                 .retune("lippage.high", Length.of(2.5, Unit.MILLIMETRE), "floor manager", "our owners see less"));
