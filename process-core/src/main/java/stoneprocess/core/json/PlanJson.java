@@ -17,6 +17,7 @@ import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Repair;
 import stoneprocess.core.plan.Sealer;
+import stoneprocess.core.plan.Shortfall;
 import stoneprocess.core.plan.SlurryRoute;
 import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Task;
@@ -24,6 +25,7 @@ import stoneprocess.core.plan.TestArea;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.plan.Upkeep;
 import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Quantity;
@@ -52,6 +54,7 @@ final class PlanJson {
                 .put("repairs", Term.keys(plan.repairs()))
                 .putIf("finish", plan.finish().map(Term::key))
                 .put("tracks", Fields.list(plan.tracks(), PlanJson::tree))
+                .put("shortfalls", Term.keys(plan.shortfalls()))
                 .put("slurry", Term.keys(plan.slurry()))
                 .put("polishing-agent", plan.polishingAgent().key())
                 .put("densifier", plan.densifier().key())
@@ -70,6 +73,7 @@ final class PlanJson {
                 "repairs",
                 "finish",
                 "tracks",
+                "shortfalls",
                 "slurry",
                 "polishing-agent",
                 "densifier",
@@ -84,6 +88,7 @@ final class PlanJson {
                 terms(node.get("repairs"), Repair.class),
                 node.optional("finish").map(finish -> finish.term(Finish.class)),
                 node.get("tracks").list(track -> track(track, sequence)),
+                terms(node.get("shortfalls"), Shortfall.class),
                 terms(node.get("slurry"), SlurryRoute.class),
                 node.get("polishing-agent").term(PolishingAgent.class),
                 node.get("densifier").term(Densifier.class),
@@ -126,6 +131,7 @@ final class PlanJson {
                 .tree();
         return new Fields()
                 .put("grade", step.grade().key())
+                .put("method", step.method().key())
                 .put("machine", step.machine().key())
                 .put("weight", step.weight().key())
                 .put("added-mass", Fields.range(step.addedMass()))
@@ -141,6 +147,7 @@ final class PlanJson {
     private static Step step(Node node, GritSequence sequence) {
         node.only(List.of(
                 "grade",
+                "method",
                 "machine",
                 "weight",
                 "added-mass",
@@ -155,6 +162,7 @@ final class PlanJson {
                 node.optional("water-per-pass").map(range -> range(range, Dimension.VOLUME, Volume.class));
         return new Step(
                 sequence.get(grade.text(), grade.path()),
+                node.get("method").term(WorkMethod.class),
                 node.get("machine").term(MachineClass.class),
                 node.get("weight").term(AddedWeight.class),
                 range(node.get("added-mass"), Dimension.MASS, Mass.class),

@@ -49,6 +49,12 @@ public enum Acceptance implements Term {
     /** Local marks are softened, not cleared. */
     LOCAL_MARKS_SOFTENED,
 
+    /** Of two stones side by side one is finished well. */
+    ONE_OF_TWO_STONES,
+
+    /** A polished and a coated floor are kept in different ways. */
+    POLISH_OR_COATING,
+
     /** Leaving the floor as it is, is an option. */
     LEAVING_IT_IS_AN_OPTION
 }

@@ -19,6 +19,9 @@ public enum Check implements Term {
     /** Against the field around: low light does not find the repair. */
     BLENDS_IN,
 
+    /** Wet slip measured on the test area and signed. */
+    WET_SLIP,
+
     /** Gloss at 20 degrees, lane and edge, two directions. */
     READ_20,
 

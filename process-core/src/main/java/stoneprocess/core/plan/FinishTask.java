@@ -16,6 +16,12 @@ public enum FinishTask implements Term {
     /** Have wet slip measured and the result signed before the floor opens. */
     MEASURE_SLIP,
 
+    /** Seal in a closed period later, when the floor reopens before a sealer could cure. */
+    SEAL_LATER,
+
+    /** Reopen to shoes when dry, to water and furniture when cured. */
+    REOPEN,
+
     /** Hand over readings, photographs, chemicals, waste, slip result, open points and the care sheet. */
     HAND_OVER
 }

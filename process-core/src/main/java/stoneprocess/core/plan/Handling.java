@@ -25,6 +25,9 @@ public enum Handling implements Term {
     /** Paste: add water and pick up. */
     ADD_WATER_TO_PASTE,
 
+    /** The collector runs, its filter is cleaned, and the floor is vacuumed between passes. */
+    COLLECTOR_RUNS,
+
     /** Resin burns: keep the tool moving and the water coming. */
     KEEP_COOL,
 

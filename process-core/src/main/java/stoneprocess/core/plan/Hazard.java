@@ -31,8 +31,23 @@ public enum Hazard implements Term {
     /** Lifting and moving machines. */
     LIFTING,
 
-    /** Strippers, powders, sealers and neutralisers. */
-    CHEMICALS,
+    /** Strippers: caustic, some with solvent. */
+    CAUSTIC_STRIPPER,
+
+    /** Poultices with solvent, peroxide or reducing agent. */
+    POULTICE_CHEMICALS,
+
+    /** Vapours of sealers. */
+    SEALER_VAPOUR,
+
+    /** Densifiers: strongly alkaline. */
+    DENSIFIER_ALKALI,
+
+    /** Dust of oxide powder. */
+    OXIDE_DUST,
+
+    /** Acid for the drop test. */
+    TEST_ACID,
 
     /** Slurry on skin and in drains. */
     SLURRY,

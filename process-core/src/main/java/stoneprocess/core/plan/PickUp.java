@@ -4,6 +4,9 @@ import stoneprocess.core.term.Term;
 
 /** How slurry leaves the floor. */
 public enum PickUp implements Term {
+    /** Vacuum with a high-efficiency filter. */
+    HEPA_VACUUM,
+
     /** Wet vacuum. */
     WET_VACUUM,
 

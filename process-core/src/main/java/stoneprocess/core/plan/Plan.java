@@ -14,6 +14,7 @@ import stoneprocess.core.tool.AbrasiveGrade;
  * @param repairs places that are repaired by themselves
  * @param finish the finish that is aimed at; empty when nothing is cut
  * @param tracks the cuts
+ * @param shortfalls what the equipment on hand costs against the best
  * @param slurry where slurry goes
  * @param polishingAgent powder after the last grade
  * @param densifier densifier of a concrete slab
@@ -29,6 +30,7 @@ public record Plan(
         List<Repair> repairs,
         Optional<stoneprocess.core.survey.Finish> finish,
         List<Track> tracks,
+        List<Shortfall> shortfalls,
         List<SlurryRoute> slurry,
         PolishingAgent polishingAgent,
         Densifier densifier,
@@ -41,6 +43,7 @@ public record Plan(
         testCuts = List.copyOf(testCuts);
         repairs = List.copyOf(repairs);
         tracks = List.copyOf(tracks);
+        shortfalls = List.copyOf(shortfalls);
         slurry = List.copyOf(slurry);
         finishTasks = List.copyOf(finishTasks);
         upkeep = List.copyOf(upkeep);

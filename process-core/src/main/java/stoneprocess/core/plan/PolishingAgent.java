@@ -8,5 +8,11 @@ public enum PolishingAgent implements Term {
     NONE,
 
     /** Neutral oxide powder. */
-    NEUTRAL_OXIDE
+    NEUTRAL_OXIDE,
+
+    /** Powder with oxalic acid, for calcite. */
+    OXALIC_COMPOUND,
+
+    /** Fluorosilicate crystalliser, for calcite: a last resort. */
+    CRYSTALLISER
 }

@@ -40,6 +40,12 @@ public enum Task implements Term {
     /** Close the area off, with signs and barriers, and agree hours and noise. */
     CLOSE_OFF,
 
+    /** Plan the bays from the far corner to the door, finished bays closed. */
+    PLAN_BAYS,
+
+    /** Agree a place for water, slurry and rinsing, and who takes the slurry away. */
+    PLACE_FOR_SLURRY,
+
     /** Have smoke detectors and air handling looked after by whoever answers for them. */
     SILENCE_DETECTORS,
 

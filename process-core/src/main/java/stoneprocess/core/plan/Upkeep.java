@@ -16,6 +16,21 @@ public enum Upkeep implements Term {
     /** Scrub or burnish with the pad of the last grade, as often as traffic asks. */
     LAST_PAD_UPKEEP,
 
+    /** With the pad of the last grade about weekly. */
+    PAD_WEEKLY,
+
+    /** With the pad of the last grade about monthly. */
+    PAD_MONTHLY,
+
+    /** With the pad of the last grade a few times a year. */
+    PAD_QUARTERLY,
+
+    /** With the pad of the last grade only when readings ask for it. */
+    PAD_WHEN_READINGS_ASK,
+
+    /** The scrubber may carry the pad. */
+    SCRUBBER_CARRIES_PAD,
+
     /** Touch up lanes with the pad of the last grade. */
     LANE_TOUCH_UP,
 

@@ -31,8 +31,8 @@ public enum UnitSystem {
     }
 
     /**
-     * The number alone, in {@link #unitFor}, to three significant digits or, from 1000 up, to the whole number; without
-     * trailing zeros.
+     * The number alone, in {@link #unitFor}, to three significant digits, masses and volumes to two, from 1000 up to the
+     * whole number; without trailing zeros.
      */
     public String number(Quantity quantity) {
         return number(quantity, unitFor(quantity));
@@ -55,9 +55,11 @@ public enum UnitSystem {
     private static String number(Quantity quantity, Unit unit) {
         BigDecimal value = quantity.in(unit);
         int digitsBeforePoint = value.precision() - value.scale();
-        int decimals = Math.max(0, 3 - Math.max(1, digitsBeforePoint));
+        boolean rough = quantity.dimension() == Dimension.MASS || quantity.dimension() == Dimension.VOLUME;
+        int digits = rough ? 2 : 3;
+        int decimals = Math.max(0, digits - Math.max(1, digitsBeforePoint));
         if (value.signum() != 0 && digitsBeforePoint <= 0) {
-            decimals = 3 - digitsBeforePoint;
+            decimals = digits - digitsBeforePoint;
         }
         BigDecimal rounded = value.setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();
         return rounded.scale() < 0 ? rounded.setScale(0).toPlainString() : rounded.toPlainString();

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.AreaLoad;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Current;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Gloss;
@@ -19,6 +20,7 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Voltage;
 import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.stone.StoneCatalogue;
@@ -97,6 +99,11 @@ public final class SurveyField<T> {
     public static final SurveyField<LoadConfirmed> LOAD_CONFIRMED =
             choice("site.load-confirmed", LoadConfirmed.class, HowFound.ENGINEER);
     public static final SurveyField<Historic> HISTORIC = choice("site.historic", Historic.class, HowFound.ASK);
+    public static final SurveyField<WorksKind> WORKS = choice("site.works", WorksKind.class, HowFound.ASK);
+    public static final SurveyField<Count> CREW =
+            measure("site.crew", Count.class, Dimension.COUNT, 1, 100, HowFound.ASK);
+    public static final SurveyField<TimeSpan> REOPENS_AFTER =
+            measure("site.reopens-after", TimeSpan.class, Dimension.TIME, 30, 1_000_000, HowFound.ASK);
     public static final SurveyField<Presence> CONSENT = choice("site.consent", Presence.class, HowFound.ASK);
     public static final SurveyField<Traffic> TRAFFIC = choice("site.traffic", Traffic.class, HowFound.ASK);
 
@@ -111,6 +118,8 @@ public final class SurveyField<T> {
     public static final SurveyField<Goal> GOAL = choice("owner.goal", Goal.class, HowFound.ASK);
     public static final SurveyField<Gloss> GOAL_GLOSS =
             measure("owner.gloss", Gloss.class, Dimension.GLOSS, 0, 140, HowFound.ASK);
+    public static final SurveyField<MixedChoice> MIXED_CHOICE =
+            choice("owner.mixed-choice", MixedChoice.class, HowFound.ASK);
 
     private final String name;
     private final FieldKind kind;

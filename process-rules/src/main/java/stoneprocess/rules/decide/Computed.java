@@ -7,12 +7,15 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Subject;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.AddedWeight;
 import stoneprocess.core.plan.Cut;
 import stoneprocess.core.plan.LastGrit;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.MachineClass;
 
 /** Decision records of the topics that are computed; each names what went into it. */
 public final class Computed {
@@ -66,12 +69,27 @@ public final class Computed {
     }
 
     /** The passes of a step. */
-    public static Decision passes(Subject step, Range<Integer> passes, boolean first) {
+    public static Decision passes(
+            Subject step,
+            boolean first,
+            String cutRate,
+            MachineClass machine,
+            AddedWeight weight,
+            Parameters parameters) {
+        Range<Integer> passes = Figures.passes(first, cutRate, machine, weight, parameters);
+        List<String> inputs = new ArrayList<>(Figures.rangeOf(Figures.passesParameter(first)));
+        inputs.addAll(List.of(
+                cutRate,
+                Figures.removalParameter(machine),
+                Figures.loadParameter(weight),
+                Topics.STONE.id(),
+                Topics.MACHINE.id(),
+                Topics.ADDED_WEIGHT.id()));
         return figure(
                 Topics.PASSES.id(),
                 step,
                 List.of(passes.low().toString(), passes.high().toString()),
-                Figures.rangeOf(Figures.passesParameter(first)));
+                inputs);
     }
 
     /** The water of a step; without values when the area is not known. */

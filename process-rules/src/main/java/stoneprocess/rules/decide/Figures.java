@@ -1,5 +1,7 @@
 package stoneprocess.rules.decide;
 
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.parameter.Parameters;
@@ -14,6 +16,7 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
@@ -22,10 +25,50 @@ import stoneprocess.core.tool.MachineClass;
 public final class Figures {
     private Figures() {}
 
-    /** Traverses of a bay: one range for the first grade of a track and one for each later grade. */
-    public static Range<Integer> passes(boolean first, Parameters parameters) {
+    /**
+     * Traverses of a bay: the reference range, one for the first grade of a track and one for each later grade, divided
+     * by how fast this stone is cut with this machine and weight relative to the reference. The reference is stone of
+     * middling hardness under a single disc with reduced weight. Rounded up, one pass at least.
+     *
+     * @param first true for the first grade of a track
+     * @param cutRate name of the parameter that tells how fast the stone is cut
+     * @param machine the machine of the step
+     * @param weight its added weight
+     */
+    public static Range<Integer> passes(
+            boolean first, String cutRate, MachineClass machine, AddedWeight weight, Parameters parameters) {
         Range<Count> range = parameters.range(passesParameter(first), Count.class);
-        return Range.of((int) range.low().number(), (int) range.high().number());
+        double rate = part(cutRate, parameters)
+                * part(removalParameter(machine), parameters)
+                * part(loadParameter(weight), parameters);
+        return Range.of(passes(range.low().number(), rate), passes(range.high().number(), rate));
+    }
+
+    private static int passes(double reference, double rate) {
+        return Math.max(1, (int) StrictMath.ceil(reference / rate - 1e-9));
+    }
+
+    private static double part(String parameter, Parameters parameters) {
+        return parameters.get(parameter, Share.class).percent() / 100;
+    }
+
+    /** The parameter of the slowest cut among what the stone may be; hard grains in a weak binder cut fast. */
+    public static String cutRateParameter(Collection<Hardness> mayBe, boolean weakBinder) {
+        if (weakBinder) {
+            return "cut-rate.weak-binder";
+        }
+        return "cut-rate." + Collections.max(mayBe).key();
+    }
+
+    static String removalParameter(MachineClass machine) {
+        return switch (machine) {
+            case EDGE_TOOL, SINGLE_DISC, PLANETARY -> "removal." + machine.key();
+            case BURNISHER, PROPANE_MACHINE, SCRUBBER -> "removal.other";
+        };
+    }
+
+    static String loadParameter(AddedWeight weight) {
+        return "weight-load." + weight.key();
     }
 
     static String passesParameter(boolean first) {
@@ -36,11 +79,11 @@ public final class Figures {
      * Water for one pass over an area: coverage by bond and grit, times the area. Scant water is the lower half of the
      * range, generous water the upper half.
      *
-     * @return the range; empty when the area is not known
+     * @return the range; empty when the area is not known or the grade is worked dry
      */
     public static Optional<Range<Volume>> litres(
             AbrasiveGrade grade, WaterLevel level, Optional<Area> area, Parameters parameters) {
-        if (area.isEmpty()) {
+        if (area.isEmpty() || level == WaterLevel.NONE) {
             return Optional.empty();
         }
         Range<Coverage> coverage = parameters.range(coverageParameter(grade), Coverage.class);

@@ -18,6 +18,7 @@ import stoneprocess.core.plan.PickUp;
 import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Repair;
 import stoneprocess.core.plan.Sealer;
+import stoneprocess.core.plan.Shortfall;
 import stoneprocess.core.plan.SlurryRoute;
 import stoneprocess.core.plan.StepRule;
 import stoneprocess.core.plan.Task;
@@ -26,6 +27,7 @@ import stoneprocess.core.plan.TransitionUse;
 import stoneprocess.core.plan.Upkeep;
 import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.Finish;
@@ -69,6 +71,9 @@ public final class Topics {
             Topic.of("step-rule", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.PRECEDENCE, StepRule.class);
     public static final Topic<TransitionUse> TRANSITION =
             Topic.of("transition", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.PRECEDENCE, TransitionUse.class);
+    public static final Topic<WorkMethod> METAL_METHOD = Topic.of(
+                    "metal-method", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.ONE, WorkMethod.class)
+            .cautiousFirst();
     public static final Topic<Term> GRIT_PATH =
             Topic.computed("grit-path", Stage.SEQUENCE, Scope.TRACK, PolicyKind.PATH);
     public static final Topic<Term> TEST_CUTS =
@@ -80,6 +85,9 @@ public final class Topics {
     public static final Topic<AddedWeight> ADDED_WEIGHT = Topic.of(
                     "added-weight", Stage.EQUIPMENT, Scope.STEP, PolicyKind.ONE, AddedWeight.class)
             .cautiousFirst();
+
+    public static final Topic<Shortfall> SHORTFALLS =
+            Topic.of("shortfalls", Stage.EQUIPMENT, Scope.FLOOR, PolicyKind.ALL, Shortfall.class);
 
     public static final Topic<WaterLevel> WATER_LEVEL = Topic.of(
                     "water-level", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.ONE, WaterLevel.class)
@@ -128,10 +136,12 @@ public final class Topics {
             LAST_GRIT,
             STEP_RULE,
             TRANSITION,
+            METAL_METHOD,
             GRIT_PATH,
             TEST_CUTS,
             MACHINE,
             ADDED_WEIGHT,
+            SHORTFALLS,
             WATER_LEVEL,
             PASSES,
             LITRES,

@@ -11,6 +11,7 @@ import stoneprocess.core.survey.Slope;
 import stoneprocess.core.survey.Structure;
 import stoneprocess.core.survey.Traffic;
 import stoneprocess.core.survey.WetUse;
+import stoneprocess.core.survey.WorksKind;
 
 /** The place of the work. */
 public final class Site {
@@ -117,6 +118,27 @@ public final class Site {
     /** How much it is walked on. */
     public record FootTraffic(Set<Traffic> mayBe) implements Feature<Traffic> {
         public FootTraffic {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** What the work counts as. */
+    public record Works(Set<WorksKind> mayBe) implements Feature<WorksKind> {
+        public Works {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How many work together. */
+    public record CrewSize(Set<CrewClass> mayBe) implements Feature<CrewClass> {
+        public CrewSize {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** When the floor has to open again. */
+    public record Reopening(Set<ReopenClass> mayBe) implements Feature<ReopenClass> {
+        public Reopening {
             mayBe = Classes.copy(mayBe);
         }
     }

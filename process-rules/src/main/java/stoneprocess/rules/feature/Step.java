@@ -2,6 +2,7 @@ package stoneprocess.rules.feature;
 
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.tool.Bond;
 
 /**
@@ -13,5 +14,13 @@ import stoneprocess.core.tool.Bond;
  * @param grit how fine the grade is
  * @param order where it stands in the track
  * @param end whether it is the last
+ * @param method wet or dry
  */
-public record Step(Subject.OfStep subject, TrackKind track, Bond bond, GritClass grit, StepOrder order, StepEnd end) {}
+public record Step(
+        Subject.OfStep subject,
+        TrackKind track,
+        Bond bond,
+        GritClass grit,
+        StepOrder order,
+        StepEnd end,
+        WorkMethod method) {}

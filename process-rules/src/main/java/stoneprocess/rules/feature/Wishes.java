@@ -3,6 +3,7 @@ package stoneprocess.rules.feature;
 import java.util.Set;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.MixedChoice;
 
 /** What the owner wants. */
 public final class Wishes {
@@ -25,6 +26,13 @@ public final class Wishes {
     /** Whether the floor already has it. */
     public record FinishToGo(Set<FinishGap> mayBe) implements Feature<FinishGap> {
         public FinishToGo {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** For which of two stones side by side the work is done. */
+    public record StoneChosen(Set<MixedChoice> mayBe) implements Feature<MixedChoice> {
+        public StoneChosen {
             mayBe = Classes.copy(mayBe);
         }
     }

@@ -37,6 +37,8 @@ import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.TestArea;
 import stoneprocess.core.plan.Track;
+import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
@@ -294,6 +296,7 @@ public final class PlanText {
                 testCuts(plan.testCuts());
                 recommendation.survey().readings().forEach(reading -> page.item(baseline(reading)));
             }
+            list("shortfalls.heading", plan.shortfalls());
             if (!plan.tracks().isEmpty()) {
                 cuts(plan);
             }
@@ -394,7 +397,8 @@ public final class PlanText {
             String weight = step.weight() == AddedWeight.NONE
                     ? phrases.of(step.weight())
                     : String.format(phrases.of(step.weight()), units.print(step.addedMass()));
-            page.numbered(number, grade(step.grade()) + ", " + phrases.of(step.machine()) + ", " + weight);
+            String dry = step.method() == WorkMethod.DRY ? ", " + phrases.get("step.dry") : "";
+            page.numbered(number, grade(step.grade()) + ", " + phrases.of(step.machine()) + ", " + weight + dry);
             page.labelled("     ", phrases.get("step.water"), water(track, step));
             page.labelled(
                     "     ",
@@ -422,7 +426,9 @@ public final class PlanText {
                                 phrases.get("step.litres"),
                                 units.print(step.litresPerPass().get()));
             }
-            return track == TrackKind.OPEN_FIELD ? level + phrases.get("step.no-area") : level;
+            return track == TrackKind.OPEN_FIELD && step.water() != WaterLevel.NONE
+                    ? level + phrases.get("step.no-area")
+                    : level;
         }
 
         private String sentence(Collection<? extends Term> terms) {
@@ -541,6 +547,8 @@ public final class PlanText {
                 "test-area.cuts",
                 "field.readings",
                 "offers.missing",
+                "shortfalls.heading",
+                "step.dry",
                 "step.after",
                 "step.hold",
                 "step.litres",

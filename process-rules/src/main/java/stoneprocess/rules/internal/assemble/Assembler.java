@@ -29,8 +29,10 @@ import stoneprocess.core.plan.TestArea;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.rules.decide.Figures;
 import stoneprocess.rules.decide.Topics;
@@ -129,6 +131,7 @@ public final class Assembler {
                 situation.values(Topics.REPAIRS),
                 cuts ? situation.values(Topics.FINISH).stream().findFirst() : Optional.empty(),
                 tracks(),
+                situation.values(Topics.SHORTFALLS),
                 situation.values(Topics.SLURRY),
                 first(Topics.POLISHING_AGENT, PolishingAgent.NONE),
                 first(Topics.DENSIFIER, Densifier.NONE),
@@ -170,12 +173,13 @@ public final class Assembler {
         WaterLevel water = situation.values(Topics.WATER_LEVEL, subject).get(0);
         return new Step(
                 grade,
+                grade.bond() == Bond.METAL ? first(Topics.METAL_METHOD, WorkMethod.WET) : WorkMethod.WET,
                 machine,
                 weight,
                 Figures.mass(machine, weight, situation.parameters()),
                 water,
                 Figures.litres(grade, water, situation.areaOf(kind), situation.parameters()),
-                Figures.passes(first, situation.parameters()),
+                Figures.passes(first, situation.cutRate(), machine, weight, situation.parameters()),
                 situation.values(Topics.HANDLING, subject),
                 situation.values(Topics.PICK_UP, subject).get(0),
                 situation.values(Topics.CHECKS, subject));

@@ -62,8 +62,7 @@ final class DamageSpread {
 
     /** What a floor machine reaches: all but edges and stairs. A floor of nothing else counts as a whole. */
     static DamageSpread ofField(FloorSurvey survey, DamageKind kind, Parameters parameters) {
-        boolean nothingElse = shareOfHandWork(survey) > 100 - SHARE_OF_NOTHING;
-        return new DamageSpread(survey, kind, parameters, nothingElse ? Part.WHOLE : Part.FIELD);
+        return new DamageSpread(survey, kind, parameters, isAllHandWork(survey) ? Part.WHOLE : Part.FIELD);
     }
 
     /** Edges and stairs, where they were surveyed as zones of their own and are not the whole floor. */
@@ -72,6 +71,11 @@ final class DamageSpread {
         return share > SHARE_OF_NOTHING && share <= 100 - SHARE_OF_NOTHING
                 ? Optional.of(new DamageSpread(survey, kind, parameters, Part.EDGES))
                 : Optional.empty();
+    }
+
+    /** True for a floor of nothing but edges and stairs, which no floor machine reaches. */
+    static boolean isAllHandWork(FloorSurvey survey) {
+        return shareOfHandWork(survey) > 100 - SHARE_OF_NOTHING;
     }
 
     private static double shareOfHandWork(FloorSurvey survey) {

@@ -26,6 +26,7 @@ import stoneprocess.core.parameter.Scale;
 import stoneprocess.core.plan.Cut;
 import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Verdict;
+import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
@@ -68,6 +69,7 @@ import stoneprocess.core.survey.LaboratoryResult;
 import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.LoadConfirmed;
+import stoneprocess.core.survey.MixedChoice;
 import stoneprocess.core.survey.Occupied;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScratchClass;
@@ -87,6 +89,7 @@ import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.survey.WavinessClass;
 import stoneprocess.core.survey.WearClass;
 import stoneprocess.core.survey.WetUse;
+import stoneprocess.core.survey.WorksKind;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
@@ -95,6 +98,7 @@ import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.feature.BudgetClass;
 import stoneprocess.rules.feature.BuildUp;
 import stoneprocess.rules.feature.Condition;
+import stoneprocess.rules.feature.CrewClass;
 import stoneprocess.rules.feature.Decided;
 import stoneprocess.rules.feature.Equipment;
 import stoneprocess.rules.feature.Feature;
@@ -102,6 +106,7 @@ import stoneprocess.rules.feature.FinishGap;
 import stoneprocess.rules.feature.GritClass;
 import stoneprocess.rules.feature.Identification;
 import stoneprocess.rules.feature.LoadClass;
+import stoneprocess.rules.feature.ReopenClass;
 import stoneprocess.rules.feature.RepairResult;
 import stoneprocess.rules.feature.Site;
 import stoneprocess.rules.feature.SizeClass;
@@ -305,6 +310,20 @@ public final class Facts {
                 SurveyField.FLOOR_LOAD.name());
         choice(Site.LoadConfirmedBy.class, LoadConfirmed.class, Site.LoadConfirmedBy::new, SurveyField.LOAD_CONFIRMED);
         choice(Site.HistoricFabric.class, Historic.class, Site.HistoricFabric::new, SurveyField.HISTORIC);
+        choice(Site.Works.class, WorksKind.class, Site.Works::new, SurveyField.WORKS);
+        survey(
+                Site.CrewSize.class,
+                CrewClass.class,
+                Site.CrewSize::new,
+                situation -> scaled(situation, "crew", CrewClass.class, SurveyField.CREW),
+                SurveyField.CREW.name());
+        survey(
+                Site.Reopening.class,
+                ReopenClass.class,
+                Site.Reopening::new,
+                situation -> scaled(situation, "reopening", ReopenClass.class, SurveyField.REOPENS_AFTER),
+                SurveyField.REOPENS_AFTER.name());
+        choice(Wishes.StoneChosen.class, MixedChoice.class, Wishes.StoneChosen::new, SurveyField.MIXED_CHOICE);
         choice(Site.OfficerConsent.class, Presence.class, Site.OfficerConsent::new, SurveyField.CONSENT);
         choice(Site.FootTraffic.class, Traffic.class, Site.FootTraffic::new, SurveyField.TRAFFIC);
         survey(
@@ -478,6 +497,8 @@ public final class Facts {
     public static void requireScales(Parameters parameters) {
         Scale.of("floor-size", SizeClass.class, parameters);
         Scale.of("floor-load", LoadClass.class, parameters);
+        Scale.of("crew", CrewClass.class, parameters);
+        Scale.of("reopening", ReopenClass.class, parameters);
         Scale.of("removal-budget", BudgetClass.class, parameters);
         Scale.of("supply", SupplyClass.class, parameters);
         Scale.of("finish", Finish.class, parameters);
@@ -485,7 +506,7 @@ public final class Facts {
     }
 
     /** The steps of a track as facts. */
-    public static List<Step> steps(TrackKind track, List<AbrasiveGrade> path) {
+    public static List<Step> steps(TrackKind track, List<AbrasiveGrade> path, WorkMethod metal) {
         List<Step> steps = new ArrayList<>();
         for (int i = 0; i < path.size(); i++) {
             AbrasiveGrade grade = path.get(i);
@@ -495,7 +516,8 @@ public final class Facts {
                     grade.bond(),
                     gritClass(grade.number()),
                     i == 0 ? StepOrder.FIRST : i == 1 ? StepOrder.SECOND : StepOrder.LATER,
-                    i == path.size() - 1 ? StepEnd.LAST : StepEnd.NOT_LAST));
+                    i == path.size() - 1 ? StepEnd.LAST : StepEnd.NOT_LAST,
+                    grade.bond() == Bond.METAL ? metal : WorkMethod.WET));
         }
         return steps;
     }
@@ -540,8 +562,11 @@ public final class Facts {
                     for (GritClass grit : GritClass.values()) {
                         for (StepOrder order : StepOrder.values()) {
                             for (StepEnd end : StepEnd.values()) {
-                                String grade = bond.key() + "-" + grit.key() + "-" + order.key() + "-" + end.key();
-                                space.add(new Step(new Subject.OfStep(track, grade), track, bond, grit, order, end));
+                                for (WorkMethod method : WorkMethod.values()) {
+                                    String grade = String.join("-", Term.keys(List.of(bond, grit, order, end, method)));
+                                    Subject.OfStep subject = new Subject.OfStep(track, grade);
+                                    space.add(new Step(subject, track, bond, grit, order, end, method));
+                                }
                             }
                         }
                     }
@@ -785,7 +810,7 @@ public final class Facts {
     }
 
     /** Of a kind that may be hard or not, the scriber tells; not of sandstone, whose hard grains sit in a weak binder. */
-    private static Set<Hardness> hardness(Situation situation) {
+    static Set<Hardness> hardness(Situation situation) {
         Set<Hardness> byKind = Traits.across(families(situation), Hardness.class, Traits::hardness);
         Optional<ScriberTest> mark =
                 situation.survey().answer(SurveyField.SCRIBER).value();

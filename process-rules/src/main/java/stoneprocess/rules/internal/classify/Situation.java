@@ -16,10 +16,12 @@ import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.rules.decide.Figures;
 import stoneprocess.rules.decide.Topics;
 
 /** What is known at a point of a run: the survey, the numbers, the grades in use and the topics closed so far. */
@@ -59,6 +61,17 @@ public final class Situation {
     /** The area of a track, as far as it is known: the open field is taken as the whole floor. */
     public Optional<Area> areaOf(TrackKind track) {
         return track == TrackKind.OPEN_FIELD ? survey.answer(SurveyField.AREA).value() : Optional.empty();
+    }
+
+    /** The name of the parameter that tells how fast the stone is cut. */
+    public String cutRate() {
+        List<Family> families = values(Topics.STONE);
+        return Figures.cutRateParameter(Facts.hardness(this), families.equals(List.of(Family.SANDSTONE)));
+    }
+
+    /** True for a floor of nothing but edges and stairs, which no floor machine reaches. */
+    public boolean isAllHandWork() {
+        return DamageSpread.isAllHandWork(survey);
     }
 
     /** Adds a closed topic. */

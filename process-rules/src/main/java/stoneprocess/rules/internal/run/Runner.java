@@ -187,10 +187,11 @@ public final class Runner {
         return situation.values(Topics.FIRST_CUT, new Subject.OfTrack(track)).get(0);
     }
 
-    /** A local repair that the field's own first cut clears is none. */
+    /** A local repair that the field's own first cut clears is none, and neither is a field of nothing but stairs. */
     private boolean worked(TrackKind track) {
         boolean cleared = track == TrackKind.LOCAL_REPAIR && cut(track).compareTo(cut(TrackKind.OPEN_FIELD)) <= 0;
-        return cut(track) != Cut.NONE && !cleared;
+        boolean reached = track != TrackKind.OPEN_FIELD || !situation.isAllHandWork();
+        return reached && cut(track) != Cut.NONE && !cleared;
     }
 
     /** The open field tells what the test area is cut with; without it the edges, then the repairs. */
@@ -232,7 +233,13 @@ public final class Runner {
                 Subject subject = members.get(i).subject();
                 boolean first = i == 0;
                 if (topic == Topics.PASSES) {
-                    settle(Computed.passes(subject, Figures.passes(first, situation.parameters()), first));
+                    settle(Computed.passes(
+                            subject,
+                            first,
+                            situation.cutRate(),
+                            situation.values(Topics.MACHINE, subject).get(0),
+                            situation.values(Topics.ADDED_WEIGHT, subject).get(0),
+                            situation.parameters()));
                 } else {
                     AbrasiveGrade grade =
                             situation.sequence().get(members.get(i).subject().grade(), topic.id());
@@ -272,7 +279,8 @@ public final class Runner {
                             track,
                             decision.values().stream()
                                     .map(key -> situation.sequence().get(key, Topics.GRIT_PATH.id()))
-                                    .toList())));
+                                    .toList(),
+                            situation.values(Topics.METAL_METHOD).get(0))));
         }
         List<Step> all = new ArrayList<>();
         steps.values().forEach(all::addAll);

@@ -1,0 +1,12 @@
+package stoneprocess.rules.feature;
+
+import stoneprocess.core.term.Term;
+
+/** How many work together. */
+public enum CrewClass implements Term {
+    /** One person. */
+    ALONE,
+
+    /** Two or more. */
+    SEVERAL
+}

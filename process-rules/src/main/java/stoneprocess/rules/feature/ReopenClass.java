@@ -1,0 +1,12 @@
+package stoneprocess.rules.feature;
+
+import stoneprocess.core.term.Term;
+
+/** When the floor has to open again after the last grade. */
+public enum ReopenClass implements Term {
+    /** Before a sealer could cure. */
+    SOON,
+
+    /** After that. */
+    LATER
+}
