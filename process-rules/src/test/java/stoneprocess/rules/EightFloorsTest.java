@@ -59,7 +59,14 @@ class EightFloorsTest {
         assertThat(firstCut(answer)).isEqualTo(Cut.REFRESH);
         assertThat(plan.finish()).contains(Finish.POLISH);
         assertPath(plan, "resin-800", "resin-1500", "resin-3000");
-        assertThat(plan.tasks()).containsExactly(Task.MASK, Task.PROTECT_ROUTE, Task.CLOSE_OFF, Task.SILENCE_DETECTORS);
+        assertThat(plan.tasks())
+                .containsExactly(
+                        Task.MASK,
+                        Task.PROTECT_ROUTE,
+                        Task.CLOSE_OFF,
+                        Task.PLAN_BAYS,
+                        Task.PLACE_FOR_SLURRY,
+                        Task.SILENCE_DETECTORS);
         assertThat(plan.repairs()).isEmpty();
         assertThat(plan.testArea()).isEqualTo(TestArea.REQUIRED);
         assertThat(field(plan)).extracting(Step::machine).containsOnly(MachineClass.SINGLE_DISC);
@@ -76,13 +83,15 @@ class EightFloorsTest {
                         Acceptance.GAIN_OVER_BASELINE,
                         Acceptance.LEAVING_IT_IS_AN_OPTION);
         assertThat(plan.finishTasks())
-                .containsExactly(FinishTask.SCRUB_AND_RINSE, FinishTask.HAND_WIPE, FinishTask.HAND_OVER);
+                .containsExactly(
+                        FinishTask.SCRUB_AND_RINSE, FinishTask.HAND_WIPE, FinishTask.REOPEN, FinishTask.HAND_OVER);
         assertThat(plan.upkeep())
                 .containsExactly(
                         Upkeep.DUST_MOP,
                         Upkeep.NEUTRAL_CLEANER,
                         Upkeep.MATS,
                         Upkeep.LAST_PAD_UPKEEP,
+                        Upkeep.PAD_WEEKLY,
                         Upkeep.LANE_TOUCH_UP,
                         Upkeep.NO_FLUORIDE,
                         Upkeep.WATCH_GLOSS);
@@ -94,8 +103,9 @@ class EightFloorsTest {
                         Hazard.NOISE,
                         Hazard.VIBRATION,
                         Hazard.LIFTING,
-                        Hazard.CHEMICALS,
-                        Hazard.SLURRY);
+                        Hazard.OXIDE_DUST,
+                        Hazard.SLURRY,
+                        Hazard.BYSTANDERS);
         assertThat(answer.questions()).isEmpty();
     }
 
@@ -110,7 +120,13 @@ class EightFloorsTest {
         assertThat(field(plan)).noneMatch(step -> step.grade().bond() == Bond.METAL);
         assertThat(plan.tasks())
                 .containsExactly(
-                        Task.MASK, Task.PROTECT_ROUTE, Task.CLOSE_OFF, Task.SILENCE_DETECTORS, Task.RELAY_LIPPED);
+                        Task.MASK,
+                        Task.PROTECT_ROUTE,
+                        Task.CLOSE_OFF,
+                        Task.PLAN_BAYS,
+                        Task.PLACE_FOR_SLURRY,
+                        Task.SILENCE_DETECTORS,
+                        Task.RELAY_LIPPED);
         assertThat(plan.repairs()).containsExactly(Repair.LOCAL_LIPPAGE);
         assertThat(field(plan)).extracting(Step::weight).containsOnly(AddedWeight.REDUCED);
         assertThat(plan.sealer()).isEqualTo(Sealer.NONE);
@@ -135,6 +151,8 @@ class EightFloorsTest {
                         Task.MASK,
                         Task.PROTECT_ROUTE,
                         Task.CLOSE_OFF,
+                        Task.PLAN_BAYS,
+                        Task.PLACE_FOR_SLURRY,
                         Task.SILENCE_DETECTORS,
                         Task.STRIP_COATING);
         assertThat(plan.finish()).contains(Finish.HONE);
@@ -147,9 +165,13 @@ class EightFloorsTest {
                         SlurryRoute.COLLECT_AND_SETTLE, SlurryRoute.NOTHING_TO_STORM_DRAIN, SlurryRoute.CHECK_PH);
         assertThat(plan.finishTasks())
                 .containsExactly(
-                        FinishTask.SCRUB_AND_RINSE, FinishTask.NEUTRALISE, FinishTask.HAND_WIPE, FinishTask.HAND_OVER);
+                        FinishTask.SCRUB_AND_RINSE,
+                        FinishTask.NEUTRALISE,
+                        FinishTask.HAND_WIPE,
+                        FinishTask.REOPEN,
+                        FinishTask.HAND_OVER);
         assertThat(plan.upkeep()).contains(Upkeep.NO_FINER_PAD, Upkeep.NO_ACID);
-        assertThat(hazards(answer)).contains(Hazard.CHEMICALS, Hazard.ALKALINE_SLURRY);
+        assertThat(hazards(answer)).contains(Hazard.CAUSTIC_STRIPPER, Hazard.ALKALINE_SLURRY);
     }
 
     @Test
@@ -168,7 +190,7 @@ class EightFloorsTest {
                 .doesNotContain(Check.READ_20);
         assertThat(plan.upkeep()).contains(Upkeep.NO_FINER_PAD);
         assertThat(hazards(answer))
-                .contains(Hazard.SILICA_DUST, Hazard.ALKALINE_SLURRY, Hazard.CHEMICALS, Hazard.SLURRY);
+                .contains(Hazard.SILICA_DUST, Hazard.ALKALINE_SLURRY, Hazard.DENSIFIER_ALKALI, Hazard.SLURRY);
     }
 
     @Test
@@ -185,7 +207,7 @@ class EightFloorsTest {
         assertThat(plan.upkeep())
                 .containsExactly(
                         Upkeep.DUST_MOP, Upkeep.NEUTRAL_CLEANER, Upkeep.MATS, Upkeep.NO_FLUORIDE, Upkeep.WATCH_GLOSS);
-        assertThat(hazards(answer)).containsExactly(Hazard.ELECTRICITY, Hazard.WET_FLOOR);
+        assertThat(hazards(answer)).containsExactly(Hazard.ELECTRICITY, Hazard.WET_FLOOR, Hazard.BYSTANDERS);
         assertThat(answer.questions()).isEmpty();
     }
 

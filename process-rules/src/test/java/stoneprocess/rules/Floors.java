@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.AreaLoad;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Current;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.Voltage;
 import stoneprocess.core.survey.Access;
@@ -51,6 +54,7 @@ import stoneprocess.core.survey.TreatedAgo;
 import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.survey.WearClass;
 import stoneprocess.core.survey.WetUse;
+import stoneprocess.core.survey.WorksKind;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.tool.GritSequence;
@@ -100,8 +104,12 @@ public final class Floors {
                 .set(SurveyField.AMPS, Current.of(16, Unit.AMPERE))
                 .set(SurveyField.ACCESS, Access.LEVEL)
                 .set(SurveyField.STRUCTURE, Structure.ON_GROUND)
+                .set(SurveyField.FLOOR_LOAD, AreaLoad.of(5, Unit.KILONEWTON_PER_SQUARE_METRE))
                 .set(SurveyField.LOAD_CONFIRMED, LoadConfirmed.ENGINEER)
                 .set(SurveyField.HISTORIC, Historic.NO)
+                .set(SurveyField.WORKS, WorksKind.CONSTRUCTION)
+                .set(SurveyField.CREW, Count.of(2, Unit.COUNT))
+                .set(SurveyField.REOPENS_AFTER, TimeSpan.of(5, Unit.DAY))
                 .set(SurveyField.CONSENT, Presence.NONE)
                 .set(SurveyField.TRAFFIC, Traffic.HEAVY)
                 .set(

@@ -356,7 +356,7 @@ class SoundAdviceTest {
         assertThat(field(plan).get(0).water()).isEqualTo(WaterLevel.MODERATE);
         assertThat(plan.tasks()).contains(Task.LET_DRY);
         assertThat(plan.sealer()).isEqualTo(Sealer.IMPREGNATOR);
-        assertThat(answer.warnings()).extracting(SafetyWarning::hazard).contains(Hazard.CHEMICALS);
+        assertThat(answer.warnings()).extracting(SafetyWarning::hazard).contains(Hazard.SEALER_VAPOUR);
     }
 
     @Test

@@ -64,6 +64,12 @@ public enum Hazard implements Term {
     /** A floor that may not carry the machine. */
     FLOOR_LOAD,
 
+    /** Other people about. */
+    BYSTANDERS,
+
+    /** Resin fillers and cement grout. */
+    FILLERS,
+
     /** Nobody near to help. */
     LONE_WORK
 }

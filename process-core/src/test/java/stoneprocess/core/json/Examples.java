@@ -33,6 +33,7 @@ import stoneprocess.core.plan.Repair;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Sealer;
+import stoneprocess.core.plan.Shortfall;
 import stoneprocess.core.plan.SlurryRoute;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Step;
@@ -41,6 +42,7 @@ import stoneprocess.core.plan.TestArea;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.plan.Upkeep;
 import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
@@ -117,6 +119,7 @@ final class Examples {
         AbrasiveGrade grade = sequence().grades().get(0);
         Step step = new Step(
                 grade,
+                WorkMethod.WET,
                 MachineClass.SINGLE_DISC,
                 AddedWeight.REDUCED,
                 Range.of(new Mass(11.25), new Mass(22.5)),
@@ -128,6 +131,7 @@ final class Examples {
                 List.of(Check.LOW_LIGHT));
         Step edge = new Step(
                 grade,
+                WorkMethod.WET,
                 MachineClass.EDGE_TOOL,
                 AddedWeight.NONE,
                 Range.of(new Mass(0), new Mass(0)),
@@ -149,6 +153,7 @@ final class Examples {
                 List.of(Repair.LOCAL_ETCHES),
                 Optional.of(Finish.SATIN),
                 List.of(new Track(TrackKind.OPEN_FIELD, List.of(step)), new Track(TrackKind.EDGE, List.of(edge))),
+                List.of(Shortfall.NO_WET_VACUUM),
                 List.of(SlurryRoute.COLLECT_AND_SETTLE),
                 PolishingAgent.NEUTRAL_OXIDE,
                 Densifier.NONE,

@@ -27,8 +27,8 @@ public final class Figures {
 
     /**
      * Traverses of a bay: the reference range, one for the first grade of a track and one for each later grade, divided
-     * by how fast this stone is cut with this machine and weight relative to the reference. The reference is stone of
-     * middling hardness under a single disc with reduced weight. Rounded up, one pass at least.
+     * by how fast this stone is cut with this machine and weight relative to the reference. The reference is hard
+     * stone under a single disc with reduced weight. Rounded up, one pass at least.
      *
      * @param first true for the first grade of a track
      * @param cutRate name of the parameter that tells how fast the stone is cut

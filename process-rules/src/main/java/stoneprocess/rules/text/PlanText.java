@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import stoneprocess.core.decision.Decision;
@@ -280,9 +281,10 @@ public final class PlanText {
         }
 
         private String sources(SafetyWarning warning) {
-            List<String> sources = warning.sources().stream()
-                    .map(id -> Sources.standard().get(id).print())
-                    .toList();
+            Set<String> ids = new TreeSet<>(warning.sources());
+            ids.addAll(List.of(phrases.of(warning.hazard(), "limit-sources").split(" ")));
+            List<String> sources =
+                    ids.stream().map(id -> Sources.standard().get(id).print()).toList();
             return String.join("; ", sources);
         }
 

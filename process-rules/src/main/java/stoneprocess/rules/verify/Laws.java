@@ -45,6 +45,13 @@ public final class Laws {
             "What an embedder stores or sends must be what was advised",
             OrderLaws::json);
 
+    public static final Law LESS_ON_HAND_IS_NEVER_BETTER = new Law(
+            "less-on-hand-is-never-better",
+            "With a machine, a grade, the wet vacuum or the extractor less, where both floors have a plan, no finish is"
+                    + " higher, no pick-up leaves less behind, no path of the same ends is closer, and no shortfall goes",
+            "A crew must not gain by leaving something at home",
+            new EquipmentLaw());
+
     private Laws() {}
 
     /**
@@ -71,6 +78,7 @@ public final class Laws {
                 UNKNOWN_IS_NEVER_BOLDER,
                 REFUSAL_STANDS,
                 SAME_ANSWER_AGAIN,
-                JSON_IS_LOSSLESS);
+                JSON_IS_LOSSLESS,
+                LESS_ON_HAND_IS_NEVER_BETTER);
     }
 }

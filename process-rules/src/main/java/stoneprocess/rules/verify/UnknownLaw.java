@@ -27,8 +27,8 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  * Compares the answer to a survey with the answers to surveys that know less.
  *
  * <p>A refusal and a hold are equally cautious: nothing is cut. Values are compared where both answers decide the topic.
- * A step is compared with the same step: the same grade of the same track at the same place in its path, since what a
- * grade needs depends on its place. A survey whose name and tests contradict each other knows nothing of the stone, so
+ * A step is compared with the same step: the same grade of the same track at the same place in its path, worked wet or
+ * dry alike, since what a grade needs depends on these. A survey whose name and tests contradict each other knows nothing of the stone, so
  * one that forgets the contradiction does not know less.
  *
  * @param answers how many answers are forgotten, one at a time
@@ -100,7 +100,10 @@ record UnknownLaw(int answers) implements Law.Check {
     }
 
     private static boolean samePlace(Recommendation one, Recommendation other, Subject subject) {
-        return !(subject instanceof Subject.OfStep step) || place(one, step).equals(place(other, step));
+        boolean sameMethod =
+                one.values(Topics.METAL_METHOD, Subject.FLOOR).equals(other.values(Topics.METAL_METHOD, Subject.FLOOR));
+        return !(subject instanceof Subject.OfStep step)
+                || sameMethod && place(one, step).equals(place(other, step));
     }
 
     /** First, second or later, and whether it is the last. */

@@ -2,6 +2,8 @@ package stoneprocess.rules.decide;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +18,7 @@ import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
@@ -25,15 +28,66 @@ class FiguresTest {
     private static final Parameters NUMBERS = Parameters.standard();
 
     @Test
-    void the_first_grade_takes_6_to_10_passes_and_each_later_one_8_to_10() {
-        assertThat(Figures.passes(true, NUMBERS)).isEqualTo(Range.of(6, 10));
-        assertThat(Figures.passes(false, NUMBERS)).isEqualTo(Range.of(8, 10));
+    void the_reference_takes_6_to_10_passes_at_the_first_grade_and_8_to_10_at_each_later_one() {
+        assertThat(reference(true)).isEqualTo(Range.of(6, 10));
+        assertThat(reference(false)).isEqualTo(Range.of(8, 10));
+    }
+
+    private static Range<Integer> reference(boolean first) {
+        return Figures.passes(first, "cut-rate.hard", MachineClass.SINGLE_DISC, AddedWeight.REDUCED, NUMBERS);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "cut-rate.hard, SINGLE_DISC, USUAL, 6, 10",
+        "cut-rate.hard, SINGLE_DISC, REDUCED, 6, 10",
+        "cut-rate.hard, SINGLE_DISC, NONE, 8, 13",
+        "cut-rate.hard, PLANETARY, USUAL, 4, 7",
+        "cut-rate.medium, SINGLE_DISC, REDUCED, 4, 7",
+        "cut-rate.soft, SINGLE_DISC, NONE, 4, 7",
+        "cut-rate.weak-binder, SINGLE_DISC, NONE, 3, 5"
+    })
+    void passes_go_by_cut_rate_machine_and_weight(
+            String cutRate, MachineClass machine, AddedWeight weight, int low, int high) {
+        assertThat(Figures.passes(true, cutRate, machine, weight, NUMBERS)).isEqualTo(Range.of(low, high));
+    }
+
+    @Test
+    void what_may_be_hard_is_planned_as_hard_and_a_weak_binder_cuts_fast() {
+        assertThat(Figures.cutRateParameter(EnumSet.allOf(Hardness.class), false))
+                .isEqualTo("cut-rate.hard");
+        assertThat(Figures.cutRateParameter(EnumSet.of(Hardness.MEDIUM), false)).isEqualTo("cut-rate.medium");
+        assertThat(Figures.cutRateParameter(EnumSet.of(Hardness.MEDIUM, Hardness.HARD), true))
+                .isEqualTo("cut-rate.weak-binder");
+    }
+
+    /** A lower cut rate never asks for fewer passes. */
+    @Test
+    void slower_stone_never_takes_fewer_passes() {
+        for (MachineClass machine : MachineClass.values()) {
+            for (AddedWeight weight : AddedWeight.values()) {
+                int before = 0;
+                for (String rate : List.of("weak-binder", "soft", "medium", "hard")) {
+                    Range<Integer> passes = Figures.passes(true, "cut-rate." + rate, machine, weight, NUMBERS);
+                    assertThat(passes.low()).isGreaterThanOrEqualTo(before);
+                    before = passes.low();
+                }
+            }
+        }
+    }
+
+    @Test
+    void a_grade_that_is_worked_dry_takes_no_water() {
+        assertThat(Figures.litres(
+                        grade("metal-50"), WaterLevel.NONE, Optional.of(Area.of(50, Unit.SQUARE_METRE)), NUMBERS))
+                .isEmpty();
     }
 
     @Test
     void passes_follow_a_retuned_parameter() {
         Parameters house = NUMBERS.with("passes.first.high", Count.of(12, Unit.COUNT));
-        assertThat(Figures.passes(true, house)).isEqualTo(Range.of(6, 12));
+        assertThat(Figures.passes(true, "cut-rate.hard", MachineClass.SINGLE_DISC, AddedWeight.REDUCED, house))
+                .isEqualTo(Range.of(6, 12));
     }
 
     @ParameterizedTest

@@ -38,7 +38,7 @@ class PhrasesTest {
         terms.addAll(List.of(PolicyKind.values()));
         terms.forEach(term -> keys.add(Phrases.key(term)));
         for (Hazard hazard : Hazard.values()) {
-            for (String part : List.of("exposed", "controls", "limit", "decides")) {
+            for (String part : List.of("exposed", "controls", "limit", "limit-sources", "decides")) {
                 keys.add(Phrases.key(hazard) + "." + part);
             }
         }

@@ -22,6 +22,7 @@ import stoneprocess.core.plan.Cut;
 import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Sealer;
+import stoneprocess.core.plan.Shortfall;
 import stoneprocess.core.plan.Upkeep;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
@@ -30,6 +31,7 @@ import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
@@ -38,6 +40,7 @@ import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.tool.MachineClass;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
 import stoneprocess.rules.Options;
@@ -178,19 +181,34 @@ class LawMutantTest {
     }
 
     @Test
+    void a_shortfall_that_goes_with_the_machine_is_found() {
+        FloorSurvey floor = Floors.calciteMarble(Floors.dull(80)).build();
+        List<LoadedRule> rules = without();
+        rules.add(HandMadeRule.of(
+                "BAD-002",
+                Topics.SHORTFALLS,
+                MachineOnHand.class,
+                machine -> machine.machine() == MachineClass.PLANETARY && machine.known() == Presence.PRESENT,
+                machine -> Topics.SHORTFALLS.need(Shortfall.NO_PLANETARY)));
+
+        assertKilled(Laws.LESS_ON_HAND_IS_NEVER_BETTER, of(rules), floor, "no shortfall less");
+        assertHolds(Laws.LESS_ON_HAND_IS_NEVER_BETTER, SHIPPED, floor);
+    }
+
+    @Test
     void a_rule_that_warns_of_what_is_planned_only_takes_the_warning_away() {
         FloorSurvey thirsty = MARBLE_TO_POLISH.toBuilder()
                 .set(SurveyField.WATER_DROP, WaterDrop.DARKENS_SLOWLY)
                 .build();
-        List<LoadedRule> rules = without("SAF-011", "SAF-013", "SAF-021", "SAF-022");
+        List<LoadedRule> rules = without("SAF-011", "SAF-021");
         rules.add(HandMadeRule.of(
                 "BAD-001",
                 Topics.WARNINGS,
                 Sealing.class,
                 sealing -> sealing.mayBe().contains(Sealer.IMPREGNATOR),
-                sealing -> Topics.WARNINGS.need(Hazard.CHEMICALS)));
+                sealing -> Topics.WARNINGS.need(Hazard.SEALER_VAPOUR)));
 
-        assertKilled(everyAnswer(), of(rules), thirsty, "a warning of chemicals");
+        assertKilled(everyAnswer(), of(rules), thirsty, "a warning of sealer-vapour");
     }
 
     @Test

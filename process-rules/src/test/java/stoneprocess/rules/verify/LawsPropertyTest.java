@@ -53,6 +53,11 @@ class LawsPropertyTest {
         holds(Laws.JSON_IS_LOSSLESS, survey, 0);
     }
 
+    @Property(tries = 60, seed = "1955")
+    void less_on_hand_is_never_better(@ForAll("surveys") FloorSurvey survey) {
+        holds(Laws.LESS_ON_HAND_IS_NEVER_BETTER, survey, 0);
+    }
+
     /** Floors as a crew meets them, with each answer forgotten in turn. */
     @Test
     void all_laws_hold_on_the_fixture_floors() {

@@ -415,7 +415,12 @@ public final class Facts {
                 StoneTraits.FibreSuspicion::new,
                 Facts::fibres,
                 Optional.of(Stage.SURVEY),
-                List.of(SurveyField.COLOUR.name(), SurveyField.LABORATORY.name()),
+                List.of(
+                        SurveyField.COLOUR.name(),
+                        SurveyField.LABORATORY.name(),
+                        SurveyField.IDENTIFIED_BY.name(),
+                        SurveyField.ACID_DROP.name(),
+                        SurveyField.SCRIBER.name()),
                 List.of(Topics.STONE),
                 false));
         trait(StoneTraits.SilicaShare.class, SilicaContent.class, StoneTraits.SilicaShare::new, Traits::silica);
@@ -741,7 +746,10 @@ public final class Facts {
         return situation.decided(Topics.STONE, Family.class);
     }
 
-    /** A green stone that may be serpentine is suspect, however little else is known, and one with fibres found is too. */
+    /**
+     * A green stone that may be serpentine is suspect, however little else is known, and one with fibres found is too. A
+     * green natural stone is not believed on its name or on one test.
+     */
     private static Set<FibreRisk> fibres(Situation situation) {
         Set<FibreRisk> risks = Traits.across(families(situation), FibreRisk.class, Traits::fibres);
         boolean green = situation.survey().answer(SurveyField.COLOUR).value().equals(Optional.of(StoneColour.GREEN));
@@ -750,7 +758,12 @@ public final class Facts {
                 .answer(SurveyField.LABORATORY)
                 .value()
                 .equals(Optional.of(LaboratoryResult.FIBRES_FOUND));
-        return (green || found) && risks.contains(FibreRisk.POSSIBLE) ? EnumSet.of(FibreRisk.POSSIBLE) : risks;
+        boolean known = identified(situation).contains(Identification.TWO_TESTS);
+        boolean natural = families(situation).stream()
+                .anyMatch(family ->
+                        family == Family.BRECCIA || Traits.of(family).body().contains(Body.STONE));
+        boolean suspect = (green || found) && risks.contains(FibreRisk.POSSIBLE) || green && natural && !known;
+        return suspect ? EnumSet.of(FibreRisk.POSSIBLE) : risks;
     }
 
     private static Set<Identification> identified(Situation situation) {

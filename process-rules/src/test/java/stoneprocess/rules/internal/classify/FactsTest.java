@@ -21,6 +21,7 @@ import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Verdict;
+import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Current;
@@ -107,7 +108,7 @@ class FactsTest {
                         new StoneTraits.CuttingHardness(Set.of(Hardness.HARD)),
                         new StoneTraits.CuttingHardness(EnumSet.allOf(Hardness.class)));
         assertThat(Facts.space(Equipment.MachineOnHand.class)).hasSize(3 * MachineClass.values().length);
-        assertThat(Facts.space(Step.class)).hasSize(3 * 3 * 5 * 3 * 2).doesNotHaveDuplicates();
+        assertThat(Facts.space(Step.class)).hasSize(3 * 3 * 5 * 3 * 2 * 2).doesNotHaveDuplicates();
     }
 
     @Test
@@ -336,7 +337,8 @@ class FactsTest {
                 TrackKind.OPEN_FIELD,
                 GritSequence.standard().grades().stream()
                         .filter(grade -> grade.key().matches("resin-(400|800|1500|3000)"))
-                        .toList());
+                        .toList(),
+                WorkMethod.DRY);
         assertThat(steps)
                 .extracting(Step::order)
                 .containsExactly(StepOrder.FIRST, StepOrder.SECOND, StepOrder.LATER, StepOrder.LATER);

@@ -1,0 +1,176 @@
+package stoneprocess.rules.cases;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Hazard;
+import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.source.Sources;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.feature.Equipment.MachineOnHand;
+import stoneprocess.rules.feature.Feature;
+import stoneprocess.rules.internal.classify.Facts;
+import stoneprocess.rules.internal.engine.FactPattern;
+import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.engine.ShippedRules;
+import stoneprocess.rules.text.Phrases;
+import stoneprocess.rules.verify.RuleCheck;
+
+/** Warnings against the triggers and the limits that stand beside the expert cases. */
+class WarningsTest {
+    private static final Path FOLDER = Path.of("src/test/resources/expert-cases");
+    private static final Map<Hazard, List<LoadedRule>> RULES = rulesByHazard();
+
+    /** The fact of one type, or of one machine, and the classes of which it may be one. */
+    private record Part(String fact, Set<String> classes) {
+        boolean possible(Map<String, Object> facts) {
+            return ((Feature<?>) facts.get(fact))
+                    .mayBe().stream()
+                            .map(constant -> ((Enum<?>) constant).name())
+                            .anyMatch(classes::contains);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Hazard.class)
+    void a_warning_is_raised_on_its_triggers_and_on_nothing_else(Hazard hazard) throws IOException {
+        List<List<Part>> triggers = triggers().getOrDefault(hazard, List.of());
+        assertThat(triggers).as("a hazard without a trigger").isNotEmpty();
+        Set<String> names = new LinkedHashSet<>();
+        triggers.forEach(trigger -> trigger.forEach(part -> names.add(part.fact())));
+        RULES.get(hazard).forEach(rule -> rule.conditions().forEach(condition -> names.addAll(names(condition))));
+        List<Map<String, Object>> rows = List.of(Map.of());
+        for (String name : names) {
+            List<Map<String, Object>> longer = new ArrayList<>();
+            for (Map<String, Object> row : rows) {
+                for (Object fact : space(name)) {
+                    Map<String, Object> next = new LinkedHashMap<>(row);
+                    next.put(name, fact);
+                    longer.add(next);
+                }
+            }
+            rows = longer;
+        }
+        int raised = 0;
+        for (Map<String, Object> row : rows) {
+            boolean wanted =
+                    triggers.stream().anyMatch(trigger -> trigger.stream().allMatch(part -> part.possible(row)));
+            boolean is = RULES.get(hazard).stream().anyMatch(rule -> fires(rule, row));
+            assertThat(is).as(() -> hazard.key() + " on " + row.values()).isEqualTo(wanted);
+            raised += is ? 1 : 0;
+        }
+        System.out.printf("Warning %s: %d of %d situations raise it%n", hazard.key(), raised, rows.size());
+        assertThat(raised).isPositive();
+    }
+
+    @Test
+    void every_limit_shows_the_published_figure_and_names_its_source() throws IOException {
+        Phrases phrases = new Phrases(UnitSystem.METRIC, Parameters.standard());
+        for (List<String> row : rows("warning-limits.tsv")) {
+            Hazard hazard = Hazard.valueOf(row.get(0));
+            String figure = row.get(1);
+            List<String> sources = List.of(phrases.of(hazard, "limit-sources").split(" "));
+            assertThat(sources).as(hazard.key()).contains(row.get(2));
+            assertThat(Sources.standard().get(row.get(2)).print()).isNotBlank();
+            if (!figure.equals("none")) {
+                assertThat(phrases.of(hazard, "limit") + phrases.of(hazard, "controls"))
+                        .as(hazard.key())
+                        .containsPattern("(?<![0-9.])" + Pattern.quote(figure) + "(?![0-9])");
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Hazard.class)
+    void every_warning_names_who_is_exposed_what_to_do_and_who_decides(Hazard hazard) {
+        for (String part : List.of("exposed", "controls", "limit", "decides", "limit-sources")) {
+            assertThat(Phrases.has(Phrases.key(hazard) + "." + part)).as(part).isTrue();
+        }
+    }
+
+    private static boolean fires(LoadedRule rule, Map<String, Object> row) {
+        return rule.conditions().stream()
+                .allMatch(condition -> row.values().stream().anyMatch(condition::matches));
+    }
+
+    private static Map<Hazard, List<LoadedRule>> rulesByHazard() {
+        RuleCheck check = RuleCheck.shipped();
+        Map<Hazard, List<LoadedRule>> byHazard = new EnumMap<>(Hazard.class);
+        Arrays.stream(Hazard.values()).forEach(hazard -> byHazard.put(hazard, new ArrayList<>()));
+        for (LoadedRule rule : ShippedRules.load()) {
+            if (rule.card().topic().equals(Topics.WARNINGS.id())) {
+                check.check(rule.id())
+                        .alone()
+                        .forEach(said -> said.values()
+                                .forEach(hazard -> byHazard.get(hazard).add(rule)));
+            }
+        }
+        return byHazard;
+    }
+
+    /** Names of the facts that a condition may match: one for each class of machine that it does not exclude. */
+    private static Set<String> names(FactPattern condition) {
+        if (condition.type() != MachineOnHand.class) {
+            return Set.of(condition.type().getSimpleName());
+        }
+        return Facts.space(MachineOnHand.class).stream()
+                .filter(condition::matches)
+                .map(fact -> "MachineOnHand[" + ((MachineOnHand) fact).machine() + "]")
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private static List<Object> space(String name) {
+        if (name.startsWith("MachineOnHand[")) {
+            MachineClass machine = MachineClass.valueOf(name.substring(name.indexOf('[') + 1, name.indexOf(']')));
+            return Facts.space(MachineOnHand.class).stream()
+                    .filter(fact -> ((MachineOnHand) fact).machine() == machine)
+                    .toList();
+        }
+        Class<?> type = Facts.types().stream()
+                .filter(one -> one.getSimpleName().equals(name))
+                .findFirst()
+                .orElseThrow();
+        return Facts.space(type);
+    }
+
+    private static Map<Hazard, List<List<Part>>> triggers() throws IOException {
+        Map<Hazard, List<List<Part>>> triggers = new EnumMap<>(Hazard.class);
+        for (List<String> row : rows("warning-triggers.tsv")) {
+            List<Part> parts = new ArrayList<>();
+            for (String part : row.get(1).split(" & ")) {
+                int at = part.indexOf('=');
+                parts.add(new Part(
+                        part.substring(0, at), Set.of(part.substring(at + 1).split("\\|"))));
+            }
+            triggers.computeIfAbsent(Hazard.valueOf(row.get(0)), hazard -> new ArrayList<>())
+                    .add(parts);
+        }
+        return triggers;
+    }
+
+    /** The rows without the heading and the comments. */
+    private static List<List<String>> rows(String file) throws IOException {
+        return Files.readAllLines(FOLDER.resolve(file)).stream()
+                .skip(1)
+                .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                .map(line -> List.of(line.split("\t")))
+                .toList();
+    }
+}
