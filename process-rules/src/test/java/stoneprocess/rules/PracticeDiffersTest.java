@@ -26,7 +26,13 @@ class PracticeDiffersTest {
         "honed from 80 against honed from 180, END-001",
         "satin as gloss against satin as image clarity, END-002",
         "three millimetres flattened against relaid, CUT-014",
-        "a low reading: start finer and add passes against start coarser, CUT-029"
+        "a low reading: start finer and add passes against start coarser, CUT-029",
+        "diamond pads every night against as often as traffic asks, UPK-004",
+        "diamond pads every night on soft stone against none, UPK-006",
+        "densifier before against after the cuts, DEN-001",
+        "acid powder against neutral oxide, POW-001",
+        "more against less water at 800, WAT-002",
+        "concrete ground dry wherever there is an extractor against only without water, MET-001"
     })
     void a_disagreement_is_decided_by_a_rule_that_says_so(String disagreement, String rule) {
         assertThat(CARDS.get(rule).differs()).as(disagreement).isPresent();
