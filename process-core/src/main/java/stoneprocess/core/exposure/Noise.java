@@ -24,9 +24,20 @@ public final class Noise {
         this.parameters = parameters;
     }
 
-    /** Noise by the given numbers, those named {@code noise.}. */
+    /**
+     * Noise by the given numbers, those named {@code noise.}.
+     *
+     * @throws InvalidInputException when an exchange rate is zero
+     */
     public static Noise of(Parameters parameters) {
-        return new Noise(parameters);
+        Noise noise = new Noise(parameters);
+        for (NoiseRule rule : NoiseRule.values()) {
+            SoundLevel exchange = noise.number(rule, "exchange");
+            if (exchange.decibels() <= 0) {
+                throw new InvalidInputException(name(rule, "exchange"), exchange.print(), "more than 0 dBA");
+            }
+        }
+        return noise;
     }
 
     /**
