@@ -1,5 +1,7 @@
 package stoneprocess.core.exposure;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,14 +34,18 @@ public final class Silica {
     }
 
     /**
-     * Airflow that a hand grinder's collector has to draw: 25 cfm for every inch of wheel diameter, in proportion.
+     * Airflow that a hand grinder's collector has to draw: 25 cfm for every inch of wheel diameter, in proportion. The
+     * figure for an inch is taken to 0.001 cfm, so that a collector of exactly 125 cfm serves a wheel of 5 inches.
      *
      * @param wheel diameter
      */
     public Airflow handGrinderAirflow(Length wheel) {
-        double inches = wheel.in(Unit.INCH).doubleValue();
-        return new Airflow(inches
-                * parameters.get("silica.airflow-per-inch", Airflow.class).cubicMetresPerHour());
+        BigDecimal perInch = parameters
+                .get("silica.airflow-per-inch", Airflow.class)
+                .in(Unit.CUBIC_FOOT_PER_MINUTE)
+                .setScale(3, RoundingMode.HALF_EVEN);
+        double cubicFeetPerMinute = wheel.in(Unit.INCH).multiply(perInch).doubleValue();
+        return Airflow.of(cubicFeetPerMinute, Unit.CUBIC_FOOT_PER_MINUTE);
     }
 
     /**

@@ -27,8 +27,8 @@ record Lifts(
                 Length.of(height, Unit.CENTIMETRE),
                 Length.of(travel, Unit.CENTIMETRE),
                 new Angle(turn),
-                new Count(Math.ceil(often * 15)),
-                new TimeSpan(15),
+                new Count(Math.ceil(often * 30)),
+                new TimeSpan(30),
                 TimeSpan.of(hours, Unit.HOUR),
                 coupling);
     }
