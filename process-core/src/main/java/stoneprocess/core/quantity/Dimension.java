@@ -33,7 +33,21 @@ public enum Dimension implements Term {
     /** A number of things or a grit number, whole. */
     COUNT(0),
     /** Plane angle, kept in degrees to 0.0001 degree. */
-    ANGLE(4);
+    ANGLE(4),
+    /** A-weighted sound level, kept in decibels to 0.0001 dB. */
+    SOUND_LEVEL(4),
+    /** Gas in air by volume, kept in parts per million to 0.0001 ppm. */
+    CONCENTRATION(4),
+    /** Air or gas in a time, kept in cubic metres an hour to 0.0001 m3/h. */
+    AIRFLOW(4),
+    /** Kept in metres a second to 0.0001 m/s. */
+    SPEED(4),
+    /** Acidity as pH, to 0.0001. */
+    ACIDITY(4),
+    /** Pendulum test value, to 0.0001. */
+    PENDULUM_VALUE(4),
+    /** Coefficient of friction, to 0.000001. */
+    FRICTION(6);
 
     private final int decimals;
 

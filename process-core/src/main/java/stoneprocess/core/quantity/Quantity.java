@@ -9,18 +9,25 @@ import stoneprocess.core.problem.InvalidInputException;
  * that printing and parsing give back an equal value. Negative, infinite and not-a-number values are refused.
  */
 public sealed interface Quantity extends Comparable<Quantity>
-        permits Angle,
+        permits Acidity,
+                Airflow,
+                Angle,
                 Area,
                 AreaLoad,
+                Concentration,
                 Count,
                 Coverage,
                 Current,
+                Friction,
                 Gloss,
                 Length,
                 Mass,
+                PendulumValue,
                 Power,
                 Rotation,
                 Share,
+                SoundLevel,
+                Speed,
                 TimeSpan,
                 Voltage,
                 Volume {
@@ -85,6 +92,13 @@ public sealed interface Quantity extends Comparable<Quantity>
             case SHARE -> new Share(kept);
             case ROTATION -> new Rotation(kept);
             case ANGLE -> new Angle(kept);
+            case ACIDITY -> new Acidity(kept);
+            case AIRFLOW -> new Airflow(kept);
+            case CONCENTRATION -> new Concentration(kept);
+            case FRICTION -> new Friction(kept);
+            case PENDULUM_VALUE -> new PendulumValue(kept);
+            case SOUND_LEVEL -> new SoundLevel(kept);
+            case SPEED -> new Speed(kept);
         };
     }
 

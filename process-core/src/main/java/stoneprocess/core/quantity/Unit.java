@@ -26,6 +26,7 @@ public enum Unit {
 
     LITRE("l", Dimension.VOLUME, "1"),
     CUBIC_METRE("m3", Dimension.VOLUME, "1000"),
+    CUBIC_FOOT("ft3", Dimension.VOLUME, "28.316846592"),
     US_GALLON("gal", Dimension.VOLUME, "3.785411784"),
 
     LITRE_PER_SQUARE_METRE("l/m2", Dimension.COVERAGE, "1"),
@@ -42,10 +43,25 @@ public enum Unit {
     VOLT("V", Dimension.VOLTAGE, "1"),
     AMPERE("A", Dimension.CURRENT, "1"),
     KILOWATT("kW", Dimension.POWER, "1"),
+    HORSEPOWER("hp", Dimension.POWER, "0.74569987158227022"),
     PERCENT("%", Dimension.SHARE, "1"),
     REVOLUTION_PER_MINUTE("rpm", Dimension.ROTATION, "1"),
     COUNT("count", Dimension.COUNT, "1"),
-    DEGREE("deg", Dimension.ANGLE, "1");
+    DEGREE("deg", Dimension.ANGLE, "1"),
+
+    DECIBEL_A("dBA", Dimension.SOUND_LEVEL, "1"),
+    PART_PER_MILLION("ppm", Dimension.CONCENTRATION, "1"),
+
+    CUBIC_METRE_PER_HOUR("m3/h", Dimension.AIRFLOW, "1"),
+    CUBIC_FOOT_PER_MINUTE("cfm", Dimension.AIRFLOW, "1.69901079552"),
+
+    METRE_PER_SECOND("m/s", Dimension.SPEED, "1"),
+    KILOMETRE_PER_HOUR("km/h", Dimension.SPEED, "1", "3.6"),
+    MILE_PER_HOUR("mph", Dimension.SPEED, "0.44704"),
+
+    PH("pH", Dimension.ACIDITY, "1"),
+    PENDULUM_TEST_VALUE("PTV", Dimension.PENDULUM_VALUE, "1"),
+    COEFFICIENT_OF_FRICTION("mu", Dimension.FRICTION, "1");
 
     private final String symbol;
     private final Dimension dimension;

@@ -25,8 +25,21 @@ public enum UnitSystem {
             case COVERAGE -> metric ? Unit.LITRE_PER_SQUARE_METRE : Unit.US_FLUID_OUNCE_PER_SQUARE_FOOT;
             case TIME -> quantity.kept() < 120 ? Unit.MINUTE : Unit.HOUR;
             case AREA_LOAD -> metric ? Unit.KILONEWTON_PER_SQUARE_METRE : Unit.POUND_PER_SQUARE_FOOT;
-            case GLOSS, VOLTAGE, CURRENT, POWER, SHARE, COUNT, ROTATION, ANGLE ->
-                quantity.dimension().unit();
+            case AIRFLOW -> metric ? Unit.CUBIC_METRE_PER_HOUR : Unit.CUBIC_FOOT_PER_MINUTE;
+            case SPEED -> metric ? Unit.KILOMETRE_PER_HOUR : Unit.MILE_PER_HOUR;
+            case GLOSS,
+                    VOLTAGE,
+                    CURRENT,
+                    POWER,
+                    SHARE,
+                    COUNT,
+                    ROTATION,
+                    ANGLE,
+                    SOUND_LEVEL,
+                    CONCENTRATION,
+                    ACIDITY,
+                    PENDULUM_VALUE,
+                    FRICTION -> quantity.dimension().unit();
         };
     }
 

@@ -20,18 +20,25 @@ import stoneprocess.core.problem.InvalidInputException;
 class QuantityTest {
     static Stream<DoubleFunction<Quantity>> constructors() {
         return Stream.of(
+                Acidity::new,
+                Airflow::new,
                 Angle::new,
                 Area::new,
                 AreaLoad::new,
+                Concentration::new,
                 Count::new,
                 Coverage::new,
                 Current::new,
+                Friction::new,
                 Gloss::new,
                 Length::new,
                 Mass::new,
+                PendulumValue::new,
                 Power::new,
                 Rotation::new,
                 Share::new,
+                SoundLevel::new,
+                Speed::new,
                 TimeSpan::new,
                 Voltage::new,
                 Volume::new);
@@ -235,6 +242,13 @@ class QuantityTest {
         "175 rpm, 175 rpm, 175 rpm",
         "8 count, 8 count, 8 count",
         "1.5 deg, 1.5 deg, 1.5 deg",
+        "85 dBA, 85 dBA, 85 dBA",
+        "35 ppm, 35 ppm, 35 ppm",
+        "100 cfm, 170 m3/h, 100 cfm",
+        "40 m/s, 144 km/h, 89.5 mph",
+        "12.5 pH, 12.5 pH, 12.5 pH",
+        "36 PTV, 36 PTV, 36 PTV",
+        "0.42 mu, 0.42 mu, 0.42 mu",
     })
     void each_reader_sees_the_units_of_the_country(String text, String metric, String us) {
         Quantity quantity = Quantity.parse(text, "value");

@@ -49,6 +49,14 @@ class UnitValidationTest {
             Map.entry(Unit.KILOWATT, Units.WATT.multiply(1000)),
             Map.entry(Unit.PERCENT, Units.PERCENT),
             Map.entry(Unit.REVOLUTION_PER_MINUTE, AbstractUnit.ONE.divide(Units.MINUTE)),
+            Map.entry(Unit.HORSEPOWER, USCustomary.HORSEPOWER),
+            Map.entry(Unit.CUBIC_FOOT, USCustomary.CUBIC_FOOT),
+            Map.entry(Unit.PART_PER_MILLION, AbstractUnit.ONE.divide(1_000_000)),
+            Map.entry(Unit.CUBIC_METRE_PER_HOUR, Units.CUBIC_METRE.divide(Units.HOUR)),
+            Map.entry(Unit.CUBIC_FOOT_PER_MINUTE, USCustomary.FOOT.pow(3).divide(Units.MINUTE)),
+            Map.entry(Unit.METRE_PER_SECOND, Units.METRE.divide(Units.SECOND)),
+            Map.entry(Unit.KILOMETRE_PER_HOUR, Units.METRE.multiply(1000).divide(Units.HOUR)),
+            Map.entry(Unit.MILE_PER_HOUR, USCustomary.MILE.divide(Units.HOUR)),
             Map.entry(Unit.DEGREE, Units.RADIAN.multiply(Math.PI).divide(180)));
 
     @Test
@@ -79,7 +87,13 @@ class UnitValidationTest {
     void only_units_without_a_physical_dimension_are_left_out() {
         assertThat(Unit.values())
                 .filteredOn(unit -> !INDEPENDENT.containsKey(unit))
-                .containsExactlyInAnyOrder(Unit.GLOSS_UNIT, Unit.COUNT);
+                .containsExactlyInAnyOrder(
+                        Unit.GLOSS_UNIT,
+                        Unit.COUNT,
+                        Unit.DECIBEL_A,
+                        Unit.PH,
+                        Unit.PENDULUM_TEST_VALUE,
+                        Unit.COEFFICIENT_OF_FRICTION);
     }
 
     @SuppressWarnings({"unchecked", "rawtypes"})

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import stoneprocess.core.exposure.Lifting;
 import stoneprocess.core.internal.table.Tsv;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
@@ -28,7 +29,8 @@ class SourcesTest {
                 Arguments.of(StoneCatalogue.class, "purchase-limits.tsv", List.of("stone", "kind")),
                 Arguments.of(StoneCatalogue.class, "stones.tsv", List.of("name")),
                 Arguments.of(GritSequence.class, "grades.tsv", List.of("bond", "number")),
-                Arguments.of(GritSequence.class, "machines.tsv", List.of("machine")));
+                Arguments.of(GritSequence.class, "machines.tsv", List.of("machine")),
+                Arguments.of(Lifting.class, "lifting-frequency.tsv", List.of("frequency")));
     }
 
     @ParameterizedTest

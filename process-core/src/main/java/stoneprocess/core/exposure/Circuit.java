@@ -1,0 +1,56 @@
+package stoneprocess.core.exposure;
+
+import java.util.List;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Current;
+import stoneprocess.core.quantity.Power;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.Voltage;
+
+/**
+ * What a single-phase circuit carries for hours: volts x amperes x 80 %, the number {@code supply.continuous}. Immutable
+ * and safe to share between threads.
+ */
+public final class Circuit {
+    private final Parameters parameters;
+
+    private Circuit(Parameters parameters) {
+        this.parameters = parameters;
+    }
+
+    /** Circuits by the given numbers. */
+    public static Circuit of(Parameters parameters) {
+        return new Circuit(parameters);
+    }
+
+    /**
+     * Holds loads against a circuit. Motors draw more than their power says by their power factor, and several times as
+     * much on starting: give the input in volt-amperes where the plate states it.
+     *
+     * @param volts of the circuit, above zero and up to 1000 V
+     * @param breaker rating of the breaker, above zero and up to 1000 A
+     * @param loads everything that runs at once, the neighbours' machines too; may be empty
+     * @throws InvalidInputException for volts or amperes outside their range
+     */
+    public CircuitLoad load(Voltage volts, Current breaker, List<Power> loads) {
+        if (volts.volts() <= 0 || volts.volts() > 1000) {
+            throw new InvalidInputException("circuit.volts", volts.print(), "more than 0 and up to 1000 V");
+        }
+        if (breaker.amperes() <= 0 || breaker.amperes() > 1000) {
+            throw new InvalidInputException("circuit.breaker", breaker.print(), "more than 0 and up to 1000 A");
+        }
+        Limit<Share> limit = Limit.of(parameters, "supply.continuous", Share.class, Role.ELECTRICIAN);
+        double share = limit.value().percent() / 100;
+        Power continuous = new Power(volts.volts() * breaker.amperes() * share / 1000);
+        double kilowatts = 0;
+        for (Power power : loads) {
+            kilowatts += power.kilowatts();
+        }
+        Power load = new Power(kilowatts);
+        Power spare = new Power(Math.max(0, continuous.kilowatts() - load.kilowatts()));
+        boolean carries = load.compareTo(continuous) <= 0;
+        return new CircuitLoad(
+                continuous, load, spare, carries ? CircuitVerdict.WITHIN_LIMIT : CircuitVerdict.OVER_LIMIT, limit);
+    }
+}

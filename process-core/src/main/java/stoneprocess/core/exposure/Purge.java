@@ -1,0 +1,13 @@
+package stoneprocess.core.exposure;
+
+import java.util.Optional;
+import stoneprocess.core.quantity.Concentration;
+import stoneprocess.core.quantity.TimeSpan;
+
+/**
+ * Airing a room that everybody has left and where the engine is off.
+ *
+ * @param time until the mixed room is down to the limit; empty when it never gets there
+ * @param limit the limit that is aimed at
+ */
+public record Purge(Optional<TimeSpan> time, Limit<Concentration> limit) implements EngineFigure {}

@@ -1,0 +1,21 @@
+package stoneprocess.core.exposure;
+
+import stoneprocess.core.term.Term;
+
+/** Who decides. A calculation prepares that decision and never takes its place. */
+public enum Role implements Term {
+    /** The occupational hygienist, who measures noise, dust and gas. */
+    HYGIENIST,
+    /** The employer's competent person for the written exposure control plan. */
+    COMPETENT_PERSON,
+    /** The ergonomist or safety officer who judges manual handling. */
+    ERGONOMIST,
+    /** The slip tester who measures the floor. */
+    SLIP_TESTER,
+    /** The authority that gives leave to discharge or takes the waste. */
+    WASTE_AUTHORITY,
+    /** The materials laboratory. */
+    LABORATORY,
+    /** The electrician who answers for the supply. */
+    ELECTRICIAN
+}

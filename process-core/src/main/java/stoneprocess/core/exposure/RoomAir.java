@@ -1,0 +1,26 @@
+package stoneprocess.core.exposure;
+
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Airflow;
+import stoneprocess.core.quantity.Concentration;
+import stoneprocess.core.quantity.Volume;
+
+/**
+ * A room and its air.
+ *
+ * @param volume the empty room, at least 1 m3
+ * @param outdoorAir fresh air that is known to come in, zero when nothing is known
+ * @param background carbon monoxide of the air that comes in
+ */
+public record RoomAir(Volume volume, Airflow outdoorAir, Concentration background) {
+    /**
+     * Checks the volume.
+     *
+     * @throws InvalidInputException for less than 1 m3
+     */
+    public RoomAir {
+        if (volume.litres() < 1000) {
+            throw new InvalidInputException("room.volume", volume.print(), "1000 l or more");
+        }
+    }
+}

@@ -1,0 +1,10 @@
+package stoneprocess.core.exposure;
+
+import stoneprocess.core.term.Term;
+
+/** How likely people slip, from the worst to the best (HSE). */
+public enum SlipPotential implements Term {
+    HIGH,
+    MODERATE,
+    LOW
+}
