@@ -39,6 +39,7 @@ class RoomsTest {
             "stone",
             "tool",
             "gloss",
+            "estimate",
             "survey",
             "decision",
             "plan",

@@ -33,7 +33,13 @@ public enum Dimension implements Term {
     /** A number of things or a grit number, whole. */
     COUNT(0),
     /** Plane angle, kept in degrees to 0.0001 degree. */
-    ANGLE(4);
+    ANGLE(4),
+    /** Walking and sliding speed, kept in metres a minute to 0.000001 m/min. */
+    SPEED(6),
+    /** Area done in a time, kept in square metres an hour to 0.000001 m2/h. */
+    AREA_RATE(6),
+    /** Electric energy, kept in kilowatt hours to 0.0001 kWh. */
+    ENERGY(4);
 
     private final int decimals;
 

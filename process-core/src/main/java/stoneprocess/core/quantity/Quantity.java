@@ -12,15 +12,18 @@ public sealed interface Quantity extends Comparable<Quantity>
         permits Angle,
                 Area,
                 AreaLoad,
+                AreaRate,
                 Count,
                 Coverage,
                 Current,
+                Energy,
                 Gloss,
                 Length,
                 Mass,
                 Power,
                 Rotation,
                 Share,
+                Speed,
                 TimeSpan,
                 Voltage,
                 Volume {
@@ -85,6 +88,9 @@ public sealed interface Quantity extends Comparable<Quantity>
             case SHARE -> new Share(kept);
             case ROTATION -> new Rotation(kept);
             case ANGLE -> new Angle(kept);
+            case SPEED -> new Speed(kept);
+            case AREA_RATE -> new AreaRate(kept);
+            case ENERGY -> new Energy(kept);
         };
     }
 

@@ -45,7 +45,18 @@ public enum Unit {
     PERCENT("%", Dimension.SHARE, "1"),
     REVOLUTION_PER_MINUTE("rpm", Dimension.ROTATION, "1"),
     COUNT("count", Dimension.COUNT, "1"),
-    DEGREE("deg", Dimension.ANGLE, "1");
+    DEGREE("deg", Dimension.ANGLE, "1"),
+
+    METRE_PER_MINUTE("m/min", Dimension.SPEED, "1"),
+    METRE_PER_SECOND("m/s", Dimension.SPEED, "60"),
+    METRE_PER_HOUR("m/h", Dimension.SPEED, "1", "60"),
+    FOOT_PER_MINUTE("ft/min", Dimension.SPEED, "0.3048"),
+    FOOT_PER_HOUR("ft/h", Dimension.SPEED, "0.3048", "60"),
+
+    SQUARE_METRE_PER_HOUR("m2/h", Dimension.AREA_RATE, "1"),
+    SQUARE_FOOT_PER_HOUR("ft2/h", Dimension.AREA_RATE, "0.09290304"),
+
+    KILOWATT_HOUR("kWh", Dimension.ENERGY, "1");
 
     private final String symbol;
     private final Dimension dimension;

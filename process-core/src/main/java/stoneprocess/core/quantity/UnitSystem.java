@@ -25,7 +25,15 @@ public enum UnitSystem {
             case COVERAGE -> metric ? Unit.LITRE_PER_SQUARE_METRE : Unit.US_FLUID_OUNCE_PER_SQUARE_FOOT;
             case TIME -> quantity.kept() < 120 ? Unit.MINUTE : Unit.HOUR;
             case AREA_LOAD -> metric ? Unit.KILONEWTON_PER_SQUARE_METRE : Unit.POUND_PER_SQUARE_FOOT;
-            case GLOSS, VOLTAGE, CURRENT, POWER, SHARE, COUNT, ROTATION, ANGLE ->
+            case SPEED -> {
+                boolean slow = quantity.kept() < 0.5;
+                if (metric) {
+                    yield slow ? Unit.METRE_PER_HOUR : Unit.METRE_PER_MINUTE;
+                }
+                yield slow ? Unit.FOOT_PER_HOUR : Unit.FOOT_PER_MINUTE;
+            }
+            case AREA_RATE -> metric ? Unit.SQUARE_METRE_PER_HOUR : Unit.SQUARE_FOOT_PER_HOUR;
+            case GLOSS, VOLTAGE, CURRENT, POWER, SHARE, COUNT, ROTATION, ANGLE, ENERGY ->
                 quantity.dimension().unit();
         };
     }

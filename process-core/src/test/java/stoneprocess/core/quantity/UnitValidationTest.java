@@ -49,7 +49,15 @@ class UnitValidationTest {
             Map.entry(Unit.KILOWATT, Units.WATT.multiply(1000)),
             Map.entry(Unit.PERCENT, Units.PERCENT),
             Map.entry(Unit.REVOLUTION_PER_MINUTE, AbstractUnit.ONE.divide(Units.MINUTE)),
-            Map.entry(Unit.DEGREE, Units.RADIAN.multiply(Math.PI).divide(180)));
+            Map.entry(Unit.DEGREE, Units.RADIAN.multiply(Math.PI).divide(180)),
+            Map.entry(Unit.METRE_PER_MINUTE, Units.METRE.divide(Units.MINUTE)),
+            Map.entry(Unit.METRE_PER_SECOND, Units.METRE_PER_SECOND),
+            Map.entry(Unit.METRE_PER_HOUR, Units.METRE.divide(Units.HOUR)),
+            Map.entry(Unit.FOOT_PER_MINUTE, USCustomary.FOOT.divide(Units.MINUTE)),
+            Map.entry(Unit.FOOT_PER_HOUR, USCustomary.FOOT.divide(Units.HOUR)),
+            Map.entry(Unit.SQUARE_METRE_PER_HOUR, Units.SQUARE_METRE.divide(Units.HOUR)),
+            Map.entry(Unit.SQUARE_FOOT_PER_HOUR, USCustomary.SQUARE_FOOT.divide(Units.HOUR)),
+            Map.entry(Unit.KILOWATT_HOUR, Units.WATT.multiply(1000).multiply(Units.HOUR)));
 
     @Test
     void every_factor_agrees_with_an_independent_units_library() {
