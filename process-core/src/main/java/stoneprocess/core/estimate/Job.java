@@ -93,9 +93,4 @@ public record Job(
     public Job withStone(FloorStone other) {
         return new Job(area, edges, other, steps, others, sealing, site);
     }
-
-    /** Whether any step puts water on the floor. */
-    boolean anyWet() {
-        return steps.stream().anyMatch(JobStep::wet);
-    }
 }

@@ -15,10 +15,10 @@ import stoneprocess.core.tool.AbrasiveGrade;
  * @param kind what cuts
  * @param grain grain sizes of the grade; empty for powder
  * @param machine the machine with its weight
- * @param passes traverses of a bay, 1 or more
+ * @param passes traverses of a bay, 1 to 1000
  * @param water litres a square metre for one pass; zero at the upper end means a dry step
- * @param cutRate how fast the tool cuts compared with a usual tool of its kind on marble, above zero, as timed by the
- *     crew; empty when it follows from load, speed and abrasion resistance
+ * @param cutRate how fast the tool cuts compared with a usual tool of its kind on marble, 1 to 1000 %, as timed by
+ *     the crew; empty when it follows from load, speed and abrasion resistance
  * @param edges whether the edges are worked at this step too
  */
 public record JobStep(
@@ -30,12 +30,20 @@ public record JobStep(
         Range<Coverage> water,
         Optional<Share> cutRate,
         boolean edges) {
+    private static final int MOST_PASSES = 1000;
+
     public JobStep {
         Require.text("step.name", name);
         if (passes.low() < 1) {
             throw new InvalidInputException(name + ".passes", Integer.toString(passes.low()), "1 pass or more");
         }
-        cutRate.ifPresent(share -> Require.positive(name + ".cut-rate", share));
+        if (passes.high() > MOST_PASSES) {
+            throw new InvalidInputException(
+                    name + ".passes", Integer.toString(passes.high()), MOST_PASSES + " passes or fewer");
+        }
+        cutRate.filter(share -> share.percent() < 1 || share.percent() > 1000).ifPresent(share -> {
+            throw new InvalidInputException(name + ".cut-rate", share.print(), "from 1 to 1000 %");
+        });
     }
 
     /** A step with a diamond grade, edges included, named after the grade's key. */
