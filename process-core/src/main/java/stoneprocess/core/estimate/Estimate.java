@@ -83,19 +83,31 @@ public record Estimate(
     }
 
     /**
-     * Area finished in one working day by one machine: area times shift over the clock hours of everything done at the
-     * steps (open field, edges, rinsing, setting up, rework). The lowest area belongs to the highest hours.
+     * Area finished in one working day by one machine: area times shift over the clock hours of the open field and its
+     * part of rinsing, setting up and rework. Edges are another tool's. The lowest area belongs to the highest hours.
      */
     public Spread<Area> areaPerMachineDay() {
-        Set<Work> atTheSteps = Set.of(Work.OPEN_FIELD, Work.EDGES, Work.RINSING, Work.SETTING_UP, Work.REWORK);
         return Case.spread(
-                which -> job.area().squareMetres()
-                        * job.site().shift().minutes()
-                        / work().stream()
-                                .filter(line -> atTheSteps.contains(line.work()))
-                                .mapToDouble(line ->
-                                        line.clock().at(which.opposite()).minutes())
-                                .sum(),
+                which -> job.area().squareMetres() * job.site().shift().minutes() / machineMinutes(which.opposite()),
                 Area::new);
+    }
+
+    private double machineMinutes(Case which) {
+        double minutes = 0;
+        for (JobStep step : job.steps()) {
+            double field = minutes(Work.OPEN_FIELD, step, which);
+            double around = minutes(Work.RINSING, step, which)
+                    + minutes(Work.SETTING_UP, step, which)
+                    + minutes(Work.REWORK, step, which);
+            minutes += field + around * field / (field + minutes(Work.EDGES, step, which));
+        }
+        return minutes;
+    }
+
+    /** Minutes of some work at a step; none when there is no such line. */
+    double minutes(Work work, JobStep step, Case which) {
+        return work(work, step.name())
+                .map(line -> line.clock().at(which).minutes())
+                .orElse(0.0);
     }
 }

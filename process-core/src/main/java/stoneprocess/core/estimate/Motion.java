@@ -50,8 +50,8 @@ public sealed interface Motion {
      */
     record Planetary(Rotation head, Rotation carrier, Turning turning, Length inner, Length outer, Length centres)
             implements Motion {
-        private static final int RINGS = 64;
-        private static final int ANGLES = 256;
+        private static final int RINGS = 24;
+        private static final int ANGLES = 64;
 
         public Planetary {
             requireRing(inner, outer);

@@ -19,10 +19,12 @@ import stoneprocess.core.tool.MachineClass;
  */
 public final class Productivity {
     private static final AbrasionResistance REFERENCE = FloorStone.marble().resistance();
+    private static final AbrasionResistance GRANITE = FloorStone.granite().resistance();
 
     private final Parameters parameters;
     private final Numbers numbers;
 
+    /** With the given numbers; those of this room are called {@code estimate.*}. */
     public Productivity(Parameters parameters) {
         this.parameters = parameters;
         this.numbers = new Numbers(parameters);
@@ -127,10 +129,8 @@ public final class Productivity {
     /** Takes the differences out one after the other, so that their factors multiply to the whole. */
     private List<RouteCheck.Departure> departures(JobStep step, FloorStone stone) {
         double cut = walkFactor(cutRate(step, stone).share().percent() / 100);
-        double usualCut = walkFactor(REFERENCE.ha()
-                / (stone.hardness() == Hardness.HARD ? FloorStone.granite() : FloorStone.marble())
-                        .resistance()
-                        .ha());
+        AbrasionResistance usualStone = stone.hardness() == Hardness.HARD ? GRANITE : REFERENCE;
+        double usualCut = walkFactor(REFERENCE.ha() / usualStone.ha());
         Length usualPath = parameters.get("estimate.machine.single-disc.path", Length.class);
         double usualPasses =
                 Case.LIKELY.of(numbers.range(step.kind() == StepKind.METAL ? "passes.first" : "passes.later"));
