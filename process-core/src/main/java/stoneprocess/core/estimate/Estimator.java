@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 
@@ -48,7 +49,7 @@ public final class Estimator {
                 Calendar.of(lines, job.site().shift()),
                 Consumption.of(job, lines, parameters),
                 routes,
-                remarks(job, routes, lines));
+                remarks(job, routes, lines, byDefault(job, timings)));
     }
 
     private static void requireSteps(Job job, List<CrewTiming> timings) {
@@ -65,9 +66,19 @@ public final class Estimator {
         }
     }
 
-    private Set<Remark> remarks(Job job, List<RouteCheck> routes, List<Line> lines) {
+    /** The steps whose open field was not timed. */
+    private static List<JobStep> byDefault(Job job, List<CrewTiming> timings) {
+        Set<String> timed = timings.stream()
+                .filter(timing -> timing.field().isPresent())
+                .map(CrewTiming::step)
+                .collect(Collectors.toSet());
+        return job.steps().stream().filter(step -> !timed.contains(step.name())).toList();
+    }
+
+    private Set<Remark> remarks(Job job, List<RouteCheck> routes, List<Line> lines, List<JobStep> byDefault) {
         EnumSet<Remark> remarks = EnumSet.of(Remark.ENDS_ARE_ADDED, Remark.EVERY_DAY_IS_A_WORKING_DAY);
-        if (job.stone().resistance().purchaseMinimum()) {
+        if (job.stone().resistance().purchaseMinimum()
+                && byDefault.stream().anyMatch(step -> step.cutRate().isEmpty())) {
             remarks.add(Remark.ABRASION_RESISTANCE_IS_A_PURCHASE_MINIMUM);
         }
         if (lines.stream()
@@ -76,10 +87,13 @@ public final class Estimator {
                         && work.basis() == Basis.DEFAULT)) {
             remarks.add(Remark.EDGES_ARE_NOT_SCALED);
         }
-        if (job.steps().stream().anyMatch(step -> productivity.capped(step, job.stone()))) {
+        if (byDefault.stream().anyMatch(step -> productivity.capped(step, job.stone()))) {
             remarks.add(Remark.WALKING_SPEED_IS_CAPPED);
         }
-        if (routes.stream().anyMatch(check -> check.agreement() == RouteCheck.Agreement.NOT_EXPLAINED)) {
+        Set<String> walked = byDefault.stream().map(JobStep::name).collect(Collectors.toSet());
+        if (routes.stream()
+                .anyMatch(check ->
+                        walked.contains(check.step()) && check.agreement() == RouteCheck.Agreement.NOT_EXPLAINED)) {
             remarks.add(Remark.ROUTES_DISAGREE);
         }
         return remarks;

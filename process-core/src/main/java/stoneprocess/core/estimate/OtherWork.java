@@ -1,6 +1,8 @@
 package stoneprocess.core.estimate;
 
 import java.util.Optional;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
 
@@ -15,5 +17,15 @@ import stoneprocess.core.quantity.TimeSpan;
 public record OtherWork(String name, Range<TimeSpan> work, Range<TimeSpan> curing, Optional<String> after) {
     public OtherWork {
         Require.text("other-work.name", name);
+    }
+
+    /**
+     * Work of a named kind with its usual curing, the parameter {@code rest.<name>}: {@code fill-cracks},
+     * {@code regrout}, {@code relay-lipped}, {@code fix-hollow}, a poultice. Common practice.
+     *
+     * @throws InvalidInputException when there is no such parameter
+     */
+    public static OtherWork usual(String name, Range<TimeSpan> work, Optional<String> after, Parameters parameters) {
+        return new OtherWork(name, work, parameters.range("rest." + name, TimeSpan.class), after);
     }
 }

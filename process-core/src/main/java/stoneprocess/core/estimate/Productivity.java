@@ -1,7 +1,9 @@
 package stoneprocess.core.estimate;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.AreaRate;
@@ -23,11 +25,15 @@ public final class Productivity {
 
     private final Parameters parameters;
     private final Numbers numbers;
+    private final Map<MachineClass, Contact> usual = new EnumMap<>(MachineClass.class);
 
     /** With the given numbers; those of this room are called {@code estimate.*}. */
     public Productivity(Parameters parameters) {
         this.parameters = parameters;
         this.numbers = new Numbers(parameters);
+        for (MachineClass kind : List.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY)) {
+            usual.put(kind, FloorMachine.usual(kind, parameters).contact());
+        }
     }
 
     /**
@@ -39,12 +45,9 @@ public final class Productivity {
         if (step.cutRate().isPresent()) {
             return new CutRate(step.cutRate().get(), Optional.empty());
         }
-        MachineClass kind = step.machine().kind();
-        FloorMachine usual = kind == MachineClass.SINGLE_DISC || kind == MachineClass.PLANETARY
-                ? FloorMachine.usual(kind, parameters)
-                : step.machine();
-        RelativeRemoval removal =
-                new RelativeRemoval(step.machine().contact(), stone.resistance(), usual.contact(), REFERENCE);
+        Contact contact = step.machine().contact();
+        RelativeRemoval removal = new RelativeRemoval(
+                contact, stone.resistance(), usual.getOrDefault(step.machine().kind(), contact), REFERENCE);
         return new CutRate(removal.share(), Optional.of(removal));
     }
 

@@ -12,7 +12,8 @@ import stoneprocess.core.term.Term;
  *
  * @param step name of the step
  * @param cut how fast it cuts
- * @param walked from path width, walking speed, overlap and passes; the hours rest on this one
+ * @param walked from path width, walking speed, overlap and passes; the hours
+ *     rest on this one unless the crew timed the step
  * @param practice what one technician does in an hour by common practice, on marble-class or granite-class stone;
  *     empty where practice names none
  * @param agreement whether the likely walked rate lies in the band of practice

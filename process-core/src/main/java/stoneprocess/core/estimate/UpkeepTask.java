@@ -9,7 +9,6 @@ import stoneprocess.core.quantity.Rotation;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.source.Citation;
-import stoneprocess.core.source.EvidenceGrade;
 
 /**
  * Something done to a floor again and again.
@@ -21,15 +20,17 @@ import stoneprocess.core.source.EvidenceGrade;
  * @param material price of the material for one square metre once; empty when there is none or no price
  */
 public record UpkeepTask(String name, AreaRate rate, TimeSpan every, Citation source, Optional<Money> material) {
+    private static final String DOUBTED = "CLEANING-TIMES-DOUBTFUL";
+
     public UpkeepTask {
         Require.text("upkeep.name", name);
         Require.positive("upkeep." + name + ".rate", rate);
         Require.positive("upkeep." + name + ".every", every);
     }
 
-    /** Whether the rate is doubted: it is known second-hand or from memory only. */
+    /** Whether the rate is published and doubted all the same, since crews time otherwise. */
     public boolean doubtful() {
-        return source.grade() == EvidenceGrade.SECOND_HAND || source.grade() == EvidenceGrade.MEMORY;
+        return source.id().equals(DOUBTED);
     }
 
     /** The same task with the price of its material. */

@@ -52,14 +52,17 @@ class EstimateLawsTest {
 
     @Provide
     Arbitrary<Job> jobs() {
-        Arbitrary<Double> area = Arbitraries.doubles().between(1, 2000).ofScale(2);
+        Arbitrary<Double> area =
+                Arbitraries.doubles().between(1, 2000).ofScale(2).withoutEdgeCases();
         Arbitrary<Double> edges = Arbitraries.doubles().between(0, 500).ofScale(1);
-        Arbitrary<Double> ha = Arbitraries.doubles().between(2, 60).ofScale(1);
-        Arbitrary<Integer> sequence = Arbitraries.integers().between(1, (1 << 9) - 1);
+        Arbitrary<Double> ha = Arbitraries.doubles().between(2, 60).ofScale(1).withoutEdgeCases();
+        Arbitrary<Integer> sequence =
+                Arbitraries.integers().between(1, (1 << 9) - 1).withoutEdgeCases();
         Arbitrary<Boolean> planetary = Arbitraries.of(true, false);
         Arbitrary<Integer> passes = Arbitraries.integers().between(1, 12);
         Arbitrary<Boolean> extras = Arbitraries.of(true, false);
-        Arbitrary<Double> night = Arbitraries.doubles().between(0, 100).ofScale(0);
+        Arbitrary<Double> night =
+                Arbitraries.doubles().between(0, 100).ofScale(0).withoutEdgeCases();
         return Combinators.combine(area, edges, ha, sequence, planetary, passes, extras, night)
                 .as(EstimateLawsTest::job);
     }
@@ -110,6 +113,10 @@ class EstimateLawsTest {
     void an_estimate_grows_with_the_area(
             @ForAll("jobs") Job job, @ForAll @DoubleRange(min = 0, max = 500) double more) {
         Statistics.label("steps").collect(job.steps().size() > 4 ? "many" : "few");
+        Statistics.label("steps").coverage(drawn -> {
+            drawn.check("many").percentage(share -> share > 15);
+            drawn.check("few").percentage(share -> share > 15);
+        });
         Estimate small = ESTIMATOR.estimate(job);
         Estimate large = ESTIMATOR.estimate(job.withArea(new Area(job.area().kept() + more)));
         requireNotLess(small, large);
@@ -154,6 +161,10 @@ class EstimateLawsTest {
                 .toList()));
         boolean capped = fast.remarks().contains(Remark.WALKING_SPEED_IS_CAPPED);
         Statistics.label("capped").collect(capped);
+        Statistics.label("capped").coverage(drawn -> {
+            drawn.check(true).percentage(share -> share > 5);
+            drawn.check(false).percentage(share -> share > 30);
+        });
         requireNotLess(fast, slow);
         if (!capped && slower < 0.99) {
             assertThat(slow.clock().likely()).isGreaterThan(fast.clock().likely());

@@ -181,6 +181,37 @@ class EstimateTest {
                 .doesNotContain(Remark.WALKING_SPEED_IS_CAPPED);
     }
 
+    /** Common practice, no source: fills in cracks cure 12-24 h, grout 24-72 h. */
+    @Test
+    void fills_and_grout_cure_their_usual_time() {
+        assertThat(OtherWork.usual("fill-cracks", hours(1, 2), Optional.empty(), Jobs.STANDARD)
+                        .curing())
+                .isEqualTo(hours(12, 24));
+        assertThat(OtherWork.usual("regrout", hours(1, 2), Optional.empty(), Jobs.STANDARD)
+                        .curing())
+                .isEqualTo(hours(24, 72));
+        assertThatThrownBy(() -> OtherWork.usual("tea", hours(1, 2), Optional.empty(), Jobs.STANDARD))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("parameter: 'rest.tea.low'");
+    }
+
+    @Test
+    void what_the_crew_timed_needs_no_remark_on_the_defaults() {
+        Job job = Jobs.marble(Jobs.RESIN_400.withPasses(Range.of(9, 9)));
+        Speed edge = Speed.of(5, Unit.METRE_PER_HOUR);
+        AreaRate field = new AreaRate(10);
+        CrewTiming both =
+                new CrewTiming("resin-400", Optional.of(Range.of(field, field)), Optional.of(Range.of(edge, edge)));
+        assertThat(ESTIMATOR.estimate(job, List.of(both)).remarks())
+                .containsExactlyInAnyOrder(Remark.ENDS_ARE_ADDED, Remark.EVERY_DAY_IS_A_WORKING_DAY);
+        Parameters running = Jobs.STANDARD
+                .with("estimate.walk.resin.high", new Speed(60))
+                .with("estimate.walk.resin.low", new Speed(50));
+        assertThat(new Estimator(running).estimate(job).remarks()).contains(Remark.ROUTES_DISAGREE);
+        assertThat(new Estimator(running).estimate(job, List.of(both)).remarks())
+                .doesNotContain(Remark.ROUTES_DISAGREE);
+    }
+
     @Test
     void the_calendar_counts_shifts_and_lets_waits_run_through_the_night() {
         Line.WorkLine sixHours = work(360);
