@@ -40,6 +40,7 @@ class RoomsTest {
             "tool",
             "gloss",
             "exposure",
+            "estimate",
             "survey",
             "decision",
             "plan",

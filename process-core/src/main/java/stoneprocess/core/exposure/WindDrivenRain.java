@@ -3,6 +3,7 @@ package stoneprocess.core.exposure;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Speed;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.source.Sources;
 
 /**
@@ -32,7 +33,7 @@ public final class WindDrivenRain {
             throw new InvalidInputException("tube.head", head.print(), "0 to 1000 mm");
         }
         double pressure = WATER * GRAVITY * head.millimetres() / 1000;
-        return tubeHead(head, new Speed(StrictMath.sqrt(2 * pressure / AIR)));
+        return tubeHead(head, Speed.of(StrictMath.sqrt(2 * pressure / AIR), Unit.METRE_PER_SECOND));
     }
 
     /**
@@ -42,10 +43,11 @@ public final class WindDrivenRain {
      * @throws InvalidInputException above 100 m/s
      */
     public static TubeHead ofWind(Speed wind) {
-        if (wind.metresPerSecond() > 100) {
-            throw new InvalidInputException("tube.wind", wind.print(), "0 to 100 m/s");
+        double metresPerSecond = wind.metresPerMinute() / 60;
+        if (metresPerSecond > 100) {
+            throw new InvalidInputException("tube.wind", wind.print(), "0 to 6000 m/min, which is 100 m/s");
         }
-        double pressure = AIR * wind.metresPerSecond() * wind.metresPerSecond() / 2;
+        double pressure = AIR * metresPerSecond * metresPerSecond / 2;
         return tubeHead(new Length(pressure / (WATER * GRAVITY) * 1000), wind);
     }
 

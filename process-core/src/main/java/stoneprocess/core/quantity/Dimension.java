@@ -40,14 +40,18 @@ public enum Dimension implements Term {
     CONCENTRATION(4),
     /** Air or gas in a time, kept in cubic metres an hour to 0.0001 m3/h. */
     AIRFLOW(4),
-    /** Kept in metres a second to 0.0001 m/s. */
-    SPEED(4),
     /** Acidity as pH, to 0.0001. */
     ACIDITY(4),
     /** Pendulum test value, to 0.0001. */
     PENDULUM_VALUE(4),
     /** Coefficient of friction, to 0.000001. */
-    FRICTION(6);
+    FRICTION(6),
+    /** Walking and sliding speed, kept in metres a minute to 0.000001 m/min. */
+    SPEED(6),
+    /** Area done in a time, kept in square metres an hour to 0.000001 m2/h. */
+    AREA_RATE(6),
+    /** Electric energy, kept in kilowatt hours to 0.0001 kWh. */
+    ENERGY(4);
 
     private final int decimals;
 

@@ -14,10 +14,12 @@ public sealed interface Quantity extends Comparable<Quantity>
                 Angle,
                 Area,
                 AreaLoad,
+                AreaRate,
                 Concentration,
                 Count,
                 Coverage,
                 Current,
+                Energy,
                 Friction,
                 Gloss,
                 Length,
@@ -94,7 +96,9 @@ public sealed interface Quantity extends Comparable<Quantity>
             case ANGLE -> new Angle(kept);
             case ACIDITY -> new Acidity(kept);
             case AIRFLOW -> new Airflow(kept);
+            case AREA_RATE -> new AreaRate(kept);
             case CONCENTRATION -> new Concentration(kept);
+            case ENERGY -> new Energy(kept);
             case FRICTION -> new Friction(kept);
             case PENDULUM_VALUE -> new PendulumValue(kept);
             case SOUND_LEVEL -> new SoundLevel(kept);

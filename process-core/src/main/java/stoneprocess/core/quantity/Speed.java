@@ -1,13 +1,13 @@
 package stoneprocess.core.quantity;
 
 /**
- * A speed, as of wind.
+ * How fast something walks, turns or slides; also running metres done in a time.
  *
- * @param metresPerSecond the value in the kept unit, zero or more, rounded to the declared step of {@link Dimension#SPEED}
+ * @param metresPerMinute the value in the kept unit, zero or more, rounded to the declared step of {@link Dimension#SPEED}
  */
-public record Speed(double metresPerSecond) implements Quantity {
+public record Speed(double metresPerMinute) implements Quantity {
     public Speed {
-        metresPerSecond = Quantity.keep(Dimension.SPEED, metresPerSecond);
+        metresPerMinute = Quantity.keep(Dimension.SPEED, metresPerMinute);
     }
 
     /** The value in any unit of {@link Dimension#SPEED}; a unit of another dimension is refused. */
@@ -22,6 +22,6 @@ public record Speed(double metresPerSecond) implements Quantity {
 
     @Override
     public double kept() {
-        return metresPerSecond;
+        return metresPerMinute;
     }
 }

@@ -55,13 +55,22 @@ public enum Unit {
     CUBIC_METRE_PER_HOUR("m3/h", Dimension.AIRFLOW, "1"),
     CUBIC_FOOT_PER_MINUTE("cfm", Dimension.AIRFLOW, "1.69901079552"),
 
-    METRE_PER_SECOND("m/s", Dimension.SPEED, "1"),
-    KILOMETRE_PER_HOUR("km/h", Dimension.SPEED, "1", "3.6"),
-    MILE_PER_HOUR("mph", Dimension.SPEED, "0.44704"),
-
     PH("pH", Dimension.ACIDITY, "1"),
     PENDULUM_TEST_VALUE("PTV", Dimension.PENDULUM_VALUE, "1"),
-    COEFFICIENT_OF_FRICTION("mu", Dimension.FRICTION, "1");
+    COEFFICIENT_OF_FRICTION("mu", Dimension.FRICTION, "1"),
+
+    METRE_PER_MINUTE("m/min", Dimension.SPEED, "1"),
+    METRE_PER_SECOND("m/s", Dimension.SPEED, "60"),
+    METRE_PER_HOUR("m/h", Dimension.SPEED, "1", "60"),
+    FOOT_PER_MINUTE("ft/min", Dimension.SPEED, "0.3048"),
+    FOOT_PER_HOUR("ft/h", Dimension.SPEED, "0.3048", "60"),
+    KILOMETRE_PER_HOUR("km/h", Dimension.SPEED, "1000", "60"),
+    MILE_PER_HOUR("mph", Dimension.SPEED, "26.8224"),
+
+    SQUARE_METRE_PER_HOUR("m2/h", Dimension.AREA_RATE, "1"),
+    SQUARE_FOOT_PER_HOUR("ft2/h", Dimension.AREA_RATE, "0.09290304"),
+
+    KILOWATT_HOUR("kWh", Dimension.ENERGY, "1");
 
     private final String symbol;
     private final Dimension dimension;

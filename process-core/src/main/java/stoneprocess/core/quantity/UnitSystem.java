@@ -8,6 +8,9 @@ public enum UnitSystem {
     METRIC,
     US;
 
+    /** Metres a minute. */
+    private static final double FASTER_THAN_ANYONE_WALKS = 600;
+
     /** The unit in which a value of this size is shown. */
     public Unit unitFor(Quantity quantity) {
         boolean metric = this == METRIC;
@@ -26,7 +29,17 @@ public enum UnitSystem {
             case TIME -> quantity.kept() < 120 ? Unit.MINUTE : Unit.HOUR;
             case AREA_LOAD -> metric ? Unit.KILONEWTON_PER_SQUARE_METRE : Unit.POUND_PER_SQUARE_FOOT;
             case AIRFLOW -> metric ? Unit.CUBIC_METRE_PER_HOUR : Unit.CUBIC_FOOT_PER_MINUTE;
-            case SPEED -> metric ? Unit.KILOMETRE_PER_HOUR : Unit.MILE_PER_HOUR;
+            case SPEED -> {
+                if (quantity.kept() >= FASTER_THAN_ANYONE_WALKS) {
+                    yield metric ? Unit.KILOMETRE_PER_HOUR : Unit.MILE_PER_HOUR;
+                }
+                boolean slow = quantity.kept() < 0.5;
+                if (metric) {
+                    yield slow ? Unit.METRE_PER_HOUR : Unit.METRE_PER_MINUTE;
+                }
+                yield slow ? Unit.FOOT_PER_HOUR : Unit.FOOT_PER_MINUTE;
+            }
+            case AREA_RATE -> metric ? Unit.SQUARE_METRE_PER_HOUR : Unit.SQUARE_FOOT_PER_HOUR;
             case GLOSS,
                     VOLTAGE,
                     CURRENT,
@@ -39,7 +52,8 @@ public enum UnitSystem {
                     CONCENTRATION,
                     ACIDITY,
                     PENDULUM_VALUE,
-                    FRICTION -> quantity.dimension().unit();
+                    FRICTION,
+                    ENERGY -> quantity.dimension().unit();
         };
     }
 

@@ -49,8 +49,8 @@ class WindDrivenRainValidationTest {
 
     @Test
     void four_times_the_head_is_twice_the_wind() {
-        double once = WindDrivenRain.ofHead(new Length(50)).wind().metresPerSecond();
-        assertThat(WindDrivenRain.ofHead(new Length(200)).wind().metresPerSecond())
+        double once = WindDrivenRain.ofHead(new Length(50)).wind().metresPerMinute();
+        assertThat(WindDrivenRain.ofHead(new Length(200)).wind().metresPerMinute())
                 .isCloseTo(2 * once, Offset.offset(2e-4));
         assertThat(WindDrivenRain.ofHead(new Length(0)).wind()).isEqualTo(new Speed(0));
     }
@@ -60,8 +60,8 @@ class WindDrivenRainValidationTest {
         assertThatThrownBy(() -> WindDrivenRain.ofHead(new Length(1000.1)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("tube.head: ");
-        assertThatThrownBy(() -> WindDrivenRain.ofWind(new Speed(100.1)))
+        assertThatThrownBy(() -> WindDrivenRain.ofWind(Speed.of(100.1, Unit.METRE_PER_SECOND)))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessage("tube.wind: '100.1 m/s' is not accepted; accepted: 0 to 100 m/s");
+                .hasMessage("tube.wind: '6006 m/min' is not accepted; accepted: 0 to 6000 m/min, which is 100 m/s");
     }
 }

@@ -25,10 +25,12 @@ class QuantityTest {
                 Angle::new,
                 Area::new,
                 AreaLoad::new,
+                AreaRate::new,
                 Concentration::new,
                 Count::new,
                 Coverage::new,
                 Current::new,
+                Energy::new,
                 Friction::new,
                 Gloss::new,
                 Length::new,
@@ -249,6 +251,12 @@ class QuantityTest {
         "12.5 pH, 12.5 pH, 12.5 pH",
         "36 PTV, 36 PTV, 36 PTV",
         "0.42 mu, 0.42 mu, 0.42 mu",
+        "0.05 m/min, 3 m/h, 9.84 ft/h",
+        "0.499999 m/min, 30 m/h, 98.4 ft/h",
+        "0.5 m/min, 0.5 m/min, 1.64 ft/min",
+        "11 m/min, 11 m/min, 36.1 ft/min",
+        "2.75 m2/h, 2.75 m2/h, 29.6 ft2/h",
+        "12 kWh, 12 kWh, 12 kWh",
     })
     void each_reader_sees_the_units_of_the_country(String text, String metric, String us) {
         Quantity quantity = Quantity.parse(text, "value");

@@ -54,10 +54,17 @@ class UnitValidationTest {
             Map.entry(Unit.PART_PER_MILLION, AbstractUnit.ONE.divide(1_000_000)),
             Map.entry(Unit.CUBIC_METRE_PER_HOUR, Units.CUBIC_METRE.divide(Units.HOUR)),
             Map.entry(Unit.CUBIC_FOOT_PER_MINUTE, USCustomary.FOOT.pow(3).divide(Units.MINUTE)),
-            Map.entry(Unit.METRE_PER_SECOND, Units.METRE.divide(Units.SECOND)),
             Map.entry(Unit.KILOMETRE_PER_HOUR, Units.METRE.multiply(1000).divide(Units.HOUR)),
             Map.entry(Unit.MILE_PER_HOUR, USCustomary.MILE.divide(Units.HOUR)),
-            Map.entry(Unit.DEGREE, Units.RADIAN.multiply(Math.PI).divide(180)));
+            Map.entry(Unit.DEGREE, Units.RADIAN.multiply(Math.PI).divide(180)),
+            Map.entry(Unit.METRE_PER_MINUTE, Units.METRE.divide(Units.MINUTE)),
+            Map.entry(Unit.METRE_PER_SECOND, Units.METRE_PER_SECOND),
+            Map.entry(Unit.METRE_PER_HOUR, Units.METRE.divide(Units.HOUR)),
+            Map.entry(Unit.FOOT_PER_MINUTE, USCustomary.FOOT.divide(Units.MINUTE)),
+            Map.entry(Unit.FOOT_PER_HOUR, USCustomary.FOOT.divide(Units.HOUR)),
+            Map.entry(Unit.SQUARE_METRE_PER_HOUR, Units.SQUARE_METRE.divide(Units.HOUR)),
+            Map.entry(Unit.SQUARE_FOOT_PER_HOUR, USCustomary.SQUARE_FOOT.divide(Units.HOUR)),
+            Map.entry(Unit.KILOWATT_HOUR, Units.WATT.multiply(1000).multiply(Units.HOUR)));
 
     @Test
     void every_factor_agrees_with_an_independent_units_library() {

@@ -1,0 +1,113 @@
+package stoneprocess.core.estimate;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.TimeSpan;
+
+/**
+ * Hours, calendar and consumables of a job, each as low, likely and high.
+ *
+ * @param job what was estimated
+ * @param lines the job's course: work and waits in order
+ * @param calendar working days, waiting hours and days until the floor is used again
+ * @param consumables what each step uses up and leaves over
+ * @param routes for each step the two routes to its output
+ * @param remarks what a reader has to know
+ */
+public record Estimate(
+        Job job,
+        List<Line> lines,
+        Calendar calendar,
+        List<Consumable> consumables,
+        List<RouteCheck> routes,
+        Set<Remark> remarks) {
+    public Estimate {
+        lines = List.copyOf(lines);
+        consumables = List.copyOf(consumables);
+        routes = List.copyOf(routes);
+        remarks = Set.copyOf(remarks);
+    }
+
+    /** The lines of work, in order. */
+    public List<Line.WorkLine> work() {
+        return lines.stream()
+                .filter(Line.WorkLine.class::isInstance)
+                .map(Line.WorkLine.class::cast)
+                .toList();
+    }
+
+    /** The line of some work on a step or other work, if there is one. */
+    public Optional<Line.WorkLine> work(Work work, String subject) {
+        return work().stream()
+                .filter(line -> line.work() == work && line.subject().equals(Optional.of(subject)))
+                .findFirst();
+    }
+
+    /** Hours of work by the clock, all lines one after the other. */
+    public Spread<TimeSpan> clock() {
+        return Case.spread(
+                which -> work().stream()
+                        .mapToDouble(line -> line.clock().at(which).minutes())
+                        .sum(),
+                TimeSpan::new);
+    }
+
+    /** Hours of work times the people at work. */
+    public Spread<TimeSpan> personHours() {
+        return Case.spread(
+                which -> work().stream()
+                        .mapToDouble(line -> line.personHours().at(which).minutes())
+                        .sum(),
+                TimeSpan::new);
+    }
+
+    /** The sum of one kind over all steps; empty when no step uses it. */
+    public Optional<Spread<Quantity>> total(ConsumableKind kind) {
+        List<Consumable> lines =
+                consumables.stream().filter(line -> line.kind() == kind).toList();
+        return lines.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Spread<>(sum(lines, Case.LOW), sum(lines, Case.LIKELY), sum(lines, Case.HIGH)));
+    }
+
+    private static Quantity sum(List<Consumable> lines, Case which) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (Consumable line : lines) {
+            sum = sum.add(line.amount().at(which).decimal());
+        }
+        return Quantity.of(sum, lines.get(0).amount().low().dimension().unit());
+    }
+
+    /**
+     * Area finished in one working day by one machine: area times shift over the clock hours of the open field and its
+     * part of rinsing, setting up and rework. Edges are another tool's. The lowest area belongs to the highest hours.
+     */
+    public Spread<Area> areaPerMachineDay() {
+        return Case.spread(
+                which -> job.area().squareMetres() * job.site().shift().minutes() / machineMinutes(which.opposite()),
+                Area::new);
+    }
+
+    private double machineMinutes(Case which) {
+        double minutes = 0;
+        for (JobStep step : job.steps()) {
+            double field = minutes(Work.OPEN_FIELD, step, which);
+            double around = minutes(Work.RINSING, step, which)
+                    + minutes(Work.SETTING_UP, step, which)
+                    + minutes(Work.REWORK, step, which);
+            minutes += field + around * field / (field + minutes(Work.EDGES, step, which));
+        }
+        return minutes;
+    }
+
+    /** Minutes of some work at a step; none when there is no such line. */
+    double minutes(Work work, JobStep step, Case which) {
+        return work(work, step.name())
+                .map(line -> line.clock().at(which).minutes())
+                .orElse(0.0);
+    }
+}

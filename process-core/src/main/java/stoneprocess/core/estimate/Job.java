@@ -1,0 +1,96 @@
+package stoneprocess.core.estimate;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Length;
+
+/**
+ * What is to be done on one floor of one kind.
+ *
+ * @param area area worked, above zero
+ * @param edges length of walls, plinths and fittings along which a hand tool is needed
+ * @param stone what is cut
+ * @param steps the steps in order, at least one, each name once
+ * @param others work besides the steps, each after a step of this job or before the first
+ * @param sealing sealing at the end, if any
+ * @param site how the site lets the crew work
+ */
+public record Job(
+        Area area,
+        Length edges,
+        FloorStone stone,
+        List<JobStep> steps,
+        List<OtherWork> others,
+        Optional<Sealing> sealing,
+        Site site) {
+    public Job {
+        Require.positive("job.area", area);
+        steps = List.copyOf(steps);
+        others = List.copyOf(others);
+        if (steps.isEmpty()) {
+            throw new InvalidInputException("job.steps", "none", "at least one step");
+        }
+        Set<String> names = new HashSet<>();
+        for (JobStep step : steps) {
+            requireNew("job.steps", names, step.name());
+        }
+        Set<String> otherNames = new HashSet<>();
+        for (OtherWork other : others) {
+            requireNew("job.others", otherNames, other.name());
+            other.after().ifPresent(after -> {
+                if (!names.contains(after)) {
+                    throw new InvalidInputException(
+                            "job.others.after",
+                            after,
+                            "a step of the job: "
+                                    + String.join(", ", names.stream().sorted().toList()));
+                }
+            });
+        }
+    }
+
+    private static void requireNew(String field, Set<String> names, String name) {
+        if (!names.add(name)) {
+            throw new InvalidInputException(field, name, "each name once");
+        }
+    }
+
+    /** A job of steps alone, without sealing. */
+    public static Job of(Area area, Length edges, FloorStone stone, List<JobStep> steps, Site site) {
+        return new Job(area, edges, stone, steps, List.of(), Optional.empty(), site);
+    }
+
+    /** The same job on another area. */
+    public Job withArea(Area other) {
+        return new Job(other, edges, stone, steps, others, sealing, site);
+    }
+
+    /** The same job with other steps. */
+    public Job withSteps(List<JobStep> other) {
+        return new Job(area, edges, stone, other, others, sealing, site);
+    }
+
+    /** The same job with other work besides the steps. */
+    public Job withOthers(List<OtherWork> other) {
+        return new Job(area, edges, stone, steps, other, sealing, site);
+    }
+
+    /** The same job, sealed at the end. */
+    public Job withSealing(Sealing other) {
+        return new Job(area, edges, stone, steps, others, Optional.of(other), site);
+    }
+
+    /** The same job on another site. */
+    public Job withSite(Site other) {
+        return new Job(area, edges, stone, steps, others, sealing, other);
+    }
+
+    /** The same job on another stone. */
+    public Job withStone(FloorStone other) {
+        return new Job(area, edges, other, steps, others, sealing, site);
+    }
+}

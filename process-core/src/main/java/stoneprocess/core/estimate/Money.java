@@ -1,0 +1,68 @@
+package stoneprocess.core.estimate;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import stoneprocess.core.problem.InvalidInputException;
+
+/**
+ * An amount in a currency that is no more than a label; amounts are never converted.
+ *
+ * @param amount zero or more, rounded half to even to 0.0001
+ * @param currency the label, not blank
+ */
+public record Money(BigDecimal amount, String currency) implements Comparable<Money> {
+    private static final int DECIMALS = 4;
+
+    public Money {
+        Require.text("money.currency", currency);
+        if (amount.signum() < 0) {
+            throw new InvalidInputException("money.amount", amount.toPlainString(), "zero or more");
+        }
+        amount = amount.setScale(DECIMALS, RoundingMode.HALF_EVEN);
+    }
+
+    /** An amount such as {@code 42.50}. */
+    public static Money of(String amount, String currency) {
+        try {
+            return new Money(new BigDecimal(amount), currency);
+        } catch (NumberFormatException e) {
+            throw new InvalidInputException("money.amount", amount, "a number");
+        }
+    }
+
+    static Money none(String currency) {
+        return new Money(BigDecimal.ZERO, currency);
+    }
+
+    Money times(double factor) {
+        return new Money(amount.multiply(BigDecimal.valueOf(factor)), currency);
+    }
+
+    Money plus(Money other) {
+        requireSame(other);
+        return new Money(amount.add(other.amount), currency);
+    }
+
+    /** How far two amounts lie apart. */
+    Money apart(Money other) {
+        requireSame(other);
+        return new Money(amount.subtract(other.amount).abs(), currency);
+    }
+
+    /**
+     * Orders amounts of one currency.
+     *
+     * @throws InvalidInputException for an amount in another currency
+     */
+    @Override
+    public int compareTo(Money other) {
+        requireSame(other);
+        return amount.compareTo(other.amount);
+    }
+
+    private void requireSame(Money other) {
+        if (!currency.equals(other.currency)) {
+            throw new InvalidInputException("money.currency", other.currency, "the same currency, " + currency);
+        }
+    }
+}

@@ -1,0 +1,31 @@
+package stoneprocess.core.estimate;
+
+import java.util.Optional;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.TimeSpan;
+
+/**
+ * Work besides the steps: fills, grout, relaying.
+ *
+ * @param name what it is; once in a job
+ * @param work time of one technician
+ * @param curing curing or drying before anything else goes on, in hours of the clock, day and night
+ * @param after name of the step that it follows; empty for before the first
+ */
+public record OtherWork(String name, Range<TimeSpan> work, Range<TimeSpan> curing, Optional<String> after) {
+    public OtherWork {
+        Require.text("other-work.name", name);
+    }
+
+    /**
+     * Work of a named kind with its usual curing, the parameter {@code rest.<name>}: {@code fill-cracks},
+     * {@code regrout}, {@code relay-lipped}, {@code fix-hollow}, a poultice. Common practice.
+     *
+     * @throws InvalidInputException when there is no such parameter
+     */
+    public static OtherWork usual(String name, Range<TimeSpan> work, Optional<String> after, Parameters parameters) {
+        return new OtherWork(name, work, parameters.range("rest." + name, TimeSpan.class), after);
+    }
+}

@@ -1,0 +1,25 @@
+package stoneprocess.core.estimate;
+
+import stoneprocess.core.term.Term;
+
+/** What a price list puts a price on, with what the price is for. */
+public enum PriceItem implements Term {
+    /** One hour of one person by day. */
+    LABOUR_HOUR,
+    /** One set of metal pads. */
+    METAL_SET,
+    /** One set of transition pads. */
+    TRANSITION_SET,
+    /** One set of resin pads. */
+    RESIN_SET,
+    /** One kilogram of polishing powder. */
+    POWDER_KILOGRAM,
+    /** One cubic metre of water. */
+    WATER_CUBIC_METRE,
+    /** Taking away one cubic metre of slurry. */
+    SLURRY_CUBIC_METRE,
+    /** One kilowatt hour. */
+    ENERGY_KILOWATT_HOUR,
+    /** Coming and going once, besides the hours. */
+    MOBILISATION
+}

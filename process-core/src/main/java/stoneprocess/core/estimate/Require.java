@@ -1,0 +1,34 @@
+package stoneprocess.core.estimate;
+
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Share;
+
+/** Checks of what is given to this room. */
+final class Require {
+    private Require() {}
+
+    static void positive(String field, Quantity value) {
+        if (!(value.kept() > 0)) {
+            throw new InvalidInputException(field, value.print(), "more than zero");
+        }
+    }
+
+    static void below100(String field, Share share) {
+        if (share.percent() >= 100) {
+            throw new InvalidInputException(field, share.print(), "less than 100 %");
+        }
+    }
+
+    static void upTo100(String field, Share share) {
+        if (share.percent() > 100) {
+            throw new InvalidInputException(field, share.print(), "from 0 to 100 %");
+        }
+    }
+
+    static void text(String field, String text) {
+        if (text.isBlank()) {
+            throw new InvalidInputException(field, text, "a text");
+        }
+    }
+}

@@ -1,0 +1,259 @@
+package stoneprocess.core.estimate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.AreaRate;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.tool.MachineClass;
+
+class CostTest {
+    private static final Estimator ESTIMATOR = new Estimator(Jobs.STANDARD);
+    private static final Estimate ESTIMATE = ESTIMATOR.estimate(Jobs.marble(Jobs.METAL_100, Jobs.RESIN_400));
+
+    @Test
+    void labour_is_person_hours_times_the_price_of_an_hour() {
+        Cost cost = PriceList.empty("crowns").with(PriceItem.LABOUR_HOUR, "60").cost(ESTIMATE);
+        assertThat(cost.lines()).singleElement().satisfies(line -> {
+            assertThat(line.name()).isEqualTo("labour-hour");
+            assertThat(line.amount().likely().amount().doubleValue())
+                    .isCloseTo(ESTIMATE.personHours().likely().minutes(), within(0.001));
+        });
+        assertThat(cost.total()).isEqualTo(cost.subtotal());
+    }
+
+    @Test
+    void what_has_no_price_is_listed_and_not_taken_as_free() {
+        Cost cost = PriceList.empty("crowns").with(PriceItem.LABOUR_HOUR, "60").cost(ESTIMATE);
+        assertThat(cost.unpriced())
+                .containsExactly(
+                        "machine-hour single-disc",
+                        "metal-set",
+                        "resin-set",
+                        "water-cubic-metre",
+                        "slurry-cubic-metre",
+                        "energy-kilowatt-hour",
+                        "mobilisation");
+    }
+
+    @Test
+    void every_item_is_charged_by_its_unit() {
+        PriceList one = PriceList.empty("crowns").withMachineHour(MachineClass.SINGLE_DISC, "1");
+        for (PriceItem item : PriceItem.values()) {
+            one = one.with(item, "1");
+        }
+        Job job = Jobs.marble(
+                Jobs.METAL_100,
+                Jobs.RESIN_400,
+                JobStep.powder(Jobs.SINGLE_DISC, Range.of(4, 8), Jobs.RESIN_400.water()));
+        Estimate estimate = ESTIMATOR.estimate(job);
+        Cost cost = one.cost(estimate);
+        assertThat(cost.unpriced()).containsExactlyElementsOf(List.of());
+        assertThat(amount(cost, "water-cubic-metre"))
+                .isCloseTo(
+                        estimate.total(ConsumableKind.WATER)
+                                        .orElseThrow()
+                                        .likely()
+                                        .kept()
+                                / 1000,
+                        near());
+        assertThat(amount(cost, "slurry-cubic-metre"))
+                .isCloseTo(
+                        estimate.total(ConsumableKind.SLURRY)
+                                        .orElseThrow()
+                                        .likely()
+                                        .kept()
+                                / 1000,
+                        near());
+        assertThat(amount(cost, "powder-kilogram"))
+                .isCloseTo(
+                        estimate.total(ConsumableKind.POWDER)
+                                .orElseThrow()
+                                .likely()
+                                .kept(),
+                        near());
+        assertThat(amount(cost, "energy-kilowatt-hour"))
+                .isCloseTo(
+                        estimate.total(ConsumableKind.ENERGY)
+                                .orElseThrow()
+                                .likely()
+                                .kept(),
+                        near());
+        assertThat(amount(cost, "mobilisation")).isEqualTo(1);
+        assertThat(amount(cost, "metal-set") + amount(cost, "resin-set"))
+                .isCloseTo(
+                        estimate.total(ConsumableKind.PAD_WEAR)
+                                        .orElseThrow()
+                                        .likely()
+                                        .kept()
+                                / 100,
+                        near());
+        assertThat(amount(one.withWholeSets().cost(estimate), "resin-set")).isEqualTo(1);
+    }
+
+    private static Offset<Double> near() {
+        return Offset.offset(1e-4);
+    }
+
+    private static double amount(Cost cost, String name) {
+        return cost.lines().stream()
+                .filter(line -> line.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .amount()
+                .likely()
+                .amount()
+                .doubleValue();
+    }
+
+    @Test
+    void a_small_job_costs_the_minimum_charge() {
+        PriceList prices = PriceList.empty("crowns").with(PriceItem.LABOUR_HOUR, "1");
+        Money below = prices.cost(ESTIMATE).total().low();
+        Cost least = prices.withMinimumCharge("9999").cost(ESTIMATE);
+        assertThat(least.total())
+                .isEqualTo(
+                        Spread.of(Money.of("9999", "crowns"), Money.of("9999", "crowns"), Money.of("9999", "crowns")));
+        assertThat(least.minimumCharged()).isTrue();
+        Cost between = prices.withMinimumCharge(
+                        below.amount().add(BigDecimal.ONE).toPlainString())
+                .cost(ESTIMATE);
+        assertThat(between.minimumCharged()).isFalse();
+        assertThat(between.total().low()).isGreaterThan(between.subtotal().low());
+        assertThat(between.total().likely()).isEqualTo(between.subtotal().likely());
+    }
+
+    @Test
+    void the_night_share_is_paid_at_the_night_factor() {
+        PriceList prices =
+                PriceList.empty("crowns").with(PriceItem.LABOUR_HOUR, "100").withNightFactor(new Share(150));
+        Site day = ESTIMATE.job().site();
+        Site half = new Site(1, day.signOff(), day.shift(), new Share(50));
+        double byDay = prices.cost(ESTIMATE).total().likely().amount().doubleValue();
+        double byNight = prices.cost(ESTIMATOR.estimate(ESTIMATE.job().withSite(half)))
+                .total()
+                .likely()
+                .amount()
+                .doubleValue();
+        assertThat(byNight / byDay).isCloseTo(1.25, Offset.offset(1e-6));
+    }
+
+    @Test
+    void exclusions_come_with_the_cost_in_the_embedders_words() {
+        List<String> exclusions = List.of("moving furniture", "power supply");
+        assertThat(PriceList.empty("crowns")
+                        .withExclusions(exclusions)
+                        .cost(ESTIMATE)
+                        .exclusions())
+                .isEqualTo(exclusions);
+    }
+
+    @Test
+    void prices_in_two_currencies_negative_ones_and_a_cheap_night_are_refused() {
+        assertThatThrownBy(() -> Money.of("1", "crowns").compareTo(Money.of("1", "pounds")))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("money.currency: 'pounds'");
+        assertThatThrownBy(() -> Money.of("-1", "crowns"))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("money.amount: '-1'");
+        assertThatThrownBy(() -> Money.of("dear", "crowns"))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("money.amount: 'dear'");
+        assertThatThrownBy(() -> Money.of("1", " ")).isInstanceOf(InvalidInputException.class);
+        assertThatThrownBy(() -> PriceList.empty("crowns").withNightFactor(new Share(90)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("prices.night-factor: '90 %'");
+        assertThatThrownBy(() -> new PriceList(
+                        "crowns", Map.of(), Map.of(), Money.of("1", "pounds"), new Share(100), false, List.of()))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("prices.currency: 'pounds'");
+    }
+
+    @Test
+    void a_finer_finish_shows_its_steps_as_lines_of_its_own() {
+        Comparison comparison = Comparison.of(
+                Option.of("hone", Jobs.marble(Jobs.METAL_100, Jobs.RESIN_400)),
+                Option.of("satin", Jobs.marble(Jobs.METAL_100, Jobs.RESIN_400, Jobs.RESIN_800)),
+                ESTIMATOR,
+                PriceList.empty("crowns").with(PriceItem.LABOUR_HOUR, "60"));
+        assertThat(comparison.work())
+                .filteredOn(line -> line.line().endsWith("resin-800"))
+                .hasSize(5)
+                .allSatisfy(line -> {
+                    assertThat(line.first()).isEmpty();
+                    assertThat(line.direction()).isEqualTo(Difference.Direction.MORE);
+                    assertThat(line.by()).isEqualTo(line.second().orElseThrow().likely());
+                });
+        assertThat(comparison.work())
+                .filteredOn(line -> !line.line().endsWith("resin-800"))
+                .allSatisfy(line -> assertThat(line.direction()).isEqualTo(Difference.Direction.SAME));
+        double sum = comparison.work().stream()
+                .mapToDouble(line -> line.by().minutes())
+                .sum();
+        assertThat(comparison.personHours().by().minutes()).isCloseTo(sum, Offset.offset(0.01));
+        assertThat(comparison.total()).hasValueSatisfying(total -> {
+            assertThat(total.direction()).isEqualTo(Difference.Direction.MORE);
+            assertThat(total.by().amount().doubleValue()).isCloseTo(sum, Offset.offset(0.02));
+        });
+    }
+
+    @Test
+    void another_machine_changes_the_open_field_and_leaves_the_edges() {
+        Comparison comparison = Comparison.of(
+                Option.of("single disc", Jobs.marble(Jobs.METAL_100)),
+                Option.of("planetary", Jobs.marble(Jobs.METAL_100.withMachine(Jobs.PLANETARY))),
+                ESTIMATOR);
+        assertThat(direction(comparison, "open-field metal-100")).isEqualTo(Difference.Direction.LESS);
+        assertThat(direction(comparison, "edges metal-100")).isEqualTo(Difference.Direction.SAME);
+        assertThat(comparison.costs()).isEmpty();
+        assertThat(comparison.total()).isEmpty();
+    }
+
+    private static Difference.Direction direction(Comparison comparison, String line) {
+        return comparison.work().stream()
+                .filter(difference -> difference.line().equals(line))
+                .findFirst()
+                .orElseThrow()
+                .direction();
+    }
+
+    @Test
+    void powder_against_pads_trades_pads_for_powder() {
+        Comparison comparison = Comparison.of(
+                Option.of("pads", Jobs.marble(Jobs.RESIN_400, Jobs.RESIN_800)),
+                Option.of(
+                        "powder",
+                        Jobs.marble(
+                                Jobs.RESIN_400,
+                                JobStep.powder(Jobs.SINGLE_DISC, Range.of(4, 8), Jobs.RESIN_800.water()))),
+                ESTIMATOR);
+        assertThat(comparison.consumables())
+                .filteredOn(line -> line.line().equals("powder powder"))
+                .singleElement()
+                .satisfies(line -> assertThat(line.direction()).isEqualTo(Difference.Direction.MORE));
+        assertThat(comparison.consumables())
+                .filteredOn(line -> line.line().equals("pad-wear resin-800"))
+                .singleElement()
+                .satisfies(line -> assertThat(line.direction()).isEqualTo(Difference.Direction.LESS));
+    }
+
+    @Test
+    void each_option_brings_its_own_timings() {
+        AreaRate slow = new AreaRate(1);
+        Job job = Jobs.marble(Jobs.RESIN_400).withArea(new Area(10));
+        Comparison comparison = Comparison.of(
+                Option.of("default", job),
+                new Option("timed", job, List.of(CrewTiming.field("resin-400", Range.of(slow, slow)))),
+                ESTIMATOR);
+        assertThat(direction(comparison, "open-field resin-400")).isEqualTo(Difference.Direction.MORE);
+    }
+}

@@ -1,0 +1,331 @@
+package stoneprocess.core.estimate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.statistics.Statistics;
+import org.assertj.core.data.Percentage;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.AreaRate;
+import stoneprocess.core.quantity.Coverage;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.Power;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Rotation;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.source.Sources;
+import stoneprocess.core.stone.Hardness;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.tool.MachineClass;
+
+/** Laws that every estimate obeys, over drawn jobs. */
+class EstimateLawsTest {
+    private static final Estimator ESTIMATOR = new Estimator(Jobs.STANDARD);
+    private static final PriceList PRICES = prices();
+
+    private static PriceList prices() {
+        PriceList prices = PriceList.empty("crowns")
+                .withMachineHour(MachineClass.SINGLE_DISC, "4")
+                .withMachineHour(MachineClass.PLANETARY, "15")
+                .withMinimumCharge("300")
+                .withNightFactor(new Share(150));
+        for (PriceItem item : PriceItem.values()) {
+            prices = prices.with(item, "40");
+        }
+        return prices;
+    }
+
+    @Provide
+    Arbitrary<Job> jobs() {
+        Arbitrary<Double> area =
+                Arbitraries.doubles().between(1, 2000).ofScale(2).withoutEdgeCases();
+        Arbitrary<Double> edges = Arbitraries.doubles().between(0, 500).ofScale(1);
+        Arbitrary<Double> ha = Arbitraries.doubles().between(2, 60).ofScale(1).withoutEdgeCases();
+        Arbitrary<Integer> sequence =
+                Arbitraries.integers().between(1, (1 << 9) - 1).withoutEdgeCases();
+        Arbitrary<Boolean> planetary = Arbitraries.of(true, false);
+        Arbitrary<Integer> passes = Arbitraries.integers().between(1, 12);
+        Arbitrary<Boolean> extras = Arbitraries.of(true, false);
+        Arbitrary<Double> night =
+                Arbitraries.doubles().between(0, 100).ofScale(0).withoutEdgeCases();
+        return Combinators.combine(area, edges, ha, sequence, planetary, passes, extras, night)
+                .as(EstimateLawsTest::job);
+    }
+
+    private static Job job(
+            double area,
+            double edges,
+            double ha,
+            int sequence,
+            boolean planetary,
+            int passes,
+            boolean extras,
+            double night) {
+        List<JobStep> steps = new ArrayList<>();
+        List<AbrasiveGrade> grades = GritSequence.standard().grades();
+        for (int i = 0; i < 9; i++) {
+            if ((sequence & 1 << i) != 0) {
+                steps.add(JobStep.of(
+                        grades.get(i + 6),
+                        planetary ? Jobs.PLANETARY : Jobs.SINGLE_DISC,
+                        Range.of(passes, passes + i % 3),
+                        i % 4 == 3
+                                ? Range.of(new Coverage(0), new Coverage(0))
+                                : Range.of(new Coverage(0.2), new Coverage(0.5))));
+            }
+        }
+        FloorStone stone = new FloorStone(
+                ha < 20 ? Hardness.MEDIUM : Hardness.HARD,
+                AbrasionResistance.measured(ha, Sources.standard().get("house")));
+        Site usual = Site.usual(Jobs.STANDARD);
+        Job job = Job.of(
+                new Area(area),
+                Length.of(edges, Unit.METRE),
+                stone,
+                steps,
+                new Site(1, usual.signOff(), usual.shift(), new Share(night)));
+        return extras
+                ? job.withSealing(Sealing.usual(Jobs.STANDARD))
+                        .withOthers(List.of(new OtherWork(
+                                "fills",
+                                Range.of(new TimeSpan(60), new TimeSpan(120)),
+                                Range.of(new TimeSpan(720), new TimeSpan(1440)),
+                                Optional.of(steps.get(0).name()))))
+                : job;
+    }
+
+    @Property(seed = "1955", tries = 300)
+    void an_estimate_grows_with_the_area(
+            @ForAll("jobs") Job job, @ForAll @DoubleRange(min = 0, max = 500) double more) {
+        Statistics.label("steps").collect(job.steps().size() > 4 ? "many" : "few");
+        Statistics.label("steps").coverage(drawn -> {
+            drawn.check("many").percentage(share -> share > 15);
+            drawn.check("few").percentage(share -> share > 15);
+        });
+        Estimate small = ESTIMATOR.estimate(job);
+        Estimate large = ESTIMATOR.estimate(job.withArea(new Area(job.area().kept() + more)));
+        requireNotLess(small, large);
+        if (more >= 1) {
+            assertThat(large.clock().likely()).isGreaterThan(small.clock().likely());
+        }
+    }
+
+    @Property(seed = "1955", tries = 300)
+    void an_estimate_grows_with_the_passes(@ForAll("jobs") Job job, @ForAll @IntRange(min = 0, max = 9) int more) {
+        List<JobStep> steps = new ArrayList<>(job.steps());
+        JobStep first = steps.get(0);
+        steps.set(
+                0,
+                first.withPasses(
+                        Range.of(first.passes().low() + more, first.passes().high() + more)));
+        Estimate few = ESTIMATOR.estimate(job);
+        Estimate many = ESTIMATOR.estimate(job.withSteps(steps));
+        requireNotLess(few, many);
+        if (more > 0) {
+            assertThat(many.clock().likely()).isGreaterThan(few.clock().likely());
+        }
+    }
+
+    @Property(seed = "1955", tries = 300)
+    void one_step_more_never_makes_a_job_shorter_or_cheaper(@ForAll("jobs") Job job) {
+        List<JobStep> steps = new ArrayList<>(job.steps());
+        steps.add(JobStep.powder(Jobs.SINGLE_DISC, Range.of(4, 8), Jobs.RESIN_800.water()));
+        requireNotLess(ESTIMATOR.estimate(job), ESTIMATOR.estimate(job.withSteps(steps)));
+    }
+
+    @Property(seed = "1955", tries = 300)
+    void a_lower_cut_rate_is_never_faster(
+            @ForAll("jobs") Job job,
+            @ForAll @DoubleRange(min = 5, max = 400) double rate,
+            @ForAll @DoubleRange(min = 0.2, max = 1) double slower) {
+        Estimate fast = ESTIMATOR.estimate(job.withSteps(job.steps().stream()
+                .map(step -> step.withCutRate(new Share(rate)))
+                .toList()));
+        Estimate slow = ESTIMATOR.estimate(job.withSteps(job.steps().stream()
+                .map(step -> step.withCutRate(new Share(rate * slower)))
+                .toList()));
+        boolean capped = fast.remarks().contains(Remark.WALKING_SPEED_IS_CAPPED);
+        Statistics.label("capped").collect(capped);
+        Statistics.label("capped").coverage(drawn -> {
+            drawn.check(true).percentage(share -> share > 5);
+            drawn.check(false).percentage(share -> share > 30);
+        });
+        requireNotLess(fast, slow);
+        if (!capped && slower < 0.99) {
+            assertThat(slow.clock().likely()).isGreaterThan(fast.clock().likely());
+        }
+    }
+
+    @Property(seed = "1955", tries = 300)
+    void a_stone_that_resists_more_is_never_faster(
+            @ForAll("jobs") Job job, @ForAll @DoubleRange(min = 0, max = 40) double more) {
+        FloorStone harder = new FloorStone(
+                job.stone().hardness(),
+                AbrasionResistance.measured(
+                        job.stone().resistance().ha() + more, Sources.standard().get("house")));
+        requireNotLess(ESTIMATOR.estimate(job), ESTIMATOR.estimate(job.withStone(harder)));
+    }
+
+    @Property(seed = "1955", tries = 300)
+    void more_weight_on_the_pads_is_never_slower(
+            @ForAll("jobs") Job job, @ForAll @DoubleRange(min = 0, max = 100) double more) {
+        Job loaded = job.withSteps(job.steps().stream()
+                .map(step -> step.withMachine(
+                        step.machine().withAdded(new Mass(step.machine().added().kept() + more))))
+                .toList());
+        assertThat(ESTIMATOR.estimate(loaded).clock().likely())
+                .isLessThanOrEqualTo(ESTIMATOR.estimate(job).clock().likely());
+    }
+
+    @Property(seed = "1955", tries = 200)
+    void an_estimate_is_equal_in_any_units(@ForAll("jobs") Job job) {
+        Job american = new Job(
+                in(job.area(), Unit.SQUARE_FOOT, Area.class),
+                in(job.edges(), Unit.FOOT, Length.class),
+                job.stone(),
+                job.steps().stream().map(EstimateLawsTest::american).toList(),
+                job.others().stream()
+                        .map(other -> new OtherWork(
+                                other.name(), inHours(other.work()), inHours(other.curing()), other.after()))
+                        .toList(),
+                job.sealing().map(sealing -> new Sealing(inHours(sealing.drying()), inHours(sealing.curing()))),
+                new Site(
+                        1,
+                        inHours(job.site().signOff()),
+                        in(job.site().shift(), Unit.HOUR, TimeSpan.class),
+                        job.site().night()));
+        Estimate metric = ESTIMATOR.estimate(job);
+        Estimate us = ESTIMATOR.estimate(american);
+        assertThat(us).isEqualTo(metric);
+        assertThat(PRICES.cost(us)).isEqualTo(PRICES.cost(metric));
+    }
+
+    private static JobStep american(JobStep step) {
+        FloorMachine machine = step.machine();
+        Motion motion = machine.motion() instanceof Motion.Disc disc
+                ? new Motion.Disc(
+                        in(disc.rotation(), Unit.REVOLUTION_PER_MINUTE, Rotation.class),
+                        in(disc.inner(), Unit.INCH, Length.class),
+                        in(disc.outer(), Unit.INCH, Length.class))
+                : machine.motion();
+        return new JobStep(
+                step.name(),
+                step.kind(),
+                step.grain()
+                        .map(grain -> Range.of(
+                                in(grain.low(), Unit.INCH, Length.class), in(grain.high(), Unit.INCH, Length.class))),
+                new FloorMachine(
+                        machine.kind(),
+                        in(machine.path(), Unit.INCH, Length.class),
+                        in(machine.mass(), Unit.POUND, Mass.class),
+                        in(machine.added(), Unit.POUND, Mass.class),
+                        in(machine.padArea(), Unit.SQUARE_FOOT, Area.class),
+                        motion,
+                        in(machine.power(), Unit.KILOWATT, Power.class)),
+                step.passes(),
+                Range.of(
+                        in(step.water().low(), Unit.US_FLUID_OUNCE_PER_SQUARE_FOOT, Coverage.class),
+                        in(step.water().high(), Unit.US_FLUID_OUNCE_PER_SQUARE_FOOT, Coverage.class)),
+                step.cutRate(),
+                step.edges());
+    }
+
+    private static <Q extends Quantity> Q in(Q quantity, Unit unit, Class<Q> type) {
+        return type.cast(Quantity.of(quantity.in(unit), unit));
+    }
+
+    private static Range<TimeSpan> inHours(Range<TimeSpan> range) {
+        return Range.of(in(range.low(), Unit.HOUR, TimeSpan.class), in(range.high(), Unit.HOUR, TimeSpan.class));
+    }
+
+    @Property(seed = "1955", tries = 200)
+    void a_timed_step_takes_the_crews_time_and_says_so_and_no_other_line_changes_its_basis(
+            @ForAll("jobs") Job job,
+            @ForAll @DoubleRange(min = 1, max = 20) double low,
+            @ForAll @DoubleRange(min = 0, max = 10) double more) {
+        String timed = job.steps().get(0).name();
+        Estimate estimate = ESTIMATOR.estimate(
+                job, List.of(CrewTiming.field(timed, Range.of(new AreaRate(low), new AreaRate(low + more)))));
+        for (Line.WorkLine line : estimate.work()) {
+            boolean replaced = line.work() == Work.OPEN_FIELD && line.subject().equals(Optional.of(timed));
+            assertThat(line.basis() == Basis.CREW_TIMING).as(line.name()).isEqualTo(replaced);
+            assertThat(line.assumptions().isEmpty())
+                    .as(line.name())
+                    .isEqualTo(replaced || line.work() == Work.OTHER_WORK);
+        }
+        double area = job.area().kept();
+        Spread<TimeSpan> clock =
+                estimate.work(Work.OPEN_FIELD, timed).orElseThrow().clock();
+        assertThat(clock.high().minutes()).isCloseTo(60 * area / low, Percentage.withPercentage(0.01));
+        assertThat(clock.low().minutes()).isCloseTo(60 * area / (low + more), Percentage.withPercentage(0.01));
+    }
+
+    @Property(seed = "1955", tries = 200)
+    void night_work_is_never_cheaper(@ForAll("jobs") Job job) {
+        Site day = new Site(1, job.site().signOff(), job.site().shift(), new Share(0));
+        assertThat(PRICES.cost(ESTIMATOR.estimate(job)).total().likely())
+                .isGreaterThanOrEqualTo(PRICES.cost(ESTIMATOR.estimate(job.withSite(day)))
+                        .total()
+                        .likely());
+    }
+
+    @Property(seed = "1955", tries = 200)
+    void a_longer_shift_never_takes_more_days(
+            @ForAll("jobs") Job job, @ForAll @DoubleRange(min = 4, max = 12) double hours) {
+        Calendar shorter = calendar(job, hours);
+        Calendar longer = calendar(job, hours + 2);
+        assertThat(longer.workingDays().likely())
+                .isLessThanOrEqualTo(shorter.workingDays().likely());
+        assertThat(shorter.days().likely())
+                .isGreaterThanOrEqualTo(shorter.workingDays().likely());
+    }
+
+    private static Calendar calendar(Job job, double hours) {
+        Site site = job.site();
+        return ESTIMATOR
+                .estimate(job.withSite(new Site(1, site.signOff(), TimeSpan.of(hours, Unit.HOUR), site.night())))
+                .calendar();
+    }
+
+    /** Every total of the second is as much as the first's or more, at low, likely and high. */
+    private static void requireNotLess(Estimate first, Estimate second) {
+        requireNotLess("clock", first.clock(), second.clock());
+        requireNotLess("person-hours", first.personHours(), second.personHours());
+        requireNotLess(
+                "working days",
+                first.calendar().workingDays(),
+                second.calendar().workingDays());
+        requireNotLess("days", first.calendar().days(), second.calendar().days());
+        for (ConsumableKind kind : ConsumableKind.values()) {
+            if (first.total(kind).isPresent()) {
+                requireNotLess(
+                        kind.key(), first.total(kind).get(), second.total(kind).orElseThrow());
+            }
+        }
+        requireNotLess("cost", PRICES.cost(first).total(), PRICES.cost(second).total());
+    }
+
+    private static <T extends Comparable<? super T>> void requireNotLess(
+            String what, Spread<T> first, Spread<T> second) {
+        for (Case which : Case.values()) {
+            assertThat(second.at(which).compareTo(first.at(which)))
+                    .as("%s, %s: %s against %s", what, which, second.at(which), first.at(which))
+                    .isNotNegative();
+        }
+    }
+}
