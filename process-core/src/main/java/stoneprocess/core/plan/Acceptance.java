@@ -55,6 +55,9 @@ public enum Acceptance implements Term {
     /** A polished and a coated floor are kept in different ways. */
     POLISH_OR_COATING,
 
+    /** The best corner reads lower than the finish is called. */
+    READS_LOWER_THAN_NAMED,
+
     /** Leaving the floor as it is, is an option. */
     LEAVING_IT_IS_AN_OPTION
 }

@@ -22,6 +22,9 @@ public enum FinishTask implements Term {
     /** Reopen to shoes when dry, to water and furniture when cured. */
     REOPEN,
 
+    /** Switch the floor heating on again, a few degrees a day. */
+    WARM_SLOWLY,
+
     /** Hand over readings, photographs, chemicals, waste, slip result, open points and the care sheet. */
     HAND_OVER
 }

@@ -34,6 +34,9 @@ public enum Handling implements Term {
     /** A pad set and a clean bucket of its own for each grade. */
     CLEAN_PADS_AND_BUCKET,
 
+    /** Feather the coarse cut of the edge into the field. */
+    FEATHER_EDGES,
+
     /** Grout the pits that the cut opened and let the grout cure before the next grade. */
     REGROUT_PITS,
 

@@ -55,11 +55,17 @@ public enum Task implements Term {
     /** Strip the coating and rinse. */
     STRIP_COATING,
 
+    /** Remove a urethane or epoxy film as its trial showed. */
+    REMOVE_FILM,
+
     /** Find where moisture and salts come from. */
     FIND_MOISTURE,
 
     /** Remove salts dry. */
     DRY_CLEAN_SALTS,
+
+    /** Let the floor dry to its reference. */
+    LET_DRY,
 
     /** Draw oil stains with a poultice. */
     POULTICE_OIL,
@@ -80,8 +86,5 @@ public enum Task implements Term {
     FILL_CRACKS,
 
     /** Regrout open joints. */
-    REGROUT,
-
-    /** Let the floor dry to its reference. */
-    LET_DRY
+    REGROUT
 }

@@ -170,4 +170,11 @@ public final class Condition {
             mayBe = Classes.copy(mayBe);
         }
     }
+
+    /** The finish as it is called against what the brightest zone reads. */
+    public record StatedFinish(Set<FinishMatch> mayBe) implements Feature<FinishMatch> {
+        public StatedFinish {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
 }

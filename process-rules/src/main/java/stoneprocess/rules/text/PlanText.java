@@ -214,7 +214,8 @@ public final class PlanText {
                 String grades = String.join(", ", key.split(" ")).replace('-', ' ');
                 return String.format(phrases.get("offers.missing"), grades);
             }
-            return String.format(phrases.get("offers.up-to"), value(offer.topic(), key));
+            String limit = offer.kind() == OfferKind.KEEP_THE_MARKS ? "offers.no-coarser" : "offers.up-to";
+            return String.format(phrases.get(limit), value(offer.topic(), key));
         }
 
         private void questions(Detail detail) {
@@ -296,6 +297,12 @@ public final class PlanText {
                 page.heading(phrases.get("test-area.heading"));
                 page.item(phrases.of(plan.testArea()));
                 testCuts(plan.testCuts());
+                boolean slip = plan.tracks().stream()
+                        .flatMap(track -> track.steps().stream())
+                        .anyMatch(step -> step.checks().contains(Check.WET_SLIP));
+                if (slip) {
+                    page.item(phrases.of(Check.WET_SLIP));
+                }
                 recommendation.survey().readings().forEach(reading -> page.item(baseline(reading)));
             }
             list("shortfalls.heading", plan.shortfalls());
@@ -308,8 +315,11 @@ public final class PlanText {
                 page.item(phrases.of(plan.polishingAgent()));
             }
             finishTasks(plan, task -> task.compareTo(FinishTask.MEASURE_SLIP) < 0);
-            page.item(phrases.of(plan.sealer()));
-            if (plan.sealer() == Sealer.IMPREGNATOR) {
+            boolean later = plan.finishTasks().contains(FinishTask.SEAL_LATER);
+            if (!later) {
+                page.item(phrases.of(plan.sealer()));
+            }
+            if (!later && plan.sealer() == Sealer.IMPREGNATOR) {
                 page.item(phrases.of(plan.sealer(), "check"));
             }
             finishTasks(plan, task -> task.compareTo(FinishTask.MEASURE_SLIP) >= 0);
@@ -367,6 +377,7 @@ public final class PlanText {
             page.items(always.stream().map(phrases::of).toList());
             page.item(phrases.get("always.passes"));
             page.item(phrases.get("always.hold") + " " + sentence(alwaysChecked));
+            page.item(phrases.get("always.fails"));
             if (plan.densifier() != Densifier.NONE) {
                 page.item(phrases.of(plan.densifier()));
             }
@@ -514,6 +525,7 @@ public final class PlanText {
     static List<String> fixedKeys() {
         List<String> keys = new ArrayList<>(List.of(
                 "acceptances.heading",
+                "always.fails",
                 "always.heading",
                 "always.hold",
                 "always.passes",
@@ -549,6 +561,7 @@ public final class PlanText {
                 "test-area.cuts",
                 "field.readings",
                 "offers.missing",
+                "offers.no-coarser",
                 "shortfalls.heading",
                 "step.dry",
                 "step.after",

@@ -39,7 +39,8 @@ final class CounterOffers {
         Optional<String> reachable = reachable(impasse);
         List<CounterOffer> offers = new ArrayList<>();
         released.forEach((kind, ids) -> {
-            boolean named = kind == OfferKind.LOWER_FINISH || kind == OfferKind.KEEP_THE_MARKS;
+            boolean finish = kind == OfferKind.LOWER_FINISH && impasse.topic().equals(Topics.FINISH.id());
+            boolean named = finish || kind == OfferKind.KEEP_THE_MARKS;
             Optional<String> value = named ? reachable : lacking(kind, impasse);
             // Without a value that the vetoes leave, a lower finish or softened marks are not on offer.
             if (!named || value.isPresent()) {

@@ -103,6 +103,7 @@ import stoneprocess.rules.feature.Decided;
 import stoneprocess.rules.feature.Equipment;
 import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.feature.FinishGap;
+import stoneprocess.rules.feature.FinishMatch;
 import stoneprocess.rules.feature.GritClass;
 import stoneprocess.rules.feature.Identification;
 import stoneprocess.rules.feature.LoadClass;
@@ -287,7 +288,19 @@ public final class Facts {
                 Condition.Flaking::new,
                 situation -> spread(situation, DamageKind.FLAKING).anywhere(Presence.class),
                 damage(DamageKind.FLAKING));
-        survey(Condition.GlossRead.class, Finish.class, Condition.GlossRead::new, Facts::glossRead, READINGS);
+        survey(
+                Condition.GlossRead.class,
+                Finish.class,
+                Condition.GlossRead::new,
+                situation -> glossRead(situation, Comparator.naturalOrder()),
+                READINGS);
+        survey(
+                Condition.StatedFinish.class,
+                FinishMatch.class,
+                Condition.StatedFinish::new,
+                Facts::statedFinish,
+                READINGS,
+                SurveyField.FINISH_NOW.name());
         survey(
                 Site.FloorSize.class,
                 SizeClass.class,
@@ -979,8 +992,20 @@ public final class Facts {
         return worse;
     }
 
-    /** The class of the dullest zone, by the mean of its readings at 60 degrees on clean, dry stone. */
-    private static Set<Finish> glossRead(Situation situation) {
+    private static Set<FinishMatch> statedFinish(Situation situation) {
+        Set<Finish> brightest = glossRead(situation, Comparator.reverseOrder());
+        Set<Finish> called = situation.answer(SurveyField.FINISH_NOW, Finish.class);
+        EnumSet<FinishMatch> matches = EnumSet.noneOf(FinishMatch.class);
+        for (Finish read : brightest) {
+            for (Finish name : called) {
+                matches.add(read.compareTo(name) < 0 ? FinishMatch.READS_LOWER : FinishMatch.MATCHES);
+            }
+        }
+        return matches;
+    }
+
+    /** The class of the first zone in an order, by the mean of its readings at 60 degrees on clean, dry stone. */
+    private static Set<Finish> glossRead(Situation situation, Comparator<Double> order) {
         return situation.survey().readings().stream()
                 .filter(reading -> reading.geometry() == Geometry.DEG_60 && reading.state() == SurfaceState.CLEAN_DRY)
                 .collect(Collectors.groupingBy(
@@ -988,9 +1013,9 @@ public final class Facts {
                         Collectors.averagingDouble(reading -> reading.gloss().gloss())))
                 .values()
                 .stream()
-                .min(Comparator.naturalOrder())
-                .<Set<Finish>>map(dullest -> EnumSet.of(
-                        Scale.of("finish", Finish.class, situation.parameters()).classify(new Gloss(dullest))))
+                .min(order)
+                .<Set<Finish>>map(mean -> EnumSet.of(
+                        Scale.of("finish", Finish.class, situation.parameters()).classify(new Gloss(mean))))
                 .orElseGet(() -> EnumSet.allOf(Finish.class));
     }
 }
