@@ -13,6 +13,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -239,7 +240,7 @@ class GlossForecastTest {
                 .isEqualTo(GlossSuspicion.FILM);
     }
 
-    /** The grid against weighted draws from the same priors, without any grid. */
+    /** The grid against weighted draws from the same priors, without any grid; densities of Commons Math 3.6.1. */
     @Test
     void the_grid_agrees_with_weighted_draws() {
         int passes400 = 5;
@@ -262,10 +263,10 @@ class GlossForecastTest {
             double level = random.nextDouble() * MARBLE.at60().gloss();
             double limit = drawn(model, 400, quality, left, random);
             level = limit - (limit - level) * StrictMath.exp(-passes400 / tau);
-            double weight = model.likelihood(new LevelReading(passes400, new Gloss(read400), 2), level);
+            double weight = density(read400, level);
             limit = Math.max(level, drawn(model, 800, quality, left, random));
             level = limit - (limit - level) * StrictMath.exp(-passes800 / tau);
-            weight *= model.likelihood(new LevelReading(passes800, new Gloss(read800), 2), level);
+            weight *= density(read800, level);
             limit = Math.max(level, drawn(model, 1500, quality, left, random));
             level = limit - (limit - level) * StrictMath.exp(-4 / tau);
             draws.add(new double[] {level, weight});
@@ -292,6 +293,20 @@ class GlossForecastTest {
         for (int i = 0; i < 3; i++) {
             assertThat(predicted[i]).isCloseTo(found[i], Offset.offset(1.5));
         }
+    }
+
+    /** Density of the mean of two readings, from the stated scatter. */
+    private static double density(double read, double level) {
+        double single = Math.max(
+                STANDARD.get("gloss-reading.least-scatter", Gloss.class).gloss(),
+                percent("gloss-reading.scatter") * level);
+        double deviation = StrictMath.hypot(single / StrictMath.sqrt(2), percent("gloss-curve.misfit") * level);
+        double astray = percent("gloss-reading.astray");
+        return astray / MARBLE.at60().gloss() + (1 - astray) * new NormalDistribution(level, deviation).density(read);
+    }
+
+    private static double percent(String name) {
+        return STANDARD.get(name, Share.class).percent() / 100;
     }
 
     private static double drawn(FloorModel model, int grit, double quality, double left, Random random) {
