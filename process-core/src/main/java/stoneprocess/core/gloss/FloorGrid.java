@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 final class FloorGrid {
     private static final int OWN = 31;
-    private static final double OWN_STEP = .2;
+    private static final double OWN_STEP = 0.2;
     private static final double[] OWN_WEIGHTS = FloorModel.normal(OWN, OWN_STEP);
     private static final int NODES = 40;
     private static final int UNKNOWN_START = 12;

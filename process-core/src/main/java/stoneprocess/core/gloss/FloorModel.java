@@ -27,14 +27,14 @@ record FloorModel(
         double misfit,
         double astray) {
     private static final int QUALITIES = 7;
-    private static final double QUALITY_STEP = .9;
+    private static final double QUALITY_STEP = 0.9;
 
     /** Three nodes that stand for a standard normal distribution (Gauss and Hermite). */
     private static final double[] HERMITE = {-StrictMath.sqrt(3), 0, StrictMath.sqrt(3)};
 
     private static final double[] HERMITE_WEIGHT = {1.0 / 6, 2.0 / 3, 1.0 / 6};
     private static final int TAUS = 9;
-    private static final double TAU_STEP = .6;
+    private static final double TAU_STEP = 0.6;
     private static final int LEFTS = 10;
 
     /** Beyond this many standard deviations a reading has gone astray. */
@@ -55,7 +55,10 @@ record FloorModel(
                     left.low().print() + " to " + left.high().print(),
                     "a range over 0 and up to 100 %");
         }
-        double level = share("gloss-final.level", parameters);
+        if (parameters.get("gloss-reading.astray", Share.class).percent() == 0) {
+            throw new InvalidInputException("gloss-reading.astray", "0 %", "over 0 and under 100 %");
+        }
+        double level = Sample.probability("gloss-final.level", parameters.get("gloss-final.level", Share.class));
         double width = 2 * NormalDistribution.of(0, 1).inverseCumulativeProbability((1 + level) / 2);
         double low = StrictMath.log(passes.low().number());
         double high = StrictMath.log(passes.high().number());

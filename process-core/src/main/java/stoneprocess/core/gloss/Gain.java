@@ -58,7 +58,8 @@ public record Gain(
                     missingBefore,
                     missingAfter);
         }
-        double confidence = Sample.confidence(parameters.get("gloss-gain.confidence", Share.class));
+        double confidence =
+                Sample.probability("gloss-gain.confidence", parameters.get("gloss-gain.confidence", Share.class));
         double meter = parameters.get("gloss-meter.repeatability", Gloss.class).gloss();
         boolean real = change - margin(first, second, confidence) > meter;
         double half = margin(first, second, (1 + confidence) / 2);

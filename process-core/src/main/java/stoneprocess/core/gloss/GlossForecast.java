@@ -170,6 +170,7 @@ public final class GlossForecast {
         if (!work.stages().isEmpty()) {
             GritStage stage = inWork();
             int most = (int) parameters.get("gloss-target.passes", Count.class).number();
+            GritStage.passes(most);
             for (int more = 0; more <= most; more++) {
                 int passes = stage.passes() + more;
                 options.add(new TargetOption(
@@ -241,7 +242,7 @@ public final class GlossForecast {
 
     private GlossPrediction prediction(int grit, int passes, Levels levels) {
         Share level = parameters.get("gloss-forecast.level", Share.class);
-        double tail = (1 - Sample.confidence(level)) / 2;
+        double tail = (1 - Sample.probability("gloss-forecast.level", level)) / 2;
         return new GlossPrediction(
                 grit,
                 passes,

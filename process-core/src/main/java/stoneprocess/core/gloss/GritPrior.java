@@ -66,7 +66,7 @@ public record GritPrior(int grit, Gloss ceiling, double logMedian, double logDev
         double little =
                 StrictMath.log(StrictMath.log(most / Math.min(band.high().gloss(), 0.99 * most)));
         double much = StrictMath.log(StrictMath.log(most / Math.min(band.low().gloss(), 0.98 * most)));
-        double level = parameters.get("gloss-final.level", Share.class).percent() / 100;
+        double level = Sample.probability("gloss-final.level", parameters.get("gloss-final.level", Share.class));
         double width = 2 * NORMAL.inverseCumulativeProbability((1 + level) / 2);
         return new GritPrior(listed, ceiling.at60(), (little + much) / 2, (much - little) / width);
     }
@@ -99,7 +99,7 @@ public record GritPrior(int grit, Gloss ceiling, double logMedian, double logDev
      * @param level 50 to 99.9 %; anything else is refused
      */
     public Range<Gloss> interval(Share level) {
-        double z = NORMAL.inverseCumulativeProbability((1 + Sample.confidence(level)) / 2);
+        double z = NORMAL.inverseCumulativeProbability((1 + Sample.probability("level", level)) / 2);
         return Range.of(new Gloss(limit(-z, 0)), new Gloss(limit(z, 0)));
     }
 

@@ -27,9 +27,10 @@ record Sample(int count, double mean, double variance) {
         return TDistribution.of(degrees).inverseCumulativeProbability(chance);
     }
 
-    static double confidence(Share confidence) {
+    /** A probability from 0 to 1; outside 50 to 99.9 % it is refused under the name given. */
+    static double probability(String name, Share confidence) {
         if (!(confidence.percent() >= 50 && confidence.percent() <= 99.9)) {
-            throw new InvalidInputException("confidence", confidence.print(), "50 to 99.9 %");
+            throw new InvalidInputException(name, confidence.print(), "50 to 99.9 %");
         }
         return confidence.percent() / 100;
     }

@@ -40,7 +40,7 @@ public record ZoneStatistics(
         if (values.isEmpty()) {
             throw new InvalidInputException("readings", "none", "at least one clean, dry reading of the angle");
         }
-        double level = Sample.confidence(confidence);
+        double level = Sample.probability("confidence", confidence);
         Sample sample = Sample.of(values);
         double lowest = values.stream().mapToDouble(Gloss::gloss).min().orElseThrow();
         double highest = values.stream().mapToDouble(Gloss::gloss).max().orElseThrow();
@@ -91,7 +91,7 @@ public record ZoneStatistics(
      * @param confidence 50 to 99.9 %; anything else is refused
      */
     public static int readingsNeeded(Gloss deviation, Gloss halfWidth, Share confidence) {
-        double chance = (1 + Sample.confidence(confidence)) / 2;
+        double chance = (1 + Sample.probability("confidence", confidence)) / 2;
         int low = 2;
         int high = MOST_READINGS;
         if (halfWidth.gloss() == 0 || halfWidth(deviation, high, chance) > halfWidth.gloss()) {

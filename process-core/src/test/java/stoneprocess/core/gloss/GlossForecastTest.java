@@ -383,6 +383,15 @@ class GlossForecastTest {
         refused(() -> GritPrior.of(Hardness.MEDIUM, 400, MARBLE, noBand), "gloss-final.medium.400: ");
         Parameters noLeft = STANDARD.with("gloss-start.left.low", new Share(0));
         refused(() -> GlossForecast.of(WorkSoFar.none(Hardness.MEDIUM, MARBLE), noLeft), "gloss-start.left: ");
+        Parameters noneAstray = STANDARD.with("gloss-reading.astray", new Share(0));
+        refused(() -> GlossForecast.of(WorkSoFar.none(Hardness.MEDIUM, MARBLE), noneAstray), "gloss-reading.astray: ");
+        Parameters noLevel = STANDARD.with("gloss-final.level", new Share(0));
+        refused(() -> GritPrior.of(Hardness.MEDIUM, 400, MARBLE, noLevel), "gloss-final.level: '0 %'");
+        Parameters noForecast = STANDARD.with("gloss-forecast.level", new Share(100));
+        refused(
+                () -> GlossForecast.of(WorkSoFar.none(Hardness.MEDIUM, MARBLE), noForecast)
+                        .through(TO_THE_END),
+                "gloss-forecast.level: '100 %'");
         Parameters allShared = STANDARD.with("gloss-final.shared", new Share(100));
         refused(() -> GlossForecast.of(WorkSoFar.none(Hardness.MEDIUM, MARBLE), allShared), "gloss-final.shared: ");
     }
