@@ -83,6 +83,14 @@ class RoomsTest {
             .resideInAPackage("tools.jackson..");
 
     @ArchTest
+    static final ArchRule only_the_gloss_room_knows_the_statistics_library = noClasses()
+            .that()
+            .resideOutsideOfPackage("stoneprocess.core.gloss")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.apache.commons..");
+
+    @ArchTest
     static final ArchRule the_core_knows_no_engine_and_no_rules = noClasses()
             .should()
             .dependOnClassesThat()

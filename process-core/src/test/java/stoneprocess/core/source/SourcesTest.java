@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import stoneprocess.core.exposure.Lifting;
+import stoneprocess.core.gloss.MineralShares;
 import stoneprocess.core.internal.table.Tsv;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
@@ -28,6 +29,7 @@ class SourcesTest {
                 Arguments.of(StoneCatalogue.class, "minerals.tsv", List.of("mineral")),
                 Arguments.of(StoneCatalogue.class, "purchase-limits.tsv", List.of("stone", "kind")),
                 Arguments.of(StoneCatalogue.class, "stones.tsv", List.of("name")),
+                Arguments.of(MineralShares.class, "compositions.tsv", List.of("family", "mineral")),
                 Arguments.of(GritSequence.class, "grades.tsv", List.of("bond", "number")),
                 Arguments.of(GritSequence.class, "machines.tsv", List.of("machine")),
                 Arguments.of(Lifting.class, "lifting-frequency.tsv", List.of("frequency")));

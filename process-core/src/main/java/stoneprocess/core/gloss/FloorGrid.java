@@ -1,0 +1,203 @@
+package stoneprocess.core.gloss;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The floors that are still possible, each with the levels that it may have. Follows the work stage by stage: each stage
+ * draws the grit's own deviation, weighs it by the readings and hands the level on. Immutable.
+ */
+final class FloorGrid {
+    private static final int OWN = 31;
+    private static final double OWN_STEP = 0.2;
+    private static final double[] OWN_WEIGHTS = FloorModel.normal(OWN, OWN_STEP);
+    private static final int NODES = 40;
+    private static final int UNKNOWN_START = 12;
+
+    /** A floor whose weight is below this part of the whole no longer matters. */
+    private static final double NEGLIGIBLE_FLOOR = 1e-5;
+
+    /** A point whose weight is below this part of its floor's no longer matters. */
+    private static final double NEGLIGIBLE_POINT = 1e-5;
+
+    private final FloorModel model;
+    private final List<Track> tracks;
+
+    /**
+     * A possible floor with its way within the grit in work.
+     *
+     * @param floor the floor
+     * @param start level at the start of the grit, for each point
+     * @param limit level that the grit approaches, for each point
+     * @param weight weight of each point
+     */
+    private record Track(FloorModel.Floor floor, double[] start, double[] limit, double[] weight) {
+        double level(int point, double remaining) {
+            return SaturationCurve.level(start[point], limit[point], remaining);
+        }
+
+        double total() {
+            double sum = 0;
+            for (double one : weight) {
+                sum += one;
+            }
+            return sum;
+        }
+
+        double remaining(int passes) {
+            return StrictMath.exp(-passes / floor.tau());
+        }
+    }
+
+    private FloorGrid(FloorModel model, List<Track> tracks) {
+        this.model = model;
+        this.tracks = tracks;
+    }
+
+    /** The grid before the first pass; without a reading any level up to the ceiling is as likely as any other. */
+    static FloorGrid start(FloorModel model, Optional<LevelReading> reading) {
+        double ceiling = model.ceiling().at60().gloss();
+        int count = reading.isPresent() ? 4 * NODES : UNKNOWN_START;
+        double[] level = new double[count];
+        double[] weight = new double[count];
+        double sum = 0;
+        for (int i = 0; i < count; i++) {
+            level[i] = ceiling * (i + 0.5) / count;
+            weight[i] = 1;
+            if (reading.isPresent()) {
+                weight[i] = model.likelihood(reading.get(), level[i]);
+            }
+            sum += weight[i];
+        }
+        List<Track> tracks = new ArrayList<>();
+        for (FloorModel.Floor floor : model.floors()) {
+            double[] own = new double[count];
+            for (int i = 0; i < count; i++) {
+                own[i] = floor.weight() * weight[i] / sum;
+            }
+            tracks.add(new Track(floor, level, level, own));
+        }
+        return new FloorGrid(model, tracks);
+    }
+
+    /**
+     * Ends the grit in work and takes up another.
+     *
+     * @param passes passes done with the grit in work
+     * @param grit the grit that follows
+     * @param mayFall whether it may dull the floor: it is coarser, or the first
+     */
+    FloorGrid next(int passes, int grit, boolean mayFall) {
+        GritPrior prior = model.prior(grit);
+        double common = StrictMath.sqrt(model.shared());
+        double single = StrictMath.sqrt(1 - model.shared());
+        double least = NEGLIGIBLE_FLOOR * total();
+        List<Track> next = new ArrayList<>();
+        for (Track track : tracks) {
+            double whole = track.total();
+            if (whole < least) {
+                continue;
+            }
+            Levels levels = levels(track, passes);
+            Points points = new Points(levels.size() * OWN);
+            for (int i = 0; i < OWN; i++) {
+                double standing = common * track.floor().quality() + single * FloorModel.node(i, OWN, OWN_STEP);
+                double limit = prior.limit(standing, track.floor().left());
+                for (int node = 0; node < levels.size(); node++) {
+                    double weight = levels.mass(node) * OWN_WEIGHTS[i];
+                    if (weight > NEGLIGIBLE_POINT * whole) {
+                        double start = levels.gloss(node);
+                        points.add(start, mayFall ? limit : Math.max(limit, start), weight);
+                    }
+                }
+            }
+            points.addTo(next, track.floor());
+        }
+        return new FloorGrid(model, Collections.unmodifiableList(next));
+    }
+
+    private Levels levels(Track track, int passes) {
+        Levels levels = new Levels(NODES, model.ceiling().at60().gloss());
+        double remaining = track.remaining(passes);
+        for (int i = 0; i < track.weight().length; i++) {
+            levels.add(track.level(i, remaining), track.weight()[i]);
+        }
+        return levels;
+    }
+
+    /** Weighs every point by how well it explains a reading within the grit in work. */
+    FloorGrid read(LevelReading reading) {
+        List<Track> read = new ArrayList<>();
+        for (Track track : tracks) {
+            double remaining = track.remaining(reading.passes());
+            double[] weight = new double[track.weight().length];
+            for (int i = 0; i < weight.length; i++) {
+                weight[i] = track.weight()[i] * model.likelihood(reading, track.level(i, remaining));
+            }
+            read.add(new Track(track.floor(), track.start(), track.limit(), weight));
+        }
+        return new FloorGrid(model, read);
+    }
+
+    /** The levels of all floors after some passes of the grit in work. */
+    Levels after(int passes, int intervals) {
+        Levels all = new Levels(intervals, model.ceiling().at60().gloss());
+        for (Track track : tracks) {
+            double remaining = track.remaining(passes);
+            for (int i = 0; i < track.weight().length; i++) {
+                all.add(track.level(i, remaining), track.weight()[i]);
+            }
+        }
+        return all;
+    }
+
+    /** Probability, 0 to 1, that old damage alone keeps the floor under a gloss. */
+    double oldDamageUnder(double gloss) {
+        double sum = 0;
+        for (Track track : tracks) {
+            if (model.ceiling().at60().gloss() * StrictMath.exp(-track.floor().left()) < gloss
+                    && track.floor().left() > 0) {
+                sum += track.total();
+            }
+        }
+        return Math.min(1, sum / total());
+    }
+
+    private double total() {
+        double sum = 0;
+        for (Track track : tracks) {
+            sum += track.total();
+        }
+        return sum;
+    }
+
+    /** Points of one floor while they are gathered. */
+    private static final class Points {
+        private final double[] start;
+        private final double[] limit;
+        private final double[] weight;
+        private int count;
+
+        Points(int most) {
+            start = new double[most];
+            limit = new double[most];
+            weight = new double[most];
+        }
+
+        void add(double from, double to, double mass) {
+            start[count] = from;
+            limit[count] = to;
+            weight[count++] = mass;
+        }
+
+        void addTo(List<Track> tracks, FloorModel.Floor floor) {
+            if (count > 0) {
+                tracks.add(new Track(
+                        floor, Arrays.copyOf(start, count), Arrays.copyOf(limit, count), Arrays.copyOf(weight, count)));
+            }
+        }
+    }
+}

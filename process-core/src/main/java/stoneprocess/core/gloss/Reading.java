@@ -1,0 +1,37 @@
+package stoneprocess.core.gloss;
+
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Gloss;
+
+/**
+ * One reading of a gloss meter.
+ *
+ * @param place the spot within the zone, 1 to 60 characters, not blank
+ * @param zone the part of the floor, 1 to 60 characters, not blank
+ * @param direction which way the meter lay
+ * @param geometry angle of the meter
+ * @param gloss what it showed, from 0 to the reading of a perfect mirror at that angle; more is refused
+ * @param state the state of the face
+ */
+public record Reading(String place, String zone, Direction direction, Geometry geometry, Gloss gloss, FaceState state) {
+    private static final int LONGEST = 60;
+
+    public Reading {
+        name("place", place);
+        name("zone", zone);
+        Gloss mirror = Fresnel.mirror(geometry);
+        if (gloss.compareTo(mirror) > 0) {
+            throw new InvalidInputException(
+                    "gloss",
+                    gloss.print(),
+                    "a reading from 0 to " + (int) StrictMath.floor(mirror.gloss()) + " GU, that of a mirror at "
+                            + geometry.degrees() + " degrees");
+        }
+    }
+
+    private static void name(String field, String name) {
+        if (name.isBlank() || name.length() > LONGEST) {
+            throw new InvalidInputException(field, name, "a name of 1 to " + LONGEST + " characters");
+        }
+    }
+}

@@ -1,0 +1,23 @@
+package stoneprocess.core.gloss;
+
+import stoneprocess.core.term.Term;
+
+/**
+ * A reading that is not used, and why.
+ *
+ * @param reading the reading
+ * @param reason why it is not used
+ */
+public record SetAside(Reading reading, Reason reason) {
+    /** Why a reading is not used; the first that holds counts. */
+    public enum Reason implements Term {
+        /** The face was wet. */
+        WET,
+
+        /** The face was not clean. */
+        SOILED,
+
+        /** It was read at another angle than the others. */
+        OTHER_GEOMETRY
+    }
+}

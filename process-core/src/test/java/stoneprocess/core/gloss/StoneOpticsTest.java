@@ -1,0 +1,185 @@
+package stoneprocess.core.gloss;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.Map;
+import java.util.Set;
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.stone.Family;
+import stoneprocess.core.stone.Mineral;
+
+class StoneOpticsTest {
+    private static final Parameters STANDARD = Parameters.standard();
+    private static final GlossCeiling MARBLE =
+            GlossCeiling.of(Family.CALCITE_MARBLE).orElseThrow();
+    private static final Share BLACK = new Share(0);
+
+    @Property(tries = 500, seed = "1955")
+    void roughness_and_gloss_are_inverse(
+            @ForAll @DoubleRange(min = 0.5, max = 104.9) double gloss, @ForAll Mineral mineral) {
+        GlossCeiling ceiling = GlossCeiling.of(MineralShares.pure(mineral));
+        for (Geometry geometry : Geometry.values()) {
+            Gloss read = new Gloss(Math.min(gloss, ceiling.at(geometry).gloss()));
+            assertThat(OpticalRoughness.of(read, ceiling, geometry)
+                            .gloss(ceiling, geometry)
+                            .gloss())
+                    .isCloseTo(read.gloss(), Offset.offset(1.5e-4));
+        }
+    }
+
+    @Property(tries = 500, seed = "1955")
+    void no_roughness_reads_over_the_ceiling_and_more_never_reads_more(
+            @ForAll @DoubleRange(min = 0, max = 2000) double one,
+            @ForAll @DoubleRange(min = 0, max = 2000) double other,
+            @ForAll Geometry geometry) {
+        Gloss smoother = new OpticalRoughness(Math.min(one, other)).gloss(MARBLE, geometry);
+        Gloss rougher = new OpticalRoughness(Math.max(one, other)).gloss(MARBLE, geometry);
+        assertThat(smoother).isLessThanOrEqualTo(MARBLE.at(geometry));
+        assertThat(rougher).isLessThanOrEqualTo(smoother);
+    }
+
+    @Property(tries = 500, seed = "1955")
+    void converting_there_and_back_gives_the_reading_again(
+            @ForAll @DoubleRange(min = 20, max = 100) double gloss, @ForAll Geometry from, @ForAll Geometry to) {
+        Gloss there = GlossConversion.of(new Gloss(gloss), from, to, MARBLE, BLACK, STANDARD)
+                .expected();
+        Assume.that(there.gloss() >= 0.1);
+        Gloss back =
+                GlossConversion.of(there, to, from, MARBLE, BLACK, STANDARD).expected();
+        assertThat(back.gloss()).isCloseTo(gloss, Offset.offset(0.01));
+    }
+
+    @Property(tries = 500, seed = "1955")
+    void a_converted_reading_stays_inside_its_interval_and_under_the_ceiling(
+            @ForAll @DoubleRange(min = 0, max = 100) double gloss,
+            @ForAll @DoubleRange(min = 0, max = 100) double paleness,
+            @ForAll Geometry from,
+            @ForAll Geometry to) {
+        GlossConversion converted =
+                GlossConversion.of(new Gloss(gloss), from, to, MARBLE, new Share(paleness), STANDARD);
+        assertThat(converted.interval().contains(converted.expected())).isTrue();
+        assertThat(converted.interval().contains(converted.fineRoughness())).isTrue();
+        assertThat(converted.interval().contains(converted.mattSpots())).isTrue();
+        assertThat(converted.interval().high()).isLessThanOrEqualTo(MARBLE.at(to));
+    }
+
+    @Property(tries = 300, seed = "1955")
+    void a_paler_stone_never_makes_a_conversion_firmer(
+            @ForAll @DoubleRange(min = 0, max = 100) double gloss,
+            @ForAll @DoubleRange(min = 0, max = 100) double one,
+            @ForAll @DoubleRange(min = 0, max = 100) double other,
+            @ForAll Geometry to) {
+        Range<Gloss> dark = interval(gloss, to, Math.min(one, other));
+        Range<Gloss> pale = interval(gloss, to, Math.max(one, other));
+        assertThat(pale.low()).isLessThanOrEqualTo(dark.low());
+        assertThat(pale.high()).isGreaterThanOrEqualTo(dark.high());
+    }
+
+    private static Range<Gloss> interval(double gloss, Geometry to, double paleness) {
+        return GlossConversion.of(new Gloss(gloss), Geometry.DEG_60, to, MARBLE, new Share(paleness), STANDARD)
+                .interval();
+    }
+
+    @Test
+    void a_middling_gloss_reads_less_at_20_and_more_at_85_degrees() {
+        Gloss read = new Gloss(50);
+        assertThat(GlossConversion.of(read, Geometry.DEG_60, Geometry.DEG_20, MARBLE, BLACK, STANDARD)
+                        .expected())
+                .isLessThan(read);
+        assertThat(GlossConversion.of(read, Geometry.DEG_60, Geometry.DEG_85, MARBLE, BLACK, STANDARD)
+                        .expected())
+                .isGreaterThan(read);
+    }
+
+    @Test
+    void a_rough_face_leaves_the_formula_at_60_degrees_before_85() {
+        OpticalRoughness honed = OpticalRoughness.of(new Gloss(5), MARBLE, Geometry.DEG_60);
+        assertThat(honed.smoothAt(Geometry.DEG_60)).isFalse();
+        assertThat(honed.smoothAt(Geometry.DEG_85)).isTrue();
+        assertThat(OpticalRoughness.of(new Gloss(60), MARBLE, Geometry.DEG_60).smoothAt(Geometry.DEG_60))
+                .isTrue();
+    }
+
+    @Test
+    void every_stone_of_known_minerals_lies_under_the_ceiling_of_any_stone() {
+        for (Family family : Family.values()) {
+            GlossCeiling.of(family)
+                    .ifPresent(ceiling -> assertThat(ceiling.at60())
+                            .isLessThanOrEqualTo(GlossCeiling.ofAnyStone().at60()));
+        }
+        assertThat(GlossCeiling.of(Family.RESIN_TERRAZZO)).isEmpty();
+    }
+
+    @Test
+    void a_reading_over_the_ceiling_is_told_from_one_that_is_too_high_for_the_grit() {
+        Range<Gloss> of400 = Range.of(new Gloss(5), new Gloss(25));
+        assertThat(check(24, of400)).isEqualTo(new GlossCheck(GlossSuspicion.NONE, Set.of()));
+        assertThat(check(50, of400)).isEqualTo(new GlossCheck(GlossSuspicion.FILM, Set.of(Film.WATER, Film.COATING)));
+        assertThat(check(75, of400)).isEqualTo(new GlossCheck(GlossSuspicion.FILM, Set.of(Film.COATING)));
+        assertThat(check(98, of400)).isEqualTo(new GlossCheck(GlossSuspicion.FILM, Set.of()));
+        assertThat(check(110, of400).suspicion()).isEqualTo(GlossSuspicion.OVER_CEILING);
+        assertThat(GlossCheck.of(new Gloss(107), Geometry.DEG_60, MARBLE, STANDARD)
+                        .suspicion())
+                .isEqualTo(GlossSuspicion.NONE);
+        assertThat(GlossCheck.of(new Gloss(109), Geometry.DEG_60, MARBLE, STANDARD)
+                        .suspicion())
+                .isEqualTo(GlossSuspicion.OVER_CEILING);
+    }
+
+    private static GlossCheck check(double gloss, Range<Gloss> ofGrit) {
+        return GlossCheck.of(new Gloss(gloss), Geometry.DEG_60, MARBLE, ofGrit, STANDARD);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 105.5})
+    void a_gloss_that_no_roughness_explains_is_refused(double gloss) {
+        assertThatThrownBy(() -> OpticalRoughness.of(new Gloss(gloss), MARBLE, Geometry.DEG_60))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("gloss: ")
+                .hasMessageContaining("ceiling");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY})
+    void a_roughness_that_is_no_number_is_refused(double nanometres) {
+        assertThatThrownBy(() -> new OpticalRoughness(nanometres))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("roughness: ");
+    }
+
+    @Test
+    void a_conversion_from_over_the_ceiling_and_an_impossible_paleness_are_refused() {
+        assertThatThrownBy(() ->
+                        GlossConversion.of(new Gloss(106), Geometry.DEG_60, Geometry.DEG_20, MARBLE, BLACK, STANDARD))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("106 GU");
+        assertThatThrownBy(() -> DiffuseLight.most(new Share(101), Geometry.DEG_60, STANDARD))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("paleness: ");
+    }
+
+    @Test
+    void shares_that_do_not_make_a_whole_are_refused() {
+        assertThatThrownBy(() -> MineralShares.of(Map.of(Mineral.CALCITE, new Share(90))))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("minerals: '90.0 % in all'");
+        assertThatThrownBy(() -> MineralShares.of(Map.of())).isInstanceOf(InvalidInputException.class);
+        assertThat(MineralShares.of(Map.of(Mineral.CALCITE, new Share(99.5)))
+                        .shares()
+                        .get(Mineral.CALCITE))
+                .isEqualTo(new Share(99.5));
+    }
+}
