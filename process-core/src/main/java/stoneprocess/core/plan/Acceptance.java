@@ -58,6 +58,9 @@ public enum Acceptance implements Term {
     /** The best corner reads lower than the finish is called. */
     READS_LOWER_THAN_NAMED,
 
+    /** The depth of the cut decides how much aggregate shows. */
+    AGGREGATE_SHOWS,
+
     /** Leaving the floor as it is, is an option. */
     LEAVING_IT_IS_AN_OPTION
 }

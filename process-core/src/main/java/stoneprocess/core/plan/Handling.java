@@ -37,6 +37,12 @@ public enum Handling implements Term {
     /** Feather the coarse cut of the edge into the field. */
     FEATHER_EDGES,
 
+    /** Soft bond on a hard slab, hard bond on a soft one. */
+    BOND_BY_SLAB,
+
+    /** Stairs from the top down; nosings keep their grip. */
+    TOP_DOWN,
+
     /** Grout the pits that the cut opened and let the grout cure before the next grade. */
     REGROUT_PITS,
 

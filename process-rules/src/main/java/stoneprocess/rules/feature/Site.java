@@ -142,4 +142,11 @@ public final class Site {
             mayBe = Classes.copy(mayBe);
         }
     }
+
+    /** Whether treads or landings belong to the floor. */
+    public record Treads(Set<Presence> mayBe) implements Feature<Presence> {
+        public Treads {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
 }

@@ -291,7 +291,7 @@ public final class PlanText {
 
         private void plan(Plan plan) {
             list("acceptances.heading", plan.acceptances());
-            preparation(plan.preparation());
+            preparation(plan);
             list("repairs.heading", plan.repairs());
             if (plan.testArea() == TestArea.REQUIRED) {
                 page.heading(phrases.get("test-area.heading"));
@@ -347,8 +347,10 @@ public final class PlanText {
             }
         }
 
-        private void preparation(List<Preparation> tasks) {
-            if (tasks.isEmpty()) {
+        private void preparation(Plan plan) {
+            List<Preparation> tasks = plan.preparation();
+            boolean densified = plan.densifier() == Densifier.BEFORE_CUTS;
+            if (tasks.isEmpty() && !densified) {
                 return;
             }
             page.heading(phrases.get("preparation.heading"));
@@ -358,6 +360,9 @@ public final class PlanText {
                         .map(span -> " " + String.format(phrases.get("preparation.wait"), units.print(span)))
                         .orElse("");
                 page.numbered(i + 1, phrases.of(tasks.get(i).task()) + rest);
+            }
+            if (densified) {
+                page.numbered(tasks.size() + 1, phrases.of(plan.densifier()));
             }
         }
 
@@ -378,7 +383,7 @@ public final class PlanText {
             page.item(phrases.get("always.passes"));
             page.item(phrases.get("always.hold") + " " + sentence(alwaysChecked));
             page.item(phrases.get("always.fails"));
-            if (plan.densifier() != Densifier.NONE) {
+            if (plan.densifier() == Densifier.AFTER_FINE_HONE) {
                 page.item(phrases.of(plan.densifier()));
             }
             for (Track track : plan.tracks()) {

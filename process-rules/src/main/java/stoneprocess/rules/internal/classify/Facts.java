@@ -90,6 +90,7 @@ import stoneprocess.core.survey.WavinessClass;
 import stoneprocess.core.survey.WearClass;
 import stoneprocess.core.survey.WetUse;
 import stoneprocess.core.survey.WorksKind;
+import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
@@ -337,6 +338,7 @@ public final class Facts {
                 situation -> scaled(situation, "reopening", ReopenClass.class, SurveyField.REOPENS_AFTER),
                 SurveyField.REOPENS_AFTER.name());
         choice(Wishes.StoneChosen.class, MixedChoice.class, Wishes.StoneChosen::new, SurveyField.MIXED_CHOICE);
+        survey(Site.Treads.class, Presence.class, Site.Treads::new, Facts::treads, damage(DamageKind.WEAR));
         choice(Site.OfficerConsent.class, Presence.class, Site.OfficerConsent::new, SurveyField.CONSENT);
         choice(Site.FootTraffic.class, Traffic.class, Site.FootTraffic::new, SurveyField.TRAFFIC);
         survey(
@@ -966,6 +968,12 @@ public final class Facts {
 
     private static Optional<DamageSpread> edges(Situation situation, DamageKind kind) {
         return DamageSpread.ofEdges(situation.survey(), kind, situation.parameters());
+    }
+
+    /** A part of the floor that was left out may hold stairs. */
+    private static Set<Presence> treads(Situation situation) {
+        boolean seen = situation.survey().zones().stream().anyMatch(zone -> zone.kind() == ZoneKind.STAIR);
+        return seen ? EnumSet.of(Presence.PRESENT) : notApart(situation, Presence.class);
     }
 
     /** Where nobody surveyed edges apart there is nothing to tell of them, unless a part of the floor was left out. */
