@@ -61,6 +61,9 @@ public enum Acceptance implements Term {
     /** The depth of the cut decides how much aggregate shows. */
     AGGREGATE_SHOWS,
 
+    /** The lanes decide the cut of the whole field. */
+    LANES_DECIDE,
+
     /** Leaving the floor as it is, is an option. */
     LEAVING_IT_IS_AN_OPTION
 }

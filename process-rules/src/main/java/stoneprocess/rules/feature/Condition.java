@@ -177,4 +177,11 @@ public final class Condition {
             mayBe = Classes.copy(mayBe);
         }
     }
+
+    /** The lanes against the field beside them, by scratches and etches. */
+    public record Lanes(Set<LaneContrast> mayBe) implements Feature<LaneContrast> {
+        public Lanes {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
 }

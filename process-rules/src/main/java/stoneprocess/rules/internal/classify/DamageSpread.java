@@ -31,10 +31,18 @@ final class DamageSpread {
     private enum Part {
         WHOLE,
         FIELD,
+        LANES,
+        OFF_LANES,
         EDGES;
 
         boolean holds(Zone zone) {
-            return this == WHOLE || handWorked(zone) == (this == EDGES);
+            return switch (this) {
+                case WHOLE -> true;
+                case EDGES -> handWorked(zone);
+                case FIELD -> !handWorked(zone);
+                case LANES -> trodden(zone);
+                case OFF_LANES -> !handWorked(zone) && !trodden(zone);
+            };
         }
     }
 
@@ -73,6 +81,18 @@ final class DamageSpread {
                 : Optional.empty();
     }
 
+    /** Where people walk; empty where no such zone was surveyed apart. */
+    static Optional<DamageSpread> ofLanes(FloorSurvey survey, DamageKind kind, Parameters parameters) {
+        return Optional.of(new DamageSpread(survey, kind, parameters, Part.LANES))
+                .filter(lanes -> !lanes.zones().isEmpty());
+    }
+
+    /** The field off the lanes; empty where no such zone was surveyed. */
+    static Optional<DamageSpread> offLanes(FloorSurvey survey, DamageKind kind, Parameters parameters) {
+        return Optional.of(new DamageSpread(survey, kind, parameters, Part.OFF_LANES))
+                .filter(rest -> !rest.zones().isEmpty());
+    }
+
     /** True for a floor of nothing but edges and stairs, which no floor machine reaches. */
     static boolean isAllHandWork(FloorSurvey survey) {
         return shareOfHandWork(survey) > 100 - SHARE_OF_NOTHING;
@@ -83,6 +103,10 @@ final class DamageSpread {
                 .filter(DamageSpread::handWorked)
                 .mapToDouble(zone -> zone.share().percent())
                 .sum();
+    }
+
+    private static boolean trodden(Zone zone) {
+        return zone.kind() == ZoneKind.LANE || zone.kind() == ZoneKind.ENTRANCE;
     }
 
     private static boolean handWorked(Zone zone) {
@@ -135,6 +159,16 @@ final class DamageSpread {
         return EnumSet.range(constants[low], constants[high]);
     }
 
+    /** Percent of the floor that the part takes up; what nobody surveyed belongs to the field. */
+    private double share() {
+        return switch (part) {
+            case WHOLE -> 100;
+            case FIELD -> 100 - shareOfHandWork(survey);
+            case LANES, OFF_LANES, EDGES ->
+                zones().stream().mapToDouble(zone -> zone.share().percent()).sum();
+        };
+    }
+
     private List<Zone> zones() {
         return survey.zones().stream().filter(part::holds).toList();
     }
@@ -143,8 +177,7 @@ final class DamageSpread {
     private double[] shares(boolean unknownIsBad) {
         double[] shares = new double[worst + 1];
         double surveyed = 0;
-        double whole =
-                part == Part.WHOLE ? 100 : part == Part.EDGES ? shareOfHandWork(survey) : 100 - shareOfHandWork(survey);
+        double whole = share();
         for (Zone zone : zones()) {
             double zoneShare = zone.share().percent() * 100 / whole;
             surveyed += zoneShare;
@@ -158,7 +191,8 @@ final class DamageSpread {
             shares[severity] += severity == 0 ? zoneShare : zoneShare * affected / 100;
         }
         double rest = 100 - surveyed;
-        if (part != Part.EDGES && rest > SHARE_OF_NOTHING) {
+        boolean restCounts = part == Part.WHOLE || part == Part.FIELD;
+        if (restCounts && rest > SHARE_OF_NOTHING) {
             shares[unknownIsBad ? worst : 0] += rest;
         }
         return shares;

@@ -107,6 +107,7 @@ import stoneprocess.rules.feature.FinishGap;
 import stoneprocess.rules.feature.FinishMatch;
 import stoneprocess.rules.feature.GritClass;
 import stoneprocess.rules.feature.Identification;
+import stoneprocess.rules.feature.LaneContrast;
 import stoneprocess.rules.feature.LoadClass;
 import stoneprocess.rules.feature.ReopenClass;
 import stoneprocess.rules.feature.RepairResult;
@@ -289,6 +290,13 @@ public final class Facts {
                 Condition.Flaking::new,
                 situation -> spread(situation, DamageKind.FLAKING).anywhere(Presence.class),
                 damage(DamageKind.FLAKING));
+        survey(
+                Condition.Lanes.class,
+                LaneContrast.class,
+                Condition.Lanes::new,
+                Facts::lanes,
+                damage(DamageKind.SCRATCHES),
+                damage(DamageKind.ETCHES));
         survey(
                 Condition.GlossRead.class,
                 Finish.class,
@@ -968,6 +976,35 @@ public final class Facts {
 
     private static Optional<DamageSpread> edges(Situation situation, DamageKind kind) {
         return DamageSpread.ofEdges(situation.survey(), kind, situation.parameters());
+    }
+
+    private static Set<LaneContrast> lanes(Situation situation) {
+        Set<LaneContrast> scratches = contrast(situation, DamageKind.SCRATCHES, ScratchClass.class);
+        Set<LaneContrast> etches = contrast(situation, DamageKind.ETCHES, EtchClass.class);
+        EnumSet<LaneContrast> worse = EnumSet.noneOf(LaneContrast.class);
+        for (LaneContrast one : scratches) {
+            etches.forEach(other -> worse.add(one.compareTo(other) > 0 ? one : other));
+        }
+        return worse;
+    }
+
+    private static <E extends Enum<E>> Set<LaneContrast> contrast(
+            Situation situation, DamageKind kind, Class<E> classes) {
+        if (situation.survey().zones().isEmpty()) {
+            return EnumSet.allOf(LaneContrast.class);
+        }
+        Optional<DamageSpread> lanes = DamageSpread.ofLanes(situation.survey(), kind, situation.parameters());
+        Optional<DamageSpread> rest = DamageSpread.offLanes(situation.survey(), kind, situation.parameters());
+        if (lanes.isEmpty() || rest.isEmpty()) {
+            return EnumSet.copyOf(notApart(situation, LaneContrast.class));
+        }
+        EnumSet<LaneContrast> contrasts = EnumSet.noneOf(LaneContrast.class);
+        for (E here : lanes.get().governing(classes)) {
+            for (E beside : rest.get().governing(classes)) {
+                contrasts.add(here.compareTo(beside) > 0 ? LaneContrast.LANES_WORSE : LaneContrast.EVEN);
+            }
+        }
+        return contrasts;
     }
 
     /** A part of the floor that was left out may hold stairs. */
