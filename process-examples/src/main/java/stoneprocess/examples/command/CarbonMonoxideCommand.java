@@ -17,7 +17,7 @@ import stoneprocess.examples.exposure.CarbonMonoxideSheet;
 /** Asks what an engine does to the air of a room. */
 @Command(
         name = "carbon-monoxide",
-        description = "Gas of an engine in a room: build-up, needed air, airing. Never clears it.",
+        description = "An engine in a room: gas, air, airing. Never clears it.",
         mixinStandardHelpOptions = true)
 @SuppressWarnings("NullAway.Init")
 final class CarbonMonoxideCommand implements Callable<Integer> {

@@ -14,7 +14,7 @@ import stoneprocess.examples.exposure.CircuitSheet;
 /** Asks what a circuit carries for hours. */
 @Command(
         name = "circuit",
-        description = "What a single-phase circuit carries for hours, and what hangs on it.",
+        description = "What a single-phase circuit carries for hours.",
         mixinStandardHelpOptions = true)
 @SuppressWarnings("NullAway.Init")
 final class CircuitCommand implements Callable<Integer> {

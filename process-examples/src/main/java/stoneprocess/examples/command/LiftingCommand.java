@@ -16,7 +16,7 @@ import stoneprocess.examples.exposure.LiftingSheet;
 /** Asks whether one person may lift a load so. */
 @Command(
         name = "lifting",
-        description = "A two-handed lift by one person against its recommended limit.",
+        description = "A lift by one person against its recommended limit.",
         mixinStandardHelpOptions = true)
 @SuppressWarnings("NullAway.Init")
 final class LiftingCommand implements Callable<Integer> {

@@ -15,7 +15,7 @@ import stoneprocess.examples.exposure.NoiseSheet;
 /** Asks how a day's noise stands. */
 @Command(
         name = "noise",
-        description = "Dose, allowed times and verdict of a day's noise, by OSHA and by NIOSH.",
+        description = "A day's noise by OSHA and NIOSH: time, dose, verdict.",
         mixinStandardHelpOptions = true)
 final class NoiseCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")

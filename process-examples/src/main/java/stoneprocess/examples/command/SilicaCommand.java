@@ -20,7 +20,7 @@ import stoneprocess.examples.exposure.SilicaSheet;
 /** Asks whether grinding meets Table 1 of the silica rule. */
 @Command(
         name = "silica",
-        description = "Grinding against Table 1: met, or what is missing; airflow, respirator.",
+        description = "Dust of grinding by Table 1: met, or what is missing.",
         mixinStandardHelpOptions = true)
 @SuppressWarnings("NullAway.Init")
 final class SilicaCommand implements Callable<Integer> {

@@ -19,7 +19,7 @@ import stoneprocess.examples.exposure.SlipSheet;
 /** Asks for the class of a measured slip value. */
 @Command(
         name = "slip",
-        description = "Class of a slip value that was measured; one of four kinds.",
+        description = "Class of a measured slip value, one of four kinds.",
         mixinStandardHelpOptions = true)
 @SuppressWarnings("NullAway.Init")
 final class SlipCommand implements Callable<Integer> {

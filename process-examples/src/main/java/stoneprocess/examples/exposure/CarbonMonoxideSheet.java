@@ -38,7 +38,7 @@ public final class CarbonMonoxideSheet {
         Parameter emission = Parameters.standard().parameter("carbon-monoxide.petrol-per-kilowatt-hour");
         return render(
                 room,
-                List.of("engine", figures.given(power) + " of a small four-stroke petrol engine"),
+                List.of("engine", figures.engine(power) + " of a small four-stroke petrol engine"),
                 carbonMonoxide.petrolEngine(power),
                 running,
                 "Gas of the engine: " + emission.value().print() + " for each kilowatt-hour, an emission standard ("
@@ -91,7 +91,7 @@ public final class CarbonMonoxideSheet {
                                                 "not reached in mixed air, which says nothing of the machine's place"))));
         List<List<String>> holding = new ArrayList<>();
         List<String> sources = new ArrayList<>();
-        holding.add(List.of("limit", "fresh air to hold it", "changes the room's air in", "airing time afterwards"));
+        holding.add(List.of("", "air to hold it", "one change in", "airing after"));
         for (CarbonMonoxideLimit aim : CarbonMonoxideLimit.values()) {
             NeededAir needed = carbonMonoxide.neededAir(room, source, aim);
             Purge purge = carbonMonoxide.purge(room, buildUp.atEnd(), aim);
@@ -100,10 +100,10 @@ public final class CarbonMonoxideSheet {
                     limit,
                     needed.air().map(figures::atLeast).orElse("no air does"),
                     needed.oneChange().map(figures::atMost).orElse("-"),
-                    purge.time().map(figures::atLeast).orElse("never with this air")));
+                    airing(purge)));
             sources.add(limit + ": " + Sheet.source(purge.limit()) + ".");
         }
-        sheet.rows("Air, engine running; airing, engine off and room empty", holding);
+        sheet.rows("Fresh air with the engine running; airing with the engine off and everybody out", holding);
         sheet.items("Limits", sources);
         return sheet.close(
                 List.of(
@@ -115,9 +115,15 @@ public final class CarbonMonoxideSheet {
                 Role.HYGIENIST);
     }
 
+    private String airing(Purge purge) {
+        return purge.time()
+                .map(time -> time.minutes() > 0 ? figures.atLeast(time) : "not over it")
+                .orElse("never with this air");
+    }
+
     private static String name(CarbonMonoxideLimit limit) {
         return switch (limit) {
-            case NIOSH_CEILING -> "NIOSH, at no moment over";
+            case NIOSH_CEILING -> "NIOSH, never over";
             case NIOSH_MEAN -> "NIOSH, mean over 8 h";
             case OSHA_MEAN -> "OSHA, mean over 8 h";
         };
@@ -126,8 +132,8 @@ public final class CarbonMonoxideSheet {
     private static String sentence(EngineVerdict verdict) {
         return switch (verdict) {
             case NOT_CLEARED -> "The limits are not reached in mixed air, which clears nothing.";
-            case OVER_MEAN -> "OVER THE MEAN: the air of the day is over a limit, even fully mixed.";
-            case OVER_CEILING -> "OVER THE CEILING: the air becomes deadly, even fully mixed.";
+            case OVER_MEAN -> "OVER THE MEAN of a day, even fully mixed: nobody works in this air.";
+            case OVER_CEILING -> "OVER THE CEILING, even fully mixed: nobody stays in this air.";
         };
     }
 

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import stoneprocess.core.quantity.Dimension;
+import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
@@ -16,8 +17,8 @@ import stoneprocess.core.quantity.UnitSystem;
 final class Figures {
     static final String ROUNDING = "Results are rounded to the safe side.";
 
-    /** More than any value is known to, fewer than conversion to another unit and back leaves untouched. */
-    private static final MathContext CONVERTED = new MathContext(6);
+    /** Holds a number and its unit on one line; the sheet prints a plain space. */
+    static final char UNBROKEN = '\u00A0';
 
     private static final MathContext GIVEN = new MathContext(5);
     private static final int RESULT_DIGITS = 3;
@@ -48,42 +49,62 @@ final class Figures {
         return result(result, RoundingMode.CEILING);
     }
 
+    /** The power of an engine, which US readers know in horsepower. */
+    String engine(Power power) {
+        Unit unit = units == UnitSystem.METRIC ? Unit.KILOWATT : Unit.HORSEPOWER;
+        return printed(power.in(unit).round(GIVEN), unit);
+    }
+
     private String result(Quantity result, RoundingMode mode) {
         if (result instanceof TimeSpan span) {
             return time(span, mode);
         }
         Unit unit = unit(result);
-        return printed(rounded(result.in(unit), mode), unit);
+        return printed(rounded(result, unit, mode), unit);
     }
 
     private static String time(TimeSpan span, RoundingMode mode) {
         BigDecimal minutes = span.in(Unit.MINUTE);
         if (minutes.compareTo(HOUR) < 0) {
-            return printed(rounded(minutes, mode), Unit.MINUTE);
+            return printed(rounded(span, Unit.MINUTE, mode), Unit.MINUTE);
         }
         BigDecimal[] parts = minutes.setScale(0, mode).divideAndRemainder(HOUR);
         String hours = printed(parts[0], Unit.HOUR);
-        return parts[1].signum() == 0 ? hours : hours + " " + printed(parts[1], Unit.MINUTE);
+        return parts[1].signum() == 0 ? hours : hours + UNBROKEN + printed(parts[1], Unit.MINUTE);
     }
 
-    private static BigDecimal rounded(BigDecimal value, RoundingMode mode) {
-        BigDecimal known = value.round(CONVERTED);
-        int digits = Math.max(RESULT_DIGITS, known.precision() - known.scale());
-        return known.round(new MathContext(digits, mode));
+    /** Rounds; what keeping a value to its step may have added or taken pushes it over no digit. */
+    private static BigDecimal rounded(Quantity result, Unit unit, RoundingMode mode) {
+        BigDecimal halfStep =
+                unit.fromKept(BigDecimal.valueOf(5, result.dimension().decimals() + 1));
+        BigDecimal value = result.in(unit);
+        BigDecimal lenient = switch (mode) {
+            case FLOOR -> value.add(halfStep);
+            case CEILING -> value.subtract(halfStep).max(BigDecimal.ZERO);
+            default -> value;
+        };
+        int scale = Math.max(0, RESULT_DIGITS - (value.precision() - value.scale()));
+        return lenient.setScale(Math.min(scale, result.dimension().decimals()), mode);
     }
 
     private static String printed(BigDecimal value, Unit unit) {
         BigDecimal stripped = value.signum() == 0 ? BigDecimal.ZERO : value.stripTrailingZeros();
-        return stripped.toPlainString() + " " + unit.symbol();
+        String number = stripped.toPlainString();
+        return switch (unit) {
+            case PH -> "pH" + UNBROKEN + number;
+            case COEFFICIENT_OF_FRICTION -> number;
+            default -> number + UNBROKEN + unit.symbol();
+        };
     }
 
-    /** A room is thought of in cubic metres or feet, a profile in micrometres. */
+    /** A room is thought of in cubic metres or feet, a profile in micrometres, a wheel or a reach in mm or inches. */
     private Unit unit(Quantity quantity) {
         if (quantity.dimension() == Dimension.VOLUME) {
             return units == UnitSystem.METRIC ? Unit.CUBIC_METRE : Unit.CUBIC_FOOT;
         }
-        if (quantity.dimension() == Dimension.LENGTH && quantity.kept() < 1) {
-            return Unit.MICROMETRE;
+        if (quantity.dimension() == Dimension.LENGTH) {
+            Unit tape = units == UnitSystem.METRIC ? Unit.MILLIMETRE : Unit.INCH;
+            return quantity.kept() < 1 ? Unit.MICROMETRE : tape;
         }
         return units.unitFor(quantity);
     }

@@ -51,9 +51,9 @@ public final class LiftingSheet {
                 List.of(
                         List.of("recommended limit", figures.atMost(limit.recommended())),
                         List.of(
-                                "load",
+                                "load against it",
                                 limit.index()
-                                        .map(index -> figures.atLeast(index) + " of that limit")
+                                        .map(index -> figures.atLeast(index) + " of the limit")
                                         .orElse("beyond the equation"))));
         sheet.items(
                 "Limit",
@@ -68,10 +68,9 @@ public final class LiftingSheet {
                 List.of(
                         "Two hands, smooth, firm dry floor. Not for one hand, sitting, kneeling, tight places, loads"
                                 + " that shift, barrows or shovels.",
-                        "A wet stone floor asks for less than stands here, and so does a floor machine that is carried"
-                                + " up stairs by its handle.",
+                        "A wet stone floor asks for less than stands here.",
                         "Where the load is set down with care, judge both ends and keep the lower limit.",
-                        "The limit is for healthy people who are used to the work."),
+                        "The limit is for healthy people."),
                 limit.limit().decides());
     }
 

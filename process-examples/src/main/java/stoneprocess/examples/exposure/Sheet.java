@@ -69,7 +69,7 @@ final class Sheet {
     }
 
     static String source(Citation source) {
-        return source.print() + (source.grade() == EvidenceGrade.MEMORY ? " (figure from memory: check it there)" : "");
+        return source.print() + (source.grade() == EvidenceGrade.MEMORY ? ", figure from memory: check it there" : "");
     }
 
     private static String decider(Role role) {
@@ -85,7 +85,8 @@ final class Sheet {
     }
 
     private void heading(String heading) {
-        text.append('\n').append(heading).append('\n');
+        text.append('\n');
+        append(heading);
     }
 
     private Sheet wrapped(String first, String next, String line) {
@@ -93,7 +94,7 @@ final class Sheet {
         int indent = first.length();
         for (String word : line.split(" ")) {
             if (current.length() > indent && current.length() + 1 + word.length() > WIDTH) {
-                text.append(current).append('\n');
+                append(current);
                 current = new StringBuilder(next);
                 indent = next.length();
             }
@@ -102,7 +103,12 @@ final class Sheet {
             }
             current.append(word);
         }
-        text.append(current.toString().stripTrailing()).append('\n');
+        append(current);
         return this;
+    }
+
+    private void append(CharSequence line) {
+        text.append(line.toString().replace(Figures.UNBROKEN, ' ').stripTrailing())
+                .append('\n');
     }
 }

@@ -54,15 +54,16 @@ public final class SilicaSheet {
                         "Table 1 met means that the listed control is there in full, not that the air is clean.",
                         "It holds only while the control works: water on and no dust in sight, or shroud on the floor"
                                 + " and filter whole.",
-                        "Marble and limestone are poor in silica, not free of it; concrete, granite, sandstone and"
-                                + " terrazzo are full of it.",
+                        "Marble and limestone are poor in silica, not free of it; granite, sandstone, quartzite and"
+                                + " concrete are rich in it.",
                         "Never sweep dry and never blow down: vacuum with a high-efficiency filter, or wash."),
                 control.decides());
     }
 
     private List<List<String>> given(SilicaTask task) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("tool", task.tool() == GrindingTool.HAND_GRINDER ? "hand grinder" : "floor grinder"));
+        boolean floor = task.tool() == GrindingTool.FLOOR_GRINDER;
+        rows.add(List.of("tool", floor ? "floor grinder" : "hand grinder"));
         rows.add(List.of("wheel or pad", figures.given(task.wheel())));
         rows.add(List.of("place", task.indoors() ? "indoors or enclosed" : "outdoors"));
         rows.add(List.of("time in the shift", figures.given(task.time())));
@@ -74,15 +75,19 @@ public final class SilicaSheet {
                     collector.airflow().cubicMetresPerHour() > 0
                             ? figures.given(collector.airflow())
                             : "not known, read as none"));
-            rows.add(List.of(
-                    "maker's airflow",
-                    collector.makersAirflow().map(figures::given).orElse("not known")));
+            if (floor || collector.makersAirflow().isPresent()) {
+                rows.add(List.of(
+                        "maker's airflow",
+                        collector.makersAirflow().map(figures::given).orElse("not known")));
+            }
             rows.add(List.of(
                     "filter",
                     collector.filter().percent() > 0 ? figures.given(collector.filter()) : "not known, read as none"));
             rows.add(List.of("filter cleaning", known(collector.filterCleaning())));
         }
-        rows.add(List.of("vacuum between passes", known(task.hepaBetweenPasses())));
+        if (floor || task.hepaBetweenPasses()) {
+            rows.add(List.of("vacuum between passes", known(task.hepaBetweenPasses())));
+        }
         return rows;
     }
 

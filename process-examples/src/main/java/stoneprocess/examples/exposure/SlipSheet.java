@@ -23,6 +23,8 @@ import stoneprocess.core.quantity.UnitSystem;
 /** A measured slip value with its class. */
 public final class SlipSheet {
     private static final Parameters PARAMETERS = Parameters.standard();
+    private static final String THIS_FLOOR =
+            "This floor's reading as given, taken on the floor as it will be used: cleaned, sealed, waxed.";
     private static final String TITLE = "Slip of a measured floor";
 
     private final WetSlip slip = WetSlip.of(PARAMETERS);
@@ -55,7 +57,8 @@ public final class SlipSheet {
                 sheet,
                 found.limit(),
                 found.cautions(),
-                "Lowest mean of the directions tested: hard slider for shoes, soft slider for bare feet.");
+                THIS_FLOOR
+                        + " Lowest mean of the directions tested: hard slider for shoes, soft slider for bare feet.");
     }
 
     /**
@@ -70,7 +73,10 @@ public final class SlipSheet {
         sheet.rows("Result", List.of(List.of("slip potential", found.potential().key() + ", in clean water")));
         limit(sheet, classes("slip-roughness.moderate-from", Length.class, "over", found.limit()), found.limit());
         return close(
-                sheet, found.limit(), found.cautions(), "Roughness supports a pendulum test and does not replace it.");
+                sheet,
+                found.limit(),
+                found.cautions(),
+                THIS_FLOOR + " Roughness supports a pendulum test and does not replace it.");
     }
 
     /**
@@ -82,10 +88,7 @@ public final class SlipSheet {
         FrictionCheck check = slip.byFriction(measured, place);
         String limit = figures.given(check.limit().value());
         Sheet sheet = new Sheet(TITLE)
-                .answer(
-                        check.meetsLimit()
-                                ? "LIMIT MET for this use."
-                                : "UNDER THE LIMIT for this use: not for walking on in this state.");
+                .answer(check.meetsLimit() ? "LIMIT MET for this use." : "UNDER THE LIMIT for this use.");
         sheet.rows(
                 "Given", List.of(List.of("dynamic friction", figures.given(measured)), List.of("place", place(place))));
         sheet.rows(
@@ -96,7 +99,7 @@ public final class SlipSheet {
                 sheet,
                 check.limit(),
                 check.cautions(),
-                "By the method of that standard: "
+                THIS_FLOOR + " By the method of that standard: "
                         + (place == SlipPlace.INTERIOR_DRY ? "dry for this place." : "wet for this place."));
     }
 
@@ -120,7 +123,11 @@ public final class SlipSheet {
                         ramp.name() + " over " + figures.given(PARAMETERS.get("slip-ramp." + ramp.key(), Angle.class)))
                 .collect(Collectors.joining(", "));
         limit(sheet, "R9 from " + figures.given(result.limit().value()) + ", " + above, result.limit());
-        return close(sheet, result.limit(), result.cautions(), "A laboratory's ramp, not the floor.");
+        return close(
+                sheet,
+                result.limit(),
+                result.cautions(),
+                "A specimen's reading on a laboratory's ramp, as given: it is not this floor.");
     }
 
     private <Q extends Quantity> String classes(String moderateFrom, Class<Q> type, String word, Limit<Q> low) {
@@ -132,20 +139,17 @@ public final class SlipSheet {
         sheet.items("Limit", List.of(limit + " (" + Sheet.source(source) + ")."));
     }
 
-    private static String close(Sheet sheet, Limit<?> limit, List<SlipCaution> cautions, String method) {
+    private static String close(Sheet sheet, Limit<?> limit, List<SlipCaution> cautions, String rests) {
         return sheet.close(
-                List.of(
-                        "The value as given, measured on the floor as it will be used: cleaned, sealed, waxed. "
-                                + method,
-                        "Published classes. Slip is never told from gloss or grit. " + Figures.ROUNDING),
+                List.of(rests, "Published classes. Slip is never told from gloss or grit. " + Figures.ROUNDING),
                 cautions.stream().map(SlipSheet::caution).toList(),
                 limit.decides());
     }
 
     private static String sentence(SlipPotential potential) {
         return switch (potential) {
-            case HIGH -> "HIGH slip potential: not for walking on in this state.";
-            case MODERATE -> "MODERATE slip potential: short of the low class.";
+            case HIGH -> "HIGH slip potential.";
+            case MODERATE -> "MODERATE slip potential.";
             case LOW -> "LOW slip potential.";
         };
     }

@@ -45,7 +45,7 @@ public final class SlurrySheet {
                         limit("Corrosive waste at %s and above", "corrosive-alkali")));
         return sheet.close(
                 List.of(
-                        "The pH as given: nothing was measured here.",
+                        "The reading of this slurry as given, by a meter or strip that is fit for it.",
                         "Published federal limits of the United States; the class is by pH alone."),
                 List.of(
                         "Nothing but rain goes to a storm drain, whatever its pH.",
