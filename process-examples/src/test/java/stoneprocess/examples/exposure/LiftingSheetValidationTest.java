@@ -62,6 +62,14 @@ class LiftingSheetValidationTest {
         }
     }
 
+    /** An index over 3 is far over (NIOSH 94-110, from memory). */
+    @Test
+    void three_times_the_limit_and_more_is_far_over() {
+        LiftingSheet sheet = new LiftingSheet(UnitSystem.METRIC);
+        assertThat(sheet.render(lift(69, 25, 75, 25, 0, 3))).contains("\nOVER THE LIMIT");
+        assertThat(sheet.render(lift(69.1, 25, 75, 25, 0, 3))).contains("\nFAR OVER THE LIMIT");
+    }
+
     @Test
     void what_the_equation_does_not_hold_for_is_said() {
         assertThat(Printed.joined(new LiftingSheet(UnitSystem.METRIC).render(poorer())))
