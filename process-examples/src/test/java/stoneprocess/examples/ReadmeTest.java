@@ -2,11 +2,17 @@ package stoneprocess.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.json.SurveyJson;
@@ -17,6 +23,7 @@ import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.examples.command.FloorCommand;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.decide.Topics;
@@ -71,6 +78,36 @@ class ReadmeTest {
                 .toList();
         assertThat(shown).isNotEmpty();
         assertThat(printed.lines()).containsAll(shown);
+    }
+
+    /** The command that the README shows is run, and every line that it shows of the answer is printed, in order. */
+    @Test
+    void the_noise_of_the_readme_is_what_is_printed() throws IOException {
+        String readme = Files.readString(README);
+        String command = blocks(readme, "sh").stream()
+                .filter(block -> block.contains(" exposure noise "))
+                .findFirst()
+                .orElseThrow()
+                .strip();
+        List<String> arguments = new ArrayList<>();
+        Matcher words = Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(command.substring(command.indexOf("exposure")));
+        while (words.find()) {
+            arguments.add(words.group(1) == null ? words.group(2) : words.group(1));
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        int exit = FloorCommand.run(
+                arguments.toArray(new String[0]),
+                new ByteArrayInputStream(new byte[0]),
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                System.err);
+        assertThat(exit).isZero();
+        List<String> shown = blocks(readme, "").stream()
+                .filter(block -> block.startsWith("Noise"))
+                .flatMap(String::lines)
+                .filter(line -> !line.equals("..."))
+                .toList();
+        assertThat(shown).hasSizeGreaterThan(10);
+        assertThat(out.toString(StandardCharsets.UTF_8).lines()).containsSubsequence(shown);
     }
 
     private static List<String> blocks(String page, String language) {

@@ -18,7 +18,8 @@ import stoneprocess.core.problem.InvalidInputException;
         description = "Plans the restoration of worn floors of natural stone, terrazzo and concrete.",
         footer = {
             "",
-            "Exit codes: 0 planned (it may be provisional or cut nothing), 3 refused or impasse, 2 input not accepted."
+            "Exit codes: 0 planned (it may be provisional or cut nothing) or answered,",
+            "3 refused or impasse, 2 input not accepted."
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
@@ -38,6 +39,7 @@ public final class FloorCommand implements Runnable {
         Console console = new Console(in, out, err);
         CommandLine line = new CommandLine(new FloorCommand());
         line.addSubcommand(new PlanCommand(console));
+        line.addSubcommand(ExposureCommand.line(console));
         line.addSubcommand(new SchemaCommand(console));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
@@ -64,6 +66,6 @@ public final class FloorCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                Objects.requireNonNull(spec).commandLine(), "A command is missing: plan or schema");
+                Objects.requireNonNull(spec).commandLine(), "A command is missing: plan, exposure or schema");
     }
 }

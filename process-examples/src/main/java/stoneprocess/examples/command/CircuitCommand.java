@@ -1,0 +1,44 @@
+package stoneprocess.examples.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import stoneprocess.core.quantity.Current;
+import stoneprocess.core.quantity.Power;
+import stoneprocess.core.quantity.Voltage;
+import stoneprocess.examples.exposure.CircuitSheet;
+
+/** Asks what a circuit carries for hours. */
+@Command(
+        name = "circuit",
+        description = "What a single-phase circuit carries for hours.",
+        mixinStandardHelpOptions = true)
+@SuppressWarnings("NullAway.Init")
+final class CircuitCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Option(names = "--volts", required = true, paramLabel = "VOLTS", description = "As \"230 V\".")
+    private Voltage volts;
+
+    @Option(names = "--breaker", required = true, paramLabel = "AMPS", description = "As \"16 A\".")
+    private Current breaker;
+
+    @Option(names = "--load", paramLabel = "POWER", description = "As \"1.5 kW\"; may be repeated.")
+    private List<Power> loads = new ArrayList<>();
+
+    @Mixin
+    private ReaderUnits reader = new ReaderUnits();
+
+    CircuitCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        console.print(new CircuitSheet(reader.units()).render(volts, breaker, loads));
+        return ExitCode.DONE;
+    }
+}

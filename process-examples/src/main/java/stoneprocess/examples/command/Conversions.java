@@ -1,0 +1,56 @@
+package stoneprocess.examples.command;
+
+import picocli.CommandLine;
+import picocli.CommandLine.TypeConversionException;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Count;
+import stoneprocess.core.quantity.Dimension;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.term.Term;
+
+/** Reads quantities and words of the trade from the command line: {@code "95 dBA"}, {@code interior-wet}. */
+final class Conversions {
+    private Conversions() {}
+
+    /** Options of the given type take a number and a unit of the dimension. */
+    static <Q extends Quantity> void quantity(CommandLine line, Class<Q> type, Dimension dimension) {
+        String accepted = "a number, a space and one of " + String.join(", ", Unit.symbols(dimension));
+        line.registerConverter(type, text -> {
+            try {
+                Quantity read = Quantity.parse(text, "");
+                if (type.isInstance(read)) {
+                    return type.cast(read);
+                }
+            } catch (InvalidInputException e) {
+                throw refused(text, accepted);
+            }
+            throw refused(text, accepted);
+        });
+    }
+
+    /** Options that count take a whole number alone. */
+    static void count(CommandLine line) {
+        line.registerConverter(Count.class, text -> {
+            if (!text.matches("[0-9]{1,6}")) {
+                throw refused(text, "a whole number from 0 to 999999");
+            }
+            return new Count(Integer.parseInt(text));
+        });
+    }
+
+    /** Options of the given type take the key of a constant. */
+    static <E extends Enum<E> & Term> void term(CommandLine line, Class<E> type) {
+        line.registerConverter(type, text -> {
+            try {
+                return Term.parse(type, text, "");
+            } catch (InvalidInputException e) {
+                throw refused(text, e.accepted());
+            }
+        });
+    }
+
+    private static TypeConversionException refused(String text, String accepted) {
+        return new TypeConversionException("'" + text + "' is not accepted; accepted: " + accepted);
+    }
+}

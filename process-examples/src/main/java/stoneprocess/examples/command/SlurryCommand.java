@@ -1,0 +1,31 @@
+package stoneprocess.examples.command;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import stoneprocess.core.quantity.Acidity;
+import stoneprocess.examples.exposure.SlurrySheet;
+
+/** Asks where slurry water may go. */
+@Command(name = "slurry", description = "Where slurry water may go by its pH.", mixinStandardHelpOptions = true)
+@SuppressWarnings("NullAway.Init")
+final class SlurryCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Option(names = "--ph", required = true, paramLabel = "PH", description = "Measured, as \"11.5 pH\".")
+    private Acidity ph;
+
+    @Mixin
+    private ReaderUnits reader = new ReaderUnits();
+
+    SlurryCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        console.print(new SlurrySheet(reader.units()).render(ph));
+        return ExitCode.DONE;
+    }
+}
