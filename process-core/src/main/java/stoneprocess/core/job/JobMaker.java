@@ -2,13 +2,17 @@ package stoneprocess.core.job;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.FloorMachine;
 import stoneprocess.core.estimate.Job;
 import stoneprocess.core.estimate.JobStep;
@@ -55,6 +59,10 @@ final class JobMaker {
     /** Name of the densifier's hours. */
     private static final String DENSIFY = "densify";
 
+    private static final String STRIPPING = "estimate.upkeep.strip";
+    private static final String BUILD_UP = "estimate.upkeep.build-up";
+    private static final String BY_HAND = "estimate.edges";
+
     private static final double SHARE_OF_NOTHING = 0.01;
 
     private final Recommendation recommendation;
@@ -64,7 +72,10 @@ final class JobMaker {
     private final List<OtherWork> others = new ArrayList<>();
     private final Set<JobNote> notes = EnumSet.noneOf(JobNote.class);
     private final List<String> uncounted = new ArrayList<>();
+    /** Other work that takes given hours and does not lack them. */
     private final Set<String> counted = new HashSet<>();
+
+    private final Map<String, List<Assumption>> rates = new HashMap<>();
     private final HandWork handWork;
 
     JobMaker(Recommendation recommendation, JobOptions options) {
@@ -137,7 +148,7 @@ final class JobMaker {
                 others,
                 sealing(plan),
                 options.site().orElseGet(() -> Site.usual(parameters)));
-        return new PlannedJob(job, notes, uncounted, parameters);
+        return new PlannedJob(job, notes, uncounted, rates, parameters);
     }
 
     private static List<Step> track(Plan plan, TrackKind kind) {
@@ -180,7 +191,7 @@ final class JobMaker {
         }
         if (task == Task.STRIP_COATING && !options.times().containsKey(task.key())) {
             counted.add(task.key());
-            others.add(new OtherWork(task.key(), stripping(area), rest, Optional.empty()));
+            rated(new OtherWork(task.key(), stripping(area), rest, Optional.empty()), STRIPPING, BUILD_UP);
         } else if (!WITHIN_OTHER_LINES.contains(task)) {
             timed(task.key(), rest, Optional.empty());
         }
@@ -188,11 +199,11 @@ final class JobMaker {
 
     /** Fastest on one coat, slowest where coats have built up. */
     private Range<TimeSpan> stripping(Area area) {
-        double rate = parameters.get("estimate.upkeep.strip", AreaRate.class).squareMetresPerHour();
-        double slowed = parameters.get("estimate.upkeep.build-up", Share.class).percent() / 100;
+        double rate = parameters.get(STRIPPING, AreaRate.class).squareMetresPerHour();
+        double slowed = parameters.get(BUILD_UP, Share.class).percent() / 100;
         if (!(rate * slowed > 0 && slowed <= 1)) {
             throw new InvalidInputException(
-                    "estimate.upkeep.strip", rate + " and " + slowed, "a rate above zero, slowed to 100 % or less");
+                    STRIPPING, rate + " and " + slowed, "a rate above zero, slowed to 100 % or less");
         }
         double hours = area.squareMetres() / rate;
         return Range.of(new TimeSpan(60 * hours), new TimeSpan(60 * hours / slowed));
@@ -209,6 +220,15 @@ final class JobMaker {
         if (given.isPresent() || rest.high().minutes() > 0) {
             others.add(new OtherWork(name, given.orElse(NONE), rest, after));
         }
+    }
+
+    private void rated(OtherWork work, String... parameterNames) {
+        others.add(work);
+        rates.put(
+                work.name(),
+                Stream.of(parameterNames)
+                        .map(name -> Assumption.of(name, parameters))
+                        .toList());
     }
 
     private void requireKnownTimes() {
@@ -236,7 +256,7 @@ final class JobMaker {
             notes.add(surveyed.isPresent() ? JobNote.REPAIRS_BY_SURVEY : JobNote.REPAIRS_BY_LIMIT);
             notes.add(JobNote.HAND_WORK_USES_UP_MORE);
             Range<Area> places = surveyed.map(one -> Range.of(one, one)).orElseGet(() -> handWork.upToLimit(area));
-            others.add(new OtherWork(name, handWork.over(places, grades), NONE, Optional.empty()));
+            rated(new OtherWork(name, handWork.over(places, grades), NONE, Optional.empty()), BY_HAND);
         }
     }
 
@@ -281,7 +301,7 @@ final class JobMaker {
 
     private void byHand(String name, Range<TimeSpan> hours, Optional<String> after) {
         notes.add(JobNote.HAND_WORK_USES_UP_MORE);
-        others.add(new OtherWork(name, hours, NONE, after));
+        rated(new OtherWork(name, hours, NONE, after), BY_HAND);
     }
 
     private static Set<String> keys(List<Step> steps) {

@@ -2,8 +2,10 @@ package stoneprocess.core.job;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.Estimator;
 import stoneprocess.core.estimate.Job;
@@ -19,12 +21,19 @@ import stoneprocess.core.problem.InvalidInputException;
  * @param notes what a reader has to know, each once
  * @param uncounted names of the plan's tasks that have no rate and were given no hours, in their order; they take time
  *     that the estimate leaves out
+ * @param rates for other work that goes by a rate, its name and the numbers behind it; work with given hours has none
  * @param parameters the numbers that the plan was made with
  */
-public record PlannedJob(Job job, Set<JobNote> notes, List<String> uncounted, Parameters parameters) {
+public record PlannedJob(
+        Job job,
+        Set<JobNote> notes,
+        List<String> uncounted,
+        Map<String, List<Assumption>> rates,
+        Parameters parameters) {
     public PlannedJob {
         notes = Collections.unmodifiableSet(new TreeSet<>(notes));
         uncounted = List.copyOf(uncounted);
+        rates = Map.copyOf(rates);
     }
 
     /**
