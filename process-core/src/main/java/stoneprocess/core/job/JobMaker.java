@@ -3,7 +3,6 @@ package stoneprocess.core.job;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -72,8 +71,7 @@ final class JobMaker {
     private final List<OtherWork> others = new ArrayList<>();
     private final Set<JobNote> notes = EnumSet.noneOf(JobNote.class);
     private final List<String> uncounted = new ArrayList<>();
-    /** Other work that takes given hours and does not lack them. */
-    private final Set<String> counted = new HashSet<>();
+    private final Set<String> takesHours = new TreeSet<>();
 
     private final Map<String, List<Assumption>> rates = new HashMap<>();
     private final HandWork handWork;
@@ -148,7 +146,7 @@ final class JobMaker {
                 others,
                 sealing(plan),
                 options.site().orElseGet(() -> Site.usual(parameters)));
-        return new PlannedJob(job, notes, uncounted, rates, parameters);
+        return new PlannedJob(job, notes, uncounted, takesHours, rates, parameters);
     }
 
     private static List<Step> track(Plan plan, TrackKind kind) {
@@ -190,7 +188,7 @@ final class JobMaker {
             notes.add(JobNote.A_READING_ENDS_A_WAIT);
         }
         if (task == Task.STRIP_COATING && !options.times().containsKey(task.key())) {
-            counted.add(task.key());
+            takesHours.add(task.key());
             rated(new OtherWork(task.key(), stripping(area), rest, Optional.empty()), STRIPPING, BUILD_UP);
         } else if (!WITHIN_OTHER_LINES.contains(task)) {
             timed(task.key(), rest, Optional.empty());
@@ -212,9 +210,8 @@ final class JobMaker {
     /** Work that has no rate: by the hours given, else left out of the hours and told. Its rest counts all the same. */
     private void timed(String name, Range<TimeSpan> rest, Optional<String> after) {
         Optional<Range<TimeSpan>> given = Optional.ofNullable(options.times().get(name));
-        if (given.isPresent()) {
-            counted.add(name);
-        } else {
+        takesHours.add(name);
+        if (given.isEmpty()) {
             uncounted.add(name);
         }
         if (given.isPresent() || rest.high().minutes() > 0) {
@@ -232,12 +229,10 @@ final class JobMaker {
     }
 
     private void requireKnownTimes() {
-        Set<String> known = new TreeSet<>(uncounted);
-        known.addAll(counted);
         for (String work : new TreeSet<>(options.times().keySet())) {
-            if (!known.contains(work)) {
+            if (!takesHours.contains(work)) {
                 throw new InvalidInputException(
-                        "times", work, known.isEmpty() ? "no times" : "one of " + String.join(", ", known));
+                        "times", work, takesHours.isEmpty() ? "no times" : "one of " + String.join(", ", takesHours));
             }
         }
     }
@@ -251,7 +246,7 @@ final class JobMaker {
                 timed(name, NONE, Optional.empty());
                 continue;
             }
-            counted.add(name);
+            takesHours.add(name);
             Optional<Area> surveyed = handWork.surveyed(repair, recommendation.survey(), area);
             notes.add(surveyed.isPresent() ? JobNote.REPAIRS_BY_SURVEY : JobNote.REPAIRS_BY_LIMIT);
             notes.add(JobNote.HAND_WORK_USES_UP_MORE);

@@ -3,6 +3,7 @@ package stoneprocess.core.job;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stoneprocess.core.estimate.Site;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
@@ -45,5 +46,12 @@ public record JobOptions(Optional<Length> edges, Optional<Site> site, Map<String
         Map<String, Range<TimeSpan>> changed = new LinkedHashMap<>(times);
         changed.put(work, hours);
         return new JobOptions(edges, site, changed);
+    }
+
+    /** The same with the hours of the named work alone. */
+    public JobOptions withTimesOf(Set<String> work) {
+        Map<String, Range<TimeSpan>> kept = new LinkedHashMap<>(times);
+        kept.keySet().retainAll(work);
+        return new JobOptions(edges, site, kept);
     }
 }

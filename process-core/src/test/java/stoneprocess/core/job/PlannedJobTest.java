@@ -142,6 +142,7 @@ class PlannedJobTest {
                 plans.recommendation(),
                 EDGES.withTime("fill-cracks", Plans.hours(2, 4)).withTime("plan-bays", Plans.hours(1, 1)));
         assertThat(given.uncounted()).isEmpty();
+        assertThat(given.takesHours()).containsExactly("fill-cracks", "plan-bays");
         assertThat(other(given, "fill-cracks").work()).isEqualTo(Plans.hours(2, 4));
         double more = given.estimate().personHours().likely().minutes()
                 - of(plans).estimate().personHours().likely().minutes();
@@ -167,6 +168,13 @@ class PlannedJobTest {
                         EDGES.withTime("strip-coating", Plans.hours(1, 2))),
                 "strip-coating");
         assertThat(strip.work()).isEqualTo(Plans.hours(1, 2));
+    }
+
+    @Test
+    void hours_can_be_kept_for_named_work_alone() {
+        JobOptions both = EDGES.withTime("densify", Plans.hours(1, 2)).withTime("regrout", Plans.hours(3, 4));
+        assertThat(both.withTimesOf(Set.of("regrout", "hand-over")))
+                .isEqualTo(EDGES.withTime("regrout", Plans.hours(3, 4)));
     }
 
     @Test
