@@ -44,6 +44,7 @@ class RoomsTest {
             "survey",
             "decision",
             "plan",
+            "job",
             "json");
 
     private static final String ROOT = "stoneprocess.core.";

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.TimeSpan;
@@ -85,8 +86,13 @@ public record Estimate(
     /**
      * Area finished in one working day by one machine: area times shift over the clock hours of the open field and its
      * part of rinsing, setting up and rework. Edges are another tool's. The lowest area belongs to the highest hours.
+     *
+     * @throws InvalidInputException for a job without steps
      */
     public Spread<Area> areaPerMachineDay() {
+        if (job.steps().isEmpty()) {
+            throw new InvalidInputException("job.steps", "none", "at least one step");
+        }
         return Case.spread(
                 which -> job.area().squareMetres() * job.site().shift().minutes() / machineMinutes(which.opposite()),
                 Area::new);

@@ -14,7 +14,7 @@ import stoneprocess.core.quantity.Length;
  * @param area area worked, above zero
  * @param edges length of walls, plinths and fittings along which a hand tool is needed
  * @param stone what is cut
- * @param steps the steps in order, at least one, each name once
+ * @param steps the steps in order, each name once; none where all the cutting is other work by hand
  * @param others work besides the steps, each after a step of this job or before the first
  * @param sealing sealing at the end, if any
  * @param site how the site lets the crew work
@@ -31,8 +31,8 @@ public record Job(
         Require.positive("job.area", area);
         steps = List.copyOf(steps);
         others = List.copyOf(others);
-        if (steps.isEmpty()) {
-            throw new InvalidInputException("job.steps", "none", "at least one step");
+        if (steps.isEmpty() && others.isEmpty()) {
+            throw new InvalidInputException("job.steps", "none", "at least one step or other work");
         }
         Set<String> names = new HashSet<>();
         for (JobStep step : steps) {

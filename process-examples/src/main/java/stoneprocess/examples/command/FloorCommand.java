@@ -39,6 +39,7 @@ public final class FloorCommand implements Runnable {
         Console console = new Console(in, out, err);
         CommandLine line = new CommandLine(new FloorCommand());
         line.addSubcommand(new PlanCommand(console));
+        line.addSubcommand(new EstimateCommand(console));
         line.addSubcommand(ExposureCommand.line(console));
         line.addSubcommand(new SchemaCommand(console));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
@@ -66,6 +67,7 @@ public final class FloorCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                Objects.requireNonNull(spec).commandLine(), "A command is missing: plan, exposure or schema");
+                Objects.requireNonNull(spec).commandLine(),
+                "A command is missing: plan, estimate, exposure, gloss or schema");
     }
 }

@@ -1,0 +1,203 @@
+package stoneprocess.examples.command;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stoneprocess.core.estimate.Comparison;
+import stoneprocess.core.estimate.CrewTiming;
+import stoneprocess.core.estimate.Estimate;
+import stoneprocess.core.estimate.Estimator;
+import stoneprocess.core.estimate.JobStep;
+import stoneprocess.core.estimate.PriceList;
+import stoneprocess.core.estimate.Site;
+import stoneprocess.core.job.JobOptions;
+import stoneprocess.core.job.PlannedJob;
+import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
+import stoneprocess.examples.estimate.Amounts;
+import stoneprocess.examples.estimate.ComparisonText;
+import stoneprocess.examples.estimate.EstimateText;
+import stoneprocess.examples.estimate.PriceFile;
+import stoneprocess.examples.estimate.TimingFile;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.text.Detail;
+import stoneprocess.rules.text.PlanText;
+
+/** Estimates the job of one survey's plan. */
+@Command(
+        name = "estimate",
+        description = "Plans the floor of a survey and estimates hours, calendar, consumables and cost.",
+        mixinStandardHelpOptions = true)
+final class EstimateCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(paramLabel = "SURVEY", description = "A survey in JSON; - reads standard input.")
+    private String survey = "";
+
+    @Option(
+            names = "--edges",
+            paramLabel = "LENGTH",
+            description = "Length of walls and fittings, such as \"48 m\"; else that of a square.")
+    private Optional<String> edges = Optional.empty();
+
+    @Option(
+            names = "--night",
+            paramLabel = "SHARE",
+            description = "Share of the work at night rates, such as \"50 %%\".")
+    private Optional<String> night = Optional.empty();
+
+    @Option(
+            names = "--work",
+            paramLabel = "NAME=HOURS",
+            description = "Hours of one person for a task without a rate, such as \"fill-cracks=3-5 h\".")
+    private Map<String, String> work = new HashMap<>();
+
+    @Option(names = "--timing", paramLabel = "FILE", description = "The crew's own times, instead of the defaults.")
+    private Optional<String> timing = Optional.empty();
+
+    @Option(names = "--prices", paramLabel = "FILE", description = "A price list; the cost is added.")
+    private Optional<String> prices = Optional.empty();
+
+    @ArgGroup
+    private Other other = new Other();
+
+    @Option(
+            names = "--units",
+            paramLabel = "SYSTEM",
+            description = "Units of the text: metric (default) or us.",
+            defaultValue = "metric")
+    private UnitSystem units = UnitSystem.METRIC;
+
+    /** What to compare with. */
+    static final class Other {
+        @Option(
+                names = "--finish",
+                paramLabel = "FINISH",
+                description = "Compare with another finish: hone, satin, semi-gloss, polish or high-gloss.")
+        private Optional<String> finish = Optional.empty();
+
+        @Option(names = "--compare", paramLabel = "SURVEY", description = "Compare with the plan of another survey.")
+        private Optional<String> survey = Optional.empty();
+    }
+
+    EstimateCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        FloorSurvey read = SurveyJson.read(console.read(survey));
+        Optional<PriceList> priceList = prices.map(console::read).map(PriceFile::read);
+        List<CrewTiming> timings =
+                timing.map(console::read).map(TimingFile::read).orElse(List.of());
+        Advisor advisor = Advisor.standard();
+        JobOptions options = options(advisor);
+        Optional<FloorSurvey> otherSurvey = otherSurvey(read);
+
+        Recommendation recommendation = advisor.recommend(read);
+        if (cutsNothing(recommendation)) {
+            console.print((recommendation.plan().isPresent()
+                            ? "NO ESTIMATE: the plan cuts nothing, so there are no hours of cutting.\n\n"
+                            : "NO ESTIMATE: there is no plan to estimate.\n\n")
+                    + new PlanText(units, advisor.rulebase().cards()).render(recommendation, Detail.BRIEF));
+            return ExitCode.NO_PLAN;
+        }
+        PlannedJob planned = PlannedJob.of(recommendation, options);
+        Estimator estimator = new Estimator(recommendation.parameters());
+        Estimate estimate = estimator.estimate(planned.job(), timings);
+        Optional<ComparisonText> comparison = otherSurvey.map(one -> {
+            Recommendation second = advisor.recommend(one);
+            return cutsNothing(second)
+                    ? ComparisonText.without(units, otherName(), "no cut is planned that way. See plan for it.")
+                    : compare(planned, PlannedJob.of(second, known(second, options)), estimator, timings, priceList);
+        });
+        console.print(new EstimateText(units, recommendation)
+                .render(planned, estimate, priceList.map(list -> list.cost(estimate)), comparison));
+        return comparison.flatMap(ComparisonText::noPlan).isPresent() ? ExitCode.NO_PLAN : ExitCode.DONE;
+    }
+
+    private JobOptions options(Advisor advisor) {
+        JobOptions options = JobOptions.defaults();
+        if (edges.isPresent()) {
+            options = options.withEdges(Amounts.quantity(edges.get(), "--edges", Length.class, "48 m"));
+        }
+        if (night.isPresent()) {
+            Site usual = Site.usual(advisor.rulebase().parameters());
+            options = options.withSite(new Site(
+                    usual.mobilisations(),
+                    usual.signOff(),
+                    usual.shift(),
+                    Amounts.quantity(night.get(), "--night", Share.class, "50 %")));
+        }
+        for (Map.Entry<String, String> one : work.entrySet()) {
+            options = options.withTime(
+                    one.getKey(), Amounts.range(one.getValue(), "--work." + one.getKey(), TimeSpan.class, "3-5 h"));
+        }
+        return options;
+    }
+
+    private Optional<FloorSurvey> otherSurvey(FloorSurvey read) {
+        if (other.survey.isPresent()) {
+            return other.survey.map(console::read).map(SurveyJson::read);
+        }
+        return other.finish
+                .map(key -> Term.parse(Finish.class, key, "--finish"))
+                .map(finish -> read.toBuilder()
+                        .set(SurveyField.GOAL, Goal.valueOf(finish.name()))
+                        .unknown(SurveyField.GOAL_GLOSS)
+                        .build());
+    }
+
+    private String otherName() {
+        return other.finish.orElseGet(() -> other.survey.orElse(""));
+    }
+
+    private static boolean cutsNothing(Recommendation recommendation) {
+        return recommendation.plan().map(plan -> plan.tracks().isEmpty()).orElse(true);
+    }
+
+    private ComparisonText compare(
+            PlannedJob planned,
+            PlannedJob second,
+            Estimator estimator,
+            List<CrewTiming> timings,
+            Optional<PriceList> priceList) {
+        var one = new stoneprocess.core.estimate.Option("here", planned.job(), timings);
+        var two = new stoneprocess.core.estimate.Option("there", second.job(), timed(second, timings));
+        return ComparisonText.of(
+                units,
+                otherName(),
+                priceList
+                        .map(list -> Comparison.of(one, two, estimator, list))
+                        .orElseGet(() -> Comparison.of(one, two, estimator)));
+    }
+
+    /** The times of steps that the second way has. */
+    private static List<CrewTiming> timed(PlannedJob second, List<CrewTiming> timings) {
+        Set<String> steps = second.job().steps().stream().map(JobStep::name).collect(Collectors.toSet());
+        return timings.stream().filter(one -> steps.contains(one.step())).toList();
+    }
+
+    /** The hours of work that the second way has. */
+    private static JobOptions known(Recommendation second, JobOptions options) {
+        return options.withTimesOf(
+                PlannedJob.of(second, options.withTimesOf(Set.of())).takesHours());
+    }
+}

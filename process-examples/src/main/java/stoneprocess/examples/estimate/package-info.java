@@ -1,0 +1,5 @@
+/** The text of an estimate, and the files of prices and of a crew's own times. */
+@NullMarked
+package stoneprocess.examples.estimate;
+
+import org.jspecify.annotations.NullMarked;

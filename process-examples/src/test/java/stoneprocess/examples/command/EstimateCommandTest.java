@@ -1,0 +1,337 @@
+package stoneprocess.examples.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import stoneprocess.examples.command.CommandLineTest.Ran;
+
+/** What {@code estimate} prints. */
+class EstimateCommandTest {
+    private static final String PRICES =
+            Path.of("prices", "harbour-crew.properties").toString();
+
+    private static String sample(String name) {
+        return Path.of("surveys", name + ".json").toString();
+    }
+
+    private static Ran estimate(String name, String... more) {
+        String[] arguments = Stream.concat(Stream.of("estimate", sample(name)), Arrays.stream(more))
+                .toArray(String[]::new);
+        return Ran.command("", arguments);
+    }
+
+    /** The lines between a heading and the next empty line. */
+    private static List<String> section(String text, String heading) {
+        List<String> lines = text.lines().toList();
+        int start = 0;
+        while (!lines.get(start).startsWith(heading)) {
+            start++;
+        }
+        int end = start;
+        while (end < lines.size() && !lines.get(end).isEmpty()) {
+            end++;
+        }
+        return lines.subList(start + 1, end);
+    }
+
+    private static double[] figures(String row) {
+        return Arrays.stream(row.substring(44).strip().split("\\s+"))
+                .limit(3)
+                .mapToDouble(Double::parseDouble)
+                .toArray();
+    }
+
+    private static void assertThatAllIsTheSum(List<String> lines, double roundedTo) {
+        double[] sum = new double[3];
+        int added = 0;
+        for (String line : lines) {
+            double[] row = figures(line);
+            if (line.startsWith("  all ")) {
+                for (int i = 0; i < 3; i++) {
+                    assertThat(row[i]).as(line).isEqualTo(sum[i], Offset.offset((added + 1) * roundedTo / 2 + 1e-9));
+                }
+                assertThat(added).isPositive();
+                return;
+            }
+            for (int i = 0; i < 3; i++) {
+                sum[i] += row[i];
+            }
+            added++;
+        }
+        throw new AssertionError("no row for all of them");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "ferry-hall-granite",
+                "reading-room-marble",
+                "customs-house-terrazzo",
+                "boat-shed-concrete",
+                "lighthouse-unknown-stone"
+            })
+    void totals_are_the_sum_of_the_lines_that_are_printed(String name) {
+        Ran ran = estimate(name, "--prices", PRICES);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.exit()).isZero();
+        assertThatAllIsTheSum(section(ran.out(), "Person-hours"), 0.1);
+        assertThatAllIsTheSum(section(ran.out(), "Cost, crowns"), 0.01);
+        if (ran.out().contains("\nWaits")) {
+            assertThatAllIsTheSum(section(ran.out(), "Waits"), 0.1);
+        }
+    }
+
+    @Test
+    void every_step_of_the_plan_has_its_lines() {
+        List<String> hours = section(estimate("ferry-hall-granite").out(), "Person-hours");
+        for (String step : List.of("resin 800", "resin 1500", "resin 3000", "powder")) {
+            for (String part : List.of("open field", "edges", "rinsing", "setting up", "going over again")) {
+                assertThat(hours).anyMatch(line -> line.startsWith("  " + step + ", " + part + " "));
+            }
+        }
+        assertThat(estimate("ferry-hall-granite").out())
+                .contains(
+                        "  water, resin 800 ",
+                        "  slurry to take away, all ",
+                        "  electricity, all ",
+                        "  powder, powder ",
+                        "  working days ",
+                        "  days until the floor is used again ");
+    }
+
+    @Test
+    void rests_and_curing_are_waited_for_and_other_work_is_listed() {
+        Ran ran = estimate("customs-house-terrazzo");
+        assertThat(section(ran.out(), "Waits"))
+                .anyMatch(line -> line.startsWith("  after fill cracks "))
+                .anyMatch(line -> line.startsWith("  after regrout pits resin 200 "))
+                .anyMatch(line -> line.startsWith("  the sealer cures "));
+        assertThat(section(ran.out(), "Person-hours"))
+                .anyMatch(line -> line.startsWith("  strip coating ") && line.endsWith("1, published"))
+                .anyMatch(line -> line.startsWith("  local scratches ") && line.endsWith("1, practice"))
+                .noneMatch(line -> line.startsWith("  fill cracks"));
+        assertThat(String.join(" ", section(ran.out(), "Not in the hours"))).contains("fill cracks", "not free");
+    }
+
+    @Test
+    void given_hours_and_own_times_are_counted_and_named(@TempDir Path folder) throws IOException {
+        Path timing = Files.writeString(folder.resolve("timing"), "resin-200.field = 10 m2/h\n");
+        Ran ran = estimate("customs-house-terrazzo", "--work", "fill-cracks=3-5 h", "--timing", timing.toString());
+        List<String> hours = section(ran.out(), "Person-hours");
+        assertThat(hours)
+                .anyMatch(line -> line.startsWith("  fill cracks ")
+                        && Arrays.equals(figures(line), new double[] {3, 4, 5})
+                        && line.endsWith("1, given"))
+                // 48 m2 at 10 m2/h by two people.
+                .anyMatch(line -> line.startsWith("  resin 200, open field ")
+                        && Arrays.equals(figures(line), new double[] {9.6, 9.6, 9.6})
+                        && line.endsWith("2, own timing"));
+        assertThat(String.join(" ", section(ran.out(), "Not in the hours"))).doesNotContain("fill cracks");
+        assertThat(ran.out()).contains("Own timing: the crew's file");
+    }
+
+    @Test
+    void edges_are_those_given_or_a_squares_and_the_text_says_so() {
+        assertThat(estimate("ferry-hall-granite").out())
+                .contains("with 53.7 m of edges", "Nobody measured the edges: theirs is the length around a square");
+        assertThat(estimate("ferry-hall-granite", "--edges", "48 m").out())
+                .contains("with 48 m of edges")
+                .doesNotContain("Nobody measured the edges");
+    }
+
+    @Test
+    void what_has_no_price_is_listed_and_never_free(@TempDir Path folder) throws IOException {
+        Path prices = Files.writeString(folder.resolve("prices"), "currency = shells\nlabour-hour = 10\n");
+        Ran ran = estimate("ferry-hall-granite", "--prices", prices.toString());
+        List<String> cost = section(ran.out(), "Cost, shells");
+        assertThat(cost.get(0)).startsWith("  labour hour ");
+        assertThat(cost.get(1)).startsWith("  all ");
+        assertThat(String.join(" ", cost).replaceAll("\\s+", " "))
+                .contains(
+                        "No price, and so not in the cost: machine hour single disc, resin set, powder kilogram, water"
+                                + " cubic metre, slurry cubic metre, energy kilowatt hour, mobilisation.");
+        assertThat(estimate("ferry-hall-granite").out()).doesNotContain("Cost");
+    }
+
+    @Test
+    void night_work_costs_more_by_the_lists_factor() {
+        double day = figures(
+                section(estimate("ferry-hall-granite", "--prices", PRICES).out(), "Cost, crowns")
+                        .get(0))[1];
+        double night = figures(section(
+                        estimate("ferry-hall-granite", "--prices", PRICES, "--night", "50 %")
+                                .out(),
+                        "Cost, crowns")
+                .get(0))[1];
+        assertThat(night).isEqualTo(1.25 * day, Offset.offset(0.02));
+    }
+
+    @Test
+    void a_small_job_costs_the_minimum_charge(@TempDir Path folder) throws IOException {
+        Path prices =
+                Files.writeString(folder.resolve("prices"), "currency = c\nlabour-hour = 1\nminimum-charge = 5000\n");
+        assertThat(section(
+                        estimate("ferry-hall-granite", "--prices", prices.toString())
+                                .out(),
+                        "Cost, c"))
+                .anyMatch(line -> line.startsWith("  with the minimum charge ")
+                        && Arrays.equals(figures(line), new double[] {5000, 5000, 5000}));
+    }
+
+    @Test
+    void another_finish_is_compared_line_by_line() {
+        Ran ran = estimate("reading-room-marble", "--finish", "satin", "--prices", PRICES);
+        assertThat(ran.exit()).isZero();
+        List<String> lines = section(ran.out(), "Compared with satin");
+        double apart = 0;
+        for (String line : lines) {
+            if (line.startsWith("  person-hours ")) {
+                String[] cells = line.substring(44).strip().split("\\s+");
+                assertThat(line).containsAnyOf("resin 1500", "resin 3000");
+                assertThat(cells[1]).isEqualTo("-");
+                apart += Double.parseDouble(cells[2]);
+            }
+        }
+        String all = lines.stream()
+                .filter(line -> line.startsWith("  all person-hours "))
+                .findFirst()
+                .orElseThrow();
+        assertThat(figures(all)[2]).isNegative().isEqualTo(apart, Offset.offset(0.6));
+        assertThat(figures(all)[0] + figures(all)[2]).isEqualTo(figures(all)[1], Offset.offset(0.11));
+        assertThat(lines).anyMatch(line -> line.startsWith("  all costs ") && line.endsWith("crowns"));
+    }
+
+    @Test
+    void the_same_finish_makes_no_difference() {
+        List<String> lines =
+                section(estimate("reading-room-marble", "--finish", "polish").out(), "Compared with");
+        assertThat(lines).hasSize(3);
+        assertThat(lines.get(0)).contains("lines are the same");
+        assertThat(lines.get(1)).startsWith("  all person-hours").endsWith(" 0.0  h");
+    }
+
+    @Test
+    void another_survey_is_compared_too() {
+        Ran ran = estimate(
+                "ferry-hall-granite", "--compare", sample("customs-house-terrazzo"), "--work", "plan-bays=1 h");
+        assertThat(ran.exit()).isZero();
+        assertThat(section(ran.out(), "Compared with"))
+                .anyMatch(line -> line.startsWith("  person-hours other work strip coating"))
+                .noneMatch(line -> line.contains("plan bays"));
+    }
+
+    @Test
+    void a_way_that_has_no_plan_is_said_to_have_none() {
+        Ran ran = estimate("ferry-hall-granite", "--compare", sample("pilot-house-bath"));
+        assertThat(ran.exit()).isEqualTo(3);
+        assertThat(ran.out()).contains("ESTIMATE for 180 m2", "Nothing to compare with: no cut is planned that way.");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "market-arcade-limestone,there is no plan,NO WORK THAT CUTS",
+        "pilot-house-bath,there is no plan,Ways out",
+        "guest-house-foyer,the plan cuts nothing,cleaned and kept"
+    })
+    void without_cuts_there_is_no_estimate_and_the_answer_is_the_plans(String name, String why, String answer) {
+        Ran ran = estimate(name);
+        assertThat(ran.exit()).isEqualTo(3);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out()).startsWith("NO ESTIMATE: " + why).contains(answer);
+    }
+
+    @Test
+    void a_provisional_plan_is_told_at_the_top() {
+        assertThat(estimate("lighthouse-unknown-stone").out().lines().limit(6))
+                .anyMatch(line -> line.startsWith("The plan is provisional"));
+    }
+
+    @Test
+    void what_it_rests_on_cautions_and_deciders_are_always_told() {
+        String text = estimate("ferry-hall-granite").out();
+        assertThat(text)
+                .contains(
+                        "ASTM C615, Granite dimension stone.",
+                        "Common practice of the trade, no source:",
+                        "as walked, 4-8 m2/h by common practice; both agree.",
+                        "Who decides: a licensed electrician.",
+                        "Local codes, product safety sheets");
+    }
+
+    @Test
+    void units_change_the_figures_print_and_nothing_else() {
+        String metric = estimate("ferry-hall-granite").out();
+        String american = estimate("ferry-hall-granite", "--units", "us").out();
+        assertThat(section(american, "Person-hours")).isEqualTo(section(metric, "Person-hours"));
+        assertThat(section(american, "Calendar")).isEqualTo(section(metric, "Calendar"));
+        assertThat(american).contains("1938 ft2 with 176 ft of edges").doesNotContain(" m2", " kg", " l\n");
+        double litres = figures(waterOf(metric))[1];
+        double gallons = figures(waterOf(american))[1];
+        assertThat(gallons * 3.785411784).isEqualTo(litres, Offset.offset(4.0));
+    }
+
+    private static String waterOf(String text) {
+        return section(text, "Used up").stream()
+                .filter(line -> line.startsWith("  water, all "))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--edges|48|--edges: '48'",
+                "--edges|48 m2|--edges: '48 m2'",
+                "--edges|0 m|edges: '0 mm'",
+                "--night|150 %|site.night: '150 %'",
+                "--night|2 h|--night: '2 h'",
+                "--work|regrout=3 h|times: 'regrout'",
+                "--work|plan-bays=3 m|--work.plan-bays: '3 m'",
+                "--finish|mirror|--finish: 'mirror'",
+                "--prices|no-such-file|file: 'no-such-file'",
+                "--timing|no-such-file|file: 'no-such-file'"
+            })
+    void bad_input_exits_with_2_and_one_line(String option, String value, String message) {
+        Ran ran = estimate("ferry-hall-granite", option, value);
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).startsWith(message).contains("accepted: ");
+        assertThat(ran.err().lines()).hasSize(1);
+    }
+
+    @Test
+    void times_of_a_step_that_the_plan_lacks_are_refused(@TempDir Path folder) throws IOException {
+        Path timing = Files.writeString(folder.resolve("timing"), "metal-30.field = 2 m2/h\n");
+        Ran ran = estimate("ferry-hall-granite", "--timing", timing.toString());
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.err()).startsWith("timing.step: 'metal-30'").contains("resin-800");
+    }
+
+    @Test
+    void a_floor_of_unknown_area_is_asked_for_it() throws IOException {
+        String survey =
+                Files.readString(Path.of(sample("ferry-hall-granite"))).replaceFirst("\"area\": \\{[^}]*},", "");
+        Ran ran = Ran.command(survey, "estimate", "-");
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.err()).startsWith("site.area: 'unknown'");
+    }
+
+    @Test
+    void finish_and_compare_exclude_each_other() {
+        Ran ran = estimate("ferry-hall-granite", "--finish", "satin", "--compare", sample("pilot-house-bath"));
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.err().lines()).hasSize(1);
+    }
+}
