@@ -2,11 +2,16 @@ package stoneprocess.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.json.SurveyJson;
@@ -17,6 +22,7 @@ import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.examples.command.FloorCommand;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.decide.Topics;
@@ -71,6 +77,45 @@ class ReadmeTest {
                 .toList();
         assertThat(shown).isNotEmpty();
         assertThat(printed.lines()).containsAll(shown);
+    }
+
+    /** Every line of the sample estimate that the README shows is printed by the command that it shows. */
+    @Test
+    void the_estimate_of_the_readme_is_what_is_printed() throws IOException {
+        String readme = Files.readString(README);
+        String command = blocks(readme, "sh").stream()
+                .filter(block -> block.contains(" estimate "))
+                .findFirst()
+                .orElseThrow();
+        String arguments = command.substring(command.indexOf(" estimate ") + 1)
+                .replace("\\\n", "")
+                .replace("process-examples/", "")
+                .strip();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int exit = FloorCommand.run(
+                words(arguments),
+                InputStream.nullInputStream(),
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+        assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
+        assertThat(exit).isZero();
+        List<String> shown = blocks(readme, "").stream()
+                .filter(block -> block.startsWith("Old customs house"))
+                .flatMap(String::lines)
+                .filter(line -> !line.equals("..."))
+                .toList();
+        assertThat(shown).hasSizeGreaterThan(10);
+        assertThat(out.toString(StandardCharsets.UTF_8).lines()).containsAll(shown);
+    }
+
+    /** Words apart by spaces; what stands in quotes is one word. */
+    private static String[] words(String line) {
+        return Pattern.compile("\"([^\"]*)\"|(\\S+)")
+                .matcher(line)
+                .results()
+                .map(found -> found.group(1) == null ? found.group(2) : found.group(1))
+                .toArray(String[]::new);
     }
 
     private static List<String> blocks(String page, String language) {

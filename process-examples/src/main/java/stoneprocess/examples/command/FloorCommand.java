@@ -18,7 +18,8 @@ import stoneprocess.core.problem.InvalidInputException;
         description = "Plans the restoration of worn floors of natural stone, terrazzo and concrete.",
         footer = {
             "",
-            "Exit codes: 0 planned (it may be provisional or cut nothing), 3 refused or impasse, 2 input not accepted."
+            "Exit codes: 0 planned (it may be provisional or cut nothing), 3 refused, impasse or nothing to estimate,",
+            "2 input not accepted."
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
