@@ -2,18 +2,19 @@ package stoneprocess.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.json.SurveyJson;
 import stoneprocess.core.plan.Recommendation;
@@ -80,34 +81,44 @@ class ReadmeTest {
         assertThat(printed.lines()).containsAll(shown);
     }
 
-    /** The command that the README shows is run, and every line that it shows of the answer is printed, in order. */
-    @Test
-    void the_noise_of_the_readme_is_what_is_printed() throws IOException {
+    /** The commands that the README shows are run, and every line that it shows of the answer is printed, in order. */
+    @ParameterizedTest
+    @CsvSource({"exposure noise, Noise", "estimate, Old customs house"})
+    void what_the_readme_shows_of_a_command_is_what_is_printed(String name, String start) throws IOException {
         String readme = Files.readString(README);
         String command = blocks(readme, "sh").stream()
-                .filter(block -> block.contains(" exposure noise "))
+                .filter(block -> block.contains(" " + name + " "))
                 .findFirst()
-                .orElseThrow()
+                .orElseThrow();
+        String arguments = command.substring(command.indexOf(" " + name + " ") + 1)
+                .replace("\\\n", "")
+                .replace("process-examples/", "")
                 .strip();
-        List<String> arguments = new ArrayList<>();
-        Matcher words = Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(command.substring(command.indexOf("exposure")));
-        while (words.find()) {
-            arguments.add(words.group(1) == null ? words.group(2) : words.group(1));
-        }
         ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
         int exit = FloorCommand.run(
-                arguments.toArray(new String[0]),
-                new ByteArrayInputStream(new byte[0]),
+                words(arguments),
+                InputStream.nullInputStream(),
                 new PrintStream(out, true, StandardCharsets.UTF_8),
-                System.err);
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+        assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
         assertThat(exit).isZero();
         List<String> shown = blocks(readme, "").stream()
-                .filter(block -> block.startsWith("Noise"))
+                .filter(block -> block.startsWith(start))
                 .flatMap(String::lines)
                 .filter(line -> !line.equals("..."))
                 .toList();
         assertThat(shown).hasSizeGreaterThan(10);
         assertThat(out.toString(StandardCharsets.UTF_8).lines()).containsSubsequence(shown);
+    }
+
+    /** Words apart by spaces; what stands in quotes is one word. */
+    private static String[] words(String line) {
+        return Pattern.compile("\"([^\"]*)\"|(\\S+)")
+                .matcher(line)
+                .results()
+                .map(found -> found.group(1) == null ? found.group(2) : found.group(1))
+                .toArray(String[]::new);
     }
 
     private static List<String> blocks(String page, String language) {

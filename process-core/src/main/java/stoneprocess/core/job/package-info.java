@@ -1,6 +1,6 @@
 /**
- * Turns a plan into a job that can be estimated. Adds no number of its own: areas and waits come from the plan, the
- * rest from the parameters that the plan was made with or from the caller.
+ * Turns a plan into a job that can be estimated. Areas and waits come from survey and plan, rates from the parameters
+ * that the plan was made with, the rest from the caller. What has no rate is listed, never taken as done in no time.
  */
 @NullMarked
 package stoneprocess.core.job;

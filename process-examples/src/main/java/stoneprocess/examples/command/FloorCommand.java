@@ -19,7 +19,7 @@ import stoneprocess.core.problem.InvalidInputException;
         footer = {
             "",
             "Exit codes: 0 planned (it may be provisional or cut nothing) or answered,",
-            "3 refused or impasse, 2 input not accepted."
+            "3 refused, impasse, undecided or nothing to estimate, 2 input not accepted."
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)

@@ -159,7 +159,16 @@ class CommandLineTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"", "plan", "plan a b", "plan x --colour", "polish", "schema roof", "plan x --units leagues"})
+            strings = {
+                "",
+                "plan",
+                "plan a b",
+                "plan x --colour",
+                "polish",
+                "estimate",
+                "schema roof",
+                "plan x --units leagues"
+            })
     void a_command_line_that_is_not_accepted_gets_one_line(String line) {
         Ran ran = Ran.command("", line.isEmpty() ? new String[0] : line.split(" "));
         assertThat(ran.exit()).isEqualTo(2);
@@ -171,6 +180,7 @@ class CommandLineTest {
     void help_and_version_are_printed() {
         assertThat(Ran.command("", "--help").out())
                 .contains("plan")
+                .contains("estimate")
                 .contains("schema")
                 .contains("Exit codes");
         assertThat(Ran.command("", "--version").out())
