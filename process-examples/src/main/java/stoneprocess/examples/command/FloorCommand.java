@@ -38,6 +38,7 @@ public final class FloorCommand implements Runnable {
         Console console = new Console(in, out, err);
         CommandLine line = new CommandLine(new FloorCommand());
         line.addSubcommand(new PlanCommand(console));
+        line.addSubcommand(new GlossCommand(console));
         line.addSubcommand(new SchemaCommand(console));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
@@ -64,6 +65,6 @@ public final class FloorCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                Objects.requireNonNull(spec).commandLine(), "A command is missing: plan or schema");
+                Objects.requireNonNull(spec).commandLine(), "A command is missing: plan, gloss or schema");
     }
 }
