@@ -26,7 +26,10 @@ final class Figures {
 
     /** A gain or a loss. */
     String change(GlossChange change) {
-        return (change.glossUnits() < 0 ? "loss of " : "gain of ") + read(new Gloss(Math.abs(change.glossUnits())));
+        if (change.glossUnits() == 0) {
+            return "no change";
+        }
+        return (change.glossUnits() < 0 ? "a loss of " : "a gain of ") + read(new Gloss(Math.abs(change.glossUnits())));
     }
 
     String change(Range<GlossChange> range) {

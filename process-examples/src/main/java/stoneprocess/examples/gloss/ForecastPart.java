@@ -15,6 +15,7 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.rules.text.Phrases;
@@ -71,8 +72,13 @@ final class ForecastPart {
             case OUT_OF_REACH -> "OUT OF REACH BY POLISHING GRITS ALONE.";
             case OVER_CEILING -> "OVER THE STONE'S CEILING.";
         };
-        return verdict + " " + start + " at 60 degrees"
-                + zone.map(name -> ", " + name).orElse("") + ".";
+        return verdict + " " + start + " at 60 degrees."
+                + (outlook.verdict() == TargetVerdict.OVER_CEILING ? "" : " " + end(known, wanted));
+    }
+
+    private String end(GlossForecast known, GlossTarget wanted) {
+        return "The chance that " + zone.map(name -> "zone " + name).orElse("the open field") + " gets there by resin "
+                + lastPlanned() + ", the last grit of the plan, is " + Figures.chance(atTheEnd(known, wanted)) + ".";
     }
 
     private static String capital(String word) {
@@ -95,18 +101,22 @@ final class ForecastPart {
         return done.isEmpty() ? Optional.empty() : Optional.of(done.get(done.size() - 1));
     }
 
-    private Share atTheEnd(GlossForecast known, GlossTarget wanted) {
-        List<PlannedGrit> remaining = inputs.remaining(question.done());
-        return known.probability(
-                wanted.gloss(), remaining.isEmpty() ? List.of(new PlannedGrit(lastPlanned(), 0)) : remaining);
+    private List<PlannedGrit> planned() {
+        List<PlannedGrit> planned = new ArrayList<>(inputs.coarserFirst(question.done()));
+        planned.addAll(inputs.remaining(question.done()));
+        return planned;
     }
 
-    private String zoneOrField() {
-        return zone.map(name -> "the zone " + name).orElse("the open field");
+    private Share atTheEnd(GlossForecast known, GlossTarget wanted) {
+        List<PlannedGrit> planned = planned();
+        return known.probability(
+                wanted.gloss(), planned.isEmpty() ? List.of(new PlannedGrit(lastPlanned(), 0)) : planned);
     }
 
     private TargetOutlook outlook(GlossForecast known, GlossTarget wanted) {
-        return known.outlook(wanted.gloss(), inputs.remainingAndFiner(question.done()));
+        List<PlannedGrit> all = planned();
+        all.addAll(inputs.finer(lastPlanned()));
+        return known.outlook(wanted.gloss(), all);
     }
 
     void writeTo(Sheet sheet) {
@@ -135,9 +145,9 @@ final class ForecastPart {
         if (!question.done().isEmpty()) {
             rows.add(row("now, resin ", known.afterMorePasses(0)));
         }
-        for (GlossPrediction prediction : known.through(inputs.remaining(question.done()))) {
-            rows.add(row("resin ", prediction));
-        }
+        List<GlossPrediction> predictions = known.through(planned());
+        int coarser = inputs.coarserFirst(question.done()).size();
+        predictions.subList(coarser, predictions.size()).forEach(prediction -> rows.add(row("resin ", prediction)));
         return rows;
     }
 
@@ -151,9 +161,9 @@ final class ForecastPart {
 
     private void cautions(Sheet sheet) {
         sheet.item("Passes are the fewer of the plan's.");
-        if (inputs.coarserFirst()) {
-            sheet.item("Metal and transition grits come first; they give no gloss worth foretelling,"
-                    + " and what the floor read before them does not count as the start.");
+        if (!inputs.coarserFirst(question.done()).isEmpty()) {
+            sheet.item("Metal and transition grits grind the old face away, so what it read before no longer counts;"
+                    + " they are reckoned as resin of the same number at its end, which leaves no less gloss.");
         }
         if (inputs.field().stream().anyMatch(step -> step.method() == WorkMethod.DRY)) {
             sheet.item("Some of it is worked dry; the forecast is for wet passes.");
@@ -173,10 +183,8 @@ final class ForecastPart {
         TargetOutlook outlook = outlook(known, wanted);
         String gloss = figures.read(wanted.gloss());
         if (outlook.verdict() != TargetVerdict.OVER_CEILING) {
-            List<PlannedGrit> remaining = inputs.remaining(question.done());
-            List<PlannedGrit> toTheEnd = remaining.isEmpty() ? List.of(new PlannedGrit(lastPlanned(), 0)) : remaining;
             sheet.item("The chance of " + gloss + " or more at the end of the plan, resin " + lastPlanned() + ": "
-                    + Figures.chance(known.probability(wanted.gloss(), toTheEnd)) + ".");
+                    + Figures.chance(atTheEnd(known, wanted)) + ".");
         }
         sheet.item(way(outlook, gloss));
         if (outlook.startedTooFine()) {
@@ -200,12 +208,14 @@ final class ForecastPart {
                         + outlook.reachedBy().orElseThrow().passes() + " passes of resin "
                         + outlook.reachedBy().orElseThrow().grit() + ".";
             case FINER_GRIT ->
-                "The first grit that " + likely + " reaches it is resin " + grit(outlook)
+                "The first grit that " + likely + " reaches it is " + name(grit(outlook))
                         + ", with "
                         + Figures.chance(outlook.reachedBy().orElseThrow().probability())
                         + (grit(outlook) > lastPlanned() ? "; the plan does not go so far." : ".");
             case OPEN -> "No grit " + likely + " reaches it" + best(outlook) + ".";
-            case OUT_OF_REACH -> "No grit and no passes reach it" + best(outlook) + ".";
+            case OUT_OF_REACH ->
+                "Out of reach (under " + share("gloss-target.unlikely") + "), whatever polishing grit follows"
+                        + best(outlook) + ".";
             case OVER_CEILING ->
                 gloss + " is more than the stone can read: "
                         + Figures.whole(inputs.lowest().at60()) + " when perfectly smooth.";
@@ -216,15 +226,16 @@ final class ForecastPart {
         return parameters.get(parameter, Share.class).print();
     }
 
-    private static String best(TargetOutlook outlook) {
+    private String best(TargetOutlook outlook) {
         return outlook.best()
-                .map(option -> ": at best resin " + option.grit() + ", with " + Figures.chance(option.probability()))
+                .map(option -> ": at best " + name(option.grit()) + ", with " + Figures.chance(option.probability()))
                 .orElse("");
     }
 
     private static String basis(ForecastBasis basis) {
         if (basis.defaultsOnly()) {
-            return "It rests on common practice alone; no reading of this floor went into it.";
+            return "It rests on common practice alone; no reading of this floor went into it."
+                    + " Readings at the hold points narrow it.";
         }
         return "It rests on " + Figures.count(basis.readings(), "reading", "readings") + " of this floor, taken on "
                 + Figures.count(basis.occasions(), "occasion", "occasions")
@@ -246,7 +257,7 @@ final class ForecastPart {
 
     private String words(NoForecast obstacle) {
         return switch (obstacle) {
-            case NO_PLAN -> "There is no plan to forecast; see the plan command for the cause.";
+            case NO_PLAN -> "There is no plan to forecast: " + whyNoPlan() + " The plan command tells the cause.";
             case FIELD_NOT_CUT -> "The plan does not cut the open field: it stays as it reads.";
             case NO_RESIN_GRIT -> "The plan runs no resin grit in the open field.";
             case SOFT -> "The stone is soft: it is honed at most, and no final gloss of its grits is known.";
@@ -258,5 +269,25 @@ final class ForecastPart {
                         + "what it may be differs in hardness or kind. Identify it first.";
             case MIXED -> "Hard and soft stones lie side by side: each reads on its own.";
         };
+    }
+
+    private String whyNoPlan() {
+        return switch (inputs.recommendation().status()) {
+            case REFUSED -> "the work is refused.";
+            case UNDECIDED -> "it hinges on open questions.";
+            case IMPASSE -> "what is wanted and what the floor allows do not meet.";
+            case PLANNED, PROVISIONAL -> throw new IllegalStateException("A plan without a plan");
+        };
+    }
+
+    /** A grit as the plan runs it; one that the plan does not run is resin. */
+    private String name(int grit) {
+        boolean coarser = inputs.coarserFirst(question.done()).stream().anyMatch(planned -> planned.grit() == grit);
+        return inputs.field().stream()
+                .map(Step::grade)
+                .filter(grade -> coarser && grade.number() == grit)
+                .map(grade -> phrases.of(grade.bond()) + " " + grit)
+                .findFirst()
+                .orElse("resin " + grit);
     }
 }

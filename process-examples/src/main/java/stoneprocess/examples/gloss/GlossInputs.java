@@ -66,6 +66,12 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
     private static final Set<Coating> FILMS =
             Set.of(Coating.WAX, Coating.ACRYLIC, Coating.URETHANE, Coating.EPOXY, Coating.CRYSTALLISED);
 
+    /** The coarsest number that {@link stoneprocess.core.gloss.GritPrior} knows. */
+    private static final int COARSEST_LISTED = 30;
+
+    /** So many passes that nothing is left of the face before. */
+    private static final int GROUND_AWAY = 1000;
+
     private static final Set<ZoneKind> OPEN_FIELD = Set.of(ZoneKind.LANE, ZoneKind.FIELD, ZoneKind.ENTRANCE);
 
     public GlossInputs {
@@ -205,9 +211,21 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
                 .toList();
     }
 
-    /** True when metal or transition grits go first, after which the face no longer reads as the survey says. */
-    public boolean coarserFirst() {
-        return resin().size() < field().size();
+    /**
+     * The metal and transition grits that go first, as far as the gloss room lists such numbers, each as the resin grit
+     * of its number, which leaves no less gloss, and run to its end, since they grind the old face away; none once a grit is done. One that the next step repeats is left out.
+     */
+    public List<PlannedGrit> coarserFirst(List<GritDone> done) {
+        List<PlannedGrit> coarser = new ArrayList<>();
+        List<Step> steps = field();
+        for (int i = 0; done.isEmpty() && i + 1 < steps.size(); i++) {
+            AbrasiveGrade grade = steps.get(i).grade();
+            boolean repeated = steps.get(i + 1).grade().number() == grade.number();
+            if (grade.bond() != Bond.RESIN && grade.number() >= COARSEST_LISTED && !repeated) {
+                coarser.add(new PlannedGrit(grade.number(), GROUND_AWAY));
+            }
+        }
+        return coarser;
     }
 
     /** The resin grits that remain after the work done, each with the fewer of the plan's passes. */
@@ -225,24 +243,15 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
         return remaining;
     }
 
-    /** The plan's grits and the finer resin grits after them, with as many passes as the last of them. */
-    public List<PlannedGrit> remainingAndFiner(List<GritDone> done) {
-        List<PlannedGrit> grits = new ArrayList<>(remaining(done));
-        int last = 0;
-        for (GritDone one : done) {
-            last = one.grit();
-        }
-        for (PlannedGrit planned : grits) {
-            last = planned.grit();
-        }
+    /** The resin grits of the sequence in use that are finer than a grit, with as many passes as the plan's last. */
+    public List<PlannedGrit> finer(int grit) {
         List<Step> steps = resin();
         int passes = steps.get(steps.size() - 1).passes().low();
-        for (AbrasiveGrade grade : recommendation.sequence().grades(Bond.RESIN)) {
-            if (grade.number() > last) {
-                grits.add(new PlannedGrit(grade.number(), passes));
-            }
-        }
-        return grits;
+        return recommendation.sequence().grades(Bond.RESIN).stream()
+                .map(AbrasiveGrade::number)
+                .filter(number -> number > grit)
+                .map(number -> new PlannedGrit(number, passes))
+                .toList();
     }
 
     /**
@@ -302,11 +311,12 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
     }
 
     /**
-     * The work so far on a zone. The survey's readings count as the start unless a film lies on the face or coarser
-     * bonds go first; readings that the stone cannot show are left out.
+     * The work so far on a zone. The survey's readings count as the start unless a film lies on the face
+     * or coarser bonds grind it away; readings that the stone cannot show are left out.
      */
     public WorkSoFar work(Optional<String> zone, List<GritDone> done) {
-        Optional<LevelReading> start = coated() || coarserFirst() ? Optional.empty() : zone.flatMap(this::start);
+        Optional<LevelReading> start =
+                coated() || !coarserFirst(done).isEmpty() ? Optional.empty() : zone.flatMap(this::start);
         return new WorkSoFar(hardness().iterator().next(), lowest(), start, stages(done));
     }
 

@@ -1,7 +1,9 @@
 package stoneprocess.examples.gloss;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.gloss.GlossCeiling;
@@ -48,7 +50,11 @@ public final class GlossSheet {
         sheet.heading("What the stone could reach, perfectly smooth");
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("20 degrees", "60 degrees", "85 degrees", ""));
-        inputs.ceilings().forEach((family, ceiling) -> rows.add(row(ceiling, phrases.of(family))));
+        Map<GlossCeiling, List<String>> families = new LinkedHashMap<>();
+        inputs.ceilings()
+                .forEach((family, ceiling) -> families.computeIfAbsent(ceiling, key -> new ArrayList<>())
+                        .add(phrases.of(family)));
+        families.forEach((ceiling, names) -> rows.add(row(ceiling, String.join(", ", names))));
         Set<Family> without = inputs.withoutCeiling();
         if (!without.isEmpty()) {
             List<String> names = without.stream().map(phrases::of).toList();
@@ -70,9 +76,9 @@ public final class GlossSheet {
     private static void rests(Sheet sheet, Parameters parameters, ForecastPart forecast) {
         Share confidence = parameters.get("gloss-gain.confidence", Share.class);
         sheet.heading("Rests on");
-        sheet.item("Ceilings: reflection of light at the minerals' refractive indices against black glass ("
-                + Sources.standard().get("ISO-2813").print()
-                + "); what a family usually consists of is common practice.");
+        sheet.item("Ceilings: " + Sources.standard().get("ISO-2813").print()
+                + ": light reflected at the minerals' refractive indices against black glass."
+                + " What a family usually consists of is common practice.");
         sheet.item("Angles: " + Sources.standard().get("ASTM-D523").print() + ".");
         sheet.item("Means and gains: Student's t and Welch's test, " + confidence.print() + ".");
         sheet.items(forecast.sources());
@@ -82,8 +88,8 @@ public final class GlossSheet {
         sheet.heading("Mind");
         sheet.item("The look comes first: clean, dry, in low-angle light, no scratch of the last grit.");
         sheet.item("Gloss says nothing of grip. Where the floor gets wet a slip tester measures wet slip and decides.");
-        sheet.item("The owner accepts the floor against the signed test area, not against this sheet;"
-                + " local codes go before both.");
+        sheet.item("The owner accepts the floor against the signed test area, not against this sheet.");
+        sheet.item("Local codes and the named tester go before this sheet.");
         sheet.item("Made with rulebase " + recommendation.rulebase().version() + ", "
                 + recommendation.rulebase().hash().substring(0, 12) + ".");
     }

@@ -91,7 +91,7 @@ final class ReadingsPart {
                 sheet.group(zone);
             }
             read = true;
-            sheet.under("at " + geometry.degrees() + " degrees: " + statistics(values));
+            sheet.under("at " + geometry.degrees() + " degrees: " + statistics(values, geometry));
             overCeiling(values, geometry).ifPresent(sheet::under);
         }
         if (read) {
@@ -100,18 +100,26 @@ final class ReadingsPart {
         return read;
     }
 
-    private String statistics(List<Gloss> values) {
+    private String statistics(List<Gloss> values, Geometry geometry) {
         ZoneStatistics statistics = ZoneStatistics.of(values, confidence);
         String figure = Figures.count(statistics.count(), "reading", "readings") + ", mean "
                 + figures.read(statistics.mean()) + ", lowest " + figures.read(statistics.lowest()) + ". ";
         return figure
                 + statistics
                         .meanInterval()
-                        .map(interval -> "The mean lies within " + figures.read(interval) + " (" + confidence.print()
+                        .map(interval -> "The mean lies within " + figures.read(possible(interval, geometry)) + " ("
+                                + confidence.print()
                                 + "); single readings scatter by "
                                 + figures.read(statistics.deviation().orElseThrow()) + ".")
                         .orElse("A single reading shows no scatter: it gives no interval and cannot show a gain."
                                 + " At least 1 more is needed.");
+    }
+
+    /** No mean lies over the ceiling, however wide few readings make the interval. */
+    private Range<Gloss> possible(Range<Gloss> interval, Geometry geometry) {
+        Gloss most = inputs.highest().at(geometry);
+        boolean cut = interval.low().compareTo(most) < 0 && interval.high().compareTo(most) > 0;
+        return cut ? Range.of(interval.low(), most) : interval;
     }
 
     private String angle(String zone) {
@@ -208,7 +216,7 @@ final class ReadingsPart {
                 sheet.under("not read");
                 continue;
             }
-            sheet.under(statistics(done.reads()));
+            sheet.under(statistics(done.reads(), Geometry.DEG_60));
             if (!before.isEmpty()) {
                 sheet.under(gain(Gain.of(before, done.reads(), parameters)));
             }
@@ -218,7 +226,7 @@ final class ReadingsPart {
     }
 
     private String gain(Gain gain) {
-        String change = "A " + figures.change(gain.change()) + " against the readings before";
+        String change = "Against the readings before: " + figures.change(gain.change());
         return switch (gain.verdict()) {
             case NOT_ENOUGH_READINGS ->
                 change + ", which shows nothing yet: " + String.join(" and ", missing(gain))
@@ -283,10 +291,7 @@ final class ReadingsPart {
             ZoneStatistics statistics = ZoneStatistics.of(zone.getValue(), confidence);
             Gloss deviation = statistics.deviation().orElseGet(() -> usualScatter(statistics.mean()));
             rows.add(List.of(
-                    Figures.count(
-                            ZoneStatistics.readingsNeeded(deviation, question.within(), confidence),
-                            "reading",
-                            "readings"),
+                    Figures.count(number(deviation), "reading", "readings"),
                     zone.getKey() + ": scatter " + figures.read(deviation)
                             + (statistics.deviation().isPresent()
                                     ? ", of its own " + statistics.count() + " readings"
