@@ -41,6 +41,7 @@ public final class FloorCommand implements Runnable {
         line.addSubcommand(new PlanCommand(console));
         line.addSubcommand(new EstimateCommand(console));
         line.addSubcommand(ExposureCommand.line(console));
+        line.addSubcommand(new GlossCommand(console));
         line.addSubcommand(new SchemaCommand(console));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));

@@ -1,0 +1,117 @@
+package stoneprocess.examples.command;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.examples.gloss.GlossQuestion;
+import stoneprocess.examples.gloss.GlossSheet;
+import stoneprocess.examples.gloss.GritDone;
+import stoneprocess.rules.Advisor;
+
+/** Tells what a floor reads, could read and would read after its plan. */
+@Command(
+        name = "gloss",
+        description = "Prints what a floor reads, what its stone could read, and what the plan would bring.",
+        footer = {"", "A gloss is one argument, a number and its unit: \"2 GU\"."},
+        mixinStandardHelpOptions = true)
+final class GlossCommand implements Callable<Integer> {
+    private static final class HoldPoint {
+        @Option(
+                names = "--after",
+                required = true,
+                paramLabel = "GRIT",
+                description = "A resin grit worked since the survey; may be repeated, in the order worked.")
+        private int grit;
+
+        @Option(
+                names = "--passes",
+                required = true,
+                paramLabel = "NUMBER",
+                description = "Passes of that grit done by then.")
+        private int passes;
+
+        @Option(
+                names = "--reads",
+                paramLabel = "GLOSS",
+                description = "What the zone then read at 60 degrees, as \"3.7 GU,4.1 GU\".")
+        private String reads = "";
+    }
+
+    private final Console console;
+
+    @Parameters(paramLabel = "SURVEY", description = "A survey in JSON; - reads standard input.")
+    private String survey = "";
+
+    @Option(
+            names = "--gloss",
+            paramLabel = "GLOSS",
+            description = "Gloss to reach at 60 degrees; without it the lower limit of the plan's finish.")
+    private @Nullable String target;
+
+    @Option(
+            names = "--within",
+            paramLabel = "GLOSS",
+            description = "How close a zone's mean shall be known, either way: \"2 GU\" (default).",
+            defaultValue = "2 GU")
+    private String within = "";
+
+    @Option(
+            names = "--zone",
+            paramLabel = "NAME",
+            description = "Zone to forecast; without it the dullest of the open field.")
+    private @Nullable String zone;
+
+    @ArgGroup(exclusive = false, multiplicity = "0..*")
+    private List<HoldPoint> holdPoints = new ArrayList<>();
+
+    @Option(
+            names = "--units",
+            paramLabel = "SYSTEM",
+            description = "Units of the text: metric (default) or us; gloss reads the same in both.",
+            defaultValue = "metric")
+    private UnitSystem units = UnitSystem.METRIC;
+
+    GlossCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        GlossQuestion question = new GlossQuestion(
+                Optional.ofNullable(target).map(text -> gloss("--gloss", text)),
+                gloss("--within", within),
+                Optional.ofNullable(zone),
+                holdPoints.stream().map(GlossCommand::done).toList());
+        FloorSurvey read = SurveyJson.read(console.read(survey));
+        console.print(new GlossSheet(units).render(Advisor.standard().recommend(read), question));
+        return ExitCode.DONE;
+    }
+
+    private static GritDone done(HoldPoint point) {
+        List<Gloss> reads = Arrays.stream(point.reads.split(","))
+                .filter(text -> !point.reads.isEmpty())
+                .map(text -> gloss("--reads", text.strip()))
+                .toList();
+        return new GritDone(point.grit, point.passes, reads);
+    }
+
+    private static Gloss gloss(String option, String text) {
+        if (Quantity.parse(text, option) instanceof Gloss gloss) {
+            return gloss;
+        }
+        throw new InvalidInputException(option, text, "a gloss, for example 2 GU");
+    }
+}

@@ -1,0 +1,24 @@
+package stoneprocess.examples.gloss;
+
+import java.util.List;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Gloss;
+
+/**
+ * A hold point between two grits.
+ *
+ * @param grit resin grit number, 1 or more
+ * @param passes passes of that grit done by then, 0 or more
+ * @param reads what the zone then read at 60 degrees, clean and dry; may be empty
+ */
+public record GritDone(int grit, int passes, List<Gloss> reads) {
+    public GritDone {
+        if (grit < 1) {
+            throw new InvalidInputException("--after", Integer.toString(grit), "a resin grit number of 1 or more");
+        }
+        if (passes < 0) {
+            throw new InvalidInputException("--passes", Integer.toString(passes), "0 or more passes");
+        }
+        reads = List.copyOf(reads);
+    }
+}
