@@ -44,6 +44,8 @@ class RoomsTest {
             "survey",
             "decision",
             "plan",
+            "log",
+            "follow",
             "job",
             "json");
 

@@ -16,6 +16,9 @@ public enum PolicyKind implements Term {
     /** Every value that all needs allow and no veto excludes. */
     REMAINS,
 
+    /** Every value that is suggested and not vetoed, those suggested oftener and ranked higher first. */
+    RANKED,
+
     /** The grit path from the first cut to the last grade over the grades in use. */
     PATH,
 

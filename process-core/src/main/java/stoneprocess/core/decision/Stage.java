@@ -2,7 +2,7 @@ package stoneprocess.core.decision;
 
 import stoneprocess.core.term.Term;
 
-/** Stages of the three programs. Within a program they only run forward. */
+/** Stages of the programs, in the order in which one may read what another decided. */
 public enum Stage implements Term {
     /** What the stone is. */
     SURVEY,
@@ -12,6 +12,15 @@ public enum Stage implements Term {
 
     /** How coarse to start. */
     FIRST_CUT,
+
+    /** What the job log shows. */
+    REVIEW,
+
+    /** What may lie behind the signs of a fault. */
+    SIGNS,
+
+    /** What comes next on the job. */
+    NEXT,
 
     /** Which grades follow. */
     SEQUENCE,
@@ -26,11 +35,5 @@ public enum Stage implements Term {
     FINISHING,
 
     /** Warnings. */
-    SAFETY,
-
-    /** What the job log shows; the first stage of following up. */
-    REVIEW,
-
-    /** What a fault looks like; the first stage of a diagnosis. */
-    SIGNS
+    SAFETY
 }

@@ -4,8 +4,8 @@ import java.util.List;
 import stoneprocess.core.decision.Stage;
 
 /**
- * The three programs and their stages. Following up and diagnosing read the job log first and then run the stages from
- * the sequence to safety again, with what was already done pinned.
+ * The programs and their stages. Following up and diagnosing read the job log and end with the next move; the stages
+ * from the sequence to safety are then planned again with what was already done pinned.
  */
 public enum Program {
     RECOMMEND(
@@ -17,26 +17,8 @@ public enum Program {
             Stage.WATER_AND_PASSES,
             Stage.FINISHING,
             Stage.SAFETY),
-    FOLLOW_UP(
-            Stage.SURVEY,
-            Stage.GO_NO_GO,
-            Stage.REVIEW,
-            Stage.FIRST_CUT,
-            Stage.SEQUENCE,
-            Stage.EQUIPMENT,
-            Stage.WATER_AND_PASSES,
-            Stage.FINISHING,
-            Stage.SAFETY),
-    DIAGNOSE(
-            Stage.SURVEY,
-            Stage.GO_NO_GO,
-            Stage.SIGNS,
-            Stage.FIRST_CUT,
-            Stage.SEQUENCE,
-            Stage.EQUIPMENT,
-            Stage.WATER_AND_PASSES,
-            Stage.FINISHING,
-            Stage.SAFETY);
+    FOLLOW_UP(Stage.SURVEY, Stage.GO_NO_GO, Stage.FIRST_CUT, Stage.REVIEW, Stage.SIGNS, Stage.NEXT),
+    DIAGNOSE(Stage.SURVEY, Stage.GO_NO_GO, Stage.FIRST_CUT, Stage.SIGNS, Stage.NEXT);
 
     private final List<Stage> stages;
 

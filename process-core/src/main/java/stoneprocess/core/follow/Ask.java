@@ -1,0 +1,30 @@
+package stoneprocess.core.follow;
+
+import stoneprocess.core.term.Term;
+
+/** Who is asked. */
+public enum Ask implements Term {
+    /** The owner. */
+    OWNER,
+
+    /** The conservator or the owner's officer. */
+    CONSERVATOR,
+
+    /** The structural engineer. */
+    ENGINEER,
+
+    /** A laboratory, through a licensed surveyor. */
+    LABORATORY,
+
+    /** The occupational hygienist; in an emergency the emergency services. */
+    HYGIENIST,
+
+    /** The slip tester. */
+    SLIP_TESTER,
+
+    /** Whoever relays and fixes the pieces. */
+    LAYER,
+
+    /** Whoever answers for drains and waste. */
+    WATER_AUTHORITY
+}

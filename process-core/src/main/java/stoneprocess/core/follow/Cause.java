@@ -1,0 +1,19 @@
+package stoneprocess.core.follow;
+
+import java.util.List;
+import stoneprocess.core.decision.Reason;
+
+/**
+ * A possible cause of what was seen.
+ *
+ * @param fault the cause
+ * @param standing how it stands among the others
+ * @param speaksFor what speaks for it
+ * @param speaksAgainst what rules it out
+ */
+public record Cause(Fault fault, Standing standing, List<Reason> speaksFor, List<Reason> speaksAgainst) {
+    public Cause {
+        speaksFor = List.copyOf(speaksFor);
+        speaksAgainst = List.copyOf(speaksAgainst);
+    }
+}

@@ -1,0 +1,13 @@
+package stoneprocess.core.follow;
+
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.tool.AbrasiveGrade;
+
+/**
+ * Where the work stands: the grade worked last.
+ *
+ * @param track the track it was worked on
+ * @param grade bond and grit number
+ * @param passes passes of it since the grade before, from 1 up
+ */
+public record HoldPoint(TrackKind track, AbrasiveGrade grade, int passes) {}

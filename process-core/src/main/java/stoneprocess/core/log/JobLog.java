@@ -1,0 +1,29 @@
+package stoneprocess.core.log;
+
+import java.util.List;
+import stoneprocess.core.problem.InvalidInputException;
+
+/**
+ * What a crew noted while it worked on one floor, in the order of the pages. Nothing of it is dropped: an entry that
+ * cannot be used is named in the answer.
+ *
+ * @param title name of the job, 1 to 200 characters
+ * @param entries the notes
+ */
+public record JobLog(String title, List<Entry> entries) {
+    /** Version of the log's JSON form. */
+    public static final String FORMAT = "job-log/1";
+
+    /** Zone name of readings and looks on the test area. */
+    public static final String TEST_AREA = "test area";
+
+    static final int LONGEST_NAME = 60;
+    private static final int LONGEST_TITLE = 200;
+
+    public JobLog {
+        if (title.isBlank() || title.length() > LONGEST_TITLE) {
+            throw new InvalidInputException("title", title, "a title of 1 to " + LONGEST_TITLE + " characters");
+        }
+        entries = List.copyOf(entries);
+    }
+}

@@ -1,0 +1,15 @@
+package stoneprocess.core.log;
+
+import stoneprocess.core.term.Term;
+
+/** How a try on the test area came out. */
+public enum TrialResult implements Term {
+    /** The damage is gone and the look is as agreed. */
+    CLEARED,
+
+    /** Damage is left: one grade coarser is tried. */
+    NOT_CLEARED,
+
+    /** More was cut than was needed: one grade finer is tried. */
+    TOO_MUCH
+}
