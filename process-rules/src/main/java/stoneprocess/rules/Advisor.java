@@ -2,12 +2,21 @@ package stoneprocess.rules;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.follow.Diagnosis;
+import stoneprocess.core.follow.NextMove;
+import stoneprocess.core.log.JobLog;
+import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.term.Term;
 import stoneprocess.rules.internal.assemble.Assembler;
+import stoneprocess.rules.internal.assemble.FollowUps;
 import stoneprocess.rules.internal.classify.Situation;
+import stoneprocess.rules.internal.review.LogReview;
 import stoneprocess.rules.internal.run.Program;
 import stoneprocess.rules.internal.run.Run;
 import stoneprocess.rules.internal.run.Runner;
@@ -54,6 +63,54 @@ public final class Advisor {
      */
     public Recommendation recommend(FloorSurvey survey) {
         return recommend(Objects.requireNonNull(survey, "survey"), List.of());
+    }
+
+    /**
+     * Reads the job log of a floor that is worked by a plan, and says what comes next.
+     *
+     * @param plan what was recommended, by this rulebase; one without a grade to work is refused
+     * @param log what was noted so far; empty before the first pass
+     */
+    public NextMove followUp(Recommendation plan, JobLog log) {
+        requirePlan(plan);
+        return answer(LogReview.of(plan, log));
+    }
+
+    /**
+     * Traces signs of a fault to causes, and says how to tell them apart and what to do.
+     *
+     * @param plan what was recommended, by this rulebase; one without a grade to work is refused
+     * @param signs what was seen, heard or felt, beside the signs of the log's latest looks; at least one in all
+     * @param log what was noted so far; where it notes no work, the signs are those of a finished floor
+     */
+    public Diagnosis diagnose(Recommendation plan, Set<Sign> signs, JobLog log) {
+        requirePlan(plan);
+        LogReview review = LogReview.of(plan, log, signs);
+        if (review.signs().isEmpty()) {
+            throw new InvalidInputException(
+                    "signs", "none", "at least one of " + String.join(", ", Term.keys(List.of(Sign.values()))));
+        }
+        return new Diagnosis(review.signs(), answer(review));
+    }
+
+    private NextMove answer(LogReview review) {
+        return FollowUps.answer(
+                rulebase.engine(), rulebase.rules(), rulebase.stamp(), review, UnaryOperator.identity());
+    }
+
+    private void requirePlan(Recommendation plan) {
+        if (!plan.rulebase().equals(rulebase.stamp())) {
+            throw new InvalidInputException(
+                    "recommendation.rulebase",
+                    plan.rulebase().hash(),
+                    "a recommendation of this rulebase, " + rulebase.stamp().hash());
+        }
+        if (plan.plan().filter(made -> !made.tracks().isEmpty()).isEmpty()) {
+            throw new InvalidInputException(
+                    "recommendation.status",
+                    plan.status().key(),
+                    "a plan with grades to work; there is nothing to follow");
+        }
     }
 
     /** The same with topics closed beforehand, whatever the rules say. */

@@ -35,6 +35,7 @@ class RoomsTest {
             "feature",
             "decide",
             "house",
+            "internal.review",
             "internal.classify",
             "internal.engine",
             "internal.run",

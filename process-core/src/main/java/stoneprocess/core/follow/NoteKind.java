@@ -43,6 +43,9 @@ public enum NoteKind implements Term {
     /** Of a grade that was worked past. */
     EARLIER_GRADE,
 
+    /** A later look at the zone counts instead. */
+    LOOKED_AGAIN,
+
     /** A look at a wet or soiled face. */
     JUDGED_WET
 }

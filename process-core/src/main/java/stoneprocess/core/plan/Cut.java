@@ -1,6 +1,7 @@
 package stoneprocess.core.plan;
 
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 
 /**
@@ -41,5 +42,22 @@ public enum Cut implements Term {
     /** Nominal grit number; zero when nothing is cut. */
     public int number() {
         return number;
+    }
+
+    /** The first cut that starting with a grade amounts to. */
+    public static Cut of(AbrasiveGrade grade) {
+        if (grade.bond() == Bond.METAL) {
+            return grade.number() < GRIND.number ? HEAVY_GRIND : GRIND;
+        }
+        if (grade.bond() == Bond.TRANSITION || grade.number() < COARSE_HONE.number) {
+            return FINE_GRIND;
+        }
+        if (grade.number() < HONE.number) {
+            return COARSE_HONE;
+        }
+        if (grade.number() < FINE_HONE.number) {
+            return HONE;
+        }
+        return grade.number() < REFRESH.number ? FINE_HONE : REFRESH;
     }
 }

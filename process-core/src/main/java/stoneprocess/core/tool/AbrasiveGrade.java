@@ -1,5 +1,6 @@
 package stoneprocess.core.tool;
 
+import java.util.Comparator;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
@@ -13,6 +14,10 @@ import stoneprocess.core.quantity.Range;
  * @param grain interval of median grain sizes
  */
 public record AbrasiveGrade(Bond bond, int number, Range<Length> grain) {
+    /** The order of the work: metal, transition, resin, and within a bond coarse to fine. */
+    public static final Comparator<AbrasiveGrade> IN_ORDER =
+            Comparator.comparing(AbrasiveGrade::bond).thenComparingInt(AbrasiveGrade::number);
+
     public AbrasiveGrade {
         if (number < 1 || number > 30_000) {
             throw new InvalidInputException("grade.number", Integer.toString(number), "a grit number from 1 to 30000");

@@ -17,8 +17,6 @@ import stoneprocess.core.term.Term;
  * replaces the standard sequence with {@link #of}. Numbers are compared inside one sequence only.
  */
 public final class GritSequence {
-    private static final Comparator<AbrasiveGrade> COARSE_TO_FINE =
-            Comparator.comparing(AbrasiveGrade::bond).thenComparingInt(AbrasiveGrade::number);
     private static final GritSequence STANDARD = load();
 
     private final List<AbrasiveGrade> grades;
@@ -42,9 +40,9 @@ public final class GritSequence {
             throw new InvalidInputException("sequence", "empty", "at least one grade");
         }
         List<AbrasiveGrade> sorted = new ArrayList<>(grades);
-        sorted.sort(COARSE_TO_FINE);
+        sorted.sort(AbrasiveGrade.IN_ORDER);
         for (int i = 1; i < sorted.size(); i++) {
-            if (COARSE_TO_FINE.compare(sorted.get(i - 1), sorted.get(i)) == 0) {
+            if (AbrasiveGrade.IN_ORDER.compare(sorted.get(i - 1), sorted.get(i)) == 0) {
                 throw new InvalidInputException("sequence", sorted.get(i).key(), "each number once in a bond");
             }
         }

@@ -174,7 +174,7 @@ final class ForecastPart {
             sheet.item("The plan ends with " + phrases.of(agent, "name")
                     + ", which may lift it beyond the last grit; the forecast stops before.");
         }
-        if (!inputs.withoutCeiling().isEmpty()) {
+        if (!inputs.stone().withoutCeiling().isEmpty()) {
             sheet.item("The figures are for stone. This floor has no ceiling of its own, so take them with care.");
         }
     }
@@ -218,7 +218,7 @@ final class ForecastPart {
                         + best(outlook) + ".";
             case OVER_CEILING ->
                 gloss + " is more than the stone can read: "
-                        + Figures.whole(inputs.lowest().at60()) + " when perfectly smooth.";
+                        + Figures.whole(inputs.stone().lowest().at60()) + " when perfectly smooth.";
         };
     }
 

@@ -3,19 +3,15 @@ package stoneprocess.examples.gloss;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.gloss.Direction;
 import stoneprocess.core.gloss.FaceState;
 import stoneprocess.core.gloss.Geometry;
-import stoneprocess.core.gloss.GlossCeiling;
 import stoneprocess.core.gloss.GlossCheck;
 import stoneprocess.core.gloss.GlossSuspicion;
 import stoneprocess.core.gloss.GritStage;
@@ -24,6 +20,7 @@ import stoneprocess.core.gloss.PlannedGrit;
 import stoneprocess.core.gloss.Reading;
 import stoneprocess.core.gloss.ReadingSet;
 import stoneprocess.core.gloss.WorkSoFar;
+import stoneprocess.core.job.GlossStone;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
@@ -32,13 +29,9 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Hardness;
-import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.Coating;
-import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.GlossReading;
-import stoneprocess.core.survey.Goal;
-import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.StoneMix;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
@@ -112,39 +105,9 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
         return recommendation.parameters();
     }
 
-    /** The ceiling of each family that has one, in the order of the families. */
-    public Map<Family, GlossCeiling> ceilings() {
-        Map<Family, GlossCeiling> ceilings = new EnumMap<>(Family.class);
-        families.forEach(family -> GlossCeiling.of(family).ifPresent(ceiling -> ceilings.put(family, ceiling)));
-        return ceilings;
-    }
-
-    /** The families that have no ceiling of their own. */
-    public Set<Family> withoutCeiling() {
-        EnumSet<Family> without = EnumSet.noneOf(Family.class);
-        without.addAll(families);
-        without.removeAll(ceilings().keySet());
-        return without;
-    }
-
-    /** The ceiling that no reading of this floor can pass, whatever family it is. */
-    public GlossCeiling highest() {
-        return withoutCeiling().isEmpty()
-                ? byGlossAt60().reduce((low, high) -> high).orElseThrow()
-                : anyStone();
-    }
-
-    /** The lowest ceiling that it may have: what a forecast may count on. */
-    public GlossCeiling lowest() {
-        return byGlossAt60().findFirst().orElseGet(GlossInputs::anyStone);
-    }
-
-    private Stream<GlossCeiling> byGlossAt60() {
-        return ceilings().values().stream().sorted(Comparator.comparing(GlossCeiling::at60));
-    }
-
-    private static GlossCeiling anyStone() {
-        return GlossCeiling.ofAnyStone();
+    /** The stone's ceilings, hardness and what is aimed at. */
+    public GlossStone stone() {
+        return new GlossStone(recommendation, families);
     }
 
     /** True when the survey names a film on the face. */
@@ -153,22 +116,6 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
                 .value()
                 .filter(FILMS::contains)
                 .isPresent();
-    }
-
-    /** How hard the stone may be: the families' classes, narrowed by the scriber where that leaves one. */
-    public Set<Hardness> hardness() {
-        EnumSet<Hardness> classes = EnumSet.noneOf(Hardness.class);
-        families.forEach(family -> classes.addAll(Traits.of(family).hardness()));
-        Optional<ScriberTest> scriber = survey().answer(SurveyField.SCRIBER).value();
-        if (classes.size() > 1 && scriber.isPresent()) {
-            Set<Hardness> hard = EnumSet.of(Hardness.HARD);
-            if (scriber.get() == ScriberTest.SCRATCHED) {
-                classes.removeAll(hard);
-            } else if (classes.contains(Hardness.HARD)) {
-                classes.retainAll(hard);
-            }
-        }
-        return classes;
     }
 
     /** All that stands in the way of a forecast; empty when there can be one. */
@@ -184,7 +131,7 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
         if (survey().answer(SurveyField.MIX).value().equals(Optional.of(StoneMix.MIXED_HARDNESS))) {
             obstacles.add(NoForecast.MIXED);
         }
-        Set<Hardness> hardness = hardness();
+        Set<Hardness> hardness = stone().hardness();
         if (MACHINE_MADE.containsAll(families)) {
             obstacles.add(NoForecast.MACHINE_MADE);
         } else if (hardness.size() > 1 || families.stream().anyMatch(MACHINE_MADE::contains)) {
@@ -283,7 +230,7 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
         return ReadingSet.of(
                 some.stream()
                         .filter(reading -> reading.geometry() != Geometry.DEG_60
-                                || GlossCheck.of(reading.gloss(), Geometry.DEG_60, lowest(), parameters())
+                                || GlossCheck.of(reading.gloss(), Geometry.DEG_60, stone().lowest(), parameters())
                                                 .suspicion()
                                         == GlossSuspicion.NONE)
                         .toList(),
@@ -317,7 +264,7 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
     public WorkSoFar work(Optional<String> zone, List<GritDone> done) {
         Optional<LevelReading> start =
                 coated() || !coarserFirst(done).isEmpty() ? Optional.empty() : zone.flatMap(this::start);
-        return new WorkSoFar(hardness().iterator().next(), lowest(), start, stages(done));
+        return new WorkSoFar(stone().hardness().iterator().next(), stone().lowest(), start, stages(done));
     }
 
     /** Hold points of one grit in a row are one stage. */
@@ -345,19 +292,10 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
         if (asked.isPresent()) {
             return Optional.of(new GlossTarget(asked.get(), Optional.empty()));
         }
-        Optional<Gloss> sample = survey().answer(SurveyField.GOAL)
-                .value()
-                .filter(goal -> goal == Goal.MATCH_SAMPLE)
-                .flatMap(goal -> survey().answer(SurveyField.GOAL_GLOSS).value())
-                .filter(gloss -> gloss.gloss() > 0);
-        if (sample.isPresent()) {
-            return Optional.of(new GlossTarget(sample.get(), Optional.empty()));
-        }
-        return recommendation
-                .plan()
-                .flatMap(Plan::finish)
-                .filter(finish -> finish != Finish.HONE)
-                .map(finish ->
-                        new GlossTarget(parameters().get("finish." + finish.key(), Gloss.class), Optional.of(finish)));
+        return stone().sample()
+                .map(gloss -> new GlossTarget(gloss, Optional.empty()))
+                .or(() -> stone().finish()
+                        .map(finish -> new GlossTarget(
+                                parameters().get("finish." + finish.key(), Gloss.class), Optional.of(finish))));
     }
 }

@@ -51,11 +51,12 @@ public final class GlossSheet {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("20 degrees", "60 degrees", "85 degrees", ""));
         Map<GlossCeiling, List<String>> families = new LinkedHashMap<>();
-        inputs.ceilings()
+        inputs.stone()
+                .ceilings()
                 .forEach((family, ceiling) -> families.computeIfAbsent(ceiling, key -> new ArrayList<>())
                         .add(phrases.of(family)));
         families.forEach((ceiling, names) -> rows.add(row(ceiling, String.join(", ", names))));
-        Set<Family> without = inputs.withoutCeiling();
+        Set<Family> without = inputs.stone().withoutCeiling();
         if (!without.isEmpty()) {
             List<String> names = without.stream().map(phrases::of).toList();
             rows.add(row(

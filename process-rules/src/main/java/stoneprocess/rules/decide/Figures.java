@@ -11,6 +11,7 @@ import stoneprocess.core.plan.WaterLevel;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Coverage;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
@@ -58,6 +59,26 @@ public final class Figures {
             return "cut-rate.weak-binder";
         }
         return "cut-rate." + Collections.max(mayBe).key();
+    }
+
+    /** How much a class of machine removes, relative to a single disc. */
+    public static Share removal(MachineClass machine, Parameters parameters) {
+        return parameters.get(removalParameter(machine), Share.class);
+    }
+
+    /** The most stone that one pass of a grade takes off; common practice, of low confidence. */
+    public static Length stock(AbrasiveGrade grade, Parameters parameters) {
+        return parameters.get("stock." + stockClass(grade), Length.class);
+    }
+
+    private static String stockClass(AbrasiveGrade grade) {
+        if (grade.bond() != Bond.RESIN) {
+            return grade.bond().key();
+        }
+        if (grade.number() < 200) {
+            return "resin-coarse";
+        }
+        return grade.number() < 800 ? "resin-middle" : "resin-fine";
     }
 
     static String removalParameter(MachineClass machine) {

@@ -119,6 +119,14 @@ public final class GritPath {
         return Optional.ofNullable(best(from, end.get(), new HashMap<>())).map(Candidate::path);
     }
 
+    /** The path from a grade in use to the last; empty when the grades in use allow none. */
+    public Optional<List<AbrasiveGrade>> from(AbrasiveGrade start, LastGrit lastGrit) {
+        return last(lastGrit)
+                .filter(end -> has(start))
+                .flatMap(end -> Optional.ofNullable(best(start, end, new HashMap<>())))
+                .map(Candidate::path);
+    }
+
     /** True when the grade is in use. */
     boolean has(AbrasiveGrade grade) {
         return sequence.grades().contains(grade);

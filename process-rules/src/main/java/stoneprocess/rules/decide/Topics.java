@@ -5,6 +5,12 @@ import stoneprocess.core.decision.PolicyKind;
 import stoneprocess.core.decision.Scope;
 import stoneprocess.core.decision.Stage;
 import stoneprocess.core.decision.Topic;
+import stoneprocess.core.follow.Ask;
+import stoneprocess.core.follow.Fault;
+import stoneprocess.core.follow.Finding;
+import stoneprocess.core.follow.Mend;
+import stoneprocess.core.follow.Move;
+import stoneprocess.core.follow.SiteCheck;
 import stoneprocess.core.plan.Acceptance;
 import stoneprocess.core.plan.AddedWeight;
 import stoneprocess.core.plan.Check;
@@ -64,6 +70,17 @@ public final class Topics {
             Topic.of("repairs", Stage.FIRST_CUT, Scope.FLOOR, PolicyKind.ALL, Repair.class);
     public static final Topic<TestArea> TEST_AREA =
             Topic.of("test-area", Stage.FIRST_CUT, Scope.FLOOR, PolicyKind.PRECEDENCE, TestArea.class);
+
+    public static final Topic<Finding> FINDINGS =
+            Topic.of("findings", Stage.REVIEW, Scope.FLOOR, PolicyKind.ALL, Finding.class);
+    public static final Topic<Fault> CAUSES =
+            Topic.of("causes", Stage.SIGNS, Scope.FLOOR, PolicyKind.RANKED, Fault.class);
+    public static final Topic<Move> MOVE = Topic.of("move", Stage.NEXT, Scope.FLOOR, PolicyKind.PRECEDENCE, Move.class)
+            .whenUncertain(Move.LOOK_FIRST);
+    public static final Topic<SiteCheck> SITE_CHECKS =
+            Topic.of("site-checks", Stage.NEXT, Scope.FLOOR, PolicyKind.ALL, SiteCheck.class);
+    public static final Topic<Mend> MENDS = Topic.of("mends", Stage.NEXT, Scope.FLOOR, PolicyKind.ALL, Mend.class);
+    public static final Topic<Ask> ASKS = Topic.of("asks", Stage.NEXT, Scope.FLOOR, PolicyKind.ALL, Ask.class);
 
     public static final Topic<LastGrit> LAST_GRIT =
             Topic.of("last-grit", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.ONE, LastGrit.class);
@@ -133,6 +150,12 @@ public final class Topics {
             FIRST_CUT,
             REPAIRS,
             TEST_AREA,
+            FINDINGS,
+            CAUSES,
+            MOVE,
+            SITE_CHECKS,
+            MENDS,
+            ASKS,
             LAST_GRIT,
             STEP_RULE,
             TRANSITION,

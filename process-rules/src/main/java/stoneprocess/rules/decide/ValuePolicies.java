@@ -1,8 +1,11 @@
 package stoneprocess.rules.decide;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.decision.ContributionKind;
@@ -15,7 +18,7 @@ import stoneprocess.core.decision.Topic;
 import stoneprocess.core.term.Term;
 
 /**
- * The policies that close a topic over a domain of values: one, all, precedence, remains. Their outcome depends on the
+ * The policies that close a topic over a domain of values: one, all, precedence, remains, ranked. Their outcome depends on the
  * set of contributions only, not on their order.
  */
 public final class ValuePolicies {
@@ -28,6 +31,7 @@ public final class ValuePolicies {
             case ALL -> all(topic, subject, said);
             case PRECEDENCE -> precedence(topic, subject, said);
             case REMAINS -> remains(topic, subject, said);
+            case RANKED -> ranked(topic, subject, said);
             case PATH, FEWEST_CHANGES, COMPUTED ->
                 throw new IllegalArgumentException(topic + " is not closed by a policy over values");
         };
@@ -167,5 +171,34 @@ public final class ValuePolicies {
                 .toList();
         List<Reason> outweighed = reasons(said, ContributionKind.WISH);
         return new Decision(topic.id(), subject, Term.keys(allowed), won, outweighed, List.of(), List.of());
+    }
+
+    private static <V extends Term> Outcome ranked(Topic<V> topic, Subject subject, List<Said> said) {
+        Map<String, Integer> weights = weights(said.stream().map(Said::reason).toList());
+        List<V> stand = allowed(topic, said).stream()
+                .filter(value -> weights.containsKey(value.key()))
+                .sorted(Comparator.comparing(value -> -weights.get(value.key())))
+                .toList();
+        List<Reason> won = new ArrayList<>();
+        List<Reason> vetoed = new ArrayList<>();
+        for (Said one : said) {
+            boolean lost = one.contribution().kind() == ContributionKind.WISH
+                    && one.contribution().values().stream().noneMatch(stand::contains);
+            (lost ? vetoed : won).add(one.reason());
+        }
+        return new Decision(topic.id(), subject, Term.keys(stand), won, List.of(), vetoed, List.of());
+    }
+
+    /** How much speaks for each value of a ranked topic: three for a first rank, two for a second, one for others. */
+    public static Map<String, Integer> weights(List<Reason> reasons) {
+        Map<String, Integer> weights = new LinkedHashMap<>();
+        for (Reason reason : reasons) {
+            if (reason.kind() == ContributionKind.WISH) {
+                for (int rank = 0; rank < reason.values().size(); rank++) {
+                    weights.merge(reason.values().get(rank), Math.max(1, 3 - rank), Integer::sum);
+                }
+            }
+        }
+        return weights;
     }
 }

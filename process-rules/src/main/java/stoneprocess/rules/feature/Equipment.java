@@ -3,6 +3,7 @@ package stoneprocess.rules.feature;
 import java.util.Set;
 import stoneprocess.core.survey.Extractor;
 import stoneprocess.core.survey.Presence;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.MachineClass;
 
 /** What is on hand. */
@@ -29,9 +30,14 @@ public final class Equipment {
      * @param machine the class of machine
      * @param mayBe present, none, or both when nobody said
      */
-    public record MachineOnHand(MachineClass machine, Set<Presence> mayBe) implements Feature<Presence> {
+    public record MachineOnHand(MachineClass machine, Set<Presence> mayBe) implements OneOfMany<Presence> {
         public MachineOnHand {
             mayBe = Classes.copy(mayBe);
+        }
+
+        @Override
+        public Term which() {
+            return machine;
         }
     }
 

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
-import stoneprocess.rules.feature.Equipment.MachineOnHand;
+import stoneprocess.rules.feature.OneOfMany;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.EngineRun;
@@ -31,7 +31,7 @@ public final class TopicSpace {
     /**
      * One fact that the topic's rules read, with the classes that they tell apart.
      *
-     * @param name the fact's name in the rules, with the machine where there is one fact for each
+     * @param name the fact's name in the rules, with the constant where there is one fact for each
      * @param type its type
      * @param classes facts that fire the same rules, class by class; the first of each stands for its class
      */
@@ -164,12 +164,10 @@ public final class TopicSpace {
         return List.copyOf(dimensions);
     }
 
-    /** There is one fact of a machine on hand for each class of machine. */
+    /** Of some facts there is one for each constant, such as each class of machine. */
     private static String name(Object fact) {
         String type = fact.getClass().getSimpleName();
-        return fact instanceof MachineOnHand machine
-                ? type + ":" + machine.machine().key()
-                : type;
+        return fact instanceof OneOfMany<?> one ? type + ":" + one.which().key() : type;
     }
 
     private static List<List<Object>> merged(List<Object> facts, List<FactPattern> conditions) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -20,7 +21,11 @@ import stoneprocess.core.decision.Stage;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.follow.Fault;
+import stoneprocess.core.follow.Standing;
 import stoneprocess.core.gloss.Geometry;
+import stoneprocess.core.log.EventKind;
+import stoneprocess.core.log.Sign;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.parameter.Scale;
 import stoneprocess.core.plan.Cut;
@@ -109,6 +114,8 @@ import stoneprocess.rules.feature.GritClass;
 import stoneprocess.rules.feature.Identification;
 import stoneprocess.rules.feature.LaneContrast;
 import stoneprocess.rules.feature.LoadClass;
+import stoneprocess.rules.feature.OnSite;
+import stoneprocess.rules.feature.OneOfMany;
 import stoneprocess.rules.feature.ReopenClass;
 import stoneprocess.rules.feature.RepairResult;
 import stoneprocess.rules.feature.Site;
@@ -120,6 +127,7 @@ import stoneprocess.rules.feature.StoneFacts;
 import stoneprocess.rules.feature.StoneTraits;
 import stoneprocess.rules.feature.SupplyClass;
 import stoneprocess.rules.feature.Wishes;
+import stoneprocess.rules.internal.review.LogReview;
 
 /**
  * The table of facts: every fact that a rule may read, its classes, and where it comes from. Each line gives exactly
@@ -130,6 +138,9 @@ public final class Facts {
     public static final String READINGS = "readings";
 
     private static final Map<Class<?>, FactType<?>> TABLE = new LinkedHashMap<>();
+    private static final List<FactType<?>> LOG_LINES = LogFacts.lines();
+    private static final List<Class<?>> ONE_OF_MANY = List.of(
+            Equipment.MachineOnHand.class, OnSite.EventStands.class, OnSite.SignSeen.class, OnSite.Suspected.class);
     private static final Map<Class<?>, List<Object>> SPACES = new ConcurrentHashMap<>();
 
     static {
@@ -497,15 +508,16 @@ public final class Facts {
                 List.of(Topics.FIRST_CUT),
                 false));
         decided(Decided.Sealing.class, Sealer.class, Decided.Sealing::new, Topics.SEALER);
+        LOG_LINES.forEach(Facts::add);
     }
 
     private Facts() {}
 
-    /** The facts that a stage adds once its topics are closed; with no stage, those of the survey. */
+    /** The facts that a stage adds once its topics are closed; with no stage, those of the survey and the job log. */
     public static List<Object> after(Optional<Stage> stage, Situation situation) {
         List<Object> facts = new ArrayList<>();
         for (FactType<?> line : TABLE.values()) {
-            if (line.after().equals(stage)) {
+            if (line.after().equals(stage) && isOf(line, situation)) {
                 facts.add(line.fact(situation));
             }
         }
@@ -513,8 +525,25 @@ public final class Facts {
             for (MachineClass machine : MachineClass.values()) {
                 facts.add(new Equipment.MachineOnHand(machine, onHand(situation, machine)));
             }
+            situation.log().ifPresent(log -> facts.addAll(LogFacts.read(log)));
+        }
+        if (stage.equals(Optional.of(Stage.SIGNS))) {
+            facts.addAll(LogFacts.suspected(situation));
         }
         return facts;
+    }
+
+    /** How a cause stands in the decision about the causes. */
+    public static Standing standing(Decision causes, Fault fault) {
+        return LogFacts.standing(causes, fault);
+    }
+
+    /** A log is read where there is one; how far the job has come is no matter of a diagnosis. */
+    private static boolean isOf(FactType<?> line, Situation situation) {
+        if (line.type() == OnSite.JobState.class) {
+            return situation.log().filter(LogReview::followsUp).isPresent();
+        }
+        return situation.log().isPresent() || !LOG_LINES.contains(line);
     }
 
     /**
@@ -566,7 +595,7 @@ public final class Facts {
     /** All types of facts, in the order of the table. */
     public static List<Class<?>> types() {
         List<Class<?>> types = new ArrayList<>(TABLE.keySet());
-        types.add(Equipment.MachineOnHand.class);
+        types.addAll(ONE_OF_MANY);
         types.add(Step.class);
         return types;
     }
@@ -579,11 +608,13 @@ public final class Facts {
     private static List<Object> makeSpace(Class<?> type) {
         List<Object> space = new ArrayList<>();
         if (type == Equipment.MachineOnHand.class) {
-            for (MachineClass machine : MachineClass.values()) {
-                space.add(new Equipment.MachineOnHand(machine, Set.of(Presence.NONE)));
-                space.add(new Equipment.MachineOnHand(machine, Set.of(Presence.PRESENT)));
-                space.add(new Equipment.MachineOnHand(machine, EnumSet.allOf(Presence.class)));
-            }
+            each(MachineClass.values(), Presence.class, Equipment.MachineOnHand::new, space);
+        } else if (type == OnSite.EventStands.class) {
+            each(EventKind.values(), Presence.class, OnSite.EventStands::new, space);
+        } else if (type == OnSite.SignSeen.class) {
+            each(Sign.values(), Presence.class, OnSite.SignSeen::new, space);
+        } else if (type == OnSite.Suspected.class) {
+            each(Fault.values(), Standing.class, OnSite.Suspected::new, space);
         } else if (type == Step.class) {
             for (TrackKind track : TrackKind.values()) {
                 for (Bond bond : Bond.values()) {
@@ -606,6 +637,16 @@ public final class Facts {
         return List.copyOf(space);
     }
 
+    private static <K, E extends Enum<E>> void each(
+            K[] constants, Class<E> classes, BiFunction<K, Set<E>, Object> make, List<Object> space) {
+        for (K constant : constants) {
+            for (E one : classes.getEnumConstants()) {
+                space.add(make.apply(constant, EnumSet.of(one)));
+            }
+            space.add(make.apply(constant, EnumSet.allOf(classes)));
+        }
+    }
+
     /** What a decision record keeps of a matched fact. */
     public static MatchedFact matched(Object fact) {
         if (fact instanceof Step step) {
@@ -613,13 +654,13 @@ public final class Facts {
                     "Step", List.of(step.subject().key()), true, List.of(), List.of(Topics.GRIT_PATH.id()));
         }
         Feature<?> feature = (Feature<?>) fact;
-        if (fact instanceof Equipment.MachineOnHand machine) {
+        if (fact instanceof OneOfMany<?> one) {
             return new MatchedFact(
-                    "MachineOnHand:" + machine.machine().key(),
+                    fact.getClass().getSimpleName() + ":" + one.which().key(),
                     Term.keys(feature.mayBe()),
                     feature.mayBe().size() == 1,
-                    List.of(SurveyField.MACHINES.name()),
-                    List.of());
+                    fields(fact.getClass()),
+                    topics(fact.getClass()).stream().map(Topic::id).toList());
         }
         FactType<?> line = line(fact.getClass());
         return new MatchedFact(
@@ -635,7 +676,15 @@ public final class Facts {
         if (type == Equipment.MachineOnHand.class) {
             return List.of(SurveyField.MACHINES.name());
         }
-        return type == Step.class ? List.of() : line(type).fields();
+        if (type == OnSite.EventStands.class) {
+            return List.of("event");
+        }
+        if (type == OnSite.SignSeen.class) {
+            return List.of("look.signs");
+        }
+        return type == Step.class || type == OnSite.Suspected.class
+                ? List.of()
+                : line(type).fields();
     }
 
     /** Topics that a type of fact is concluded from. */
@@ -643,7 +692,10 @@ public final class Facts {
         if (type == Step.class) {
             return List.of(Topics.GRIT_PATH);
         }
-        return type == Equipment.MachineOnHand.class ? List.of() : line(type).topics();
+        if (type == OnSite.Suspected.class) {
+            return List.of(Topics.CAUSES);
+        }
+        return ONE_OF_MANY.contains(type) ? List.of() : line(type).topics();
     }
 
     /** The name by which questions refer to a kind of damage. */
@@ -868,6 +920,22 @@ public final class Facts {
         return keptOut && seen.contains(WaterDrop.NOT_DARKENED) ? EnumSet.allOf(WaterDrop.class) : seen;
     }
 
+    /** The most stone that may be taken off in the life of the floor; the least of what it may be. */
+    static Optional<Length> mostRemoval(Situation situation) {
+        return situation.survey().answer(SurveyField.THICKNESS).value().map(thickness -> {
+            double least = Traits.across(families(situation), Body.class, Traits::body).stream()
+                    .mapToDouble(body -> removalShare(body, situation.parameters()))
+                    .min()
+                    .orElseThrow();
+            return new Length(thickness.millimetres() * least);
+        });
+    }
+
+    private static double removalShare(Body body, Parameters parameters) {
+        String share = body == Body.CEMENT ? "removal-share.topping" : "removal-share.stone";
+        return parameters.get(share, Share.class).percent() / 100;
+    }
+
     private static Set<BudgetClass> budget(Situation situation) {
         Optional<Length> thickness =
                 situation.survey().answer(SurveyField.THICKNESS).value();
@@ -877,9 +945,7 @@ public final class Facts {
         Scale<BudgetClass> scale = Scale.of("removal-budget", BudgetClass.class, situation.parameters());
         EnumSet<BudgetClass> budgets = EnumSet.noneOf(BudgetClass.class);
         for (Body body : Traits.across(families(situation), Body.class, Traits::body)) {
-            String share = body == Body.CEMENT ? "removal-share.topping" : "removal-share.stone";
-            double part = situation.parameters().get(share, Share.class).percent() / 100;
-            Length most = new Length(thickness.get().millimetres() * part);
+            Length most = new Length(thickness.get().millimetres() * removalShare(body, situation.parameters()));
             budgets.add(exceeds(situation, most) ? BudgetClass.SMALL : scale.classify(most));
         }
         return budgets;

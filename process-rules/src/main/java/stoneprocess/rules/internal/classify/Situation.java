@@ -23,18 +23,31 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.decide.Figures;
 import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.internal.review.LogReview;
 
 /** What is known at a point of a run: the survey, the numbers, the grades in use and the topics closed so far. */
 public final class Situation {
     private final FloorSurvey survey;
     private final Parameters parameters;
     private final GritSequence sequence;
+    private final Optional<LogReview> log;
     private final Map<String, Map<Subject, Outcome>> outcomes = new LinkedHashMap<>();
 
     public Situation(FloorSurvey survey, Parameters parameters, GritSequence sequence) {
+        this(survey, parameters, sequence, Optional.empty());
+    }
+
+    /** A situation on a job whose log was read. */
+    public Situation(FloorSurvey survey, Parameters parameters, GritSequence sequence, Optional<LogReview> log) {
         this.survey = survey;
         this.parameters = parameters;
         this.sequence = sequence;
+        this.log = log;
+    }
+
+    /** The log, in the programs that read one. */
+    public Optional<LogReview> log() {
+        return log;
     }
 
     public FloorSurvey survey() {

@@ -15,7 +15,11 @@ public final class Chapters {
             "50-equipment.drl",
             "60-water-and-passes.drl",
             "70-finishing.drl",
-            "80-safety.drl");
+            "80-safety.drl",
+            "follow-review.drl",
+            "diagnose-signs.drl",
+            "follow-next.drl",
+            "diagnose-next.drl");
 
     private Chapters() {}
 

@@ -124,7 +124,7 @@ public final class Runner {
     private void close(Stage stage, Ledger ledger) {
         for (Topic<? extends Term> topic : Topics.of(stage)) {
             switch (topic.policy()) {
-                case ONE, ALL, PRECEDENCE, REMAINS -> closeValues(topic, ledger.about(topic.id()));
+                case ONE, ALL, PRECEDENCE, REMAINS, RANKED -> closeValues(topic, ledger.about(topic.id()));
                 case PATH -> closePaths();
                 case FEWEST_CHANGES -> closeTracks(topic, ledger.about(topic.id()));
                 case COMPUTED -> closeFigures(topic);

@@ -1,0 +1,15 @@
+package stoneprocess.rules.feature;
+
+import stoneprocess.core.term.Term;
+
+/** How often the job went back to a coarser grade. */
+public enum ReturnCount implements Term {
+    /** Never. */
+    NONE,
+
+    /** Once. */
+    ONCE,
+
+    /** Twice or oftener. */
+    OFTEN
+}

@@ -1,0 +1,12 @@
+package stoneprocess.rules.feature;
+
+import stoneprocess.core.term.Term;
+
+/** Machine and weight beside the plan. */
+public enum SetUpUse implements Term {
+    /** As planned, or heavier. */
+    AS_PLANNED,
+
+    /** A machine that cuts less, or less weight. */
+    WEAKER
+}

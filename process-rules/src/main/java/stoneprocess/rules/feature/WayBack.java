@@ -1,0 +1,12 @@
+package stoneprocess.rules.feature;
+
+import stoneprocess.core.term.Term;
+
+/** Whether the work may go back so far. */
+public enum WayBack implements Term {
+    /** It may. */
+    OPEN,
+
+    /** There is no such grade, or the floor does not allow it. */
+    BARRED
+}

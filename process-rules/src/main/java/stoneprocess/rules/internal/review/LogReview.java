@@ -1,0 +1,466 @@
+package stoneprocess.rules.internal.review;
+
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.follow.HoldPoint;
+import stoneprocess.core.follow.LogNote;
+import stoneprocess.core.follow.Move;
+import stoneprocess.core.follow.ZoneProgress;
+import stoneprocess.core.gloss.FaceState;
+import stoneprocess.core.gloss.GainVerdict;
+import stoneprocess.core.gloss.Geometry;
+import stoneprocess.core.gloss.TargetOutlook;
+import stoneprocess.core.gloss.TargetVerdict;
+import stoneprocess.core.log.EdgeLook;
+import stoneprocess.core.log.Entry;
+import stoneprocess.core.log.EventKind;
+import stoneprocess.core.log.EventState;
+import stoneprocess.core.log.JobLog;
+import stoneprocess.core.log.PadLook;
+import stoneprocess.core.log.ScratchLook;
+import stoneprocess.core.log.Sign;
+import stoneprocess.core.log.TrialResult;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Step;
+import stoneprocess.core.plan.TestArea;
+import stoneprocess.core.quantity.Count;
+import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.survey.Presence;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.rules.decide.Figures;
+import stoneprocess.rules.feature.AngleFit;
+import stoneprocess.rules.feature.Compared;
+import stoneprocess.rules.feature.EdgeWork;
+import stoneprocess.rules.feature.GainOrder;
+import stoneprocess.rules.feature.GainSeen;
+import stoneprocess.rules.feature.JobStage;
+import stoneprocess.rules.feature.OutlookClass;
+import stoneprocess.rules.feature.PassCount;
+import stoneprocess.rules.feature.PassesHelp;
+import stoneprocess.rules.feature.ReturnCount;
+import stoneprocess.rules.feature.SetUpUse;
+import stoneprocess.rules.feature.StartFit;
+import stoneprocess.rules.feature.TrialState;
+import stoneprocess.rules.feature.ZoneCoverage;
+
+/** A job log read against the plan that it follows, as classes and figures. */
+public final class LogReview {
+    private final Recommendation plan;
+    private final Logbook book;
+    private final Looks looks;
+    private final Readings readings;
+    private final List<LogNote> notes;
+    private final Optional<HoldPoint> at;
+    private final Set<Sign> asked;
+    private final boolean finished;
+    private final Map<EventKind, Set<String>> open;
+    private final boolean followsUp;
+
+    private LogReview(Recommendation plan, JobLog log, Set<Sign> asked, boolean followsUp) {
+        this.plan = plan;
+        this.followsUp = followsUp;
+        this.asked = asked;
+        Notes collected = new Notes();
+        this.book = new Logbook(plan, log, collected);
+        this.looks = new Looks(plan.survey(), book, collected);
+        this.readings = new Readings(plan, book, collected);
+        this.notes = collected.inOrder();
+        this.finished = !followsUp && book.holdPoint().isEmpty();
+        this.at = this.finished ? lastPlanned() : book.holdPoint();
+        this.open = openEvents();
+    }
+
+    /** Reads a log for following up. */
+    public static LogReview of(Recommendation plan, JobLog log) {
+        return new LogReview(plan, log, Set.of(), true);
+    }
+
+    /** Reads a log for a diagnosis. Where no work is noted, the signs are those of a finished floor. */
+    public static LogReview of(Recommendation plan, JobLog log, Set<Sign> signs) {
+        return new LogReview(plan, log, signs, false);
+    }
+
+    private Optional<HoldPoint> lastPlanned() {
+        return tracks().stream().findFirst().map(track -> {
+            List<Step> steps = book.steps(track);
+            Step last = steps.get(steps.size() - 1);
+            return new HoldPoint(track, last.grade(), last.passes().low());
+        });
+    }
+
+    private Map<EventKind, Set<String>> openEvents() {
+        Map<EventKind, Set<String>> events = new EnumMap<>(EventKind.class);
+        for (Noted<Entry.Happened> noted : book.entries(Entry.Happened.class)) {
+            Entry.Happened event = noted.entry();
+            Set<String> zones = events.computeIfAbsent(event.kind(), kind -> new TreeSet<>());
+            if (event.state() == EventState.OPEN) {
+                zones.add(event.zone());
+            } else {
+                zones.remove(event.zone());
+            }
+        }
+        events.values().removeIf(Set::isEmpty);
+        return Collections.unmodifiableMap(events);
+    }
+
+    /** The events that stand, with the zones where. */
+    public Map<EventKind, Set<String>> events() {
+        return open;
+    }
+
+    public Recommendation plan() {
+        return plan;
+    }
+
+    /** True for following up, false for a diagnosis. */
+    public boolean followsUp() {
+        return followsUp;
+    }
+
+    /** True when the signs are asked about a floor of which no work is noted. */
+    public boolean finished() {
+        return finished;
+    }
+
+    public Optional<HoldPoint> at() {
+        return at;
+    }
+
+    public List<LogNote> notes() {
+        return notes;
+    }
+
+    public List<ZoneProgress> progress() {
+        return readings.progress();
+    }
+
+    /** Signs asked about and signs seen at the hold point. */
+    public Set<Sign> signs() {
+        EnumSet<Sign> signs = EnumSet.noneOf(Sign.class);
+        signs.addAll(asked);
+        signs.addAll(looks.signs());
+        return signs;
+    }
+
+    /** The planned tracks. */
+    public List<TrackKind> tracks() {
+        return Stream.of(TrackKind.values())
+                .filter(track -> !book.steps(track).isEmpty())
+                .toList();
+    }
+
+    private Parameters parameters() {
+        return plan.parameters();
+    }
+
+    public JobStage stage() {
+        if (at.isEmpty()) {
+            return JobStage.NOT_STARTED;
+        }
+        boolean last = tracks().stream().allMatch(track -> {
+            List<AbrasiveGrade> planned = book.planned(track);
+            AbrasiveGrade end = planned.get(planned.size() - 1);
+            boolean there = book.work(track)
+                    .latest()
+                    .filter(stage -> AbrasiveGrade.IN_ORDER.compare(stage.grade(), end) >= 0)
+                    .isPresent();
+            return there || track != governing();
+        });
+        return last || finished ? JobStage.LAST_GRADE : JobStage.UNDER_WAY;
+    }
+
+    /** The track that the work is led by: the open field, else the first that is planned. */
+    public TrackKind governing() {
+        return tracks().stream().findFirst().orElse(TrackKind.OPEN_FIELD);
+    }
+
+    public Set<ScratchLook> lines() {
+        return looks.lines();
+    }
+
+    public Set<Presence> film() {
+        return looks.film();
+    }
+
+    public Set<FaceState> face() {
+        return looks.face();
+    }
+
+    public Set<PadLook> pad() {
+        return looks.pad();
+    }
+
+    public Set<EdgeLook> edgesSeen() {
+        return looks.edges();
+    }
+
+    public ZoneCoverage coverage() {
+        return looks.coverage();
+    }
+
+    public Set<Presence> sign(Sign sign) {
+        return asked.contains(sign) ? EnumSet.of(Presence.PRESENT) : looks.sign(sign);
+    }
+
+    /** Edges do every planned grade up to the field's before the field goes on. */
+    public EdgeWork edgeWork() {
+        Optional<AbrasiveGrade> field = book.work(TrackKind.OPEN_FIELD).latest().map(TrackWork.Stage::grade);
+        Optional<AbrasiveGrade> due = field.flatMap(now -> book.planned(TrackKind.EDGE).stream()
+                .filter(grade -> AbrasiveGrade.IN_ORDER.compare(grade, now) <= 0)
+                .max(AbrasiveGrade.IN_ORDER));
+        boolean skipped = open.containsKey(EventKind.EDGES_SKIPPED);
+        boolean behind = due.isPresent()
+                && book.work(TrackKind.EDGE)
+                        .latest()
+                        .filter(stage -> AbrasiveGrade.IN_ORDER.compare(stage.grade(), due.get()) >= 0)
+                        .isEmpty();
+        return skipped || behind ? EdgeWork.BEHIND_FIELD : EdgeWork.UP_TO_FIELD;
+    }
+
+    /** The planned step of the grade in work; empty when the plan has none. */
+    public Optional<Step> plannedStep() {
+        return at.flatMap(point -> book.steps(point.track()).stream()
+                .filter(step -> step.grade().equals(point.grade()))
+                .findFirst());
+    }
+
+    public PassCount passes() {
+        Optional<Step> step = plannedStep();
+        if (step.isEmpty() || at.isEmpty()) {
+            return PassCount.AS_PLANNED;
+        }
+        int done = at.get().passes();
+        int most = step.get().passes().high();
+        if (done > 2 * most) {
+            return PassCount.MANY_MORE;
+        }
+        if (done > most) {
+            return PassCount.MORE;
+        }
+        return done < step.get().passes().low() ? PassCount.FEWER : PassCount.AS_PLANNED;
+    }
+
+    /** Weaker when any work of the stage was; unknown when some of it does not tell. */
+    public Set<SetUpUse> setUp() {
+        Optional<Step> step = plannedStep();
+        if (step.isEmpty() || finished) {
+            return EnumSet.allOf(SetUpUse.class);
+        }
+        List<Entry.Worked> entries = book.work(at.orElseThrow().track())
+                .latest()
+                .map(TrackWork.Stage::entries)
+                .orElse(List.of());
+        boolean weaker = entries.stream().anyMatch(entry -> weaker(entry, step.get()));
+        boolean told = entries.stream()
+                .allMatch(entry -> entry.machine().isPresent() && entry.added().isPresent());
+        if (weaker) {
+            return EnumSet.of(SetUpUse.WEAKER);
+        }
+        return told ? EnumSet.of(SetUpUse.AS_PLANNED) : EnumSet.allOf(SetUpUse.class);
+    }
+
+    private boolean weaker(Entry.Worked entry, Step step) {
+        boolean machine = entry.machine()
+                .filter(used ->
+                        Figures.removal(used, parameters()).compareTo(Figures.removal(step.machine(), parameters()))
+                                < 0)
+                .isPresent();
+        boolean light = entry.added()
+                .filter(used -> used.compareTo(step.addedMass().low()) < 0)
+                .isPresent();
+        return machine || light;
+    }
+
+    public ReturnCount returns() {
+        int returns = at.map(point -> book.work(point.track()).returns()).orElse(0);
+        return returns == 0 ? ReturnCount.NONE : returns == 1 ? ReturnCount.ONCE : ReturnCount.OFTEN;
+    }
+
+    public GainSeen gain() {
+        List<GainVerdict> verdicts = progress().stream()
+                .flatMap(zone -> zone.gain().stream())
+                .map(gain -> gain.verdict())
+                .toList();
+        if (verdicts.isEmpty()) {
+            return GainSeen.NOT_COMPARED;
+        }
+        if (verdicts.contains(GainVerdict.WITHIN_SCATTER)) {
+            return GainSeen.WITHIN_SCATTER;
+        }
+        return verdicts.contains(GainVerdict.NOT_ENOUGH_READINGS) ? GainSeen.TOO_FEW_READINGS : GainSeen.REAL;
+    }
+
+    /** The largest so far in every zone that has several gains. */
+    public GainOrder latestGain() {
+        List<List<Double>> series =
+                readings.gains().stream().filter(gains -> gains.size() > 1).toList();
+        if (series.isEmpty()) {
+            return GainOrder.NOT_COMPARED;
+        }
+        boolean largest =
+                series.stream().allMatch(gains -> Collections.max(gains).equals(gains.get(gains.size() - 1)));
+        return largest ? GainOrder.LARGEST : GainOrder.NOT_LARGEST;
+    }
+
+    public AngleFit angle() {
+        List<Geometry> best = progress().stream().map(ZoneProgress::angle).toList();
+        if (best.isEmpty()) {
+            return AngleFit.NOT_READ;
+        }
+        if (best.contains(Geometry.DEG_85)) {
+            return AngleFit.BETTER_AT_85;
+        }
+        return best.contains(Geometry.DEG_20) ? AngleFit.BETTER_AT_20 : AngleFit.FITS;
+    }
+
+    /** The least hopeful of the zones. */
+    public OutlookClass outlook() {
+        return outlooks().stream()
+                .map(outlook -> outlookClass(outlook.verdict()))
+                .max(Comparator.naturalOrder())
+                .orElse(OutlookClass.NOT_JUDGED);
+    }
+
+    private List<TargetOutlook> outlooks() {
+        return progress().stream().flatMap(zone -> zone.outlook().stream()).toList();
+    }
+
+    private static OutlookClass outlookClass(TargetVerdict verdict) {
+        return switch (verdict) {
+            case REACHED -> OutlookClass.REACHED;
+            case MORE_PASSES -> OutlookClass.BY_PASSES;
+            case FINER_GRIT -> OutlookClass.BY_FINER_GRADE;
+            case OPEN -> OutlookClass.OPEN;
+            case OUT_OF_REACH -> OutlookClass.OUT_OF_REACH;
+            case OVER_CEILING -> OutlookClass.OVER_STONE;
+        };
+    }
+
+    /** The most passes that any zone needs to reach what is aimed at with the grade in work; empty when none is told. */
+    public Optional<Integer> passesToTarget() {
+        return outlooks().stream()
+                .filter(outlook -> outlook.verdict() == TargetVerdict.MORE_PASSES)
+                .flatMap(outlook -> outlook.reachedBy().stream())
+                .map(option -> option.passes() - at.orElseThrow().passes())
+                .max(Comparator.naturalOrder());
+    }
+
+    public StartFit start() {
+        return outlooks().stream().anyMatch(TargetOutlook::startedTooFine) ? StartFit.TOO_FINE : StartFit.NOT_SHOWN;
+    }
+
+    public PassesHelp furtherPasses() {
+        List<ZoneProgress> judged = progress().stream()
+                .filter(zone -> zone.morePasses().isPresent())
+                .toList();
+        if (judged.isEmpty()) {
+            return PassesHelp.NOT_JUDGED;
+        }
+        double resolved =
+                parameters().get("gloss-meter.repeatability", Gloss.class).gloss();
+        boolean rises = judged.stream()
+                .anyMatch(zone -> zone.morePasses().orElseThrow().median().gloss()
+                                - zone.now().mean().gloss()
+                        > resolved);
+        return rises ? PassesHelp.STILL_RAISE : PassesHelp.NO_MORE;
+    }
+
+    public TrialState trial() {
+        boolean needed = plan.plan().map(Plan::testArea).equals(Optional.of(TestArea.REQUIRED));
+        List<Noted<Entry.Tried>> tries = book.entries(Entry.Tried.class);
+        if (!needed) {
+            return TrialState.NOT_NEEDED;
+        }
+        if (tries.isEmpty()) {
+            return TrialState.NOT_TRIED;
+        }
+        Entry.Tried latest = tries.get(tries.size() - 1).entry();
+        if (latest.result() == TrialResult.TOO_MUCH) {
+            return TrialState.TOO_MUCH;
+        }
+        if (latest.result() == TrialResult.NOT_CLEARED) {
+            AbrasiveGrade start = book.planned(governing()).get(0);
+            boolean finer = AbrasiveGrade.IN_ORDER.compare(latest.grade(), start) > 0;
+            return finer ? TrialState.FINER_NOT_CLEARED : TrialState.START_NOT_CLEARED;
+        }
+        return latest.signed() ? TrialState.SIGNED : TrialState.NOT_SIGNED;
+    }
+
+    public Compared besideTestArea() {
+        return readings.besideTestArea()
+                .map(check -> switch (check.verdict()) {
+                    case ACCEPTED -> Compared.MET;
+                    case REFUSED -> Compared.MISSED;
+                    case INCOMPLETE -> Compared.NOT_READ;
+                })
+                .orElse(Compared.NOT_READ);
+    }
+
+    public Set<Bond> bond() {
+        return at.<Set<Bond>>map(point -> EnumSet.of(point.grade().bond())).orElseGet(() -> EnumSet.allOf(Bond.class));
+    }
+
+    /** Where a move takes a track up again; empty when it has no more to do or nothing so coarse. */
+    public Optional<AbrasiveGrade> restart(Move move, GritSequence inUse) {
+        TrackKind track = at.map(HoldPoint::track).orElse(governing());
+        return book.planned(track).isEmpty()
+                ? Optional.empty()
+                : ladder(track, inUse).restart(move);
+    }
+
+    private Ladder ladder(TrackKind track, GritSequence inUse) {
+        List<AbrasiveGrade> worked = finished
+                ? book.planned(track)
+                : book.work(track).stages().stream().map(TrackWork.Stage::grade).toList();
+        return Ladder.of(inUse, book.planned(track), worked);
+    }
+
+    /** The planned grades of a track that come after what was worked of it. */
+    public List<AbrasiveGrade> after(TrackKind track) {
+        Optional<AbrasiveGrade> now = finished
+                ? Optional.of(at.orElseThrow().grade())
+                : book.work(track).latest().map(TrackWork.Stage::grade);
+        return book.planned(track).stream()
+                .filter(grade -> now.isEmpty() || AbrasiveGrade.IN_ORDER.compare(grade, now.get()) > 0)
+                .toList();
+    }
+
+    public List<AbrasiveGrade> planned(TrackKind track) {
+        return book.planned(track);
+    }
+
+    /** The most stone that all grades from one on would take off in the most passes that are usual. */
+    public Length stockFrom(AbrasiveGrade restart, GritSequence inUse) {
+        double passes = parameters().get("passes.later.high", Count.class).number();
+        double millimetres = ladder(at.map(HoldPoint::track).orElse(governing()), inUse).grades().stream()
+                .filter(grade -> AbrasiveGrade.IN_ORDER.compare(grade, restart) >= 0)
+                .mapToDouble(
+                        grade -> passes * Figures.stock(grade, parameters()).millimetres())
+                .sum();
+        return new Length(millimetres);
+    }
+
+    /** The most stone that the logged work of the governing track may have taken off. */
+    public Length removed() {
+        double millimetres = 0;
+        for (TrackWork.Stage stage : book.work(governing()).stages()) {
+            millimetres +=
+                    stage.passes() * Figures.stock(stage.grade(), parameters()).millimetres();
+        }
+        return new Length(millimetres);
+    }
+}

@@ -1,0 +1,318 @@
+package stoneprocess.rules.internal.review;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.follow.Effect;
+import stoneprocess.core.follow.NoteKind;
+import stoneprocess.core.follow.ZoneProgress;
+import stoneprocess.core.gloss.AcceptanceCheck;
+import stoneprocess.core.gloss.FaceState;
+import stoneprocess.core.gloss.Gain;
+import stoneprocess.core.gloss.Geometry;
+import stoneprocess.core.gloss.GeometryAdvice;
+import stoneprocess.core.gloss.GlossCheck;
+import stoneprocess.core.gloss.GlossForecast;
+import stoneprocess.core.gloss.GlossPrediction;
+import stoneprocess.core.gloss.GlossSuspicion;
+import stoneprocess.core.gloss.GritPrior;
+import stoneprocess.core.gloss.GritStage;
+import stoneprocess.core.gloss.LevelReading;
+import stoneprocess.core.gloss.PlannedGrit;
+import stoneprocess.core.gloss.Reading;
+import stoneprocess.core.gloss.ReadingSet;
+import stoneprocess.core.gloss.TargetOutlook;
+import stoneprocess.core.gloss.WorkSoFar;
+import stoneprocess.core.gloss.ZoneStatistics;
+import stoneprocess.core.job.GlossStone;
+import stoneprocess.core.log.Entry;
+import stoneprocess.core.log.JobLog;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Step;
+import stoneprocess.core.quantity.Count;
+import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.stone.Family;
+import stoneprocess.core.stone.Hardness;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.rules.decide.Topics;
+
+/** The gloss readings of the log: which count, and what they tell of each zone. */
+final class Readings {
+    /** Fewer readings tell nothing of an outlier. */
+    private static final int ENOUGH_FOR_OUTLIER = 4;
+
+    /** Modified z-score of Iglewicz and Hoaglin; from memory. */
+    private static final double OUTLYING = 3.5;
+
+    private static final double MAD_TO_DEVIATION = 0.6745;
+
+    /** Resin numbers outside are not forecast. */
+    private static final int COARSEST_FORECAST = 30;
+
+    /** Readings of one zone between two stretches of work. */
+    private record Occasion(int stage, int passes, List<Noted<Entry.Read>> readings) {
+        List<Gloss> values() {
+            return readings.stream()
+                    .map(read -> read.entry().reading().gloss())
+                    .sorted()
+                    .toList();
+        }
+
+        double mean() {
+            return values().stream().mapToDouble(Gloss::gloss).average().orElseThrow();
+        }
+    }
+
+    private final Recommendation plan;
+    private final Logbook book;
+    private final GlossStone stone;
+    private final Map<String, List<Occasion>> byZone = new TreeMap<>();
+    private final List<Reading> testArea = new ArrayList<>();
+    private final List<ZoneProgress> progress = new ArrayList<>();
+
+    Readings(Recommendation plan, Logbook book, Notes notes) {
+        this.plan = plan;
+        this.book = book;
+        List<Family> families = plan.values(Topics.STONE, Subject.FLOOR);
+        this.stone = new GlossStone(plan, families.isEmpty() ? List.of(Family.values()) : families);
+        Map<String, List<Noted<Entry.Read>>> usable = new TreeMap<>();
+        for (Noted<Entry.Read> read : book.entries(Entry.Read.class)) {
+            if (usable(read, notes)) {
+                usable.computeIfAbsent(read.entry().reading().zone(), zone -> new ArrayList<>())
+                        .add(read);
+            }
+        }
+        usable.forEach((zone, reads) -> {
+            if (zone.equals(JobLog.TEST_AREA)) {
+                reads.forEach(read -> testArea.add(read.entry().reading()));
+            } else {
+                byZone.put(zone, occasions(zone, reads));
+            }
+        });
+        byZone.forEach((zone, occasions) -> judge(zone, occasions, notes));
+    }
+
+    private Parameters parameters() {
+        return plan.parameters();
+    }
+
+    private boolean usable(Noted<Entry.Read> read, Notes notes) {
+        Reading reading = read.entry().reading();
+        Optional<NoteKind> why = Optional.empty();
+        if (reading.state() == FaceState.WET) {
+            why = Optional.of(NoteKind.WET_READING);
+        } else if (reading.state() == FaceState.SOILED) {
+            why = Optional.of(NoteKind.SOILED_READING);
+        } else if (book.notSurveyed(reading.zone())) {
+            why = Optional.of(NoteKind.ZONE_NOT_SURVEYED);
+        } else if (reading.geometry() != Geometry.DEG_60) {
+            why = Optional.of(NoteKind.OTHER_GEOMETRY);
+        } else if (GlossCheck.of(reading.gloss(), reading.geometry(), stone.highest(), parameters())
+                        .suspicion()
+                != GlossSuspicion.NONE) {
+            why = Optional.of(NoteKind.OVER_STONE);
+        }
+        why.ifPresent(kind -> notes.add(read, kind, Effect.SET_ASIDE));
+        boolean baseline = why.isEmpty()
+                && !reading.zone().equals(JobLog.TEST_AREA)
+                && work(reading.zone()).stageAt(read.entry().at()) < 0;
+        if (baseline) {
+            notes.add(read, NoteKind.BEFORE_WORK, Effect.COUNTED);
+        }
+        return why.isEmpty();
+    }
+
+    private TrackWork work(String zone) {
+        return book.work(book.trackOf(zone));
+    }
+
+    private List<Occasion> occasions(String zone, List<Noted<Entry.Read>> reads) {
+        TrackWork work = work(zone);
+        Map<List<Integer>, List<Noted<Entry.Read>>> grouped = new LinkedHashMap<>();
+        for (Noted<Entry.Read> read : reads) {
+            int stage = work.stageAt(read.entry().at());
+            int passes = stage < 0
+                    ? 0
+                    : work.stages().get(stage).passesBy(read.entry().at());
+            grouped.computeIfAbsent(List.of(stage, passes), key -> new ArrayList<>())
+                    .add(read);
+        }
+        List<Occasion> occasions = new ArrayList<>();
+        grouped.forEach((key, members) -> occasions.add(new Occasion(key.get(0), key.get(1), members)));
+        return occasions;
+    }
+
+    /** The readings at the hold point, if the zone was read there. */
+    private Optional<Occasion> now(String zone, List<Occasion> occasions) {
+        TrackWork work = work(zone);
+        Occasion last = occasions.get(occasions.size() - 1);
+        boolean atHoldPoint = last.stage() == work.stages().size() - 1
+                && last.stage() >= 0
+                && last.passes() == work.stages().get(last.stage()).passes();
+        return atHoldPoint ? Optional.of(last) : Optional.empty();
+    }
+
+    private void judge(String zone, List<Occasion> occasions, Notes notes) {
+        Optional<Occasion> here = now(zone, occasions);
+        if (here.isEmpty()) {
+            return;
+        }
+        Occasion now = here.get();
+        if (now.readings().size() == 1) {
+            notes.add(now.readings().get(0), NoteKind.ONE_SPOT_ONLY, Effect.COUNTS_WITH_CARE);
+        }
+        outliers(now).forEach(read -> notes.add(read, NoteKind.OUTLIER, Effect.COUNTS_WITH_CARE));
+        Optional<Gain> gain = occasions.size() < 2
+                ? Optional.empty()
+                : Optional.of(Gain.of(occasions.get(occasions.size() - 2).values(), now.values(), parameters()));
+        Optional<GlossForecast> forecast = forecast(zone, occasions);
+        Optional<TargetOutlook> outlook =
+                forecast.flatMap(known -> stone.target().map(target -> known.outlook(target, remaining(zone))));
+        Optional<GlossPrediction> further = forecast.map(known -> known.afterMorePasses(morePasses()));
+        progress.add(new ZoneProgress(
+                zone,
+                ZoneStatistics.of(now.values(), parameters().get("gloss-forecast.level", Share.class)),
+                gain,
+                GeometryAdvice.best(new Gloss(now.mean()), parameters()),
+                outlook,
+                further));
+    }
+
+    private int morePasses() {
+        return (int) parameters().get("follow.more-passes.high", Count.class).number();
+    }
+
+    private static List<Noted<Entry.Read>> outliers(Occasion occasion) {
+        List<Double> sorted = occasion.values().stream().map(Gloss::gloss).toList();
+        if (sorted.size() < ENOUGH_FOR_OUTLIER) {
+            return List.of();
+        }
+        double middle = median(sorted);
+        double spread = median(
+                sorted.stream().map(value -> Math.abs(value - middle)).sorted().toList());
+        return occasion.readings().stream()
+                .filter(read -> MAD_TO_DEVIATION
+                                * Math.abs(read.entry().reading().gloss().gloss() - middle)
+                        > OUTLYING * spread)
+                .filter(read -> spread > 0)
+                .toList();
+    }
+
+    private static double median(List<Double> sorted) {
+        int half = sorted.size() / 2;
+        return sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2;
+    }
+
+    /** A forecast where one is possible: one hardness, a known ceiling, resin grades in work. */
+    private Optional<GlossForecast> forecast(String zone, List<Occasion> occasions) {
+        List<TrackWork.Stage> stages = work(zone).stages();
+        int from = firstOfResin(stages);
+        boolean possible = stone.hardness().size() == 1
+                && GritPrior.CLASSES.containsAll(stone.hardness())
+                && stone.withoutCeiling().isEmpty()
+                && from < stages.size();
+        if (!possible) {
+            return Optional.empty();
+        }
+        Hardness hardness = stone.hardness().iterator().next();
+        List<GritStage> grits = new ArrayList<>();
+        for (int i = from; i < stages.size(); i++) {
+            grits.add(grit(i, stages.get(i), occasions));
+        }
+        Optional<LevelReading> start = from > 0
+                ? Optional.empty()
+                : occasions.stream()
+                        .filter(occasion -> occasion.stage() < 0)
+                        .findFirst()
+                        .map(occasion -> level(0, occasion));
+        return Optional.of(GlossForecast.of(new WorkSoFar(hardness, stone.lowest(), start, grits), parameters()));
+    }
+
+    private static int firstOfResin(List<TrackWork.Stage> stages) {
+        int from = stages.size();
+        while (from > 0
+                && stages.get(from - 1).grade().bond() == Bond.RESIN
+                && stages.get(from - 1).grade().number() >= COARSEST_FORECAST) {
+            from--;
+        }
+        return from;
+    }
+
+    private static GritStage grit(int stage, TrackWork.Stage work, List<Occasion> occasions) {
+        return new GritStage(
+                work.grade().number(),
+                work.passes(),
+                occasions.stream()
+                        .filter(occasion -> occasion.stage() == stage)
+                        .map(occasion -> level(occasion.passes(), occasion))
+                        .toList());
+    }
+
+    private static LevelReading level(int passes, Occasion occasion) {
+        return new LevelReading(
+                passes, new Gloss(occasion.mean()), occasion.readings().size());
+    }
+
+    /** The resin grades still to come on the zone's track, with the middle of their planned passes. */
+    private List<PlannedGrit> remaining(String zone) {
+        TrackKind track = book.trackOf(zone);
+        AbrasiveGrade now = work(zone).latest().orElseThrow().grade();
+        List<PlannedGrit> remaining = new ArrayList<>();
+        for (Step step : book.steps(track)) {
+            if (AbrasiveGrade.IN_ORDER.compare(step.grade(), now) > 0
+                    && step.grade().bond() == Bond.RESIN) {
+                int passes = (step.passes().low() + step.passes().high()) / 2;
+                remaining.add(new PlannedGrit(step.grade().number(), passes));
+            }
+        }
+        return remaining;
+    }
+
+    /** The zones that were read at the hold point, in the order of their names. */
+    List<ZoneProgress> progress() {
+        return List.copyOf(progress);
+    }
+
+    /** Gains of the means from one occasion to the next, the zones' largest series; in the order of the work. */
+    List<List<Double>> gains() {
+        List<List<Double>> gains = new ArrayList<>();
+        byZone.forEach((zone, occasions) -> {
+            if (now(zone, occasions).isPresent()) {
+                List<Double> ofZone = new ArrayList<>();
+                for (int i = 1; i < occasions.size(); i++) {
+                    ofZone.add(occasions.get(i).mean() - occasions.get(i - 1).mean());
+                }
+                gains.add(ofZone);
+            }
+        });
+        return gains;
+    }
+
+    /** The floor beside its test area; empty when one of them was not read. */
+    Optional<AcceptanceCheck> besideTestArea() {
+        List<Reading> floor = new ArrayList<>();
+        byZone.forEach((zone, occasions) -> now(zone, occasions)
+                .ifPresent(now -> now.readings().stream()
+                        .map(read -> read.entry().reading())
+                        .sorted(Comparator.comparing(Reading::gloss).thenComparing(Reading::toString))
+                        .forEach(floor::add)));
+        if (floor.isEmpty() || testArea.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(AcceptanceCheck.of(
+                ReadingSet.of(floor, Geometry.DEG_60),
+                floor.stream().map(Reading::zone).filter(book::isEdge).collect(Collectors.toSet()),
+                ReadingSet.of(testArea, Geometry.DEG_60),
+                parameters()));
+    }
+}
