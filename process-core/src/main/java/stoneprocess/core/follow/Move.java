@@ -19,6 +19,9 @@ public enum Move implements Term {
     /** Start again coarser than the plan did, proven on a test area first. */
     START_COARSER,
 
+    /** Work again from the first grade of the plan. */
+    BACK_TO_START,
+
     /** Go two grades back. */
     TWO_GRADES_BACK,
 

@@ -4,7 +4,7 @@ import stoneprocess.core.term.Term;
 
 /** How far the edges have come beside the field. */
 public enum EdgeWork implements Term {
-    /** As far as the field, or the plan has no edges of their own. */
+    /** As far as the field. */
     UP_TO_FIELD,
 
     /** A planned grade of the edges is still to be worked before the field goes on. */

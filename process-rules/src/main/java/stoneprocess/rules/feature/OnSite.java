@@ -9,6 +9,7 @@ import stoneprocess.core.log.EventKind;
 import stoneprocess.core.log.PadLook;
 import stoneprocess.core.log.ScratchLook;
 import stoneprocess.core.log.Sign;
+import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
@@ -182,6 +183,65 @@ public final class OnSite {
     public record GritInWork(Set<GritClass> mayBe) implements Feature<GritClass> {
         public GritInWork {
             mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Whether every planned grade was worked. */
+    public record GradesDone(Set<GradeRun> mayBe) implements Feature<GradeRun> {
+        public GradesDone {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Scratches that showed at the end of the grade before. */
+    public record LinesBefore(Set<ScratchLook> mayBe) implements Feature<ScratchLook> {
+        public LinesBefore {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Whether the floor is in use. */
+    public record UseOfFloor(Set<FloorUse> mayBe) implements Feature<FloorUse> {
+        public UseOfFloor {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** The polishing agent of the plan. */
+    public record PlannedAgent(Set<PolishingAgent> mayBe) implements Feature<PolishingAgent> {
+        public PlannedAgent {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Whether the first grade again is open. */
+    public record BackToStart(Set<WayBack> mayBe) implements Feature<WayBack> {
+        public BackToStart {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** What is left of the causes. */
+    public record CausesLeft(Set<CausesFound> mayBe) implements Feature<CausesFound> {
+        public CausesLeft {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /**
+     * Whether pads of a bond ran on the floor. There is one fact for each bond.
+     *
+     * @param bond which
+     * @param mayBe the classes
+     */
+    public record BondRun(Bond bond, Set<Presence> mayBe) implements OneOfMany<Presence> {
+        public BondRun {
+            mayBe = Classes.copy(mayBe);
+        }
+
+        @Override
+        public Term which() {
+            return bond;
         }
     }
 

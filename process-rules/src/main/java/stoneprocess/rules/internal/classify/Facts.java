@@ -140,7 +140,11 @@ public final class Facts {
     private static final Map<Class<?>, FactType<?>> TABLE = new LinkedHashMap<>();
     private static final List<FactType<?>> LOG_LINES = LogFacts.lines();
     private static final List<Class<?>> ONE_OF_MANY = List.of(
-            Equipment.MachineOnHand.class, OnSite.EventStands.class, OnSite.SignSeen.class, OnSite.Suspected.class);
+            Equipment.MachineOnHand.class,
+            OnSite.EventStands.class,
+            OnSite.BondRun.class,
+            OnSite.SignSeen.class,
+            OnSite.Suspected.class);
     private static final Map<Class<?>, List<Object>> SPACES = new ConcurrentHashMap<>();
 
     static {
@@ -611,6 +615,8 @@ public final class Facts {
             each(MachineClass.values(), Presence.class, Equipment.MachineOnHand::new, space);
         } else if (type == OnSite.EventStands.class) {
             each(EventKind.values(), Presence.class, OnSite.EventStands::new, space);
+        } else if (type == OnSite.BondRun.class) {
+            each(Bond.values(), Presence.class, OnSite.BondRun::new, space);
         } else if (type == OnSite.SignSeen.class) {
             each(Sign.values(), Presence.class, OnSite.SignSeen::new, space);
         } else if (type == OnSite.Suspected.class) {
@@ -678,6 +684,9 @@ public final class Facts {
         }
         if (type == OnSite.EventStands.class) {
             return List.of("event");
+        }
+        if (type == OnSite.BondRun.class) {
+            return List.of("work");
         }
         if (type == OnSite.SignSeen.class) {
             return List.of("look.signs");

@@ -24,6 +24,7 @@ import stoneprocess.core.log.PadLook;
 import stoneprocess.core.log.ScratchLook;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Cut;
+import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.SurveyField;
@@ -34,11 +35,14 @@ import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.decide.ValuePolicies;
 import stoneprocess.rules.feature.AngleFit;
+import stoneprocess.rules.feature.CausesFound;
 import stoneprocess.rules.feature.Compared;
 import stoneprocess.rules.feature.EdgeWork;
 import stoneprocess.rules.feature.Feature;
+import stoneprocess.rules.feature.FloorUse;
 import stoneprocess.rules.feature.GainOrder;
 import stoneprocess.rules.feature.GainSeen;
+import stoneprocess.rules.feature.GradeRun;
 import stoneprocess.rules.feature.GritClass;
 import stoneprocess.rules.feature.JobStage;
 import stoneprocess.rules.feature.OnSite;
@@ -77,12 +81,7 @@ final class LogFacts {
                         OnSite.ZonesSeen::new,
                         one(LogReview::coverage),
                         "look.zone"),
-                log(
-                        OnSite.EdgesWorked.class,
-                        EdgeWork.class,
-                        OnSite.EdgesWorked::new,
-                        one(LogReview::edgeWork),
-                        "work"),
+                log(OnSite.EdgesWorked.class, EdgeWork.class, OnSite.EdgesWorked::new, LogReview::edgeWork, "work"),
                 log(OnSite.PassesDone.class, PassCount.class, OnSite.PassesDone::new, one(LogReview::passes), "work"),
                 log(
                         OnSite.SetUp.class,
@@ -122,6 +121,30 @@ final class LogFacts {
                         "reading"),
                 log(OnSite.BondInWork.class, Bond.class, OnSite.BondInWork::new, LogReview::bond, "work"),
                 log(OnSite.GritInWork.class, GritClass.class, OnSite.GritInWork::new, LogFacts::grit, "work"),
+                log(OnSite.GradesDone.class, GradeRun.class, OnSite.GradesDone::new, LogReview::gradesDone, "work"),
+                log(
+                        OnSite.LinesBefore.class,
+                        ScratchLook.class,
+                        OnSite.LinesBefore::new,
+                        LogReview::linesBefore,
+                        "look.scratches"),
+                log(OnSite.UseOfFloor.class, FloorUse.class, OnSite.UseOfFloor::new, one(LogReview::use), "work"),
+                log(
+                        OnSite.PlannedAgent.class,
+                        PolishingAgent.class,
+                        OnSite.PlannedAgent::new,
+                        LogReview::agent,
+                        "plan"),
+                new FactType<>(
+                        OnSite.CausesLeft.class,
+                        CausesFound.class,
+                        OnSite.CausesLeft::new,
+                        LogFacts::causesLeft,
+                        Optional.of(Stage.SIGNS),
+                        List.of(),
+                        List.of(Topics.CAUSES),
+                        false),
+                way(OnSite.BackToStart.class, OnSite.BackToStart::new, Move.BACK_TO_START),
                 way(OnSite.OneBack.class, OnSite.OneBack::new, Move.ONE_GRADE_BACK),
                 way(OnSite.TwoBack.class, OnSite.TwoBack::new, Move.TWO_GRADES_BACK),
                 way(OnSite.CoarserStart.class, OnSite.CoarserStart::new, Move.START_COARSER));
@@ -174,6 +197,9 @@ final class LogFacts {
             boolean stands = review.events().containsKey(kind);
             facts.add(new OnSite.EventStands(kind, EnumSet.of(stands ? Presence.PRESENT : Presence.NONE)));
         }
+        for (Bond bond : Bond.values()) {
+            facts.add(new OnSite.BondRun(bond, review.bondRun(bond)));
+        }
         for (Sign sign : Sign.values()) {
             facts.add(new OnSite.SignSeen(sign, review.sign(sign)));
         }
@@ -192,7 +218,10 @@ final class LogFacts {
         return facts;
     }
 
-    /** How a cause stands in the decision about the causes. */
+    /**
+     * How a cause stands in the decision about the causes. Each sign's likeliest cause that is not ruled out leads, and
+     * so does the cause that most speaks for.
+     */
     static Standing standing(Decision causes, Fault fault) {
         List<Reason> reasons =
                 Stream.concat(causes.won().stream(), causes.vetoed().stream()).toList();
@@ -203,9 +232,22 @@ final class LogFacts {
         if (!causes.values().contains(fault.key())) {
             return Standing.EXCLUDED;
         }
-        boolean leads =
+        boolean most =
                 weights.get(fault.key()).equals(weights.get(causes.values().get(0)));
-        return leads ? Standing.LEADING : Standing.POSSIBLE;
+        boolean first = reasons.stream()
+                .filter(reason -> reason.kind() == ContributionKind.WISH)
+                .flatMap(reason -> reason.values().stream().filter(causes.values()::contains).findFirst().stream())
+                .anyMatch(fault.key()::equals);
+        return most || first ? Standing.LEADING : Standing.POSSIBLE;
+    }
+
+    private static Set<CausesFound> causesLeft(Situation situation) {
+        Optional<Decision> causes = situation.decision(Topics.CAUSES, Subject.FLOOR);
+        if (causes.filter(decision -> !decision.values().isEmpty()).isPresent()) {
+            return EnumSet.of(CausesFound.NAMED);
+        }
+        boolean signs = !situation.log().orElseThrow().signs().isEmpty();
+        return EnumSet.of(signs ? CausesFound.NONE_LEFT : CausesFound.NO_SIGN);
     }
 
     /**

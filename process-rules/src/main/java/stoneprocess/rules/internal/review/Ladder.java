@@ -41,6 +41,7 @@ record Ladder(List<AbrasiveGrade> grades, int start, int now) {
         return switch (move) {
             case ONE_GRADE_BACK -> at(now - 1);
             case TWO_GRADES_BACK -> at(now - 2);
+            case BACK_TO_START -> Optional.of(grades.get(start));
             case START_COARSER -> start > 0 ? Optional.of(grades.get(start - 1)) : Optional.empty();
             case MORE_PASSES, MEND_AND_REPEAT, LOOK_FIRST, RE_PLAN, STOP_AND_ASK -> at(now);
             case EDGES_FIRST, GO_ON, ACCEPT -> at(now + 1);

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.LogNote;
@@ -31,6 +32,7 @@ import stoneprocess.core.log.Sign;
 import stoneprocess.core.log.TrialResult;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.TestArea;
@@ -42,11 +44,14 @@ import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.decide.Figures;
+import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.feature.AngleFit;
 import stoneprocess.rules.feature.Compared;
 import stoneprocess.rules.feature.EdgeWork;
+import stoneprocess.rules.feature.FloorUse;
 import stoneprocess.rules.feature.GainOrder;
 import stoneprocess.rules.feature.GainSeen;
+import stoneprocess.rules.feature.GradeRun;
 import stoneprocess.rules.feature.JobStage;
 import stoneprocess.rules.feature.OutlookClass;
 import stoneprocess.rules.feature.PassCount;
@@ -76,10 +81,10 @@ public final class LogReview {
         this.asked = asked;
         Notes collected = new Notes();
         this.book = new Logbook(plan, log, collected);
-        this.looks = new Looks(plan.survey(), book, collected);
+        this.finished = !followsUp && book.holdPoint().isEmpty();
+        this.looks = new Looks(plan.survey(), book, collected, finished);
         this.readings = new Readings(plan, book, collected);
         this.notes = collected.inOrder();
-        this.finished = !followsUp && book.holdPoint().isEmpty();
         this.at = this.finished ? lastPlanned() : book.holdPoint();
         this.open = openEvents();
     }
@@ -216,8 +221,8 @@ public final class LogReview {
         return asked.contains(sign) ? EnumSet.of(Presence.PRESENT) : looks.sign(sign);
     }
 
-    /** Edges do every planned grade up to the field's before the field goes on. */
-    public EdgeWork edgeWork() {
+    /** Edges do every planned grade up to the field's before the field goes on; unknown where no work of theirs is due. */
+    public Set<EdgeWork> edgeWork() {
         Optional<AbrasiveGrade> field = book.work(TrackKind.OPEN_FIELD).latest().map(TrackWork.Stage::grade);
         Optional<AbrasiveGrade> due = field.flatMap(now -> book.planned(TrackKind.EDGE).stream()
                 .filter(grade -> AbrasiveGrade.IN_ORDER.compare(grade, now) <= 0)
@@ -228,7 +233,10 @@ public final class LogReview {
                         .latest()
                         .filter(stage -> AbrasiveGrade.IN_ORDER.compare(stage.grade(), due.get()) >= 0)
                         .isEmpty();
-        return skipped || behind ? EdgeWork.BEHIND_FIELD : EdgeWork.UP_TO_FIELD;
+        if (skipped || behind) {
+            return EnumSet.of(EdgeWork.BEHIND_FIELD);
+        }
+        return due.isPresent() ? EnumSet.of(EdgeWork.UP_TO_FIELD) : EnumSet.allOf(EdgeWork.class);
     }
 
     /** The planned step of the grade in work; empty when the plan has none. */
@@ -283,6 +291,54 @@ public final class LogReview {
                 .filter(used -> used.compareTo(step.addedMass().low()) < 0)
                 .isPresent();
         return machine || light;
+    }
+
+    /** How the planned grades of the track in work were worked, up to the one in work; unknown on a finished floor. */
+    public Set<GradeRun> gradesDone() {
+        if (finished || at.isEmpty()) {
+            return EnumSet.allOf(GradeRun.class);
+        }
+        TrackWork work = book.work(at.get().track());
+        List<Step> due = book.steps(at.get().track()).stream()
+                .filter(step ->
+                        AbrasiveGrade.IN_ORDER.compare(step.grade(), at.get().grade()) <= 0)
+                .toList();
+        boolean cutShort = false;
+        for (Step step : due) {
+            int passes = work.passes(step.grade());
+            if (passes == 0) {
+                return EnumSet.of(GradeRun.SKIPPED);
+            }
+            cutShort |= passes < step.passes().low();
+        }
+        return EnumSet.of(cutShort ? GradeRun.CUT_SHORT : GradeRun.ALL_WORKED);
+    }
+
+    /** Whether pads of a bond ran; unknown on a finished floor. */
+    public Set<Presence> bondRun(Bond bond) {
+        if (finished) {
+            return EnumSet.allOf(Presence.class);
+        }
+        boolean ran = tracks().stream()
+                .flatMap(track -> book.work(track).stages().stream())
+                .anyMatch(stage -> stage.grade().bond() == bond);
+        return EnumSet.of(ran ? Presence.PRESENT : Presence.NONE);
+    }
+
+    /** Whether people have walked on the floor since it was worked. */
+    public FloorUse use() {
+        return book.holdPoint().isEmpty() ? FloorUse.IN_USE : FloorUse.UNDER_WORK;
+    }
+
+    /** The scratches that showed at the end of the grade before the one in work. */
+    public Set<ScratchLook> linesBefore() {
+        return looks.linesBefore(at.map(HoldPoint::track).orElse(governing()));
+    }
+
+    /** The polishing agent that the plan names. */
+    public Set<PolishingAgent> agent() {
+        List<PolishingAgent> planned = plan.values(Topics.POLISHING_AGENT, Subject.FLOOR);
+        return planned.isEmpty() ? EnumSet.allOf(PolishingAgent.class) : EnumSet.copyOf(planned);
     }
 
     public ReturnCount returns() {

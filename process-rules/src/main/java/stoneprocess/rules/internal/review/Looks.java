@@ -33,11 +33,16 @@ import stoneprocess.rules.feature.ZoneCoverage;
 final class Looks {
     private final FloorSurvey survey;
     private final Logbook book;
+    private final boolean finished;
     private final Map<String, List<Noted<Entry.Looked>>> byZone = new LinkedHashMap<>();
 
-    Looks(FloorSurvey survey, Logbook book, Notes notes) {
+    /**
+     * @param finished true when the looks are at a finished floor of which no work is noted
+     */
+    Looks(FloorSurvey survey, Logbook book, Notes notes, boolean finished) {
         this.survey = survey;
         this.book = book;
+        this.finished = finished;
         for (Noted<Entry.Looked> look : book.entries(Entry.Looked.class)) {
             sort(look, notes);
         }
@@ -59,7 +64,7 @@ final class Looks {
         TrackWork work = book.work(book.trackOf(zone));
         Optional<Moment> worked = work.latest().map(TrackWork.Stage::last);
         Moment at = look.entry().at();
-        if (work.stageAt(at) < 0) {
+        if (work.stageAt(at) < 0 && !finished) {
             notes.add(look, NoteKind.BEFORE_WORK, Effect.SET_ASIDE);
         } else if (worked.isPresent() && at.compareTo(worked.get()) < 0) {
             notes.add(look, NoteKind.EARLIER_GRADE, Effect.SET_ASIDE);
@@ -88,8 +93,26 @@ final class Looks {
 
     /** Lines are judged on a clean, dry face only. */
     Set<ScratchLook> lines() {
-        return worst(
-                ScratchLook.class, look -> look.face() == FaceState.CLEAN_DRY ? look.scratches() : Optional.empty());
+        return worst(ScratchLook.class, Looks::linesOf);
+    }
+
+    private static Optional<ScratchLook> linesOf(Entry.Looked look) {
+        return look.face() == FaceState.CLEAN_DRY ? look.scratches() : Optional.empty();
+    }
+
+    /** The worst lines in the latest looks at the grade before the one in work; unknown when no look tells. */
+    Set<ScratchLook> linesBefore(TrackKind track) {
+        int before = book.work(track).stages().size() - 2;
+        Map<String, ScratchLook> latest = new LinkedHashMap<>();
+        book.entries(Entry.Looked.class).stream()
+                .map(Noted::entry)
+                .filter(look -> before >= 0 && book.trackOf(look.zone()) == track)
+                .filter(look -> book.work(track).stageAt(look.at()) == before)
+                .forEach(look -> linesOf(look).ifPresent(lines -> latest.put(look.zone(), lines)));
+        return latest.values().stream()
+                .max(Comparator.naturalOrder())
+                .<Set<ScratchLook>>map(EnumSet::of)
+                .orElseGet(() -> EnumSet.allOf(ScratchLook.class));
     }
 
     Set<Presence> film() {

@@ -61,6 +61,14 @@ record TrackWork(List<Stage> stages) {
         return stages.isEmpty() ? Optional.empty() : Optional.of(stages.get(stages.size() - 1));
     }
 
+    /** All passes done with a grade. */
+    int passes(AbrasiveGrade grade) {
+        return stages.stream()
+                .filter(stage -> stage.grade().equals(grade))
+                .mapToInt(Stage::passes)
+                .sum();
+    }
+
     /** How often the work went to a coarser grade than the one before. */
     int returns() {
         int returns = 0;

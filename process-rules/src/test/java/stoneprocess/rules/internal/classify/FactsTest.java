@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -19,7 +20,12 @@ import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Stage;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.follow.Fault;
+import stoneprocess.core.log.EventKind;
+import stoneprocess.core.log.JobLog;
+import stoneprocess.core.log.Sign;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.problem.InvalidInputException;
@@ -41,8 +47,10 @@ import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
 import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.feature.BudgetClass;
@@ -53,6 +61,7 @@ import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.feature.FinishGap;
 import stoneprocess.rules.feature.GritClass;
 import stoneprocess.rules.feature.Identification;
+import stoneprocess.rules.feature.OnSite;
 import stoneprocess.rules.feature.Site;
 import stoneprocess.rules.feature.SizeClass;
 import stoneprocess.rules.feature.Step;
@@ -62,6 +71,7 @@ import stoneprocess.rules.feature.StoneFacts;
 import stoneprocess.rules.feature.StoneTraits;
 import stoneprocess.rules.feature.SupplyClass;
 import stoneprocess.rules.feature.Wishes;
+import stoneprocess.rules.internal.review.LogReview;
 
 class FactsTest {
     static Stream<FloorSurvey> floors() {
@@ -77,13 +87,37 @@ class FactsTest {
         List<Object> facts = everyFact(situation(survey));
 
         for (Class<?> type : Facts.types()) {
-            long expected =
-                    type == Step.class ? 0 : type == Equipment.MachineOnHand.class ? MachineClass.values().length : 1;
-            assertThat(facts.stream().filter(fact -> fact.getClass() == type).count())
-                    .as(type.getSimpleName())
-                    .isEqualTo(expected);
+            boolean ofLog = type.getEnclosingClass() == OnSite.class;
+            assertThat(count(type, facts)).as(type.getSimpleName()).isEqualTo(ofLog ? 0 : expected(type));
         }
         assertThat(facts).allSatisfy(fact -> assertThat(Facts.types()).contains(fact.getClass()));
+    }
+
+    @Test
+    void every_line_of_the_table_gives_exactly_one_fact_on_a_job_too() {
+        Recommendation plan = Advisor.standard().recommend(Floors.wornGranite());
+        LogReview review = LogReview.of(plan, new JobLog("nothing noted", List.of()));
+        List<Object> facts =
+                everyFact(new Situation(plan.survey(), plan.parameters(), plan.sequence(), Optional.of(review)));
+
+        for (Class<?> type : Facts.types()) {
+            assertThat(count(type, facts)).as(type.getSimpleName()).isEqualTo(expected(type));
+        }
+    }
+
+    private static long count(Class<?> type, List<Object> facts) {
+        return facts.stream().filter(fact -> fact.getClass() == type).count();
+    }
+
+    private static long expected(Class<?> type) {
+        Map<Class<?>, Integer> constants = Map.of(
+                Step.class, 0,
+                Equipment.MachineOnHand.class, MachineClass.values().length,
+                OnSite.EventStands.class, EventKind.values().length,
+                OnSite.BondRun.class, Bond.values().length,
+                OnSite.SignSeen.class, Sign.values().length,
+                OnSite.Suspected.class, Fault.values().length);
+        return constants.getOrDefault(type, 1);
     }
 
     @Test
