@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stoneprocess.core.decision.Stage;
+import stoneprocess.core.decision.Topic;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.EvidenceGrade;
@@ -66,6 +68,12 @@ class RuleCardsTest {
                         offer -> assertThatCode(() -> OfferKind.valueOf(offer)).doesNotThrowAnyException());
     }
 
+    /** Topics of following the work and of faults; what is known of those is nearly all common practice. */
+    private static final Set<String> ON_SITE = Stream.of(
+                    Topics.FINDINGS, Topics.CAUSES, Topics.MOVE, Topics.SITE_CHECKS, Topics.MENDS, Topics.ASKS)
+            .map(Topic::id)
+            .collect(Collectors.toUnmodifiableSet());
+
     @Test
     void ids_and_titles_are_unique_and_each_rule_of_the_chapters_is_there() {
         assertThat(CARDS).extracting(Card::id).doesNotHaveDuplicates();
@@ -113,9 +121,11 @@ class RuleCardsTest {
         System.out.println("Locked safety rules by grade of their source: " + lockedOnly);
 
         assertThat(all.values().stream().mapToLong(Long::longValue).sum()).isEqualTo(CARDS.size());
-        assertThat(all.getOrDefault(EvidenceGrade.PUBLISHED, 0L))
-                .as("a quarter of the rules rest on something that was read")
-                .isGreaterThanOrEqualTo(CARDS.size() / 4);
+        List<Card> planning =
+                CARDS.stream().filter(card -> !ON_SITE.contains(card.topic())).toList();
+        assertThat(byGrade(planning).getOrDefault(EvidenceGrade.PUBLISHED, 0L))
+                .as("a quarter of the rules that make a plan rest on something that was read")
+                .isGreaterThanOrEqualTo(planning.size() / 4);
         assertThat(lockedOnly).doesNotContainKey(EvidenceGrade.COMMON_PRACTICE);
     }
 

@@ -531,7 +531,7 @@ public final class Facts {
             }
             situation.log().ifPresent(log -> facts.addAll(LogFacts.read(log)));
         }
-        if (stage.equals(Optional.of(Stage.SIGNS))) {
+        if (stage.equals(Optional.of(Stage.SIGNS)) && situation.log().isPresent()) {
             facts.addAll(LogFacts.suspected(situation));
         }
         return facts;
