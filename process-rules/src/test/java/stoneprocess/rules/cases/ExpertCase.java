@@ -35,18 +35,28 @@ record ExpertCase(String name, ObjectNode json) {
     private static final Set<String> PARTS =
             Set.of("title", "source", "reasoning", "base", "survey", "expect", "changed");
 
-    /** All cases of the folders, by name. */
+    /** All cases of plans, by name. */
     static List<ExpertCase> all() {
-        try (Stream<Path> files = Files.walk(FOLDER, 2)) {
+        return Stream.of("floor", "job")
+                .flatMap(folder -> files(folder).stream())
+                .map(file -> new ExpertCase(name(file), read(file)))
+                .toList();
+    }
+
+    /** The files of one folder of cases, by name. */
+    static List<Path> files(String folder) {
+        try (Stream<Path> files = Files.list(FOLDER.resolve(folder))) {
             return files.filter(file -> file.toString().endsWith(".json"))
-                    .filter(file -> !file.getParent().equals(FOLDER))
-                    .map(file ->
-                            new ExpertCase(FOLDER.relativize(file).toString().replace(".json", ""), read(file)))
-                    .sorted((one, other) -> one.name().compareTo(other.name()))
+                    .sorted()
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Folder and file without its ending, for example {@code floor/alabaster-floor}. */
+    static String name(Path file) {
+        return FOLDER.relativize(file).toString().replace(".json", "");
     }
 
     static ObjectNode read(Path file) {
@@ -68,6 +78,11 @@ record ExpertCase(String name, ObjectNode json) {
 
     /** The facts in: the base with what differs from it. */
     FloorSurvey survey() {
+        return survey(json);
+    }
+
+    /** The base that a case names, with what differs from it. */
+    static FloorSurvey survey(ObjectNode json) {
         String base = json.get("base").asString();
         ObjectNode survey = base.equals("nothing")
                 ? MAPPER.createObjectNode().put("format", FloorSurvey.FORMAT)
@@ -108,6 +123,13 @@ record ExpertCase(String name, ObjectNode json) {
         if (!expect.has("status")) {
             misses.add("the case expects no status");
         }
+        misses.addAll(misses(answer, expect));
+        return misses;
+    }
+
+    /** Where an answer is not what is expected of it. */
+    static List<String> misses(Recommendation answer, JsonNode expect) {
+        List<String> misses = new ArrayList<>();
         expect.properties().forEach(entry -> new Expectation(answer, misses).check(entry.getKey(), entry.getValue()));
         return misses;
     }
@@ -128,6 +150,7 @@ record ExpertCase(String name, ObjectNode json) {
                                     "first-cut of " + track,
                                     List.of(cut.asString()),
                                     decided(Topics.FIRST_CUT.id(), Subject.parse(track, "track"))));
+                case "starts" -> each(wanted, this::starts);
                 case "grades" ->
                     each(wanted, (track, grades) -> same("grades of " + track, texts(grades), grades(track)));
                 case "every-step" -> each(wanted, this::everyStep);
@@ -152,6 +175,13 @@ record ExpertCase(String name, ObjectNode json) {
                             wanted.asString(),
                             asked().stream().findFirst().orElse("nothing"));
                 default -> misses.add("the case has an unknown expectation " + kind);
+            }
+        }
+
+        private void starts(String track, JsonNode wanted) {
+            String first = grades(track).stream().findFirst().orElse("nothing");
+            if (!texts(wanted).contains(first)) {
+                misses.add(track + " starts: wanted one of " + texts(wanted) + ", is " + first);
             }
         }
 
