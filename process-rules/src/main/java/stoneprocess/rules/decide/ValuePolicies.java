@@ -189,13 +189,19 @@ public final class ValuePolicies {
         return new Decision(topic.id(), subject, Term.keys(stand), won, List.of(), vetoed, List.of());
     }
 
-    /** How much speaks for each value of a ranked topic: three for a first rank, two for a second, one for others. */
+    /**
+     * How much speaks for each value of a ranked topic: three for a first rank, two for a second, one for others, times
+     * the number of facts that a rule rests on, so that what two facts bear out counts twice.
+     */
     public static Map<String, Integer> weights(List<Reason> reasons) {
         Map<String, Integer> weights = new LinkedHashMap<>();
         for (Reason reason : reasons) {
             if (reason.kind() == ContributionKind.WISH) {
                 for (int rank = 0; rank < reason.values().size(); rank++) {
-                    weights.merge(reason.values().get(rank), Math.max(1, 3 - rank), Integer::sum);
+                    weights.merge(
+                            reason.values().get(rank),
+                            Math.max(1, 3 - rank) * reason.facts().size(),
+                            Integer::sum);
                 }
             }
         }

@@ -7,9 +7,12 @@ public enum Compared implements Term {
     /** One of them was not read. */
     NOT_READ,
 
-    /** Mean, lowest spot and edges meet it. */
+    /** Mean and lowest spot meet it, and so do the edges where the survey tells zones of them. */
     MET,
 
-    /** One of them falls short. */
+    /** The edges fall short, mean and lowest spot do not. */
+    EDGES_MISSED,
+
+    /** Mean or lowest spot falls short. */
     MISSED
 }

@@ -186,6 +186,20 @@ public final class OnSite {
         }
     }
 
+    /** A reading that is higher than the stone can show. */
+    public record OverRead(Set<Presence> mayBe) implements Feature<Presence> {
+        public OverRead {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Where the grade in work stands on its track. */
+    public record GradeOrder(Set<StepOrder> mayBe) implements Feature<StepOrder> {
+        public GradeOrder {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
     /** Whether every planned grade was worked. */
     public record GradesDone(Set<GradeRun> mayBe) implements Feature<GradeRun> {
         public GradesDone {

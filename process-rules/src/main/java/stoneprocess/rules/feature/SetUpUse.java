@@ -7,6 +7,9 @@ public enum SetUpUse implements Term {
     /** As planned, or heavier. */
     AS_PLANNED,
 
-    /** A machine that cuts less, or less weight. */
-    WEAKER
+    /** Less weight. */
+    LIGHTER,
+
+    /** A machine that cuts less. */
+    WEAKER_MACHINE
 }

@@ -1,6 +1,7 @@
 package stoneprocess.rules.internal.assemble;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -134,6 +135,7 @@ public final class FollowUps {
                         about(fault, ContributionKind.VETO, reasons)));
             }
         }
+        causes.sort(Comparator.comparing(Cause::standing));
         return causes;
     }
 

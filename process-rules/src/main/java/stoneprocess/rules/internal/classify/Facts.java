@@ -662,7 +662,7 @@ public final class Facts {
         Feature<?> feature = (Feature<?>) fact;
         if (fact instanceof OneOfMany<?> one) {
             return new MatchedFact(
-                    fact.getClass().getSimpleName() + ":" + one.which().key(),
+                    LogFacts.name(fact.getClass(), one.which()),
                     Term.keys(feature.mayBe()),
                     feature.mayBe().size() == 1,
                     fields(fact.getClass()),

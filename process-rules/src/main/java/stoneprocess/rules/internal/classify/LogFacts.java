@@ -3,6 +3,7 @@ package stoneprocess.rules.internal.classify;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -52,6 +53,7 @@ import stoneprocess.rules.feature.PassesHelp;
 import stoneprocess.rules.feature.ReturnCount;
 import stoneprocess.rules.feature.SetUpUse;
 import stoneprocess.rules.feature.StartFit;
+import stoneprocess.rules.feature.StepOrder;
 import stoneprocess.rules.feature.TrialState;
 import stoneprocess.rules.feature.WayBack;
 import stoneprocess.rules.feature.ZoneCoverage;
@@ -121,6 +123,8 @@ final class LogFacts {
                         "reading"),
                 log(OnSite.BondInWork.class, Bond.class, OnSite.BondInWork::new, LogReview::bond, "work"),
                 log(OnSite.GritInWork.class, GritClass.class, OnSite.GritInWork::new, LogFacts::grit, "work"),
+                log(OnSite.OverRead.class, Presence.class, OnSite.OverRead::new, one(LogReview::overRead), "reading"),
+                log(OnSite.GradeOrder.class, StepOrder.class, OnSite.GradeOrder::new, LogReview::gradeOrder, "work"),
                 log(OnSite.GradesDone.class, GradeRun.class, OnSite.GradesDone::new, LogReview::gradesDone, "work"),
                 log(
                         OnSite.LinesBefore.class,
@@ -219,26 +223,43 @@ final class LogFacts {
     }
 
     /**
-     * How a cause stands in the decision about the causes. Each sign's likeliest cause that is not ruled out leads, and
-     * so does the cause that most speaks for.
+     * How a cause stands in the decision about the causes. For each sign seen that cause leads for which most speaks and
+     * that is not ruled out.
      */
     static Standing standing(Decision causes, Fault fault) {
-        List<Reason> reasons =
-                Stream.concat(causes.won().stream(), causes.vetoed().stream()).toList();
-        var weights = ValuePolicies.weights(reasons);
-        if (!weights.containsKey(fault.key())) {
+        List<Reason> reasons = Stream.concat(causes.won().stream(), causes.vetoed().stream())
+                .filter(reason -> reason.kind() == ContributionKind.WISH)
+                .toList();
+        if (!ValuePolicies.weights(reasons).containsKey(fault.key())) {
             return Standing.NOT_SUGGESTED;
         }
         if (!causes.values().contains(fault.key())) {
             return Standing.EXCLUDED;
         }
-        boolean most =
-                weights.get(fault.key()).equals(weights.get(causes.values().get(0)));
-        boolean first = reasons.stream()
-                .filter(reason -> reason.kind() == ContributionKind.WISH)
-                .flatMap(reason -> reason.values().stream().filter(causes.values()::contains).findFirst().stream())
-                .anyMatch(fault.key()::equals);
-        return most || first ? Standing.LEADING : Standing.POSSIBLE;
+        boolean leads = Stream.of(Sign.values()).anyMatch(sign -> leads(causes, fault, ofSign(sign, reasons)));
+        return leads ? Standing.LEADING : Standing.POSSIBLE;
+    }
+
+    private static List<Reason> ofSign(Sign sign, List<Reason> reasons) {
+        String name = name(OnSite.SignSeen.class, sign);
+        return reasons.stream()
+                .filter(reason ->
+                        reason.facts().stream().anyMatch(fact -> fact.name().equals(name)))
+                .toList();
+    }
+
+    private static boolean leads(Decision causes, Fault fault, List<Reason> reasons) {
+        Map<String, Integer> weights = ValuePolicies.weights(reasons);
+        int most = causes.values().stream()
+                .mapToInt(cause -> weights.getOrDefault(cause, 0))
+                .max()
+                .orElse(0);
+        return most > 0 && weights.getOrDefault(fault.key(), 0) == most;
+    }
+
+    /** The name of a fact of which there is one for each constant. */
+    static String name(Class<?> type, Term which) {
+        return type.getSimpleName() + ":" + which.key();
     }
 
     private static Set<CausesFound> causesLeft(Situation situation) {

@@ -15,7 +15,10 @@ import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.LogNote;
 import stoneprocess.core.follow.Move;
+import stoneprocess.core.follow.NoteKind;
 import stoneprocess.core.follow.ZoneProgress;
+import stoneprocess.core.gloss.AcceptanceCheck;
+import stoneprocess.core.gloss.AcceptanceFinding;
 import stoneprocess.core.gloss.FaceState;
 import stoneprocess.core.gloss.GainVerdict;
 import stoneprocess.core.gloss.Geometry;
@@ -40,6 +43,7 @@ import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.Zone;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
@@ -59,6 +63,7 @@ import stoneprocess.rules.feature.PassesHelp;
 import stoneprocess.rules.feature.ReturnCount;
 import stoneprocess.rules.feature.SetUpUse;
 import stoneprocess.rules.feature.StartFit;
+import stoneprocess.rules.feature.StepOrder;
 import stoneprocess.rules.feature.TrialState;
 import stoneprocess.rules.feature.ZoneCoverage;
 
@@ -272,25 +277,29 @@ public final class LogReview {
                 .latest()
                 .map(TrackWork.Stage::entries)
                 .orElse(List.of());
-        boolean weaker = entries.stream().anyMatch(entry -> weaker(entry, step.get()));
+        if (entries.stream().anyMatch(entry -> weakerMachine(entry, step.get()))) {
+            return EnumSet.of(SetUpUse.WEAKER_MACHINE);
+        }
+        if (entries.stream().anyMatch(entry -> lighter(entry, step.get()))) {
+            return EnumSet.of(SetUpUse.LIGHTER);
+        }
         boolean told = entries.stream()
                 .allMatch(entry -> entry.machine().isPresent() && entry.added().isPresent());
-        if (weaker) {
-            return EnumSet.of(SetUpUse.WEAKER);
-        }
         return told ? EnumSet.of(SetUpUse.AS_PLANNED) : EnumSet.allOf(SetUpUse.class);
     }
 
-    private boolean weaker(Entry.Worked entry, Step step) {
-        boolean machine = entry.machine()
+    private boolean weakerMachine(Entry.Worked entry, Step step) {
+        return entry.machine()
                 .filter(used ->
                         Figures.removal(used, parameters()).compareTo(Figures.removal(step.machine(), parameters()))
                                 < 0)
                 .isPresent();
-        boolean light = entry.added()
+    }
+
+    private static boolean lighter(Entry.Worked entry, Step step) {
+        return entry.added()
                 .filter(used -> used.compareTo(step.addedMass().low()) < 0)
                 .isPresent();
-        return machine || light;
     }
 
     /** How the planned grades of the track in work were worked, up to the one in work; unknown on a finished floor. */
@@ -457,13 +466,42 @@ public final class LogReview {
     }
 
     public Compared besideTestArea() {
-        return readings.besideTestArea()
-                .map(check -> switch (check.verdict()) {
-                    case ACCEPTED -> Compared.MET;
-                    case REFUSED -> Compared.MISSED;
-                    case INCOMPLETE -> Compared.NOT_READ;
-                })
-                .orElse(Compared.NOT_READ);
+        return readings.besideTestArea().map(this::compared).orElse(Compared.NOT_READ);
+    }
+
+    private Compared compared(AcceptanceCheck check) {
+        Set<AcceptanceFinding> findings = EnumSet.noneOf(AcceptanceFinding.class);
+        findings.addAll(check.findings());
+        boolean edgesKnown = plan.survey().zones().stream().map(Zone::name).anyMatch(book::isEdge);
+        if (!edgesKnown) {
+            findings.remove(AcceptanceFinding.EDGES_NOT_READ);
+        }
+        if (findings.isEmpty()) {
+            return Compared.MET;
+        }
+        if (findings.contains(AcceptanceFinding.MEAN_TOO_LOW) || findings.contains(AcceptanceFinding.SPOT_TOO_LOW)) {
+            return Compared.MISSED;
+        }
+        return findings.contains(AcceptanceFinding.EDGES_TOO_LOW) ? Compared.EDGES_MISSED : Compared.NOT_READ;
+    }
+
+    /** Whether a reading at the hold point is higher than the stone can show. */
+    public Presence overRead() {
+        boolean over =
+                notes.stream().anyMatch(note -> note.kind() == NoteKind.OVER_STONE && book.sinceLastWork(note.entry()));
+        return over ? Presence.PRESENT : Presence.NONE;
+    }
+
+    /** Where the grade in work stands on its track; unknown before the first pass and on a finished floor. */
+    public Set<StepOrder> gradeOrder() {
+        if (at.isEmpty() || finished) {
+            return EnumSet.allOf(StepOrder.class);
+        }
+        List<AbrasiveGrade> planned = book.planned(at.get().track());
+        int coarser = (int) planned.stream()
+                .filter(grade -> AbrasiveGrade.IN_ORDER.compare(grade, at.get().grade()) < 0)
+                .count();
+        return EnumSet.of(StepOrder.values()[Math.min(coarser, StepOrder.LATER.ordinal())]);
     }
 
     public Set<Bond> bond() {
@@ -492,7 +530,16 @@ public final class LogReview {
                 : book.work(track).latest().map(TrackWork.Stage::grade);
         return book.planned(track).stream()
                 .filter(grade -> now.isEmpty() || AbrasiveGrade.IN_ORDER.compare(grade, now.get()) > 0)
+                .skip(triesFiner(track) ? 1 : 0)
                 .toList();
+    }
+
+    /** Before the first pass, when the planned start took more from the test area than was needed. */
+    private boolean triesFiner(TrackKind track) {
+        return at.isEmpty()
+                && trial() == TrialState.TOO_MUCH
+                && book.planned(track).size() > 1
+                && track == governing();
     }
 
     public List<AbrasiveGrade> planned(TrackKind track) {

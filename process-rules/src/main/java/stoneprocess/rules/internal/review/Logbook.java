@@ -84,6 +84,16 @@ final class Logbook {
                 });
     }
 
+    /** True for an entry that is not earlier than the last work; the entry's position as in the log. */
+    boolean sinceLastWork(int position) {
+        Optional<Moment> last = entries(Entry.Worked.class).stream()
+                .map(noted -> noted.entry().at())
+                .max(Comparator.naturalOrder());
+        return entries.stream()
+                .filter(noted -> noted.position() == position)
+                .anyMatch(noted -> last.isEmpty() || noted.entry().at().compareTo(last.get()) >= 0);
+    }
+
     /** The planned grades of a track, in order. */
     List<AbrasiveGrade> planned(TrackKind track) {
         return steps(track).stream().map(Step::grade).toList();

@@ -152,7 +152,10 @@ final class Looks {
         if (byZone.isEmpty()) {
             return ZoneCoverage.NONE;
         }
-        boolean all = survey.zones().stream().map(Zone::name).allMatch(byZone::containsKey);
+        boolean edgesTold = told(EdgeLook.class, Entry.Looked::edges).size() == 1;
+        boolean all = survey.zones().stream()
+                .map(Zone::name)
+                .allMatch(zone -> byZone.containsKey(zone) || edgesTold && book.isEdge(zone));
         return all ? ZoneCoverage.ALL : ZoneCoverage.SOME;
     }
 
