@@ -113,8 +113,9 @@ record FollowCase(String name, ObjectNode json) {
         json.propertyNames().stream()
                 .filter(part -> !PARTS.contains(part))
                 .forEach(part -> misses.add("the case has an unknown part " + part));
-        if (!json.get("expect").has("move") && leading().isEmpty()) {
-            misses.add("the case expects neither a move nor a cause");
+        if (!json.get("expect").has("move")
+                && expected("leading", "leads", "excluded").isEmpty()) {
+            misses.add("the case expects neither a move nor anything of a cause");
         }
         json.get("expect")
                 .properties()

@@ -106,11 +106,14 @@ class FollowCasesTest {
         EnumSet<Move> moves = EnumSet.noneOf(Move.class);
         EnumSet<EventKind> events = EnumSet.noneOf(EventKind.class);
         EnumSet<NoteKind> notes = EnumSet.noneOf(NoteKind.class);
-        for (FollowCase expert : FOLLOW) {
+        for (FollowCase expert :
+                Stream.concat(FOLLOW.stream(), DIAGNOSE.stream()).toList()) {
             Set<Move> wanted = expert.wanted(Move.class, "move");
             if (wanted.size() == 1) {
                 moves.addAll(wanted);
             }
+        }
+        for (FollowCase expert : FOLLOW) {
             entries(expert, Entry.Happened.class).map(Entry.Happened::kind).forEach(events::add);
             notes.addAll(expert.notes());
         }
