@@ -41,6 +41,10 @@ final class Fields {
                 .tree();
     }
 
+    static Map<String, Object> passes(Range<Integer> passes) {
+        return new Fields().put("low", passes.low()).put("high", passes.high()).tree();
+    }
+
     static Map<String, Object> range(Range<? extends Quantity> range) {
         return new Fields()
                 .put("low", range.low().decimal())

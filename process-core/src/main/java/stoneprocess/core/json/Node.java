@@ -52,6 +52,18 @@ record Node(String path, Object value) {
         throw refused("an object");
     }
 
+    /** This object, which must be of the given form and version. */
+    Node form(String what, String form) {
+        if (!(value instanceof Map)) {
+            throw new InvalidInputException(path.isEmpty() ? what : path, String.valueOf(value), "a JSON object");
+        }
+        Node format = get("format");
+        if (!format.isText(form)) {
+            throw new InvalidInputException(format.path(), String.valueOf(format.value()), form);
+        }
+        return this;
+    }
+
     /** The object's fields, none of them outside the accepted names. */
     Node only(Collection<String> accepted) {
         for (String name : object().keySet()) {
@@ -104,6 +116,15 @@ record Node(String path, Object value) {
         } catch (ArithmeticException e) {
             throw refused("a whole number");
         }
+    }
+
+    /** A whole number that is not below the least. */
+    int integer(int least) {
+        int number = integer();
+        if (number < least) {
+            throw refused("a whole number of " + least + " or more");
+        }
+        return number;
     }
 
     List<Node> array() {

@@ -2,7 +2,6 @@ package stoneprocess.core.json;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.plan.Acceptance;
@@ -125,10 +124,6 @@ final class PlanJson {
     }
 
     private static Object tree(Step step) {
-        Map<String, Object> passes = new Fields()
-                .put("low", step.passes().low())
-                .put("high", step.passes().high())
-                .tree();
         return new Fields()
                 .put("grade", step.grade().key())
                 .put("method", step.method().key())
@@ -137,7 +132,7 @@ final class PlanJson {
                 .put("added-mass", Fields.range(step.addedMass()))
                 .put("water", step.water().key())
                 .putIf("water-per-pass", step.litresPerPass().map(Fields::range))
-                .put("passes", passes)
+                .put("passes", Fields.passes(step.passes()))
                 .put("handling", Term.keys(step.handling()))
                 .put("pick-up", step.pickUp().key())
                 .put("checks", Term.keys(step.checks()))
@@ -186,7 +181,7 @@ final class PlanJson {
         return node.checked(() -> Range.of(low, high));
     }
 
-    private static Range<Integer> passes(Node node) {
+    static Range<Integer> passes(Node node) {
         node.only(List.of("low", "high"));
         int low = node.get("low").integer();
         int high = node.get("high").integer();

@@ -58,7 +58,7 @@ public final class RecommendationJson {
         return Jackson.with(() -> read(new Node("", Tree.parse(json, WHAT))));
     }
 
-    private static Map<String, Object> tree(Recommendation recommendation) {
+    static Map<String, Object> tree(Recommendation recommendation) {
         requireOwnGrades(recommendation);
         return new Fields()
                 .put("format", Recommendation.FORMAT)
@@ -95,14 +95,8 @@ public final class RecommendationJson {
                 });
     }
 
-    private static Recommendation read(Node root) {
-        if (!(root.value() instanceof Map)) {
-            throw new InvalidInputException(WHAT, String.valueOf(root.value()), "a JSON object");
-        }
-        Node format = root.get("format");
-        if (!format.isText(Recommendation.FORMAT)) {
-            throw new InvalidInputException(format.path(), String.valueOf(format.value()), Recommendation.FORMAT);
-        }
+    static Recommendation read(Node root) {
+        root.form(WHAT, Recommendation.FORMAT);
         root.only(List.of(
                 "format",
                 "status",
@@ -133,7 +127,7 @@ public final class RecommendationJson {
                 stamp(root.get("rulebase")));
     }
 
-    private static Object tree(Reason reason) {
+    static Object tree(Reason reason) {
         return new Fields()
                 .put("kind", reason.kind().key())
                 .put("rule", reason.rule())
@@ -142,7 +136,7 @@ public final class RecommendationJson {
                 .tree();
     }
 
-    private static Reason reason(Node node) {
+    static Reason reason(Node node) {
         node.only(List.of("kind", "rule", "values", "facts"));
         return new Reason(
                 node.get("kind").term(ContributionKind.class),
@@ -225,7 +219,7 @@ public final class RecommendationJson {
                 node.get("rules").texts());
     }
 
-    private static Object tree(Outcome outcome) {
+    static Object tree(Outcome outcome) {
         if (outcome instanceof Decision decision) {
             return new Fields()
                     .put("kind", "decision")
@@ -250,7 +244,7 @@ public final class RecommendationJson {
                 .tree();
     }
 
-    private static Outcome outcome(Node node) {
+    static Outcome outcome(Node node) {
         String topic = node.get("topic").text();
         Node subject = node.get("subject");
         Subject about = Subject.parse(subject.text(), subject.path());

@@ -19,6 +19,21 @@ public final class Schemas {
         return read("floor-recommendation.schema.json");
     }
 
+    /** The schema of a job log. */
+    public static String jobLog() {
+        return read("job-log.schema.json");
+    }
+
+    /** The schema of a next move. */
+    public static String nextMove() {
+        return read("next-move.schema.json");
+    }
+
+    /** The schema of a diagnosis. */
+    public static String diagnosis() {
+        return read("diagnosis.schema.json");
+    }
+
     private static String read(String name) {
         try (InputStream in = Schemas.class.getResourceAsStream("schema/" + name)) {
             if (in == null) {

@@ -70,13 +70,7 @@ public final class SurveyJson {
     }
 
     static FloorSurvey read(Node root, GritSequence sequence) {
-        if (!(root.value() instanceof Map)) {
-            throw new InvalidInputException(WHAT, String.valueOf(root.value()), "a JSON object");
-        }
-        Node format = root.get("format");
-        if (!format.isText(FloorSurvey.FORMAT)) {
-            throw new InvalidInputException(format.path(), String.valueOf(format.value()), FloorSurvey.FORMAT);
-        }
+        root.form(WHAT, FloorSurvey.FORMAT);
         Map<String, List<SurveyField<?>>> sections = sections();
         List<String> accepted = new ArrayList<>(List.of("format", "title"));
         accepted.addAll(sections.keySet());

@@ -1,5 +1,5 @@
 /**
- * Surveys and recommendations as JSON. The only room of the core that knows Jackson.
+ * Surveys, job logs and the answers to them as JSON. The only room of the core that knows Jackson.
  */
 @NullMarked
 package stoneprocess.core.json;

@@ -97,5 +97,8 @@ class JsonRoundTripTest {
         }
         assertThat(Schemas.survey()).contains("floor-survey/1");
         assertThat(Schemas.recommendation()).contains("floor-recommendation/1");
+        assertThat(Schemas.jobLog()).contains("job-log/1");
+        assertThat(Schemas.nextMove()).contains("next-move/1");
+        assertThat(Schemas.diagnosis()).contains("diagnosis/1");
     }
 }

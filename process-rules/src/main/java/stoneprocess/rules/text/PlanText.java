@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import stoneprocess.core.decision.Decision;
@@ -19,30 +18,25 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.plan.AddedWeight;
 import stoneprocess.core.plan.Check;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.Densifier;
 import stoneprocess.core.plan.FinishTask;
 import stoneprocess.core.plan.Handling;
-import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.TestArea;
 import stoneprocess.core.plan.Track;
-import stoneprocess.core.plan.WaterLevel;
 import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.source.Card;
-import stoneprocess.core.source.Sources;
 import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
@@ -69,7 +63,7 @@ public final class PlanText {
             Topics.SEALER.id());
 
     private final UnitSystem units;
-    private final Map<String, Card> cards = new LinkedHashMap<>();
+    private final RuleWords cards;
 
     /**
      * @param units the reader's units
@@ -77,7 +71,7 @@ public final class PlanText {
      */
     public PlanText(UnitSystem units, Collection<Card> cards) {
         this.units = units;
-        cards.forEach(card -> this.cards.put(card.id(), card));
+        this.cards = new RuleWords(cards);
     }
 
     /** The text of a recommendation, lines of at most 96 characters, ending with a line feed. */
@@ -89,10 +83,14 @@ public final class PlanText {
         private final Recommendation recommendation;
         private final Phrases phrases;
         private final Page page = new Page();
+        private final StepWords words;
+        private final Cautions cautions;
 
         private Writer(Recommendation recommendation) {
             this.recommendation = recommendation;
             this.phrases = new Phrases(units, recommendation.parameters());
+            this.words = new StepWords(units, phrases);
+            this.cautions = new Cautions(phrases, page);
         }
 
         private String write(Detail detail) {
@@ -102,16 +100,12 @@ public final class PlanText {
             verdict();
             impasses();
             questions(detail);
-            warnings(detail);
+            cautions.warnings(recommendation.warnings(), detail);
             recommendation.plan().ifPresent(this::plan);
             if (detail == Detail.FULL) {
                 reasons();
             }
-            page.heading(phrases.get("closing.heading"));
-            page.line(phrases.get("closing.deference"));
-            page.line(phrases.get("closing.rulebase") + " "
-                    + recommendation.rulebase().version() + ", "
-                    + recommendation.rulebase().hash().substring(0, 12) + ".");
+            cautions.close(recommendation.rulebase());
             return page.toString();
         }
 
@@ -130,7 +124,7 @@ public final class PlanText {
             Track first = plan.get().tracks().get(0);
             List<Step> steps = first.steps();
             String path = String.join(
-                    ", ", steps.stream().map(step -> grade(step.grade())).toList());
+                    ", ", steps.stream().map(step -> words.grade(step.grade())).toList());
             return status + " "
                     + String.format(
                             phrases.get(first.kind() == TrackKind.OPEN_FIELD ? "summary.cuts" : "summary.field-stays"),
@@ -143,7 +137,7 @@ public final class PlanText {
                 return;
             }
             page.heading(phrases.get("refusal.heading"));
-            recommendation.refusals().forEach(reason -> page.item(because(reason.rule())));
+            recommendation.refusals().forEach(reason -> page.item(cards.because(reason.rule())));
             offers();
         }
 
@@ -160,7 +154,7 @@ public final class PlanText {
                     .toList();
             if ((waits || nothingCut) && !certain.isEmpty()) {
                 page.heading(phrases.get(waits ? "verdict.waits" : "verdict.nothing-cut"));
-                certain.forEach(rule -> page.item(because(rule)));
+                certain.forEach(rule -> page.item(cards.because(rule)));
             }
         }
 
@@ -192,7 +186,11 @@ public final class PlanText {
             recommendation.impasses().stream()
                     .filter(impasse -> Topics.named(impasse.topic()).isBlocking())
                     .forEach(impasse -> distinct.putIfAbsent(
-                            List.of(impasse.topic(), rules(impasse.needs()), rules(impasse.vetoes())), impasse));
+                            List.of(
+                                    impasse.topic(),
+                                    RuleWords.rules(impasse.needs()),
+                                    RuleWords.rules(impasse.vetoes())),
+                            impasse));
             return List.copyOf(distinct.values());
         }
 
@@ -200,7 +198,7 @@ public final class PlanText {
             reasons.stream()
                     .map(Reason::rule)
                     .distinct()
-                    .forEach(rule -> page.item(phrases.get(key) + " " + because(rule)));
+                    .forEach(rule -> page.item(phrases.get(key) + " " + cards.because(rule)));
         }
 
         private String offer(CounterOffer offer) {
@@ -241,52 +239,22 @@ public final class PlanText {
             List<String> rules = question.rules().isEmpty() ? question.waiting() : question.rules();
             String reading = question.rules().isEmpty() ? "question.waiting" : "question.cautious";
             return phrases.get("field." + question.field()) + " " + how + " "
-                    + String.format(phrases.get(reading), title(weightiest(rules)));
+                    + String.format(phrases.get(reading), cards.title(weightiest(rules)));
         }
 
         /** The rule whose topic closes first. */
         private String weightiest(List<String> rules) {
             List<String> topics = Topics.all().stream().map(Topic::id).toList();
             return rules.stream()
-                    .filter(cards::containsKey)
+                    .filter(rule -> cards.card(rule).isPresent())
                     .min(Comparator.comparing(
-                            (String rule) -> topics.indexOf(cards.get(rule).topic()) + order(rule)))
+                            rule -> order(cards.card(rule).orElseThrow().topic(), topics)))
                     .orElse(rules.get(0));
         }
 
         /** Going ahead comes before everything else, what the stone is included. */
-        private int order(String rule) {
-            return cards.get(rule).topic().equals(Topics.VERDICT.id()) ? -1000 : 0;
-        }
-
-        private void warnings(Detail detail) {
-            if (recommendation.warnings().isEmpty()) {
-                return;
-            }
-            page.heading(phrases.get("warnings.heading"));
-            for (SafetyWarning warning : recommendation.warnings()) {
-                Hazard hazard = warning.hazard();
-                String doubt = warning.certain() ? "" : " " + phrases.get("warnings.uncertain");
-                if (detail == Detail.BRIEF) {
-                    page.item(phrases.of(hazard) + doubt + " " + phrases.of(hazard, "controls") + " "
-                            + phrases.get("warnings.limit-is") + " " + phrases.of(hazard, "limit") + " "
-                            + phrases.get("warnings.decider-is") + " " + phrases.of(hazard, "decides"));
-                    continue;
-                }
-                page.item(phrases.of(hazard) + doubt);
-                for (String part : List.of("exposed", "controls", "limit", "decides")) {
-                    page.labelled("      ", phrases.get("warnings." + part), phrases.of(hazard, part));
-                }
-                page.labelled("      ", phrases.get("warnings.source"), sources(warning));
-            }
-        }
-
-        private String sources(SafetyWarning warning) {
-            Set<String> ids = new TreeSet<>(warning.sources());
-            ids.addAll(List.of(phrases.of(warning.hazard(), "limit-sources").split(" ")));
-            List<String> sources =
-                    ids.stream().map(id -> Sources.standard().get(id).print()).toList();
-            return String.join("; ", sources);
+        private static int order(String topic, List<String> topics) {
+            return topic.equals(Topics.VERDICT.id()) ? -1 : topics.indexOf(topic);
         }
 
         private void plan(Plan plan) {
@@ -368,7 +336,8 @@ public final class PlanText {
 
         private void testCuts(List<AbrasiveGrade> grades) {
             if (grades.size() > 1) {
-                page.item(String.format(phrases.get("test-area.cuts"), grade(grades.get(0)), grade(grades.get(1))));
+                page.item(String.format(
+                        phrases.get("test-area.cuts"), words.grade(grades.get(0)), words.grade(grades.get(1))));
             }
         }
 
@@ -412,19 +381,12 @@ public final class PlanText {
         }
 
         private void step(int number, TrackKind track, Step step, Set<Term> told) {
-            String weight = step.weight() == AddedWeight.NONE
-                    ? phrases.of(step.weight())
-                    : String.format(phrases.of(step.weight()), units.print(step.addedMass()));
             String dry = step.method() == WorkMethod.DRY ? ", " + phrases.get("step.dry") : "";
-            page.numbered(number, grade(step.grade()) + ", " + phrases.of(step.machine()) + ", " + weight + dry);
-            page.labelled("     ", phrases.get("step.water"), water(track, step));
-            page.labelled(
-                    "     ",
-                    phrases.get("step.passes"),
-                    String.format(
-                            phrases.get("step.passes-text"),
-                            step.passes().low(),
-                            step.passes().high()));
+            page.numbered(
+                    number,
+                    words.grade(step.grade()) + ", " + phrases.of(step.machine()) + ", " + words.weight(step) + dry);
+            page.labelled("     ", phrases.get("step.water"), words.water(track, step));
+            page.labelled("     ", phrases.get("step.passes"), words.passes(step));
             List<Handling> work = without(step.handling(), told);
             if (!work.isEmpty()) {
                 page.labelled("     ", phrases.get("step.work"), sentence(work));
@@ -434,19 +396,6 @@ public final class PlanText {
             if (!checks.isEmpty()) {
                 page.labelled("     ", phrases.get("step.hold"), sentence(checks));
             }
-        }
-
-        private String water(TrackKind track, Step step) {
-            String level = phrases.of(step.water());
-            if (step.litresPerPass().isPresent()) {
-                return level
-                        + String.format(
-                                phrases.get("step.litres"),
-                                units.print(step.litresPerPass().get()));
-            }
-            return track == TrackKind.OPEN_FIELD && step.water() != WaterLevel.NONE
-                    ? level + phrases.get("step.no-area")
-                    : level;
         }
 
         private String sentence(Collection<? extends Term> terms) {
@@ -476,21 +425,17 @@ public final class PlanText {
                     .map(key -> value(decision.topic(), key))
                     .toList();
             page.item(topic(decision.topic()) + ": " + String.join(", ", values) + ".");
-            List<String> rules = rules(decision.won());
+            List<String> rules = RuleWords.rules(decision.won());
             if (rules.isEmpty()) {
                 page.labelled("      ", "", phrases.get("reasons.nothing-said"));
             }
-            rules.forEach(rule -> page.labelled("      ", rule, because(rule)));
-            rules(decision.outweighed())
-                    .forEach(rule ->
-                            page.labelled("      ", rule, phrases.get("reasons.outweighed") + " " + title(rule) + "."));
-            rules(decision.vetoed())
-                    .forEach(rule ->
-                            page.labelled("      ", rule, phrases.get("reasons.vetoed") + " " + title(rule) + "."));
-        }
-
-        private static List<String> rules(List<Reason> reasons) {
-            return reasons.stream().map(Reason::rule).distinct().toList();
+            rules.forEach(rule -> page.labelled("      ", rule, cards.because(rule)));
+            RuleWords.rules(decision.outweighed())
+                    .forEach(rule -> page.labelled(
+                            "      ", rule, phrases.get("reasons.outweighed") + " " + cards.title(rule) + "."));
+            RuleWords.rules(decision.vetoed())
+                    .forEach(rule -> page.labelled(
+                            "      ", rule, phrases.get("reasons.vetoed") + " " + cards.title(rule) + "."));
         }
 
         private String topic(String id) {
@@ -509,20 +454,6 @@ public final class PlanText {
         private String shortName(Term term) {
             String key = Phrases.key(term) + ".name";
             return Phrases.has(key) ? phrases.get(key) : phrases.of(term);
-        }
-
-        private String grade(AbrasiveGrade grade) {
-            return phrases.of(grade.bond()) + " " + grade.number();
-        }
-
-        private String title(String rule) {
-            Card card = cards.get(rule);
-            return card == null ? rule : card.title();
-        }
-
-        private String because(String rule) {
-            Card card = cards.get(rule);
-            return card == null ? rule : card.title() + ". " + card.because() + ".";
         }
     }
 

@@ -11,6 +11,19 @@ import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.PolicyKind;
 import stoneprocess.core.decision.Stage;
 import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.follow.Effect;
+import stoneprocess.core.follow.NoteKind;
+import stoneprocess.core.follow.Standing;
+import stoneprocess.core.gloss.FaceState;
+import stoneprocess.core.gloss.GainVerdict;
+import stoneprocess.core.gloss.TargetVerdict;
+import stoneprocess.core.log.EdgeLook;
+import stoneprocess.core.log.EventKind;
+import stoneprocess.core.log.EventState;
+import stoneprocess.core.log.PadLook;
+import stoneprocess.core.log.ScratchLook;
+import stoneprocess.core.log.Sign;
+import stoneprocess.core.log.TrialResult;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.OfferKind;
@@ -27,6 +40,8 @@ import stoneprocess.rules.decide.Topics;
 class PhrasesTest {
     private static List<String> neededKeys() {
         List<String> keys = new ArrayList<>(PlanText.fixedKeys());
+        keys.addAll(FollowText.fixedKeys());
+        keys.addAll(LoggedFacts.keys());
         List<Term> terms = new ArrayList<>();
         Topics.all().forEach(topic -> terms.addAll(topic.domain()));
         terms.addAll(List.of(Status.values()));
@@ -36,6 +51,19 @@ class PhrasesTest {
         terms.addAll(List.of(SurfaceState.values()));
         terms.addAll(List.of(Stage.values()));
         terms.addAll(List.of(PolicyKind.values()));
+        terms.addAll(List.of(Standing.values()));
+        terms.addAll(List.of(NoteKind.values()));
+        terms.addAll(List.of(Effect.values()));
+        terms.addAll(List.of(EventKind.values()));
+        terms.addAll(List.of(EventState.values()));
+        terms.addAll(List.of(Sign.values()));
+        terms.addAll(List.of(TrialResult.values()));
+        terms.addAll(List.of(ScratchLook.values()));
+        terms.addAll(List.of(PadLook.values()));
+        terms.addAll(List.of(EdgeLook.values()));
+        terms.addAll(List.of(FaceState.values()));
+        terms.addAll(List.of(GainVerdict.values()));
+        terms.addAll(List.of(TargetVerdict.values()));
         terms.forEach(term -> keys.add(Phrases.key(term)));
         for (Hazard hazard : Hazard.values()) {
             for (String part : List.of("exposed", "controls", "limit", "limit-sources", "decides")) {
@@ -44,6 +72,9 @@ class PhrasesTest {
         }
         for (OfferKind offer : OfferKind.values()) {
             keys.add(Phrases.key(offer) + ".gives-up");
+        }
+        for (TrackKind track : TrackKind.values()) {
+            keys.add(Phrases.key(track) + ".name");
         }
         keys.add(Phrases.key(Sealer.IMPREGNATOR) + ".check");
         SurveyField.all().forEach(field -> keys.add("field." + field.name()));

@@ -15,10 +15,23 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.follow.Cause;
+import stoneprocess.core.follow.Diagnosis;
+import stoneprocess.core.follow.HoldPoint;
+import stoneprocess.core.follow.LogNote;
+import stoneprocess.core.follow.NextMove;
+import stoneprocess.core.follow.ZoneProgress;
+import stoneprocess.core.gloss.ForecastBasis;
+import stoneprocess.core.gloss.Gain;
+import stoneprocess.core.gloss.GlossPrediction;
+import stoneprocess.core.gloss.TargetOption;
+import stoneprocess.core.gloss.TargetOutlook;
+import stoneprocess.core.gloss.ZoneStatistics;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Question;
@@ -30,12 +43,15 @@ import stoneprocess.core.plan.Track;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 
-/** The hand-written schema of a recommendation against the records that it describes. */
-class RecommendationSchemaTest {
+/** The hand-written schemas of the answers against the records that they describe. */
+class RecordSchemaTest {
     private static final Node SCHEMA = new Node("", Tree.parse(Schemas.recommendation(), "schema"));
+    private static final Node NEXT = new Node("", Tree.parse(Schemas.nextMove(), "schema"));
+    private static final Node DIAGNOSIS = new Node("", Tree.parse(Schemas.diagnosis(), "schema"));
 
     static Stream<Arguments> records() {
         Node definitions = SCHEMA.get("$defs");
+        Node next = NEXT.get("$defs");
         return Stream.of(
                 Arguments.of(Recommendation.class, SCHEMA, Set.of("format")),
                 Arguments.of(Plan.class, definitions.get("plan"), Set.of()),
@@ -49,7 +65,26 @@ class RecommendationSchemaTest {
                 Arguments.of(Decision.class, definitions.get("decision"), Set.of("kind")),
                 Arguments.of(Impasse.class, definitions.get("impasse"), Set.of("kind")),
                 Arguments.of(AbrasiveGrade.class, definitions.get("grade"), Set.of()),
-                Arguments.of(RulebaseStamp.class, SCHEMA.get("properties").get("rulebase"), Set.of()));
+                Arguments.of(RulebaseStamp.class, SCHEMA.get("properties").get("rulebase"), Set.of()),
+                Arguments.of(NextMove.class, NEXT, Set.of("format")),
+                Arguments.of(HoldPoint.class, next.get("hold-point"), Set.of()),
+                Arguments.of(Cause.class, next.get("cause"), Set.of()),
+                Arguments.of(LogNote.class, next.get("note"), Set.of()),
+                Arguments.of(ZoneProgress.class, next.get("progress"), Set.of()),
+                Arguments.of(ZoneStatistics.class, next.get("statistics"), Set.of()),
+                Arguments.of(Gain.class, next.get("gain"), Set.of()),
+                Arguments.of(TargetOutlook.class, next.get("outlook"), Set.of()),
+                Arguments.of(TargetOption.class, next.get("option"), Set.of()),
+                Arguments.of(GlossPrediction.class, next.get("prediction"), Set.of()),
+                Arguments.of(ForecastBasis.class, next.get("basis"), Set.of()),
+                Arguments.of(Diagnosis.class, DIAGNOSIS, Set.of("format")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"reason", "rule-id", "fact", "decision", "impasse"})
+    void what_both_answers_hold_is_described_alike(String name) {
+        assertThat(NEXT.get("$defs").get(name).value())
+                .isEqualTo(SCHEMA.get("$defs").get(name).value());
     }
 
     @ParameterizedTest

@@ -1,0 +1,286 @@
+package stoneprocess.rules.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.follow.Ask;
+import stoneprocess.core.follow.Diagnosis;
+import stoneprocess.core.follow.Move;
+import stoneprocess.core.follow.NextMove;
+import stoneprocess.core.gloss.Direction;
+import stoneprocess.core.gloss.FaceState;
+import stoneprocess.core.gloss.Geometry;
+import stoneprocess.core.gloss.Reading;
+import stoneprocess.core.log.EdgeLook;
+import stoneprocess.core.log.Entry;
+import stoneprocess.core.log.EventKind;
+import stoneprocess.core.log.EventState;
+import stoneprocess.core.log.JobLog;
+import stoneprocess.core.log.Moment;
+import stoneprocess.core.log.PadLook;
+import stoneprocess.core.log.ScratchLook;
+import stoneprocess.core.log.Sign;
+import stoneprocess.core.log.TrialResult;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.plan.Step;
+import stoneprocess.core.plan.Track;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.source.Card;
+import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.Floors;
+import stoneprocess.rules.decide.Topics;
+
+/** What a crew reads of an answer. Floors and logs are invented. */
+class FollowTextTest {
+    private static final Advisor ADVISOR = Advisor.standard();
+    private static final Recommendation PLAN = ADVISOR.recommend(
+            Floors.unremarkable().set(SurveyField.GOAL, Goal.POLISH).build());
+    private static final String ZONE = PLAN.survey().zones().get(0).name();
+    private static final Phrases PHRASES =
+            new Phrases(UnitSystem.METRIC, ADVISOR.rulebase().parameters());
+
+    private static FollowText text(UnitSystem units) {
+        return new FollowText(units, ADVISOR.rulebase().cards());
+    }
+
+    private static JobLog log(Entry... entries) {
+        return new JobLog("Customs hall, first week", List.of(entries));
+    }
+
+    private static String follow(JobLog log) {
+        return text(UnitSystem.METRIC).render(PLAN, log, ADVISOR.followUp(PLAN, log));
+    }
+
+    private static Entry worked(int hour, TrackKind track, String grade, int passes) {
+        AbrasiveGrade worked = GritSequence.standard().get(grade, "grade");
+        return new Entry.Worked(
+                new Moment(1, 60 * hour),
+                track,
+                worked,
+                passes,
+                Optional.of(MachineClass.SINGLE_DISC),
+                Optional.of(new Mass(20)));
+    }
+
+    private static Entry looked(int hour, FaceState face, ScratchLook scratches) {
+        return new Entry.Looked(
+                new Moment(1, 60 * hour + 20),
+                ZONE,
+                face,
+                Optional.of(scratches),
+                Optional.of(Presence.NONE),
+                Optional.of(PadLook.OPEN),
+                Optional.of(EdgeLook.AS_FIELD),
+                Optional.of(Set.of()));
+    }
+
+    private static Entry read(int hour, String place, double gloss, FaceState state) {
+        return new Entry.Read(
+                new Moment(1, 60 * hour + 30),
+                new Reading(place, ZONE, Direction.ALONG, Geometry.DEG_60, new Gloss(gloss), state));
+    }
+
+    private static Entry happened(EventKind kind) {
+        return new Entry.Happened(new Moment(1, 900), kind, ZONE, EventState.OPEN);
+    }
+
+    private static String squeezed(String text) {
+        return text.replaceAll("\\s+", " ");
+    }
+
+    private static void assertSays(String text, String... parts) {
+        for (String part : parts) {
+            assertThat(squeezed(text)).contains(squeezed(part));
+        }
+    }
+
+    @Test
+    void the_move_stands_first_with_its_rules_and_the_facts_that_they_cite() {
+        JobLog log =
+                log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), looked(9, FaceState.CLEAN_DRY, ScratchLook.OLDER));
+        NextMove next = ADVISOR.followUp(PLAN, log);
+        String text = follow(log);
+        assertThat(text).startsWith("Customs hall, first week\n=====");
+        assertSays(text.lines().skip(2).limit(3).reduce("", String::concat), PHRASES.of(next.move()));
+        assertSays(text, "Where the work stands: resin 800, open field, 8 passes.");
+        Decision move = decision(next);
+        assertThat(move.won()).isNotEmpty();
+        move.won().forEach(reason -> {
+            Card card = ADVISOR.rulebase().cards().stream()
+                    .filter(one -> one.id().equals(reason.rule()))
+                    .findFirst()
+                    .orElseThrow();
+            assertSays(text, card.title() + ". " + card.because() + ". (" + reason.rule() + ")");
+        });
+        assertSays(text, "older scratches show");
+    }
+
+    private static Decision decision(NextMove next) {
+        return next.outcomes().stream()
+                .filter(outcome -> outcome.topic().equals(Topics.MOVE.id()))
+                .map(Decision.class::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void readings_tell_their_units_and_what_is_missing() {
+        JobLog log = log(
+                worked(8, TrackKind.OPEN_FIELD, "resin-800", 8),
+                read(8, "middle", 3.7, FaceState.CLEAN_DRY),
+                worked(10, TrackKind.OPEN_FIELD, "resin-1500", 8),
+                read(10, "middle", 4.8, FaceState.CLEAN_DRY));
+        assertSays(
+                follow(log),
+                ZONE + ": 1 reading, mean 4.8 GU, lowest 4.8 GU. One reading shows no scatter.",
+                "A rise of 1.1 GU since the readings before. Whether it is real cannot be told yet.",
+                "Missing until scatter is known: before the step 1, after it 1.",
+                "85 degrees tell more here",
+                "of this floor, taken on 2 occasions");
+    }
+
+    @Test
+    void entries_that_do_not_count_are_named_by_number_and_moment() {
+        JobLog log = log(
+                new Entry.Tried(
+                        new Moment(1, 420),
+                        GritSequence.standard().get("resin-800", "grade"),
+                        TrialResult.CLEARED,
+                        true),
+                worked(8, TrackKind.OPEN_FIELD, "resin-800", 8),
+                read(8, "by the door", 55, FaceState.WET),
+                looked(8, FaceState.SOILED, ScratchLook.NONE));
+        assertSays(
+                follow(log),
+                "Entry 3, day 1, 08:30, by the door in " + ZONE + ", 55 GU at 60 degrees: "
+                        + "The face was wet: water reads, not stone. It does not count at this hold point.",
+                "Entry 4, day 1, 08:20, look at " + ZONE
+                        + ", the face was soiled, no scratch shows, the pads are open");
+    }
+
+    @Test
+    void what_is_not_noted_is_listed() {
+        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8));
+        NextMove next = ADVISOR.followUp(PLAN, log);
+        assertThat(next.unknown()).contains("look.scratches", "look.film");
+        assertSays(follow(log), PHRASES.get("follow.unknown"), PHRASES.get("log.look.film"), "not noted: ");
+    }
+
+    @Test
+    void grades_to_come_tell_machine_weight_water_and_passes_of_the_first() {
+        JobLog log = log();
+        Track field = PLAN.plan().orElseThrow().tracks().get(0);
+        Step first = field.steps().get(0);
+        StepWords words = new StepWords(UnitSystem.METRIC, PHRASES);
+        assertSays(
+                follow(log),
+                PHRASES.get("follow.not-begun"),
+                words.grade(first.grade()) + ", " + PHRASES.of(first.machine()) + ", " + words.weight(first),
+                words.water(field.kind(), first),
+                words.passes(first),
+                PHRASES.get("follow.changes") + " - " + PHRASES.get("follow.unchanged"));
+    }
+
+    @ParameterizedTest
+    @EnumSource(EventKind.class)
+    void an_event_is_told_with_what_it_changes_and_who_is_asked(EventKind kind) {
+        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), happened(kind));
+        NextMove next = ADVISOR.followUp(PLAN, log);
+        String text = follow(log);
+        assertSays(text, PHRASES.of(next.move()));
+        for (Ask ask : next.asks()) {
+            assertSays(text, PHRASES.of(ask) + ": ");
+        }
+        boolean cited = decision(next).won().stream()
+                .flatMap(reason -> reason.facts().stream())
+                .anyMatch(fact -> fact.name().equals("EventStands:" + kind.key()));
+        assertThat(squeezed(text).contains("it stands that " + PHRASES.of(kind)))
+                .isEqualTo(cited);
+        next.ahead()
+                .plan()
+                .ifPresent(ahead -> ahead.tasks().stream()
+                        .filter(task -> !PLAN.plan().orElseThrow().tasks().contains(task))
+                        .forEach(task -> assertSays(text, "Prepare: " + PHRASES.of(task))));
+        if (next.ahead().status() != PLAN.status()) {
+            assertSays(text, PHRASES.of(next.ahead().status()));
+        }
+    }
+
+    @Test
+    void a_lost_fill_shows_the_new_preparation() {
+        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), happened(EventKind.FILL_OUT));
+        assertThat(ADVISOR.followUp(PLAN, log).move()).isEqualTo(Move.RE_PLAN);
+        assertSays(follow(log), "Prepare: ");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Sign.class)
+    void a_diagnosis_names_the_signs_and_every_cause_with_its_standing(Sign sign) {
+        JobLog log =
+                log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), looked(9, FaceState.CLEAN_DRY, ScratchLook.NONE));
+        Diagnosis diagnosis = ADVISOR.diagnose(PLAN, EnumSet.of(sign), log);
+        String text = text(UnitSystem.METRIC).render(PLAN, log, diagnosis);
+        assertSays(text, PHRASES.get("follow.signs") + " - " + PHRASES.of(sign));
+        diagnosis.causes().forEach(cause -> {
+            assertSays(text, PHRASES.of(cause.fault()) + ": " + PHRASES.of(cause.standing()));
+            RuleWords.rules(cause.speaksFor()).forEach(rule -> assertSays(text, "(" + rule + ")"));
+            RuleWords.rules(cause.speaksAgainst()).forEach(rule -> assertSays(text, "(" + rule + ")"));
+        });
+    }
+
+    @Test
+    void cautions_stand_as_in_the_text_of_the_plan() {
+        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8));
+        NextMove next = ADVISOR.followUp(PLAN, log);
+        String plan = new PlanText(UnitSystem.METRIC, ADVISOR.rulebase().cards()).render(next.ahead(), Detail.BRIEF);
+        assertThat(next.ahead().warnings()).isNotEmpty();
+        for (SafetyWarning warning : next.ahead().warnings()) {
+            String controls = PHRASES.of(warning.hazard(), "controls");
+            assertSays(follow(log), controls);
+            assertSays(plan, controls);
+        }
+        assertSays(follow(log), PHRASES.get("closing.deference"));
+    }
+
+    @Test
+    void lines_fit_the_page_and_weights_are_in_the_readers_units() {
+        JobLog log =
+                log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 2), looked(9, FaceState.CLEAN_DRY, ScratchLook.NONE));
+        NextMove next = ADVISOR.followUp(PLAN, log);
+        String metric = text(UnitSystem.METRIC).render(PLAN, log, next);
+        String us = text(UnitSystem.US).render(PLAN, log, next);
+        assertThat(metric.lines()).allMatch(line -> line.length() <= 96);
+        assertThat(us.lines()).allMatch(line -> line.length() <= 96);
+        assertThat(metric).contains(" kg added").doesNotContain(" lb ").endsWith(".\n");
+        assertThat(us).contains(" lb added").doesNotContain(" kg added");
+    }
+
+    @Test
+    void a_note_of_another_log_is_refused() {
+        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-3000", 8));
+        NextMove next = ADVISOR.followUp(PLAN, log);
+        assertThat(next.notes()).isNotEmpty();
+        assertThatThrownBy(() -> text(UnitSystem.METRIC).render(PLAN, log(), next))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("notes.entry: '0'");
+    }
+}
