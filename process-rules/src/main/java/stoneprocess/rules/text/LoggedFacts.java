@@ -13,6 +13,7 @@ import stoneprocess.core.log.EventKind;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.Bond;
 import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.feature.OnSite;
 import stoneprocess.rules.internal.classify.Facts;
@@ -55,7 +56,7 @@ final class LoggedFacts {
             }
         });
         FIELDS.forEach(field -> keys.add(field(field)));
-        for (Class<?> type : List.of(OnSite.SignSeen.class, OnSite.EventStands.class)) {
+        for (Class<?> type : List.of(OnSite.SignSeen.class, OnSite.EventStands.class, OnSite.BondRun.class)) {
             for (Presence presence : Presence.values()) {
                 keys.add("fact." + type.getSimpleName() + "." + presence.key());
             }
@@ -103,6 +104,8 @@ final class LoggedFacts {
             words = Sign.class;
         } else if (fact.equals(OnSite.EventStands.class.getSimpleName())) {
             words = EventKind.class;
+        } else if (fact.equals(OnSite.BondRun.class.getSimpleName())) {
+            words = Bond.class;
         } else if (fact.equals(OnSite.Suspected.class.getSimpleName())) {
             words = Fault.class;
         } else {
