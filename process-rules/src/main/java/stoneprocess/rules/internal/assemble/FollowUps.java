@@ -218,6 +218,9 @@ public final class FollowUps {
         if (move == Move.STOP_AND_ASK || move == Move.ACCEPT) {
             return List.of();
         }
+        if (review.provenStart().isPresent() && move == Move.GO_ON && track == review.governing()) {
+            return pathFrom(review.provenStart().get());
+        }
         boolean taken = holds && move != Move.GO_ON && move != Move.EDGES_FIRST || move == Move.START_COARSER;
         return taken ? restart(move).map(this::pathFrom).orElseGet(() -> review.after(track)) : review.after(track);
     }

@@ -3,6 +3,7 @@ package stoneprocess.rules.internal.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stoneprocess.core.follow.Move;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
@@ -20,8 +21,10 @@ record Ladder(List<AbrasiveGrade> grades, int start, int now) {
      * @param inUse grades on hand, or all
      * @param planned the planned grades, at least one
      * @param worked the grades worked, in their order
+     * @param failed the grades that did not clear the test area
      */
-    static Ladder of(GritSequence inUse, List<AbrasiveGrade> planned, List<AbrasiveGrade> worked) {
+    static Ladder of(
+            GritSequence inUse, List<AbrasiveGrade> planned, List<AbrasiveGrade> worked, List<AbrasiveGrade> failed) {
         List<AbrasiveGrade> grades = new ArrayList<>();
         AbrasiveGrade first = planned.get(0);
         inUse.grades(first.bond()).stream()
@@ -32,7 +35,9 @@ record Ladder(List<AbrasiveGrade> grades, int start, int now) {
         worked.stream().filter(grade -> !grades.contains(grade)).forEach(grades::add);
         grades.sort(AbrasiveGrade.IN_ORDER);
         int now = worked.isEmpty() ? -1 : grades.indexOf(worked.get(worked.size() - 1));
-        AbrasiveGrade coarsest = worked.stream().min(AbrasiveGrade.IN_ORDER).orElse(first);
+        AbrasiveGrade coarsest = Stream.concat(worked.stream(), failed.stream().filter(grades::contains))
+                .min(AbrasiveGrade.IN_ORDER)
+                .orElse(first);
         return new Ladder(List.copyOf(grades), Math.min(grades.indexOf(first), grades.indexOf(coarsest)), now);
     }
 

@@ -520,7 +520,12 @@ public final class LogReview {
         List<AbrasiveGrade> worked = finished
                 ? book.planned(track)
                 : book.work(track).stages().stream().map(TrackWork.Stage::grade).toList();
-        return Ladder.of(inUse, book.planned(track), worked);
+        List<AbrasiveGrade> tried = book.entries(Entry.Tried.class).stream()
+                .map(Noted::entry)
+                .filter(entry -> track == governing() && entry.result() == TrialResult.NOT_CLEARED)
+                .map(Entry.Tried::grade)
+                .toList();
+        return Ladder.of(inUse, book.planned(track), worked, tried);
     }
 
     /** The planned grades of a track that come after what was worked of it. */
@@ -532,6 +537,16 @@ public final class LogReview {
                 .filter(grade -> now.isEmpty() || AbrasiveGrade.IN_ORDER.compare(grade, now.get()) > 0)
                 .skip(triesFiner(track) ? 1 : 0)
                 .toList();
+    }
+
+    /** Before the first pass, the grade that cleared the test area last. */
+    public Optional<AbrasiveGrade> provenStart() {
+        List<Noted<Entry.Tried>> tries = book.entries(Entry.Tried.class);
+        return Optional.of(tries)
+                .filter(any -> at.isEmpty() && !any.isEmpty())
+                .map(any -> any.get(any.size() - 1).entry())
+                .filter(latest -> latest.result() == TrialResult.CLEARED)
+                .map(Entry.Tried::grade);
     }
 
     /** Before the first pass, when the planned start took more from the test area than was needed. */
