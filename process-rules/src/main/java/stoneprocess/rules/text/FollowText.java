@@ -119,12 +119,12 @@ public final class FollowText {
             numbered("follow.checks", next.checks());
             list("follow.mends", next.mends());
             asks();
-            list("follow.findings", next.findings());
-            readings();
-            notes();
-            unknown();
             ahead();
             changes();
+            list("follow.findings", next.findings());
+            readings();
+            unknown();
+            notes();
             Cautions cautions = new Cautions(phrases, page);
             cautions.warnings(next.ahead().warnings(), Detail.BRIEF);
             cautions.close(next.ahead().rulebase());
@@ -245,7 +245,8 @@ public final class FollowText {
                     : String.format(phrases.get("follow.readings-of-zone"), count);
             String scatter = zone.now()
                     .meanInterval()
-                    .map(interval -> String.format(phrases.get("follow.interval"), units.print(interval)))
+                    .map(interval ->
+                            String.format(phrases.get("follow.interval"), units.print(interval), units.print(level())))
                     .orElseGet(() -> phrases.get("follow.no-scatter"));
             page.item(String.format(
                             phrases.get("follow.zone"),
@@ -267,6 +268,10 @@ public final class FollowText {
                 page.labelled(INDENT, phrases.get("follow.further"), further(more));
                 page.labelled(INDENT, phrases.get("follow.basis"), basis(more.basis()));
             });
+        }
+
+        private Share level() {
+            return next.ahead().parameters().get("gloss-forecast.level", Share.class);
         }
 
         private String gain(Gain gain) {
@@ -329,11 +334,35 @@ public final class FollowText {
                 return;
             }
             page.heading(phrases.get("follow.notes"));
-            next.notes().forEach(note -> page.item(note(note)));
+            next.notes().stream()
+                    .collect(Collectors.groupingBy(
+                            note -> phrases.of(note.kind()) + " " + phrases.of(note.effect()),
+                            LinkedHashMap::new,
+                            Collectors.toList()))
+                    .forEach((said, notes) -> page.item(entries(notes) + " " + said));
         }
 
         /** People count entries from 1. */
-        private String note(LogNote note) {
+        private String entries(List<LogNote> notes) {
+            if (notes.size() == 1) {
+                Entry entry = entry(notes.get(0));
+                return String.format(
+                        phrases.get("follow.entry"),
+                        notes.get(0).entry() + 1,
+                        entry.at().print(),
+                        entry(entry));
+            }
+            return String.format(
+                    phrases.get("follow.entries"),
+                    notes.stream()
+                            .map(note -> String.format(
+                                    phrases.get("follow.entry-of-several"),
+                                    note.entry() + 1,
+                                    entry(note).at().print()))
+                            .collect(Collectors.joining(", ")));
+        }
+
+        private Entry entry(LogNote note) {
             if (note.entry() >= log.entries().size()) {
                 throw new InvalidInputException(
                         "notes.entry",
@@ -341,13 +370,7 @@ public final class FollowText {
                         "the position of an entry of this log, which has "
                                 + log.entries().size());
             }
-            Entry entry = log.entries().get(note.entry());
-            return String.format(
-                            phrases.get("follow.entry"),
-                            note.entry() + 1,
-                            entry.at().print(),
-                            entry(entry))
-                    + " " + phrases.of(note.kind()) + " " + phrases.of(note.effect());
+            return log.entries().get(note.entry());
         }
 
         private String entry(Entry entry) {
@@ -532,7 +555,9 @@ public final class FollowText {
                 "follow.changes",
                 "follow.checks",
                 "follow.entry",
+                "follow.entries",
                 "follow.entry-event",
+                "follow.entry-of-several",
                 "follow.entry-look",
                 "follow.entry-reading",
                 "follow.entry-signed",

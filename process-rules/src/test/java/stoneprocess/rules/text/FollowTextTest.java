@@ -159,6 +159,36 @@ class FollowTextTest {
     }
 
     @Test
+    void several_readings_tell_scatter_and_gain() {
+        JobLog log = log(
+                worked(8, TrackKind.OPEN_FIELD, "resin-800", 8),
+                read(8, "middle", 9.1, FaceState.CLEAN_DRY),
+                read(8, "by the door", 9.5, FaceState.CLEAN_DRY),
+                worked(10, TrackKind.OPEN_FIELD, "resin-1500", 8),
+                read(10, "middle", 22, FaceState.CLEAN_DRY),
+                read(10, "by the door", 22.4, FaceState.CLEAN_DRY));
+        assertSays(
+                follow(log),
+                ZONE + ": 2 readings, mean 22.2 GU, lowest 22 GU. The mean lies within ",
+                ", 90 % sure.",
+                "A rise of 12.9 GU since the readings before. It is real.");
+        assertThat(follow(log)).doesNotContain("Missing until scatter");
+    }
+
+    @Test
+    void entries_of_which_the_same_is_said_stand_together() {
+        JobLog log = log(
+                worked(8, TrackKind.OPEN_FIELD, "resin-800", 8),
+                looked(8, FaceState.CLEAN_DRY, ScratchLook.NONE),
+                worked(10, TrackKind.OPEN_FIELD, "resin-1500", 8),
+                looked(9, FaceState.CLEAN_DRY, ScratchLook.NONE));
+        assertSays(
+                follow(log),
+                "Entries 2 (day 1, 08:20), 4 (day 1, 09:20): "
+                        + "Of a grade that was worked past. Does not count at this hold point.");
+    }
+
+    @Test
     void entries_that_do_not_count_are_named_by_number_and_moment() {
         JobLog log = log(
                 new Entry.Tried(
@@ -172,7 +202,7 @@ class FollowTextTest {
         assertSays(
                 follow(log),
                 "Entry 3, day 1, 08:30, by the door in " + ZONE + ", 55 GU at 60 degrees: "
-                        + "The face was wet: water reads, not stone. It does not count at this hold point.",
+                        + "The face was wet: water reads, not stone. Does not count at this hold point.",
                 "Entry 4, day 1, 08:20, look at " + ZONE
                         + ", the face was soiled, no scratch shows, the pads are open");
     }
