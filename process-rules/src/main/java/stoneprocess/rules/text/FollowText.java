@@ -19,6 +19,7 @@ import stoneprocess.core.follow.Cause;
 import stoneprocess.core.follow.Diagnosis;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.LogNote;
+import stoneprocess.core.follow.Move;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.follow.ZoneProgress;
 import stoneprocess.core.gloss.ForecastBasis;
@@ -111,7 +112,9 @@ public final class FollowText {
         private String write(List<? extends Term> signs) {
             page.title(log.title());
             page.line(phrases.of(next.move()));
-            next.morePasses().ifPresent(passes -> page.line(morePasses(passes)));
+            next.morePasses()
+                    .ifPresent(
+                            passes -> page.line(String.format(phrases.get("follow.more-passes"), morePasses(passes))));
             page.line(next.at().map(this::at).orElseGet(() -> phrases.get("follow.not-begun")));
             list("follow.signs", signs);
             why();
@@ -138,6 +141,9 @@ public final class FollowText {
         }
 
         private String at(HoldPoint point) {
+            if (log.entries().stream().noneMatch(Entry.Worked.class::isInstance)) {
+                return String.format(phrases.get("follow.finished"), words.grade(point.grade()), track(point.track()));
+            }
             return String.format(
                     phrases.get("follow.at"), words.grade(point.grade()), track(point.track()), point.passes());
         }
@@ -429,25 +435,41 @@ public final class FollowText {
             page.heading(phrases.get("follow.ahead"));
             List<Track> tracks = tracks(next.ahead());
             if (tracks.isEmpty()) {
-                page.item(phrases.get("follow.none-ahead"));
+                page.item(phrases.get(
+                        next.move() == Move.STOP_AND_ASK ? "follow.none-until-answered" : "follow.none-ahead"));
             }
-            for (Track track : tracks) {
-                String grades = track.steps().stream()
-                        .map(step -> words.grade(step.grade()))
-                        .collect(Collectors.joining(", "));
-                page.item(phrases.of(track.kind(), "name") + ": " + grades + ".");
-                Step first = track.steps().get(0);
-                page.labelled(
-                        INDENT,
-                        phrases.get("follow.first"),
-                        String.format(
-                                phrases.get("follow.step"),
-                                words.grade(first.grade()),
-                                phrases.of(first.machine()),
-                                words.weight(first),
-                                words.water(track.kind(), first),
-                                words.passes(first)));
+            tracks.forEach(this::ahead);
+        }
+
+        private void ahead(Track track) {
+            String grades = track.steps().stream()
+                    .map(step -> words.grade(step.grade()))
+                    .collect(Collectors.joining(", "));
+            Step first = track.steps().get(0);
+            boolean inWork = next.at()
+                    .filter(point -> point.track() == track.kind())
+                    .filter(point -> point.grade().equals(first.grade()))
+                    .isPresent();
+            String list = track(track.kind()) + ": " + grades + ".";
+            if (inWork && next.move() == Move.LOOK_FIRST) {
+                page.item(list + " " + String.format(phrases.get("follow.look-decides"), words.grade(first.grade())));
+                return;
             }
+            String passes = next.morePasses()
+                    .filter(more -> inWork)
+                    .map(this::morePasses)
+                    .orElseGet(() -> words.passes(first));
+            page.item(list);
+            page.labelled(
+                    INDENT,
+                    phrases.get("follow.first"),
+                    String.format(
+                            phrases.get("follow.step"),
+                            words.grade(first.grade()),
+                            phrases.of(first.machine()),
+                            words.weight(first),
+                            words.water(track.kind(), first),
+                            passes));
         }
 
         /** What the plan did not say: for the crew first, then for the owner. */
@@ -580,7 +602,11 @@ public final class FollowText {
                 "follow.missing",
                 "follow.more-than",
                 "follow.no-scatter",
+                "follow.finished",
+                "follow.look-decides",
+                "follow.more-passes",
                 "follow.none-ahead",
+                "follow.none-until-answered",
                 "follow.not-begun",
                 "follow.notes",
                 "follow.nothing-asked",

@@ -305,6 +305,45 @@ class FollowTextTest {
     }
 
     @Test
+    void more_passes_are_told_as_more_and_not_as_the_whole_grade() {
+        JobLog log = log(
+                worked(8, TrackKind.OPEN_FIELD, "resin-800", 8),
+                worked(9, TrackKind.EDGE, "resin-800", 10),
+                worked(10, TrackKind.OPEN_FIELD, "resin-1500", 8),
+                looked(10, FaceState.CLEAN_DRY, ScratchLook.OF_THE_LAST));
+        NextMove next = ADVISOR.followUp(PLAN, log);
+        assertThat(next.move()).isEqualTo(Move.MORE_PASSES);
+        int low = next.morePasses().orElseThrow().low();
+        assertSays(
+                follow(log),
+                PHRASES.of(Move.MORE_PASSES) + " Passes: " + low,
+                "resin 1500, slow single disc",
+                "passes: " + low);
+    }
+
+    @Test
+    void before_the_look_nothing_says_that_the_grade_is_repeated() {
+        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), looked(8, FaceState.WET, ScratchLook.NONE));
+        assertThat(ADVISOR.followUp(PLAN, log).move()).isEqualTo(Move.LOOK_FIRST);
+        assertSays(follow(log), "Whether resin 800 is repeated is decided after the look.");
+    }
+
+    @Test
+    void without_work_in_the_log_a_diagnosis_says_that_the_floor_is_taken_as_finished() {
+        Diagnosis diagnosis = ADVISOR.diagnose(PLAN, EnumSet.of(Sign.HAZE), log());
+        assertSays(
+                text(UnitSystem.METRIC).render(PLAN, log(), diagnosis),
+                "The log notes no work: the floor is taken as finished, last with resin 3000, open field.");
+    }
+
+    @Test
+    void while_an_answer_is_awaited_no_grade_is_to_come() {
+        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), happened(EventKind.ALARM));
+        assertThat(ADVISOR.followUp(PLAN, log).move()).isEqualTo(Move.STOP_AND_ASK);
+        assertSays(follow(log), "Grades to come - None, until those who are asked have answered.");
+    }
+
+    @Test
     void a_note_of_another_log_is_refused() {
         JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-3000", 8));
         NextMove next = ADVISOR.followUp(PLAN, log);
