@@ -33,6 +33,7 @@ import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.problem.InvalidInputException;
@@ -119,9 +120,10 @@ public final class FollowText {
             list("follow.signs", signs);
             why();
             causes();
-            numbered("follow.checks", next.checks());
-            list("follow.mends", next.mends());
             asks();
+            boolean stopped = next.move() == Move.STOP_AND_ASK;
+            numbered(stopped ? "follow.checks-later" : "follow.checks", next.checks());
+            list(stopped ? "follow.mends-later" : "follow.mends", next.mends());
             ahead();
             changes();
             list("follow.findings", next.findings());
@@ -129,9 +131,20 @@ public final class FollowText {
             unknown();
             notes();
             Cautions cautions = new Cautions(phrases, page);
-            cautions.warnings(next.ahead().warnings(), Detail.BRIEF);
+            cautions.warnings(warnings(), Detail.BRIEF);
             cautions.close(next.ahead().rulebase());
             return page.toString();
+        }
+
+        /** Hazards ahead, then those of the plan: machines and wet floor are still there when the work stops. */
+        private List<SafetyWarning> warnings() {
+            List<SafetyWarning> warnings = new ArrayList<>(next.ahead().warnings());
+            plan.warnings().stream().filter(this::isNotAhead).forEach(warnings::add);
+            return warnings;
+        }
+
+        private boolean isNotAhead(SafetyWarning warning) {
+            return next.ahead().warnings().stream().noneMatch(ahead -> ahead.hazard() == warning.hazard());
         }
 
         private String morePasses(Range<Integer> passes) {
@@ -186,11 +199,14 @@ public final class FollowText {
                 page.item(cards.because(rule) + " (" + rule + ")");
                 reasons.forEach(reason -> page.labelled(INDENT, phrases.get("follow.by"), facts(reason)));
             });
-            decision(Topics.MOVE).stream()
+            String heldBack = decision(Topics.MOVE).stream()
                     .flatMap(decision -> RuleWords.rules(decision.outweighed()).stream())
                     .filter(rule -> RuleWords.rules(won).stream().noneMatch(rule::equals))
-                    .forEach(rule ->
-                            page.item(phrases.get("follow.held-back") + " " + cards.title(rule) + ". (" + rule + ")"));
+                    .map(rule -> cards.title(rule) + " (" + rule + ")")
+                    .collect(Collectors.joining("; "));
+            if (!heldBack.isEmpty()) {
+                page.item(String.format(phrases.get("follow.held-back"), heldBack));
+            }
         }
 
         private Map<String, List<Reason>> byRule(List<Reason> reasons) {
@@ -576,6 +592,7 @@ public final class FollowText {
                 "follow.change-status",
                 "follow.changes",
                 "follow.checks",
+                "follow.checks-later",
                 "follow.entry",
                 "follow.entries",
                 "follow.entry-event",
@@ -599,6 +616,7 @@ public final class FollowText {
                 "follow.interval",
                 "follow.less-than",
                 "follow.mends",
+                "follow.mends-later",
                 "follow.missing",
                 "follow.more-than",
                 "follow.no-scatter",

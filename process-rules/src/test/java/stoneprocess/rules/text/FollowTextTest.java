@@ -283,12 +283,23 @@ class FollowTextTest {
         NextMove next = ADVISOR.followUp(PLAN, log);
         String plan = new PlanText(UnitSystem.METRIC, ADVISOR.rulebase().cards()).render(next.ahead(), Detail.BRIEF);
         assertThat(next.ahead().warnings()).isNotEmpty();
+        assertThat(plan).contains("\nSafety\n");
         for (SafetyWarning warning : next.ahead().warnings()) {
             String controls = PHRASES.of(warning.hazard(), "controls");
             assertSays(follow(log), controls);
             assertSays(plan, controls);
         }
         assertSays(follow(log), PHRASES.get("closing.deference"));
+    }
+
+    @Test
+    void hazards_of_the_plan_stay_when_the_work_stops() {
+        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), happened(EventKind.UNKNOWN_LAYER));
+        NextMove next = ADVISOR.followUp(PLAN, log);
+        assertThat(next.move()).isEqualTo(Move.STOP_AND_ASK);
+        String text = follow(log);
+        PLAN.warnings().forEach(warning -> assertSays(text, PHRASES.of(warning.hazard(), "controls")));
+        next.ahead().warnings().forEach(warning -> assertSays(text, PHRASES.of(warning.hazard(), "controls")));
     }
 
     @Test
@@ -340,7 +351,11 @@ class FollowTextTest {
     void while_an_answer_is_awaited_no_grade_is_to_come() {
         JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), happened(EventKind.ALARM));
         assertThat(ADVISOR.followUp(PLAN, log).move()).isEqualTo(Move.STOP_AND_ASK);
-        assertSays(follow(log), "Grades to come - None, until those who are asked have answered.");
+        assertSays(
+                follow(log),
+                "Grades to come - None, until those who are asked have answered.",
+                PHRASES.get("follow.checks-later"));
+        assertThat(follow(log)).doesNotContain("\n" + PHRASES.get("follow.checks") + "\n");
     }
 
     @Test
