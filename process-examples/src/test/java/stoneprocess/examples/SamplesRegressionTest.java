@@ -46,8 +46,8 @@ class SamplesRegressionTest {
     }
 
     @Test
-    void there_are_eight_samples() throws IOException {
-        assertThat(samples()).hasSize(8);
+    void there_are_nine_samples() throws IOException {
+        assertThat(samples()).hasSize(9);
     }
 
     @ParameterizedTest

@@ -19,7 +19,7 @@ import stoneprocess.core.problem.InvalidInputException;
         footer = {
             "",
             "Exit codes: 0 planned (it may be provisional or cut nothing) or answered,",
-            "3 refused, impasse, undecided or nothing to estimate, 2 input not accepted."
+            "3 refused, impasse, undecided or nothing to estimate or to follow, 2 input not accepted."
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
@@ -39,6 +39,8 @@ public final class FloorCommand implements Runnable {
         Console console = new Console(in, out, err);
         CommandLine line = new CommandLine(new FloorCommand());
         line.addSubcommand(new PlanCommand(console));
+        line.addSubcommand(new FollowCommand(console));
+        line.addSubcommand(DiagnoseCommand.line(console));
         line.addSubcommand(new EstimateCommand(console));
         line.addSubcommand(ExposureCommand.line(console));
         line.addSubcommand(new GlossCommand(console));
@@ -69,6 +71,6 @@ public final class FloorCommand implements Runnable {
     public void run() {
         throw new ParameterException(
                 Objects.requireNonNull(spec).commandLine(),
-                "A command is missing: plan, estimate, exposure, gloss or schema");
+                "A command is missing: plan, follow, diagnose, estimate, exposure, gloss or schema");
     }
 }

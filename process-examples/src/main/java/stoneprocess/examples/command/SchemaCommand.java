@@ -1,19 +1,36 @@
 package stoneprocess.examples.command;
 
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.json.Schemas;
+import stoneprocess.core.term.Term;
 
 /** Prints the JSON schemas. */
 @Command(
         name = "schema",
-        description = "Prints the JSON schema of a survey or of a recommendation.",
+        description = "Prints the JSON schema of a survey, a job log or an answer.",
         mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
     private enum Form {
-        SURVEY,
-        RECOMMENDATION
+        SURVEY(Schemas::survey),
+        RECOMMENDATION(Schemas::recommendation),
+        JOB_LOG(Schemas::jobLog),
+        NEXT_MOVE(Schemas::nextMove),
+        DIAGNOSIS(Schemas::diagnosis);
+
+        private final Supplier<String> schema;
+
+        Form(Supplier<String> schema) {
+            this.schema = schema;
+        }
+
+        /** As the command line says it. */
+        @Override
+        public String toString() {
+            return Term.keyOf(name());
+        }
     }
 
     private final Console console;
@@ -22,7 +39,7 @@ final class SchemaCommand implements Callable<Integer> {
             paramLabel = "FORM",
             arity = "0..1",
             defaultValue = "survey",
-            description = "survey (default) or recommendation.")
+            description = "survey (default), recommendation, job-log, next-move or diagnosis.")
     private Form form = Form.SURVEY;
 
     SchemaCommand(Console console) {
@@ -31,7 +48,7 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        console.print(form == Form.SURVEY ? Schemas.survey() : Schemas.recommendation());
+        console.print(form.schema.get());
         return ExitCode.DONE;
     }
 }

@@ -46,6 +46,7 @@ class CommandLineTest {
     @ValueSource(
             strings = {
                 "ferry-hall-granite",
+                "counting-house-granite",
                 "reading-room-marble",
                 "customs-house-terrazzo",
                 "boat-shed-concrete",
@@ -166,6 +167,10 @@ class CommandLineTest {
                 "plan x --colour",
                 "polish",
                 "estimate",
+                "follow",
+                "follow x",
+                "diagnose",
+                "diagnose x --sign fog",
                 "schema roof",
                 "plan x --units leagues"
             })
@@ -180,6 +185,8 @@ class CommandLineTest {
     void help_and_version_are_printed() {
         assertThat(Ran.command("", "--help").out())
                 .contains("plan")
+                .contains("follow")
+                .contains("diagnose")
                 .contains("estimate")
                 .contains("schema")
                 .contains("Exit codes");

@@ -19,6 +19,7 @@ import stoneprocess.core.follow.Cause;
 import stoneprocess.core.follow.Diagnosis;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.LogNote;
+import stoneprocess.core.follow.Move;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.follow.ZoneProgress;
 import stoneprocess.core.gloss.ForecastBasis;
@@ -32,6 +33,7 @@ import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.problem.InvalidInputException;
@@ -111,24 +113,38 @@ public final class FollowText {
         private String write(List<? extends Term> signs) {
             page.title(log.title());
             page.line(phrases.of(next.move()));
-            next.morePasses().ifPresent(passes -> page.line(morePasses(passes)));
+            next.morePasses()
+                    .ifPresent(
+                            passes -> page.line(String.format(phrases.get("follow.more-passes"), morePasses(passes))));
             page.line(next.at().map(this::at).orElseGet(() -> phrases.get("follow.not-begun")));
             list("follow.signs", signs);
             why();
             causes();
-            numbered("follow.checks", next.checks());
-            list("follow.mends", next.mends());
             asks();
-            list("follow.findings", next.findings());
-            readings();
-            notes();
-            unknown();
+            boolean stopped = next.move() == Move.STOP_AND_ASK;
+            numbered(stopped ? "follow.checks-later" : "follow.checks", next.checks());
+            list(stopped ? "follow.mends-later" : "follow.mends", next.mends());
             ahead();
             changes();
+            list("follow.findings", next.findings());
+            readings();
+            unknown();
+            notes();
             Cautions cautions = new Cautions(phrases, page);
-            cautions.warnings(next.ahead().warnings(), Detail.BRIEF);
+            cautions.warnings(warnings(), Detail.BRIEF);
             cautions.close(next.ahead().rulebase());
             return page.toString();
+        }
+
+        /** Hazards ahead, then those of the plan: machines and wet floor are still there when the work stops. */
+        private List<SafetyWarning> warnings() {
+            List<SafetyWarning> warnings = new ArrayList<>(next.ahead().warnings());
+            plan.warnings().stream().filter(this::isNotAhead).forEach(warnings::add);
+            return warnings;
+        }
+
+        private boolean isNotAhead(SafetyWarning warning) {
+            return next.ahead().warnings().stream().noneMatch(ahead -> ahead.hazard() == warning.hazard());
         }
 
         private String morePasses(Range<Integer> passes) {
@@ -138,6 +154,9 @@ public final class FollowText {
         }
 
         private String at(HoldPoint point) {
+            if (log.entries().stream().noneMatch(Entry.Worked.class::isInstance)) {
+                return String.format(phrases.get("follow.finished"), words.grade(point.grade()), track(point.track()));
+            }
             return String.format(
                     phrases.get("follow.at"), words.grade(point.grade()), track(point.track()), point.passes());
         }
@@ -180,11 +199,14 @@ public final class FollowText {
                 page.item(cards.because(rule) + " (" + rule + ")");
                 reasons.forEach(reason -> page.labelled(INDENT, phrases.get("follow.by"), facts(reason)));
             });
-            decision(Topics.MOVE).stream()
+            String heldBack = decision(Topics.MOVE).stream()
                     .flatMap(decision -> RuleWords.rules(decision.outweighed()).stream())
                     .filter(rule -> RuleWords.rules(won).stream().noneMatch(rule::equals))
-                    .forEach(rule ->
-                            page.item(phrases.get("follow.held-back") + " " + cards.title(rule) + ". (" + rule + ")"));
+                    .map(rule -> cards.title(rule) + " (" + rule + ")")
+                    .collect(Collectors.joining("; "));
+            if (!heldBack.isEmpty()) {
+                page.item(String.format(phrases.get("follow.held-back"), heldBack));
+            }
         }
 
         private Map<String, List<Reason>> byRule(List<Reason> reasons) {
@@ -245,7 +267,8 @@ public final class FollowText {
                     : String.format(phrases.get("follow.readings-of-zone"), count);
             String scatter = zone.now()
                     .meanInterval()
-                    .map(interval -> String.format(phrases.get("follow.interval"), units.print(interval)))
+                    .map(interval ->
+                            String.format(phrases.get("follow.interval"), units.print(interval), units.print(level())))
                     .orElseGet(() -> phrases.get("follow.no-scatter"));
             page.item(String.format(
                             phrases.get("follow.zone"),
@@ -267,6 +290,10 @@ public final class FollowText {
                 page.labelled(INDENT, phrases.get("follow.further"), further(more));
                 page.labelled(INDENT, phrases.get("follow.basis"), basis(more.basis()));
             });
+        }
+
+        private Share level() {
+            return next.ahead().parameters().get("gloss-forecast.level", Share.class);
         }
 
         private String gain(Gain gain) {
@@ -329,11 +356,35 @@ public final class FollowText {
                 return;
             }
             page.heading(phrases.get("follow.notes"));
-            next.notes().forEach(note -> page.item(note(note)));
+            next.notes().stream()
+                    .collect(Collectors.groupingBy(
+                            note -> phrases.of(note.kind()) + " " + phrases.of(note.effect()),
+                            LinkedHashMap::new,
+                            Collectors.toList()))
+                    .forEach((said, notes) -> page.item(entries(notes) + " " + said));
         }
 
         /** People count entries from 1. */
-        private String note(LogNote note) {
+        private String entries(List<LogNote> notes) {
+            if (notes.size() == 1) {
+                Entry entry = entry(notes.get(0));
+                return String.format(
+                        phrases.get("follow.entry"),
+                        notes.get(0).entry() + 1,
+                        entry.at().print(),
+                        entry(entry));
+            }
+            return String.format(
+                    phrases.get("follow.entries"),
+                    notes.stream()
+                            .map(note -> String.format(
+                                    phrases.get("follow.entry-of-several"),
+                                    note.entry() + 1,
+                                    entry(note).at().print()))
+                            .collect(Collectors.joining(", ")));
+        }
+
+        private Entry entry(LogNote note) {
             if (note.entry() >= log.entries().size()) {
                 throw new InvalidInputException(
                         "notes.entry",
@@ -341,13 +392,7 @@ public final class FollowText {
                         "the position of an entry of this log, which has "
                                 + log.entries().size());
             }
-            Entry entry = log.entries().get(note.entry());
-            return String.format(
-                            phrases.get("follow.entry"),
-                            note.entry() + 1,
-                            entry.at().print(),
-                            entry(entry))
-                    + " " + phrases.of(note.kind()) + " " + phrases.of(note.effect());
+            return log.entries().get(note.entry());
         }
 
         private String entry(Entry entry) {
@@ -406,25 +451,41 @@ public final class FollowText {
             page.heading(phrases.get("follow.ahead"));
             List<Track> tracks = tracks(next.ahead());
             if (tracks.isEmpty()) {
-                page.item(phrases.get("follow.none-ahead"));
+                page.item(phrases.get(
+                        next.move() == Move.STOP_AND_ASK ? "follow.none-until-answered" : "follow.none-ahead"));
             }
-            for (Track track : tracks) {
-                String grades = track.steps().stream()
-                        .map(step -> words.grade(step.grade()))
-                        .collect(Collectors.joining(", "));
-                page.item(phrases.of(track.kind(), "name") + ": " + grades + ".");
-                Step first = track.steps().get(0);
-                page.labelled(
-                        INDENT,
-                        phrases.get("follow.first"),
-                        String.format(
-                                phrases.get("follow.step"),
-                                words.grade(first.grade()),
-                                phrases.of(first.machine()),
-                                words.weight(first),
-                                words.water(track.kind(), first),
-                                words.passes(first)));
+            tracks.forEach(this::ahead);
+        }
+
+        private void ahead(Track track) {
+            String grades = track.steps().stream()
+                    .map(step -> words.grade(step.grade()))
+                    .collect(Collectors.joining(", "));
+            Step first = track.steps().get(0);
+            boolean inWork = next.at()
+                    .filter(point -> point.track() == track.kind())
+                    .filter(point -> point.grade().equals(first.grade()))
+                    .isPresent();
+            String list = track(track.kind()) + ": " + grades + ".";
+            if (inWork && next.move() == Move.LOOK_FIRST) {
+                page.item(list + " " + String.format(phrases.get("follow.look-decides"), words.grade(first.grade())));
+                return;
             }
+            String passes = next.morePasses()
+                    .filter(more -> inWork)
+                    .map(this::morePasses)
+                    .orElseGet(() -> words.passes(first));
+            page.item(list);
+            page.labelled(
+                    INDENT,
+                    phrases.get("follow.first"),
+                    String.format(
+                            phrases.get("follow.step"),
+                            words.grade(first.grade()),
+                            phrases.of(first.machine()),
+                            words.weight(first),
+                            words.water(track.kind(), first),
+                            passes));
         }
 
         /** What the plan did not say: for the crew first, then for the owner. */
@@ -531,8 +592,11 @@ public final class FollowText {
                 "follow.change-status",
                 "follow.changes",
                 "follow.checks",
+                "follow.checks-later",
                 "follow.entry",
+                "follow.entries",
                 "follow.entry-event",
+                "follow.entry-of-several",
                 "follow.entry-look",
                 "follow.entry-reading",
                 "follow.entry-signed",
@@ -552,10 +616,15 @@ public final class FollowText {
                 "follow.interval",
                 "follow.less-than",
                 "follow.mends",
+                "follow.mends-later",
                 "follow.missing",
                 "follow.more-than",
                 "follow.no-scatter",
+                "follow.finished",
+                "follow.look-decides",
+                "follow.more-passes",
                 "follow.none-ahead",
+                "follow.none-until-answered",
                 "follow.not-begun",
                 "follow.notes",
                 "follow.nothing-asked",

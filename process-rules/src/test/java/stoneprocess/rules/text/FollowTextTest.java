@@ -159,6 +159,36 @@ class FollowTextTest {
     }
 
     @Test
+    void several_readings_tell_scatter_and_gain() {
+        JobLog log = log(
+                worked(8, TrackKind.OPEN_FIELD, "resin-800", 8),
+                read(8, "middle", 9.1, FaceState.CLEAN_DRY),
+                read(8, "by the door", 9.5, FaceState.CLEAN_DRY),
+                worked(10, TrackKind.OPEN_FIELD, "resin-1500", 8),
+                read(10, "middle", 22, FaceState.CLEAN_DRY),
+                read(10, "by the door", 22.4, FaceState.CLEAN_DRY));
+        assertSays(
+                follow(log),
+                ZONE + ": 2 readings, mean 22.2 GU, lowest 22 GU. The mean lies within ",
+                ", 90 % sure.",
+                "A rise of 12.9 GU since the readings before. It is real.");
+        assertThat(follow(log)).doesNotContain("Missing until scatter");
+    }
+
+    @Test
+    void entries_of_which_the_same_is_said_stand_together() {
+        JobLog log = log(
+                worked(8, TrackKind.OPEN_FIELD, "resin-800", 8),
+                looked(8, FaceState.CLEAN_DRY, ScratchLook.NONE),
+                worked(10, TrackKind.OPEN_FIELD, "resin-1500", 8),
+                looked(9, FaceState.CLEAN_DRY, ScratchLook.NONE));
+        assertSays(
+                follow(log),
+                "Entries 2 (day 1, 08:20), 4 (day 1, 09:20): "
+                        + "Of a grade that was worked past. Does not count at this hold point.");
+    }
+
+    @Test
     void entries_that_do_not_count_are_named_by_number_and_moment() {
         JobLog log = log(
                 new Entry.Tried(
@@ -172,7 +202,7 @@ class FollowTextTest {
         assertSays(
                 follow(log),
                 "Entry 3, day 1, 08:30, by the door in " + ZONE + ", 55 GU at 60 degrees: "
-                        + "The face was wet: water reads, not stone. It does not count at this hold point.",
+                        + "The face was wet: water reads, not stone. Does not count at this hold point.",
                 "Entry 4, day 1, 08:20, look at " + ZONE
                         + ", the face was soiled, no scratch shows, the pads are open");
     }
@@ -253,12 +283,23 @@ class FollowTextTest {
         NextMove next = ADVISOR.followUp(PLAN, log);
         String plan = new PlanText(UnitSystem.METRIC, ADVISOR.rulebase().cards()).render(next.ahead(), Detail.BRIEF);
         assertThat(next.ahead().warnings()).isNotEmpty();
+        assertThat(plan).contains("\nSafety\n");
         for (SafetyWarning warning : next.ahead().warnings()) {
             String controls = PHRASES.of(warning.hazard(), "controls");
             assertSays(follow(log), controls);
             assertSays(plan, controls);
         }
         assertSays(follow(log), PHRASES.get("closing.deference"));
+    }
+
+    @Test
+    void hazards_of_the_plan_stay_when_the_work_stops() {
+        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), happened(EventKind.UNKNOWN_LAYER));
+        NextMove next = ADVISOR.followUp(PLAN, log);
+        assertThat(next.move()).isEqualTo(Move.STOP_AND_ASK);
+        String text = follow(log);
+        PLAN.warnings().forEach(warning -> assertSays(text, PHRASES.of(warning.hazard(), "controls")));
+        next.ahead().warnings().forEach(warning -> assertSays(text, PHRASES.of(warning.hazard(), "controls")));
     }
 
     @Test
@@ -272,6 +313,49 @@ class FollowTextTest {
         assertThat(us.lines()).allMatch(line -> line.length() <= 96);
         assertThat(metric).contains(" kg added").doesNotContain(" lb ").endsWith(".\n");
         assertThat(us).contains(" lb added").doesNotContain(" kg added");
+    }
+
+    @Test
+    void more_passes_are_told_as_more_and_not_as_the_whole_grade() {
+        JobLog log = log(
+                worked(8, TrackKind.OPEN_FIELD, "resin-800", 8),
+                worked(9, TrackKind.EDGE, "resin-800", 10),
+                worked(10, TrackKind.OPEN_FIELD, "resin-1500", 8),
+                looked(10, FaceState.CLEAN_DRY, ScratchLook.OF_THE_LAST));
+        NextMove next = ADVISOR.followUp(PLAN, log);
+        assertThat(next.move()).isEqualTo(Move.MORE_PASSES);
+        int low = next.morePasses().orElseThrow().low();
+        assertSays(
+                follow(log),
+                PHRASES.of(Move.MORE_PASSES) + " Passes: " + low,
+                "resin 1500, slow single disc",
+                "passes: " + low);
+    }
+
+    @Test
+    void before_the_look_nothing_says_that_the_grade_is_repeated() {
+        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), looked(8, FaceState.WET, ScratchLook.NONE));
+        assertThat(ADVISOR.followUp(PLAN, log).move()).isEqualTo(Move.LOOK_FIRST);
+        assertSays(follow(log), "Whether resin 800 is repeated is decided after the look.");
+    }
+
+    @Test
+    void without_work_in_the_log_a_diagnosis_says_that_the_floor_is_taken_as_finished() {
+        Diagnosis diagnosis = ADVISOR.diagnose(PLAN, EnumSet.of(Sign.HAZE), log());
+        assertSays(
+                text(UnitSystem.METRIC).render(PLAN, log(), diagnosis),
+                "The log notes no work: the floor is taken as finished, last with resin 3000, open field.");
+    }
+
+    @Test
+    void while_an_answer_is_awaited_no_grade_is_to_come() {
+        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), happened(EventKind.ALARM));
+        assertThat(ADVISOR.followUp(PLAN, log).move()).isEqualTo(Move.STOP_AND_ASK);
+        assertSays(
+                follow(log),
+                "Grades to come - None, until those who are asked have answered.",
+                PHRASES.get("follow.checks-later"));
+        assertThat(follow(log)).doesNotContain("\n" + PHRASES.get("follow.checks") + "\n");
     }
 
     @Test

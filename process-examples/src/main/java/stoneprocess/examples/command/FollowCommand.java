@@ -1,0 +1,58 @@
+package stoneprocess.examples.command;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stoneprocess.core.follow.NextMove;
+import stoneprocess.core.json.NextMoveJson;
+import stoneprocess.core.log.JobLog;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.text.FollowText;
+
+/** Says what comes next on a job. */
+@Command(
+        name = "follow",
+        description = "Plans the floor of a survey, reads the job log of the work, and prints the next move.",
+        mixinStandardHelpOptions = true)
+final class FollowCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(index = "0", paramLabel = "SURVEY", description = "A survey in JSON; - reads standard input.")
+    private String survey = "";
+
+    @Parameters(index = "1", paramLabel = "LOG", description = "A job log in JSON; - reads standard input.")
+    private String log = "";
+
+    @Option(names = "--json", description = "Print the next move as JSON and nothing else.")
+    private boolean json;
+
+    @Mixin
+    private ReaderUnits reader = new ReaderUnits();
+
+    FollowCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        JobFiles files = new JobFiles(console, Advisor.standard());
+        files.requireOneStandardInput(survey, log);
+        Recommendation plan = files.plan(survey);
+        JobLog read = files.log(log);
+        if (JobFiles.cutsNothing(plan)) {
+            return files.nothingToFollow(plan, json, reader.units());
+        }
+        NextMove next = files.advisor().followUp(plan, read);
+        console.print(
+                json
+                        ? NextMoveJson.print(next)
+                        : new FollowText(
+                                        reader.units(),
+                                        files.advisor().rulebase().cards())
+                                .render(plan, read, next));
+        return ExitCode.DONE;
+    }
+}

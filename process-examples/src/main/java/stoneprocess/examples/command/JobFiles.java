@@ -1,0 +1,54 @@
+package stoneprocess.examples.command;
+
+import stoneprocess.core.json.JobLogJson;
+import stoneprocess.core.json.RecommendationJson;
+import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.log.JobLog;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.text.Detail;
+import stoneprocess.rules.text.PlanText;
+
+/**
+ * The survey and the job log that follow and diagnose read.
+ *
+ * @param console where they are read and answers printed
+ * @param advisor who plans
+ */
+record JobFiles(Console console, Advisor advisor) {
+    private static final String STANDARD_INPUT = "-";
+
+    /** Standard input holds one of the two. */
+    void requireOneStandardInput(String survey, String log) {
+        if (survey.equals(STANDARD_INPUT) && log.equals(STANDARD_INPUT)) {
+            throw new InvalidInputException("LOG", log, "a file, when the survey is read from standard input");
+        }
+    }
+
+    Recommendation plan(String survey) {
+        return advisor.recommend(
+                SurveyJson.read(console.read(survey), advisor.options().sequence()));
+    }
+
+    JobLog log(String log) {
+        return JobLogJson.read(console.read(log), advisor.options().sequence());
+    }
+
+    static boolean cutsNothing(Recommendation plan) {
+        return plan.plan().map(made -> made.tracks().isEmpty()).orElse(true);
+    }
+
+    /** Without grades to work there is nothing to follow: the plan itself is the answer. */
+    int nothingToFollow(Recommendation plan, boolean json, UnitSystem units) {
+        if (json) {
+            console.print(RecommendationJson.print(plan));
+        } else {
+            console.print("NOTHING TO FOLLOW: "
+                    + (plan.plan().isPresent() ? "the plan cuts nothing.\n\n" : "there is no plan.\n\n")
+                    + new PlanText(units, advisor.rulebase().cards()).render(plan, Detail.BRIEF));
+        }
+        return ExitCode.NO_PLAN;
+    }
+}
