@@ -11,34 +11,38 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.source.Card;
+import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
 
-/** No rule without a floor on which it speaks. */
+/** No rule without a floor, a job log or a fault on which it speaks. */
 class CoverageTest {
     private static final Advisor ADVISOR = Advisor.standard();
 
     @Test
-    void every_rule_speaks_on_a_floor_of_the_expert_cases_or_of_the_outcome_table() throws Exception {
+    void every_rule_speaks_on_an_expert_case_or_on_a_floor_of_the_outcome_table() throws Exception {
         Set<String> silent = new TreeSet<>();
         ADVISOR.rulebase().cards().stream().map(Card::id).forEach(silent::add);
         int rules = silent.size();
-        ExpertCase.all().forEach(expert -> silent.removeAll(spoke(ADVISOR.recommend(expert.survey()))));
+        ExpertCase.all().forEach(expert -> silent.removeAll(spoke(plan(expert.survey()))));
+        Stream.of("follow", "diagnose")
+                .flatMap(folder -> FollowCase.all(folder).stream())
+                .forEach(expert -> silent.removeAll(spoke(expert.answer(ADVISOR).outcomes())));
         int byCases = rules - silent.size();
-        FloorTableTest.surveys().forEach(survey -> silent.removeAll(spoke(ADVISOR.recommend(survey))));
+        FloorTableTest.surveys().forEach(survey -> silent.removeAll(spoke(plan(survey))));
         System.out.printf(
-                "Of %d rules %d speak on the floors of the expert cases, %d with the outcome table%n",
+                "Of %d rules %d speak on the expert cases, %d with the outcome table%n",
                 rules, byCases, rules - silent.size());
         assertThat(silent).isEmpty();
     }
 
-    private static Set<String> spoke(Recommendation answer) {
+    private static List<Outcome> plan(FloorSurvey survey) {
+        return ADVISOR.recommend(survey).outcomes();
+    }
+
+    private static Set<String> spoke(List<Outcome> outcomes) {
         Set<String> ids = new TreeSet<>();
-        answer.outcomes().stream()
-                .flatMap(CoverageTest::reasons)
-                .map(Reason::rule)
-                .forEach(ids::add);
+        outcomes.stream().flatMap(CoverageTest::reasons).map(Reason::rule).forEach(ids::add);
         return ids;
     }
 

@@ -18,6 +18,7 @@ import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.follow.NoteKind;
 import stoneprocess.core.follow.SiteCheck;
 import stoneprocess.core.follow.Standing;
+import stoneprocess.core.json.JobLogJson;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Recommendation;
@@ -48,7 +49,7 @@ record FollowCase(String name, ObjectNode json) {
 
     /** Signs asked about, beside those that the log tells. */
     Set<Sign> asked() {
-        return json.has("signs") ? LogReader.signs(json.get("signs")) : EnumSet.noneOf(Sign.class);
+        return terms(Sign.class, json.path("signs"));
     }
 
     /** The case with the same sign and another cause; empty when it names none. */
@@ -97,7 +98,10 @@ record FollowCase(String name, ObjectNode json) {
     }
 
     JobLog log() {
-        return LogReader.read(json.get("title").asString(), json.get("log"));
+        ObjectNode log = json.objectNode().put("format", JobLog.FORMAT);
+        log.set("title", json.get("title"));
+        log.set("entries", json.get("log"));
+        return JobLogJson.read(log.toString());
     }
 
     /** The answer to the log, or to the signs where the case lies among the faults. */
@@ -113,7 +117,8 @@ record FollowCase(String name, ObjectNode json) {
         json.propertyNames().stream()
                 .filter(part -> !PARTS.contains(part))
                 .forEach(part -> misses.add("the case has an unknown part " + part));
-        if (!json.get("expect").has("move") && leading().isEmpty()) {
+        if (!json.get("expect").has("move")
+                && expected("leading", "leads", "causes", "excluded").isEmpty()) {
             misses.add("the case expects neither a move nor a cause");
         }
         json.get("expect")
@@ -124,7 +129,7 @@ record FollowCase(String name, ObjectNode json) {
 
     private static <E extends Enum<E> & Term> Set<E> terms(Class<E> type, JsonNode node) {
         EnumSet<E> terms = EnumSet.noneOf(type);
-        texts(node).forEach(text -> terms.add(Term.parse(type, text, "expect")));
+        texts(node).forEach(text -> terms.add(Term.parse(type, text, "case")));
         return terms;
     }
 
