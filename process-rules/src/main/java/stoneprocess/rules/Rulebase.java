@@ -48,7 +48,8 @@ public final class Rulebase {
     /**
      * The shipped rules and numbers as a house changes them.
      *
-     * @throws InvalidInputException for an unknown rule or parameter, and for a safety rule that is to be switched off
+     * @throws InvalidInputException for an unknown rule or parameter, for a safety rule that is to be switched off, for a
+     *     number behind a safety rule that is loosened, and for scales and ranges that no longer rise
      */
     public static Rulebase with(Overlay overlay) {
         List<LoadedRule> shipped = ShippedRules.load();
@@ -59,7 +60,7 @@ public final class Rulebase {
         for (Overlay.Retuned change : overlay.retuned()) {
             parameters = parameters.with(change.parameter(), change.value());
         }
-        Facts.requireScales(parameters);
+        Facts.requireScales(parameters.requireRanges());
         List<LoadedRule> kept = shipped.stream()
                 .filter(rule -> overlay.switchedOff(rule.id()).isEmpty())
                 .toList();

@@ -26,6 +26,7 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.problem.MissingLibraryException;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
@@ -311,10 +312,12 @@ public final class RecommendationJson {
             Optional<Node> value = node.optional(name);
             if (value.isPresent()) {
                 Dimension dimension = parameters.parameter(name).value().dimension();
-                parameters = parameters.with(name, value.get().quantity(dimension));
+                Parameters before = parameters;
+                Quantity number = value.get().quantity(dimension);
+                parameters = value.get().checked(() -> before.with(name, number));
             }
         }
-        return parameters;
+        return node.checkedParts(parameters::requireRanges);
     }
 
     private static Object tree(RulebaseStamp stamp) {
