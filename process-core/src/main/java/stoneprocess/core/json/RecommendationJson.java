@@ -11,11 +11,13 @@ import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
+import stoneprocess.core.exposure.Role;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
@@ -29,6 +31,7 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
@@ -175,6 +178,8 @@ public final class RecommendationJson {
     private static Object tree(SafetyWarning warning) {
         return new Fields()
                 .put("hazard", warning.hazard().key())
+                .put("precautions", Term.keys(warning.precautions()))
+                .put("decides", Term.keys(warning.decides()))
                 .put("rules", warning.rules())
                 .put("sources", warning.sources())
                 .put("certain", warning.certain())
@@ -182,9 +187,11 @@ public final class RecommendationJson {
     }
 
     private static SafetyWarning warning(Node node) {
-        node.only(List.of("hazard", "rules", "sources", "certain"));
+        node.only(List.of("hazard", "precautions", "decides", "rules", "sources", "certain"));
         return new SafetyWarning(
                 node.get("hazard").term(Hazard.class),
+                List.copyOf(node.get("precautions").terms(Precaution.class)),
+                List.copyOf(node.get("decides").terms(Role.class)),
                 node.get("rules").texts(),
                 node.get("sources").texts(),
                 node.get("certain").flag());

@@ -12,6 +12,7 @@ import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.exposure.Role;
 import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Acceptance;
@@ -26,6 +27,7 @@ import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.PickUp;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PolishingAgent;
+import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
@@ -180,7 +182,13 @@ final class Examples {
                 Status.PROVISIONAL,
                 Optional.of(plan),
                 List.of(),
-                List.of(new SafetyWarning(Hazard.NOISE, List.of("SAF-007"), List.of("29-CFR-1910.95"), true)),
+                List.of(new SafetyWarning(
+                        Hazard.NOISE,
+                        List.of(Precaution.QUIETER_FIRST, Precaution.HEARING_PROTECTION),
+                        List.of(Role.HYGIENIST),
+                        List.of("SAF-007"),
+                        List.of("29-CFR-1910.95"),
+                        true)),
                 List.of(new Question(
                         "damages.scratches", List.of("CUT-003"), List.of("CUT-004"), List.of("first-cut"))),
                 List.of(),

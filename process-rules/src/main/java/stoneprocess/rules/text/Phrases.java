@@ -6,6 +6,7 @@ import java.util.ResourceBundle;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.UnitSystem;
@@ -36,6 +37,11 @@ public final class Phrases {
     /** A part of what is said about a constant: {@code Hazard.noise.controls}. */
     public String of(Term term, String part) {
         return get(key(term) + "." + part);
+    }
+
+    /** Who decides about a hazard, as the end of a sentence. */
+    public String decides(SafetyWarning warning) {
+        return String.join(" and ", warning.decides().stream().map(this::of).toList()) + ".";
     }
 
     /** The key of a constant in the bundle. */

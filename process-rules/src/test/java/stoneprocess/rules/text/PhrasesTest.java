@@ -11,9 +11,11 @@ import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.PolicyKind;
 import stoneprocess.core.decision.Stage;
 import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.exposure.Role;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.UnitSystem;
@@ -36,9 +38,11 @@ class PhrasesTest {
         terms.addAll(List.of(SurfaceState.values()));
         terms.addAll(List.of(Stage.values()));
         terms.addAll(List.of(PolicyKind.values()));
+        terms.addAll(List.of(Precaution.values()));
+        terms.addAll(List.of(Role.values()));
         terms.forEach(term -> keys.add(Phrases.key(term)));
         for (Hazard hazard : Hazard.values()) {
-            for (String part : List.of("exposed", "controls", "limit", "limit-sources", "decides")) {
+            for (String part : List.of("exposed", "limit")) {
                 keys.add(Phrases.key(hazard) + "." + part);
             }
         }
