@@ -99,7 +99,7 @@ public final class Advisor {
     }
 
     private void requirePlan(Recommendation plan) {
-        if (!plan.rulebase().equals(rulebase.stamp())) {
+        if (!plan.rulebase().hash().equals(rulebase.stamp().hash())) {
             throw new InvalidInputException(
                     "recommendation.rulebase",
                     plan.rulebase().hash(),

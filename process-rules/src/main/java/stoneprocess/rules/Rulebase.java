@@ -33,10 +33,15 @@ public final class Rulebase {
     private final RulebaseStamp stamp;
     private final Engine engine;
 
-    private Rulebase(List<LoadedRule> rules, Parameters parameters, List<String> switchedOff) {
+    private Rulebase(List<LoadedRule> rules, Parameters parameters, Overlay overlay) {
+        List<String> switchedOff = overlay.switchedOff().stream()
+                .map(Overlay.SwitchedOff::rule)
+                .distinct()
+                .sorted()
+                .toList();
         this.rules = rules;
         this.parameters = parameters;
-        this.stamp = new RulebaseStamp(version(), hash(parameters, switchedOff), switchedOff);
+        this.stamp = new RulebaseStamp(version(), hash(parameters, switchedOff), switchedOff, overlay.houseRules());
         this.engine = new Engine(rules);
     }
 
@@ -64,12 +69,7 @@ public final class Rulebase {
         List<LoadedRule> kept = shipped.stream()
                 .filter(rule -> overlay.switchedOff(rule.id()).isEmpty())
                 .toList();
-        List<String> off = overlay.switchedOff().stream()
-                .map(Overlay.SwitchedOff::rule)
-                .distinct()
-                .sorted()
-                .toList();
-        return new Rulebase(kept, parameters, off);
+        return new Rulebase(kept, parameters, overlay);
     }
 
     private static void requireUnlocked(String id, List<LoadedRule> shipped) {

@@ -16,6 +16,8 @@ import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.Hazard;
+import stoneprocess.core.plan.HouseRule;
+import stoneprocess.core.plan.HouseRuleKind;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.Question;
@@ -332,14 +334,34 @@ public final class RecommendationJson {
                 .put("version", stamp.version())
                 .put("hash", stamp.hash())
                 .put("switched-off", stamp.switchedOff())
+                .put("house", Fields.list(stamp.house(), RecommendationJson::tree))
                 .tree();
     }
 
+    private static Object tree(HouseRule rule) {
+        return new Fields()
+                .put("kind", rule.kind().key())
+                .put("name", rule.name())
+                .put("who", rule.who())
+                .put("why", rule.why())
+                .tree();
+    }
+
+    private static HouseRule houseRule(Node node) {
+        node.only(List.of("kind", "name", "who", "why"));
+        HouseRuleKind kind = node.get("kind").term(HouseRuleKind.class);
+        String name = node.get("name").text();
+        String who = node.get("who").text();
+        String why = node.get("why").text();
+        return node.checked(() -> new HouseRule(kind, name, who, why));
+    }
+
     private static RulebaseStamp stamp(Node node) {
-        node.only(List.of("version", "hash", "switched-off"));
+        node.only(List.of("version", "hash", "switched-off", "house"));
         return new RulebaseStamp(
                 node.get("version").text(),
                 node.get("hash").text(),
-                node.get("switched-off").texts());
+                node.get("switched-off").texts(),
+                node.get("house").list(RecommendationJson::houseRule));
     }
 }

@@ -23,6 +23,8 @@ import stoneprocess.core.plan.Densifier;
 import stoneprocess.core.plan.FinishTask;
 import stoneprocess.core.plan.Handling;
 import stoneprocess.core.plan.Hazard;
+import stoneprocess.core.plan.HouseRule;
+import stoneprocess.core.plan.HouseRuleKind;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.PickUp;
 import stoneprocess.core.plan.Plan;
@@ -196,7 +198,14 @@ final class Examples {
                 survey(),
                 sequence(),
                 Parameters.standard().with("lippage.high", new Length(4)),
-                new RulebaseStamp("0.1.0", "ab".repeat(32), List.of("UPK-006")));
+                new RulebaseStamp(
+                        "0.1.0",
+                        "ab".repeat(32),
+                        List.of("UPK-006"),
+                        List.of(
+                                new HouseRule(
+                                        HouseRuleKind.SWITCHED_OFF, "UPK-006", "the master", "nobody burnishes here"),
+                                new HouseRule(HouseRuleKind.RETUNED, "lippage.high", "the master", "old floors"))));
     }
 
     static Recommendation impasse() {
@@ -221,6 +230,6 @@ final class Examples {
                 FloorSurvey.builder("empty").build(),
                 GritSequence.standard(),
                 Parameters.standard(),
-                new RulebaseStamp("0.1.0", "cd".repeat(32), List.of()));
+                new RulebaseStamp("0.1.0", "cd".repeat(32), List.of(), List.of()));
     }
 }

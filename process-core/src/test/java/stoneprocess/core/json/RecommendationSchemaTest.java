@@ -20,6 +20,7 @@ import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.CounterOffer;
+import stoneprocess.core.plan.HouseRule;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
@@ -49,6 +50,7 @@ class RecommendationSchemaTest {
                 Arguments.of(Decision.class, definitions.get("decision"), Set.of("kind")),
                 Arguments.of(Impasse.class, definitions.get("impasse"), Set.of("kind")),
                 Arguments.of(AbrasiveGrade.class, definitions.get("grade"), Set.of()),
+                Arguments.of(HouseRule.class, definitions.get("house-rule"), Set.of()),
                 Arguments.of(RulebaseStamp.class, SCHEMA.get("properties").get("rulebase"), Set.of()));
     }
 

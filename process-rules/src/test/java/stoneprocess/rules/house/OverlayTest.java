@@ -14,7 +14,10 @@ import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
+import stoneprocess.core.json.RecommendationJson;
 import stoneprocess.core.plan.Cut;
+import stoneprocess.core.plan.HouseRule;
+import stoneprocess.core.plan.HouseRuleKind;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Task;
 import stoneprocess.core.problem.InvalidInputException;
@@ -57,6 +60,25 @@ class OverlayTest {
                 .switchOff("PRE-001", WHO, WHY)
                 .switchOff("UPK-003", "somebody else", "again");
         assertThat(Rulebase.with(overlay).stamp().switchedOff()).containsExactly("PRE-001", "UPK-003");
+    }
+
+    @Test
+    void a_recommendation_tells_every_house_rule_and_who_answers_for_it() {
+        Length four = Length.of(4, Unit.MILLIMETRE);
+        Overlay overlay = Overlay.none()
+                .retune("lippage.high", four, "floor manager", "our owners see less")
+                .switchOff("PRE-001", "master restorer", "walls are masked by the painter");
+        Recommendation answer = advisor(Rulebase.with(overlay)).recommend(Floors.wornGranite());
+        assertThat(answer.rulebase().house())
+                .containsExactly(
+                        new HouseRule(
+                                HouseRuleKind.SWITCHED_OFF,
+                                "PRE-001",
+                                "master restorer",
+                                "walls are masked by the painter"),
+                        new HouseRule(HouseRuleKind.RETUNED, "lippage.high", "floor manager", "our owners see less"));
+        assertThat(RecommendationJson.read(RecommendationJson.print(answer))).isEqualTo(answer);
+        assertThat(Rulebase.standard().stamp().house()).isEmpty();
     }
 
     @Test
