@@ -2,7 +2,6 @@ package stoneprocess.core.json;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
@@ -55,7 +54,8 @@ public final class RecommendationJson {
     }
 
     /**
-     * Reads a recommendation back; it equals the one that was printed.
+     * Reads a recommendation back; it equals the one that was printed. Every parameter has to stand in it: a number that
+     * is missing is never taken from the shipped set, since nobody would know which one the plan was made with.
      *
      * @throws InvalidInputException with one line that names the field, the value and what would be accepted
      * @throws MissingLibraryException when Jackson is not on the class path
@@ -318,13 +318,10 @@ public final class RecommendationJson {
         node.only(names);
         Parameters parameters = Parameters.standard();
         for (String name : names) {
-            Optional<Node> value = node.optional(name);
-            if (value.isPresent()) {
-                Dimension dimension = parameters.parameter(name).value().dimension();
-                Parameters before = parameters;
-                Quantity number = value.get().quantity(dimension);
-                parameters = value.get().checked(() -> before.with(name, number));
-            }
+            Node value = node.get(name);
+            Parameters before = parameters;
+            Quantity number = value.quantity(parameters.parameter(name).value().dimension());
+            parameters = value.checked(() -> before.with(name, number));
         }
         return node.checkedParts(parameters::requireRanges);
     }
