@@ -9,6 +9,7 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
@@ -53,10 +54,17 @@ public record Recommendation(
     }
 
     /**
-     * The decision of a topic for a subject; empty when it was not reached or ended in an impasse. The subject fits the
-     * topic's scope: the floor, a track, or a track at one grade.
+     * The decision of a topic for a subject; empty when it was not reached or ended in an impasse.
+     *
+     * @param topic one of the topics that rules decide
+     * @param subject what fits the topic's scope: the floor, a track, or a track at one grade
+     * @throws InvalidInputException for a subject of another scope, naming those that are accepted
      */
     public Optional<Decision> decision(Topic<?> topic, Subject subject) {
+        if (!topic.scope().fits(subject)) {
+            throw new InvalidInputException(
+                    topic.id() + ".subject", subject.key(), topic.scope().subjects());
+        }
         return outcomes.stream()
                 .filter(outcome -> outcome.topic().equals(topic.id()))
                 .filter(outcome -> outcome.subject().equals(subject))
@@ -65,8 +73,22 @@ public record Recommendation(
                 .findFirst();
     }
 
-    /** The typed values of a topic for a subject; none when it was not decided. */
+    /**
+     * The typed values of a topic for a subject; none when it was not decided.
+     *
+     * @param topic one whose values are words; what a topic computes, such as the keys of a grit path, stands in
+     *     {@link Decision#values()}, and the grades themselves in the plan
+     * @param subject as in {@link #decision}
+     * @throws InvalidInputException for a computed topic, and for a subject of another scope
+     */
     public <V extends Term> List<V> values(Topic<V> topic, Subject subject) {
+        if (topic.domain().isEmpty()) {
+            throw new InvalidInputException(
+                    "topic",
+                    topic.id() + " of " + subject.key(),
+                    "a topic whose values are words; the keys of this one are the values of its decision for "
+                            + topic.scope().subjects());
+        }
         return decision(topic, subject)
                 .map(decision -> decision.values().stream().map(topic::value).toList())
                 .orElse(List.of());
