@@ -221,17 +221,17 @@ public final class RecommendationJson {
         return new Fields()
                 .put("kind", offer.kind().key())
                 .put("topic", offer.topic())
-                .putIf("value", offer.value())
+                .put("values", offer.values())
                 .put("rules", offer.rules())
                 .tree();
     }
 
     private static CounterOffer offer(Node node) {
-        node.only(List.of("kind", "topic", "value", "rules"));
+        node.only(List.of("kind", "topic", "values", "rules"));
         return new CounterOffer(
                 node.get("kind").term(OfferKind.class),
                 node.get("topic").text(),
-                node.optional("value").map(Node::text),
+                node.get("values").texts(),
                 node.get("rules").texts());
     }
 

@@ -223,9 +223,8 @@ final class Examples {
                 List.of(),
                 List.of(),
                 List.of(
-                        new CounterOffer(
-                                OfferKind.KEEP_THE_MARKS, "first-cut", Optional.of("hone"), List.of("CUT-003")),
-                        new CounterOffer(OfferKind.LEAVE_IT, "first-cut", Optional.empty(), List.of())),
+                        new CounterOffer(OfferKind.KEEP_THE_MARKS, "first-cut", List.of("hone"), List.of("CUT-003")),
+                        new CounterOffer(OfferKind.LEAVE_IT, "first-cut", List.of(), List.of())),
                 List.of(impasse),
                 FloorSurvey.builder("empty").build(),
                 GritSequence.standard(),

@@ -203,18 +203,24 @@ public final class PlanText {
         }
 
         private String offer(CounterOffer offer) {
-            String value = offer.value().map(key -> " " + offered(offer, key)).orElse("");
+            String value = offer.values().isEmpty() ? "" : " " + offered(offer);
             return phrases.of(offer.kind()) + value + " " + phrases.get("offers.gives-up") + " "
                     + phrases.of(offer.kind(), "gives-up");
         }
 
-        private String offered(CounterOffer offer, String key) {
+        private String offered(CounterOffer offer) {
             if (offer.kind() == OfferKind.GET_GRADES) {
-                String grades = String.join(", ", key.split(" ")).replace('-', ' ');
+                String grades = String.join(", ", offer.values()).replace('-', ' ');
                 return String.format(phrases.get("offers.missing"), grades);
             }
+            List<String> names = offer.values().stream()
+                    .map(key -> value(offer.topic(), key))
+                    .toList();
+            if (offer.kind() == OfferKind.OTHER_MACHINE) {
+                return String.format(phrases.get("offers.any-of"), String.join(", ", names));
+            }
             String limit = offer.kind() == OfferKind.KEEP_THE_MARKS ? "offers.no-coarser" : "offers.up-to";
-            return String.format(phrases.get(limit), value(offer.topic(), key));
+            return String.format(phrases.get(limit), names.get(0));
         }
 
         private void questions(Detail detail) {
@@ -565,6 +571,7 @@ public final class PlanText {
                 "summary.no-cut-yet",
                 "test-area.cuts",
                 "field.readings",
+                "offers.any-of",
                 "offers.missing",
                 "offers.no-coarser",
                 "shortfalls.heading",

@@ -117,7 +117,7 @@ public final class Assembler {
     }
 
     private static boolean sameWayOut(CounterOffer one, CounterOffer other) {
-        return one.kind() == other.kind() && one.value().equals(other.value());
+        return one.kind() == other.kind() && one.values().equals(other.values());
     }
 
     private Plan plan() {
