@@ -1,6 +1,7 @@
 package stoneprocess.core.job;
 
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -36,7 +37,7 @@ public record PlannedJob(
         notes = Collections.unmodifiableSet(new TreeSet<>(notes));
         uncounted = List.copyOf(uncounted);
         takesHours = Collections.unmodifiableSet(new TreeSet<>(takesHours));
-        rates = Map.copyOf(rates);
+        rates = Collections.unmodifiableMap(new LinkedHashMap<>(rates));
     }
 
     /**
