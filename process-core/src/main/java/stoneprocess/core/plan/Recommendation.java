@@ -16,18 +16,23 @@ import stoneprocess.core.tool.GritSequence;
 
 /**
  * The answer to a survey. It holds keys and arguments, never sentences; text is made from it last. The same survey,
- * parameters, sequence and rulebase give an equal recommendation.
+ * parameters, sequence and rulebase give an equal recommendation. Immutable and safe to share between threads. It
+ * advises; local codes and the roles that its warnings name decide.
+ *
+ * <p>Every quantity in it carries its unit, see {@link stoneprocess.core.quantity.Dimension}. Each figure has its source
+ * with the parameter that it comes from, each reason with the card of its rule, each warning by id as in
+ * {@link stoneprocess.core.source.Sources}. No component is null: what is not there is an empty list or empty.
  *
  * @param status what it amounts to
  * @param plan what is done; empty when refused or at an impasse
- * @param refusals the reasons of a refusal
- * @param warnings hazards
+ * @param refusals the reasons of a refusal; none otherwise
+ * @param warnings hazards, in the order of {@link Hazard}; never left out because there is no plan
  * @param questions what nobody knows yet, the weightiest first
- * @param counterOffers ways out of an impasse
+ * @param counterOffers ways out of an impasse or a refusal; none otherwise
  * @param outcomes how every topic was closed, in the order of the topic table
  * @param survey the survey that it answers
  * @param sequence the grades that were to choose from
- * @param parameters the numbers that it was made with
+ * @param parameters the numbers that it was made with, each with unit and source
  * @param rulebase which rules made it
  */
 public record Recommendation(
@@ -45,6 +50,11 @@ public record Recommendation(
     /** Version of the recommendation's JSON form. */
     public static final String FORMAT = "floor-recommendation/1";
 
+    /**
+     * Copies the lists.
+     *
+     * @throws NullPointerException when a list or one of its members is null
+     */
     public Recommendation {
         refusals = List.copyOf(refusals);
         warnings = List.copyOf(warnings);
@@ -94,7 +104,7 @@ public record Recommendation(
                 .orElse(List.of());
     }
 
-    /** All impasses. */
+    /** All impasses, in the order of the topic table; none when every topic was decided. */
     public List<Impasse> impasses() {
         return outcomes.stream()
                 .filter(Impasse.class::isInstance)
