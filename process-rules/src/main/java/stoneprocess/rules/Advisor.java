@@ -12,7 +12,9 @@ import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.rules.internal.assemble.Assembler;
 import stoneprocess.rules.internal.assemble.FollowUps;
 import stoneprocess.rules.internal.classify.Situation;
@@ -56,13 +58,21 @@ public final class Advisor {
     }
 
     /**
-     * Plans a floor.
+     * Plans a floor. Safe to call from several threads; nothing is kept between calls. Quantities of the survey carry
+     * their units, so do those of the plan; every reason names its rule, whose card names the source.
      *
-     * @param survey what is known; what is not known is read cautiously and asked for
-     * @return the plan with its reasons, or a refusal or an impasse with its causes
+     * @param survey what is known; what is not known is read cautiously and asked for, so that an empty survey is
+     *     answered too
+     * @return the plan with its reasons, or a refusal or an impasse with its causes; never null
+     * @throws NullPointerException when the survey is null
+     * @throws InvalidInputException naming {@code equipment.grades}, when a grade on hand is not one of the options'
+     *     sequence
+     * @throws stoneprocess.rules.internal.engine.RulebaseException when the rulebase itself is at fault, for example when
+     *     rules do not come to rest; no survey brings that about with the shipped rules
      */
     public Recommendation recommend(FloorSurvey survey) {
-        return recommend(Objects.requireNonNull(survey, "survey"), List.of());
+        requireGrades(Objects.requireNonNull(survey, "survey"));
+        return recommend(survey, List.of());
     }
 
     /**
@@ -99,7 +109,7 @@ public final class Advisor {
     }
 
     private void requirePlan(Recommendation plan) {
-        if (!plan.rulebase().equals(rulebase.stamp())) {
+        if (!plan.rulebase().hash().equals(rulebase.stamp().hash())) {
             throw new InvalidInputException(
                     "recommendation.rulebase",
                     plan.rulebase().hash(),
@@ -111,6 +121,25 @@ public final class Advisor {
                     plan.status().key(),
                     "a plan with grades to work; there is nothing to follow");
         }
+    }
+
+    private void requireGrades(FloorSurvey survey) {
+        List<AbrasiveGrade> known = options.sequence().grades();
+        survey.answer(SurveyField.GRADES).value().stream()
+                .flatMap(List::stream)
+                .filter(grade -> !known.contains(grade))
+                .findFirst()
+                .ifPresent(grade -> {
+                    throw new InvalidInputException(
+                            "equipment.grades",
+                            grade.key(),
+                            "grades of the options' sequence, of the same grain: "
+                                    + String.join(
+                                            ", ",
+                                            known.stream()
+                                                    .map(AbrasiveGrade::key)
+                                                    .toList()));
+                });
     }
 
     /** The same with topics closed beforehand, whatever the rules say. */

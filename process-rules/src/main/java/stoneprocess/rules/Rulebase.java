@@ -33,10 +33,15 @@ public final class Rulebase {
     private final RulebaseStamp stamp;
     private final Engine engine;
 
-    private Rulebase(List<LoadedRule> rules, Parameters parameters, List<String> switchedOff) {
+    private Rulebase(List<LoadedRule> rules, Parameters parameters, Overlay overlay) {
+        List<String> switchedOff = overlay.switchedOff().stream()
+                .map(Overlay.SwitchedOff::rule)
+                .distinct()
+                .sorted()
+                .toList();
         this.rules = rules;
         this.parameters = parameters;
-        this.stamp = new RulebaseStamp(version(), hash(parameters, switchedOff), switchedOff);
+        this.stamp = new RulebaseStamp(version(), hash(parameters, switchedOff), switchedOff, overlay.houseRules());
         this.engine = new Engine(rules);
     }
 
@@ -48,7 +53,8 @@ public final class Rulebase {
     /**
      * The shipped rules and numbers as a house changes them.
      *
-     * @throws InvalidInputException for an unknown rule or parameter, and for a safety rule that is to be switched off
+     * @throws InvalidInputException for an unknown rule or parameter, for a safety rule that is to be switched off, for a
+     *     number behind a safety rule that is loosened, and for scales and ranges that no longer rise
      */
     public static Rulebase with(Overlay overlay) {
         List<LoadedRule> shipped = ShippedRules.load();
@@ -59,16 +65,11 @@ public final class Rulebase {
         for (Overlay.Retuned change : overlay.retuned()) {
             parameters = parameters.with(change.parameter(), change.value());
         }
-        Facts.requireScales(parameters);
+        Facts.requireScales(parameters.requireRanges());
         List<LoadedRule> kept = shipped.stream()
                 .filter(rule -> overlay.switchedOff(rule.id()).isEmpty())
                 .toList();
-        List<String> off = overlay.switchedOff().stream()
-                .map(Overlay.SwitchedOff::rule)
-                .distinct()
-                .sorted()
-                .toList();
-        return new Rulebase(kept, parameters, off);
+        return new Rulebase(kept, parameters, overlay);
     }
 
     private static void requireUnlocked(String id, List<LoadedRule> shipped) {

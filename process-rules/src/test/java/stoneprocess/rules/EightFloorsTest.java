@@ -8,7 +8,6 @@ import static stoneprocess.rules.TradeFloors.steps;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
@@ -246,15 +245,12 @@ class EightFloorsTest {
                         new CounterOffer(
                                 OfferKind.KEEP_THE_MARKS,
                                 impasse.topic(),
-                                Optional.of(Cut.COARSE_HONE.key()),
+                                List.of(Cut.COARSE_HONE.key()),
                                 List.of("CUT-007")),
-                        new CounterOffer(OfferKind.LOCAL_REPAIR, impasse.topic(), Optional.empty(), List.of("CUT-007")),
+                        new CounterOffer(OfferKind.LOCAL_REPAIR, impasse.topic(), List.of(), List.of("CUT-007")),
                         new CounterOffer(
-                                OfferKind.REPLACE_PIECES,
-                                impasse.topic(),
-                                Optional.empty(),
-                                List.of("CUT-007", "CUT-021")),
-                        new CounterOffer(OfferKind.LEAVE_IT, impasse.topic(), Optional.empty(), List.of()));
+                                OfferKind.REPLACE_PIECES, impasse.topic(), List.of(), List.of("CUT-007", "CUT-021")),
+                        new CounterOffer(OfferKind.LEAVE_IT, impasse.topic(), List.of(), List.of()));
         assertThat(hazards(answer)).contains(Hazard.SILICA_DUST);
     }
 

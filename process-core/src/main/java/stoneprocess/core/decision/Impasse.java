@@ -10,7 +10,8 @@ import java.util.List;
  * @param needs the demands
  * @param vetoes the exclusions
  * @param untilKnown true when it would not be one without what rests on facts that nobody knows yet
- * @param lacking keys of what would have to be got first: the grades of the path over all grades that are not on hand
+ * @param lacking keys of what would have to be got first: all grades of the path over all grades that are not on hand,
+ *     or the machines that are not on hand and of which any one would do; empty when nothing that can be got would help
  */
 public record Impasse(
         String topic,

@@ -1,5 +1,6 @@
 package stoneprocess.core.decision;
 
+import java.util.List;
 import stoneprocess.core.term.Term;
 
 /** What a topic is decided for. */
@@ -11,5 +12,24 @@ public enum Scope implements Term {
     TRACK,
 
     /** For each grade of each track. */
-    STEP
+    STEP;
+
+    /** True when a topic of this scope is decided for such a subject. */
+    public boolean fits(Subject subject) {
+        return switch (this) {
+            case FLOOR -> subject instanceof Subject.Floor;
+            case TRACK -> subject instanceof Subject.OfTrack;
+            case STEP -> subject instanceof Subject.OfStep;
+        };
+    }
+
+    /** The subjects that fit, as the end of the phrase "accepted: ...". */
+    public String subjects() {
+        String tracks = String.join(", ", Term.keys(List.of(TrackKind.values())));
+        return switch (this) {
+            case FLOOR -> Subject.FLOOR.key();
+            case TRACK -> "one of " + tracks;
+            case STEP -> "one of " + tracks + " with / and a grade";
+        };
+    }
 }

@@ -1,9 +1,11 @@
 package stoneprocess.core.estimate;
 
 import java.math.BigDecimal;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Quantity;
@@ -30,7 +32,7 @@ public record Estimate(
         lines = List.copyOf(lines);
         consumables = List.copyOf(consumables);
         routes = List.copyOf(routes);
-        remarks = Set.copyOf(remarks);
+        remarks = Collections.unmodifiableSet(new TreeSet<>(remarks));
     }
 
     /** The lines of work, in order. */

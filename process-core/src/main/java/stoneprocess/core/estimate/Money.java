@@ -7,21 +7,36 @@ import stoneprocess.core.problem.InvalidInputException;
 /**
  * An amount in a currency that is no more than a label; amounts are never converted.
  *
- * @param amount zero or more, rounded half to even to 0.0001
+ * @param amount from zero to {@link #LARGEST}, rounded half to even to 0.0001; a sum or product beyond it is refused
  * @param currency the label, not blank
  */
 public record Money(BigDecimal amount, String currency) implements Comparable<Money> {
-    private static final int DECIMALS = 4;
+    /** The largest amount, 1000000000000. */
+    public static final BigDecimal LARGEST = BigDecimal.valueOf(1_000_000_000_000L);
 
+    private static final int DECIMALS = 4;
+    private static final BigDecimal NEGLIGIBLE = new BigDecimal("1e-10");
+
+    /**
+     * Checks the range.
+     *
+     * @throws InvalidInputException for an amount outside it and for a blank currency
+     */
     public Money {
         Require.text("money.currency", currency);
-        if (amount.signum() < 0) {
-            throw new InvalidInputException("money.amount", amount.toPlainString(), "zero or more");
+        if (amount.signum() < 0 || amount.compareTo(LARGEST) > 0) {
+            throw new InvalidInputException("money.amount", amount.toString(), "zero to " + LARGEST.toPlainString());
         }
-        amount = amount.setScale(DECIMALS, RoundingMode.HALF_EVEN);
+        // An amount with a vast exponent cannot be brought to four decimals.
+        amount = (amount.compareTo(NEGLIGIBLE) < 0 ? BigDecimal.ZERO : amount)
+                .setScale(DECIMALS, RoundingMode.HALF_EVEN);
     }
 
-    /** An amount such as {@code 42.50}. */
+    /**
+     * An amount such as {@code 42.50}.
+     *
+     * @throws InvalidInputException for what is no number and for an amount outside the range
+     */
     public static Money of(String amount, String currency) {
         try {
             return new Money(new BigDecimal(amount), currency);
@@ -35,6 +50,9 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
     }
 
     Money times(double factor) {
+        if (!Double.isFinite(factor)) {
+            throw new InvalidInputException("money.factor", Double.toString(factor), "a finite number");
+        }
         return new Money(amount.multiply(BigDecimal.valueOf(factor)), currency);
     }
 

@@ -1,6 +1,7 @@
 package stoneprocess.core.estimate;
 
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,8 +30,8 @@ public record PriceList(
         boolean wholeSets,
         List<String> exclusions) {
     public PriceList {
-        prices = Map.copyOf(prices);
-        machineHours = Map.copyOf(machineHours);
+        prices = Collections.unmodifiableMap(new LinkedHashMap<>(prices));
+        machineHours = Collections.unmodifiableMap(new LinkedHashMap<>(machineHours));
         exclusions = List.copyOf(exclusions);
         requireCurrency(currency, minimumCharge);
         prices.values().forEach(price -> requireCurrency(currency, price));
@@ -53,14 +54,14 @@ public record PriceList(
 
     /** The same list with a price for an item, in the list's currency. */
     public PriceList with(PriceItem item, String amount) {
-        Map<PriceItem, Money> changed = new HashMap<>(prices);
+        Map<PriceItem, Money> changed = new LinkedHashMap<>(prices);
         changed.put(item, Money.of(amount, currency));
         return new PriceList(currency, changed, machineHours, minimumCharge, nightFactor, wholeSets, exclusions);
     }
 
     /** The same list with a price for an hour of a class of machine. */
     public PriceList withMachineHour(MachineClass machine, String amount) {
-        Map<MachineClass, Money> changed = new HashMap<>(machineHours);
+        Map<MachineClass, Money> changed = new LinkedHashMap<>(machineHours);
         changed.put(machine, Money.of(amount, currency));
         return new PriceList(currency, prices, changed, minimumCharge, nightFactor, wholeSets, exclusions);
     }

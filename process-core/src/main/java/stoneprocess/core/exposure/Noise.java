@@ -24,20 +24,9 @@ public final class Noise {
         this.parameters = parameters;
     }
 
-    /**
-     * Noise by the given numbers, those named {@code noise.}.
-     *
-     * @throws InvalidInputException when an exchange rate is zero
-     */
+    /** Noise by the given numbers, those named {@code noise.}. */
     public static Noise of(Parameters parameters) {
-        Noise noise = new Noise(parameters);
-        for (NoiseRule rule : NoiseRule.values()) {
-            SoundLevel exchange = noise.number(rule, "exchange");
-            if (exchange.decibels() <= 0) {
-                throw new InvalidInputException(name(rule, "exchange"), exchange.print(), "more than 0 dBA");
-            }
-        }
-        return noise;
+        return new Noise(parameters);
     }
 
     /**

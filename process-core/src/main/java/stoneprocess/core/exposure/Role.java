@@ -17,5 +17,19 @@ public enum Role implements Term {
     /** The materials laboratory. */
     LABORATORY,
     /** The electrician who answers for the supply. */
-    ELECTRICIAN
+    ELECTRICIAN,
+    /** The licensed surveyor of asbestos and lead. */
+    ASBESTOS_SURVEYOR,
+    /** The structural engineer who answers for what a floor carries. */
+    STRUCTURAL_ENGINEER,
+    /** The conservator of historic fabric. */
+    CONSERVATOR,
+    /** The officer who is responsible for a listed building. */
+    RESPONSIBLE_OFFICER,
+    /** The authority that gives leave to discharge to a sewer or to waters. */
+    WATER_AUTHORITY,
+    /** The person in charge of the building. */
+    BUILDING_MANAGER,
+    /** The person in charge of the crew. */
+    CREW_LEADER
 }

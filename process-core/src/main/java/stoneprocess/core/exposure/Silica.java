@@ -28,7 +28,10 @@ public final class Silica {
         this.parameters = parameters;
     }
 
-    /** Silica by the given numbers, those named {@code silica.}. */
+    /**
+     * Silica by the given numbers, those named {@code silica.}. A house may make them stricter than the table and never
+     * looser, see {@link stoneprocess.core.parameter.HouseBound}; so that a control which meets them meets the table.
+     */
     public static Silica of(Parameters parameters) {
         return new Silica(parameters);
     }
@@ -56,6 +59,9 @@ public final class Silica {
      * only; or shroud and collector with 25 cfm an inch, such a filter and filter cleaning or a cyclone, and dry indoors
      * for more than 4 h a respirator of protection factor 10. Bucket water, and wet hand grinding indoors, are not
      * listed and need the employer's own assessment.
+     *
+     * <p>With stricter house numbers "not met" may be said of a control that the table alone would take; "met" and "no
+     * respirator" are said only where the table's own conditions hold.
      */
     public SilicaControl control(SilicaTask task) {
         boolean hand = task.tool() == GrindingTool.HAND_GRINDER;

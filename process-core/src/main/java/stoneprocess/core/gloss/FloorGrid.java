@@ -128,14 +128,18 @@ final class FloorGrid {
         return levels;
     }
 
-    /** Weighs every point by how well it explains a reading within the grit in work. */
+    /**
+     * Weighs every point by how well it explains a reading within the grit in work. The weights before the reading are
+     * brought to a sum of 1, so that readings which contradict each other, however many, leave some floor possible.
+     */
     FloorGrid read(LevelReading reading) {
         List<Track> read = new ArrayList<>();
+        double before = total();
         for (Track track : tracks) {
             double remaining = track.remaining(reading.passes());
             double[] weight = new double[track.weight().length];
             for (int i = 0; i < weight.length; i++) {
-                weight[i] = track.weight()[i] * model.likelihood(reading, track.level(i, remaining));
+                weight[i] = track.weight()[i] / before * model.likelihood(reading, track.level(i, remaining));
             }
             read.add(new Track(track.floor(), track.start(), track.limit(), weight));
         }

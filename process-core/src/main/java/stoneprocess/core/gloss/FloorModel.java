@@ -49,11 +49,13 @@ record FloorModel(
                     passes.low().print() + " to " + passes.high().print(),
                     "a lower end over 0 and under the upper end");
         }
-        if (left.low().percent() == 0 || left.high().percent() > 100) {
+        if (left.low().percent() == 0
+                || left.low().equals(left.high())
+                || left.high().percent() > 100) {
             throw new InvalidInputException(
                     "gloss-start.left",
                     left.low().print() + " to " + left.high().print(),
-                    "a range over 0 and up to 100 %");
+                    "a lower end over 0 % and under the upper end, which is up to 100 %");
         }
         if (parameters.get("gloss-reading.astray", Share.class).percent() == 0) {
             throw new InvalidInputException("gloss-reading.astray", "0 %", "over 0 and under 100 %");

@@ -47,6 +47,7 @@ public final class GlossForecast {
      *
      * @param work the zone; a reading that the stone cannot show at all ({@link GlossSuspicion#OVER_CEILING}) is refused
      * @param parameters those named in the class description
+     * @throws InvalidInputException for such a reading, and naming the numbers that make no prior
      */
     public static GlossForecast of(WorkSoFar work, Parameters parameters) {
         FloorGrid grid = FloorGrid.start(

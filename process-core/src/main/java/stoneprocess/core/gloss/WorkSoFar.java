@@ -1,6 +1,7 @@
 package stoneprocess.core.gloss;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
@@ -15,7 +16,14 @@ import stoneprocess.core.stone.Hardness;
  * @param stages resin grits in the order worked; a grit that follows itself is refused, since that is one stage
  */
 public record WorkSoFar(Hardness hardness, GlossCeiling ceiling, Optional<LevelReading> start, List<GritStage> stages) {
+    /**
+     * Checks the parts.
+     *
+     * @throws InvalidInputException for soft stone, a ceiling of 0 GU, a start after the first pass, a repeated grit
+     * @throws NullPointerException naming the part, when one is null; an unknown start is empty
+     */
     public WorkSoFar {
+        Objects.requireNonNull(start, "start");
         stages = List.copyOf(stages);
         if (!GritPrior.CLASSES.contains(hardness)) {
             throw new InvalidInputException("hardness", hardness.key(), "medium or hard");

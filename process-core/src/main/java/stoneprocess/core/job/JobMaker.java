@@ -2,7 +2,7 @@ package stoneprocess.core.job;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -73,7 +73,7 @@ final class JobMaker {
     private final List<String> uncounted = new ArrayList<>();
     private final Set<String> takesHours = new TreeSet<>();
 
-    private final Map<String, List<Assumption>> rates = new HashMap<>();
+    private final Map<String, List<Assumption>> rates = new LinkedHashMap<>();
     private final HandWork handWork;
 
     JobMaker(Recommendation recommendation, JobOptions options) {

@@ -1,5 +1,6 @@
 package stoneprocess.core.job;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -16,14 +17,14 @@ import stoneprocess.core.quantity.TimeSpan;
  * @param edges length of walls, plinths and fittings along which a hand tool is needed; empty for unknown
  * @param site how the site lets the crew work; empty for {@link Site#usual}
  * @param times hours of one technician for work that has no rate, by the name under which {@link PlannedJob#uncounted}
- *     lists it
+ *     lists it; kept in the order given
  */
 public record JobOptions(Optional<Length> edges, Optional<Site> site, Map<String, Range<TimeSpan>> times) {
     public JobOptions {
         edges.filter(length -> length.millimetres() == 0).ifPresent(length -> {
             throw new InvalidInputException("edges", length.print(), "more than zero");
         });
-        times = Map.copyOf(times);
+        times = Collections.unmodifiableMap(new LinkedHashMap<>(times));
     }
 
     /** Nothing is known besides the plan. */

@@ -1,8 +1,10 @@
 package stoneprocess.core.job;
 
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import stoneprocess.core.estimate.Assumption;
@@ -36,18 +38,26 @@ public record PlannedJob(
         notes = Collections.unmodifiableSet(new TreeSet<>(notes));
         uncounted = List.copyOf(uncounted);
         takesHours = Collections.unmodifiableSet(new TreeSet<>(takesHours));
-        rates = Map.copyOf(rates);
+        rates = Collections.unmodifiableMap(new LinkedHashMap<>(rates));
     }
 
     /**
-     * The job of a plan.
+     * The job of a plan. Steps, rests, water and passes are the plan's; rates come from the parameters named
+     * {@code estimate.} with their sources. The area is the survey's in square metres, the edges are the options' in
+     * millimetres or those of a square of that area. Safe to call from several threads; nothing given is changed.
      *
+     * @param recommendation a recommendation with a plan that cuts something
+     * @param options what the plan does not know; {@link JobOptions#defaults} when nothing is
+     * @throws NullPointerException naming the argument that is null
      * @throws InvalidInputException when there is no plan, when it cuts nothing, when nobody knows the area, when the
      *     open field is cut with a machine other than single disc, planetary or hand tool, and for hours of work that
      *     the plan does not have
      */
     public static PlannedJob of(Recommendation recommendation, JobOptions options) {
-        return new JobMaker(recommendation, options).make();
+        return new JobMaker(
+                        Objects.requireNonNull(recommendation, "recommendation"),
+                        Objects.requireNonNull(options, "options"))
+                .make();
     }
 
     /** The estimate by the numbers that the plan was made with. */

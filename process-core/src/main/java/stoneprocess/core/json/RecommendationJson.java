@@ -2,7 +2,6 @@ package stoneprocess.core.json;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
@@ -11,11 +10,15 @@ import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
+import stoneprocess.core.exposure.Role;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.Hazard;
+import stoneprocess.core.plan.HouseRule;
+import stoneprocess.core.plan.HouseRuleKind;
 import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
@@ -26,8 +29,10 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.problem.MissingLibraryException;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
@@ -49,7 +54,8 @@ public final class RecommendationJson {
     }
 
     /**
-     * Reads a recommendation back; it equals the one that was printed.
+     * Reads a recommendation back; it equals the one that was printed. Every parameter has to stand in it: a number that
+     * is missing is never taken from the shipped set, since nobody would know which one the plan was made with.
      *
      * @throws InvalidInputException with one line that names the field, the value and what would be accepted
      * @throws MissingLibraryException when Jackson is not on the class path
@@ -168,6 +174,8 @@ public final class RecommendationJson {
     private static Object tree(SafetyWarning warning) {
         return new Fields()
                 .put("hazard", warning.hazard().key())
+                .put("precautions", Term.keys(warning.precautions()))
+                .put("decides", Term.keys(warning.decides()))
                 .put("rules", warning.rules())
                 .put("sources", warning.sources())
                 .put("certain", warning.certain())
@@ -175,9 +183,11 @@ public final class RecommendationJson {
     }
 
     private static SafetyWarning warning(Node node) {
-        node.only(List.of("hazard", "rules", "sources", "certain"));
+        node.only(List.of("hazard", "precautions", "decides", "rules", "sources", "certain"));
         return new SafetyWarning(
                 node.get("hazard").term(Hazard.class),
+                List.copyOf(node.get("precautions").terms(Precaution.class)),
+                List.copyOf(node.get("decides").terms(Role.class)),
                 node.get("rules").texts(),
                 node.get("sources").texts(),
                 node.get("certain").flag());
@@ -205,17 +215,17 @@ public final class RecommendationJson {
         return new Fields()
                 .put("kind", offer.kind().key())
                 .put("topic", offer.topic())
-                .putIf("value", offer.value())
+                .put("values", offer.values())
                 .put("rules", offer.rules())
                 .tree();
     }
 
     private static CounterOffer offer(Node node) {
-        node.only(List.of("kind", "topic", "value", "rules"));
+        node.only(List.of("kind", "topic", "values", "rules"));
         return new CounterOffer(
                 node.get("kind").term(OfferKind.class),
                 node.get("topic").text(),
-                node.optional("value").map(Node::text),
+                node.get("values").texts(),
                 node.get("rules").texts());
     }
 
@@ -302,13 +312,12 @@ public final class RecommendationJson {
         node.only(names);
         Parameters parameters = Parameters.standard();
         for (String name : names) {
-            Optional<Node> value = node.optional(name);
-            if (value.isPresent()) {
-                Dimension dimension = parameters.parameter(name).value().dimension();
-                parameters = parameters.with(name, value.get().quantity(dimension));
-            }
+            Node value = node.get(name);
+            Parameters before = parameters;
+            Quantity number = value.quantity(parameters.parameter(name).value().dimension());
+            parameters = value.checked(() -> before.with(name, number));
         }
-        return parameters;
+        return node.checkedParts(parameters::requireRanges);
     }
 
     private static Object tree(RulebaseStamp stamp) {
@@ -316,14 +325,34 @@ public final class RecommendationJson {
                 .put("version", stamp.version())
                 .put("hash", stamp.hash())
                 .put("switched-off", stamp.switchedOff())
+                .put("house", Fields.list(stamp.house(), RecommendationJson::tree))
                 .tree();
     }
 
+    private static Object tree(HouseRule rule) {
+        return new Fields()
+                .put("kind", rule.kind().key())
+                .put("name", rule.name())
+                .put("who", rule.who())
+                .put("why", rule.why())
+                .tree();
+    }
+
+    private static HouseRule houseRule(Node node) {
+        node.only(List.of("kind", "name", "who", "why"));
+        HouseRuleKind kind = node.get("kind").term(HouseRuleKind.class);
+        String name = node.get("name").text();
+        String who = node.get("who").text();
+        String why = node.get("why").text();
+        return node.checked(() -> new HouseRule(kind, name, who, why));
+    }
+
     private static RulebaseStamp stamp(Node node) {
-        node.only(List.of("version", "hash", "switched-off"));
+        node.only(List.of("version", "hash", "switched-off", "house"));
         return new RulebaseStamp(
                 node.get("version").text(),
                 node.get("hash").text(),
-                node.get("switched-off").texts());
+                node.get("switched-off").texts(),
+                node.get("house").list(RecommendationJson::houseRule));
     }
 }

@@ -9,5 +9,6 @@ import stoneprocess.core.source.Citation;
  * @param name dotted name; the lower limit of a scale's class is {@code scale.class}
  * @param value the number with its unit
  * @param source where it comes from
+ * @param house what a house may set in place of the shipped number
  */
-public record Parameter(String name, Quantity value, Citation source) {}
+public record Parameter(String name, Quantity value, Citation source, HouseBound house) {}

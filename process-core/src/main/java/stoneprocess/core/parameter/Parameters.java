@@ -10,12 +10,14 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.term.Term;
 
 /**
  * The set of numbers that a recommendation is made with. Immutable; retuning one gives a new set. Passed in, never
  * static, so that two rulebases with different numbers live side by side.
  */
 public final class Parameters {
+    private static final String LOW = ".low";
     private static final Parameters STANDARD = load();
 
     private final Map<String, Parameter> byName;
@@ -36,7 +38,8 @@ public final class Parameters {
             Parameter parameter = new Parameter(
                     name,
                     Quantity.parse(row.get("value"), name),
-                    Sources.standard().get(row.get("source")));
+                    Sources.standard().get(row.get("source")),
+                    Term.parse(HouseBound.class, row.get("house"), name));
             if (byName.put(name, parameter) != null) {
                 throw new IllegalStateException("Parameter " + name + " is listed twice");
             }
@@ -88,8 +91,10 @@ public final class Parameters {
 
     /**
      * The same set with one value changed. A value that is not the shipped one cites the house, not the shipped source.
+     * A number that stands behind a safety rule or a published limit moves to the careful side only, see
+     * {@link Parameter#house()}.
      *
-     * @throws InvalidInputException for an unknown name or a value of another dimension
+     * @throws InvalidInputException for an unknown name, a value of another dimension, or a value that no house may set
      */
     public Parameters with(String name, Quantity value) {
         Parameter old = parameter(name);
@@ -99,15 +104,36 @@ public final class Parameters {
                     value.print(),
                     "a value in " + old.value().dimension().unit().symbol());
         }
-        Map<String, Parameter> changed = new LinkedHashMap<>(byName);
         Parameter shipped = STANDARD.parameter(name);
+        HouseBound house = shipped.house();
+        if (!house.allows(value, shipped.value())) {
+            throw new InvalidInputException(
+                    name, value.print(), house.accepted(shipped.value()) + "; a safety rule or limit stands on it");
+        }
+        Map<String, Parameter> changed = new LinkedHashMap<>(byName);
         boolean asShipped = shipped.value().equals(value);
         changed.put(
                 name,
                 asShipped
                         ? shipped
-                        : new Parameter(name, value, Sources.standard().get("house")));
+                        : new Parameter(name, value, Sources.standard().get("house"), house));
         return new Parameters(changed);
+    }
+
+    /**
+     * Checks every pair {@code name.low} and {@code name.high}. Values are set one by one, so that a set may be crossed
+     * for a moment; whoever takes it as finished asks this.
+     *
+     * @return this set
+     * @throws InvalidInputException naming the first range whose lower end is above its upper end
+     */
+    public Parameters requireRanges() {
+        byName.keySet().stream()
+                .filter(name -> name.endsWith(LOW))
+                .map(name -> name.substring(0, name.length() - LOW.length()))
+                .filter(name -> byName.containsKey(name + ".high"))
+                .forEach(name -> range(name, Quantity.class));
+        return this;
     }
 
     /** Names and values that differ from the shipped set, in the shipped order. */

@@ -5,7 +5,12 @@ import java.util.Optional;
 import stoneprocess.core.tool.AbrasiveGrade;
 
 /**
- * What is done, in its order. Floors that are only cleaned have no tracks.
+ * What is done, in its order. Floors that are only cleaned have no tracks. Immutable and safe to share between threads.
+ *
+ * <p>Lists are in the order of the work and may be empty; nothing is null. Rests are times, masses of added weight are
+ * in kilograms, water in litres for one pass over the whole floor, passes are traverses of each bay: each quantity
+ * carries its unit, and its figure and source stand in the parameters of the recommendation. Why a thing is done stands
+ * in the recommendation's outcomes.
  *
  * @param preparation tasks before the first cut
  * @param acceptances what the owner accepts before the start
@@ -37,6 +42,11 @@ public record Plan(
         Sealer sealer,
         List<FinishTask> finishTasks,
         List<Upkeep> upkeep) {
+    /**
+     * Copies the lists.
+     *
+     * @throws NullPointerException when a list or one of its members is null
+     */
     public Plan {
         preparation = List.copyOf(preparation);
         acceptances = List.copyOf(acceptances);

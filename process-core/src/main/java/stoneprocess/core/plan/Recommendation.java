@@ -9,24 +9,30 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
 
 /**
  * The answer to a survey. It holds keys and arguments, never sentences; text is made from it last. The same survey,
- * parameters, sequence and rulebase give an equal recommendation.
+ * parameters, sequence and rulebase give an equal recommendation. Immutable and safe to share between threads. It
+ * advises; local codes and the roles that its warnings name decide.
+ *
+ * <p>Every quantity in it carries its unit, see {@link stoneprocess.core.quantity.Dimension}. Each figure has its source
+ * with the parameter that it comes from, each reason with the card of its rule, each warning by id as in
+ * {@link stoneprocess.core.source.Sources}. No component is null: what is not there is an empty list or empty.
  *
  * @param status what it amounts to
  * @param plan what is done; empty when refused or at an impasse
- * @param refusals the reasons of a refusal
- * @param warnings hazards
+ * @param refusals the reasons of a refusal; none otherwise
+ * @param warnings hazards, in the order of {@link Hazard}; never left out because there is no plan
  * @param questions what nobody knows yet, the weightiest first
- * @param counterOffers ways out of an impasse
+ * @param counterOffers ways out of an impasse or a refusal; none otherwise
  * @param outcomes how every topic was closed, in the order of the topic table
  * @param survey the survey that it answers
  * @param sequence the grades that were to choose from
- * @param parameters the numbers that it was made with
+ * @param parameters the numbers that it was made with, each with unit and source
  * @param rulebase which rules made it
  */
 public record Recommendation(
@@ -44,6 +50,11 @@ public record Recommendation(
     /** Version of the recommendation's JSON form. */
     public static final String FORMAT = "floor-recommendation/1";
 
+    /**
+     * Copies the lists.
+     *
+     * @throws NullPointerException when a list or one of its members is null
+     */
     public Recommendation {
         refusals = List.copyOf(refusals);
         warnings = List.copyOf(warnings);
@@ -53,10 +64,17 @@ public record Recommendation(
     }
 
     /**
-     * The decision of a topic for a subject; empty when it was not reached or ended in an impasse. The subject fits the
-     * topic's scope: the floor, a track, or a track at one grade.
+     * The decision of a topic for a subject; empty when it was not reached or ended in an impasse.
+     *
+     * @param topic one of the topics that rules decide
+     * @param subject what fits the topic's scope: the floor, a track, or a track at one grade
+     * @throws InvalidInputException for a subject of another scope, naming those that are accepted
      */
     public Optional<Decision> decision(Topic<?> topic, Subject subject) {
+        if (!topic.scope().fits(subject)) {
+            throw new InvalidInputException(
+                    topic.id() + ".subject", subject.key(), topic.scope().subjects());
+        }
         return outcomes.stream()
                 .filter(outcome -> outcome.topic().equals(topic.id()))
                 .filter(outcome -> outcome.subject().equals(subject))
@@ -65,14 +83,28 @@ public record Recommendation(
                 .findFirst();
     }
 
-    /** The typed values of a topic for a subject; none when it was not decided. */
+    /**
+     * The typed values of a topic for a subject; none when it was not decided.
+     *
+     * @param topic one whose values are words; what a topic computes, such as the keys of a grit path, stands in
+     *     {@link Decision#values()}, and the grades themselves in the plan
+     * @param subject as in {@link #decision}
+     * @throws InvalidInputException for a computed topic, and for a subject of another scope
+     */
     public <V extends Term> List<V> values(Topic<V> topic, Subject subject) {
+        if (topic.domain().isEmpty()) {
+            throw new InvalidInputException(
+                    "topic",
+                    topic.id() + " of " + subject.key(),
+                    "a topic whose values are words; the keys of this one are the values of its decision for "
+                            + topic.scope().subjects());
+        }
         return decision(topic, subject)
                 .map(decision -> decision.values().stream().map(topic::value).toList())
                 .orElse(List.of());
     }
 
-    /** All impasses. */
+    /** All impasses, in the order of the topic table; none when every topic was decided. */
     public List<Impasse> impasses() {
         return outcomes.stream()
                 .filter(Impasse.class::isInstance)

@@ -7,10 +7,14 @@ import java.util.List;
  *
  * @param version version of the library
  * @param hash SHA-256 over rules, cards and parameters, in hexadecimal
- * @param switchedOff ids of rules that house rules switched off
+ * @param switchedOff ids of rules that house rules switched off, ordered
+ * @param house every change of the house, with who answers for it, in the order in which the house gave them: rules
+ *     switched off, then parameters retuned; none for the shipped rulebase
  */
-public record RulebaseStamp(String version, String hash, List<String> switchedOff) {
+public record RulebaseStamp(String version, String hash, List<String> switchedOff, List<HouseRule> house) {
+    /** Copies the lists. */
     public RulebaseStamp {
         switchedOff = List.copyOf(switchedOff);
+        house = List.copyOf(house);
     }
 }

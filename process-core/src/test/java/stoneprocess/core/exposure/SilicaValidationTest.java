@@ -1,16 +1,23 @@
 package stoneprocess.core.exposure;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Airflow;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
@@ -82,6 +89,50 @@ class SilicaValidationTest {
         assertThat(control.neededAirflow()).contains(Airflow.of(500, Unit.CUBIC_FOOT_PER_MINUTE));
         assertThat(control.respirator() == RespiratorNeed.NONE_BY_TABLE_1)
                 .isEqualTo(verdict == SilicaVerdict.TABLE_1_MET);
+    }
+
+    /**
+     * Whatever a house may set, what is said in the table's name holds by the table: 25 cfm an inch, 99 %, 4 h and
+     * protection factor 10 stand here as the regulation has them.
+     */
+    @Property(seed = "1955")
+    void house_numbers_never_win_a_claim_that_the_table_does_not_give(
+            @ForAll @DoubleRange(min = 20, max = 40) double cfmAnInch,
+            @ForAll @DoubleRange(min = 98, max = 100) double houseFilter,
+            @ForAll @DoubleRange(min = 0.5, max = 6) double longTask,
+            @ForAll @IntRange(min = 5, max = 50) int factor,
+            @ForAll @DoubleRange(min = 98, max = 100) double filter,
+            @ForAll @DoubleRange(min = 80, max = 250) double cfm,
+            @ForAll @DoubleRange(min = 0.5, max = 8) double hours) {
+        Parameters house = Parameters.standard();
+        house = set(
+                house, "silica.airflow-per-inch", Airflow.of(cfmAnInch, Unit.CUBIC_FOOT_PER_MINUTE), cfmAnInch >= 25);
+        house = set(house, "silica.filter", new Share(houseFilter), new Share(houseFilter).percent() >= 99);
+        TimeSpan limit = TimeSpan.of(longTask, Unit.HOUR);
+        house = set(house, "silica.long-task", limit, limit.minutes() <= 240);
+        house = set(house, "silica.protection-factor", new Count(factor), factor >= 10);
+        SilicaControl control =
+                Silica.of(house).control(task(GrindingTool.HAND_GRINDER, collector(filter, cfm), true, hours, true));
+        if (control.verdict() == SilicaVerdict.TABLE_1_MET) {
+            assertThat(new Share(filter).percent()).isGreaterThanOrEqualTo(99);
+            assertThat(cfm).isGreaterThanOrEqualTo(125 - 1e-2);
+        }
+        if (control.respirator() == RespiratorNeed.NONE_BY_TABLE_1) {
+            assertThat(hours).isLessThanOrEqualTo(4 + 1e-5);
+        }
+        assertThat(control.protectionFactor().map(Limit::value).orElse(new Count(10)))
+                .isGreaterThanOrEqualTo(new Count(10));
+    }
+
+    /** The set with the number, where the table is kept; otherwise the number has to be refused. */
+    private static Parameters set(Parameters parameters, String name, Quantity value, boolean asStrict) {
+        if (asStrict || value.equals(Parameters.standard().parameter(name).value())) {
+            return parameters.with(name, value);
+        }
+        assertThatThrownBy(() -> parameters.with(name, value))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith(name + ": ");
+        return parameters;
     }
 
     private static DustControl collector(double filter, double cfm) {

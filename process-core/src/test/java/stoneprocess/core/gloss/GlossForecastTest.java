@@ -396,6 +396,39 @@ class GlossForecastTest {
         refused(() -> GlossForecast.of(WorkSoFar.none(Hardness.MEDIUM, MARBLE), allShared), "gloss-final.shared: ");
     }
 
+    @Test
+    void an_empty_start_prior_is_refused_by_name() {
+        for (double end : new double[] {3, 80, 100}) {
+            Parameters empty =
+                    STANDARD.with("gloss-start.left.low", new Share(end)).with("gloss-start.left.high", new Share(end));
+            refused(
+                    () -> GlossForecast.of(WorkSoFar.none(Hardness.MEDIUM, MARBLE), empty),
+                    "gloss-start.left: '" + new Share(end).print() + " to " + new Share(end).print()
+                            + "' is not accepted; accepted: a lower end over 0 % and under the upper end");
+        }
+        assertThatThrownBy(() -> new WorkSoFar(Hardness.MEDIUM, MARBLE, null, List.of()))
+                .isInstanceOf(NullPointerException.class)
+                .hasMessage("start");
+    }
+
+    @Test
+    void readings_that_contradict_each_other_leave_some_floor_possible_however_many_they_are() {
+        List<LevelReading> readings = new ArrayList<>();
+        for (int i = 0; i < 300; i++) {
+            readings.add(new LevelReading(1, new Gloss(i % 2 == 0 ? 5 : 90), 3));
+        }
+        GlossForecast forecast = GlossForecast.of(
+                new WorkSoFar(Hardness.MEDIUM, MARBLE, Optional.empty(), List.of(new GritStage(400, 3, readings))),
+                STANDARD);
+        GlossPrediction end =
+                forecast.through(List.of(new PlannedGrit(1500, 4))).get(0);
+        assertThat(end.median()).isLessThan(new Gloss(100));
+        assertThat(end.interval().low()).isLessThan(end.interval().high());
+        assertThat(forecast.outlook(new Gloss(60), List.of(new PlannedGrit(3000, 4)))
+                        .best())
+                .isPresent();
+    }
+
     private static void refused(Runnable work, String message) {
         assertThatThrownBy(work::run).isInstanceOf(InvalidInputException.class).hasMessageStartingWith(message);
     }

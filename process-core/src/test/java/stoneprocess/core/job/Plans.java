@@ -141,6 +141,6 @@ final class Plans {
                 survey,
                 GritSequence.standard(),
                 Parameters.standard(),
-                new RulebaseStamp("0.1.0", "ab".repeat(32), List.of()));
+                new RulebaseStamp("0.1.0", "ab".repeat(32), List.of(), List.of()));
     }
 }

@@ -212,6 +212,21 @@ class BadInputTest {
     }
 
     @Test
+    void a_number_that_is_missing_is_never_taken_from_the_shipped_set() {
+        String json = RecommendationJson.print(Examples.planned());
+        String less = json.replaceFirst("\"mats\\.low\" : \\{[^}]*},\\s*", "");
+        assertThat(less).isNotEqualTo(json);
+        Throwable problem = catchThrowable(() -> RecommendationJson.read(less));
+        assertThat(problem)
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("parameters.mats.low: 'nothing' is not accepted; accepted: a value; the field is missing");
+        String none = json.replaceFirst("(?s)\"parameters\" : \\{.*?},\\s*\"rulebase\"", "\"rulebase\"");
+        assertThat(none).isNotEqualTo(json);
+        assertThat(catchThrowable(() -> RecommendationJson.read(none)).getMessage())
+                .startsWith("parameters: 'nothing'");
+    }
+
+    @Test
     void a_recommendation_whose_sequence_lacks_its_grades_is_not_printed() {
         Recommendation planned = Examples.planned();
         Recommendation other = new Recommendation(

@@ -12,6 +12,7 @@ import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.exposure.Role;
 import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Acceptance;
@@ -22,10 +23,13 @@ import stoneprocess.core.plan.Densifier;
 import stoneprocess.core.plan.FinishTask;
 import stoneprocess.core.plan.Handling;
 import stoneprocess.core.plan.Hazard;
+import stoneprocess.core.plan.HouseRule;
+import stoneprocess.core.plan.HouseRuleKind;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.PickUp;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PolishingAgent;
+import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
@@ -180,7 +184,13 @@ final class Examples {
                 Status.PROVISIONAL,
                 Optional.of(plan),
                 List.of(),
-                List.of(new SafetyWarning(Hazard.NOISE, List.of("SAF-007"), List.of("29-CFR-1910.95"), true)),
+                List.of(new SafetyWarning(
+                        Hazard.NOISE,
+                        List.of(Precaution.QUIETER_FIRST, Precaution.HEARING_PROTECTION),
+                        List.of(Role.HYGIENIST),
+                        List.of("SAF-007"),
+                        List.of("29-CFR-1910.95"),
+                        true)),
                 List.of(new Question(
                         "damages.scratches", List.of("CUT-003"), List.of("CUT-004"), List.of("first-cut"))),
                 List.of(),
@@ -188,7 +198,14 @@ final class Examples {
                 survey(),
                 sequence(),
                 Parameters.standard().with("lippage.high", new Length(4)),
-                new RulebaseStamp("0.1.0", "ab".repeat(32), List.of("UPK-006")));
+                new RulebaseStamp(
+                        "0.1.0",
+                        "ab".repeat(32),
+                        List.of("UPK-006"),
+                        List.of(
+                                new HouseRule(
+                                        HouseRuleKind.SWITCHED_OFF, "UPK-006", "the master", "nobody burnishes here"),
+                                new HouseRule(HouseRuleKind.RETUNED, "lippage.high", "the master", "old floors"))));
     }
 
     static Recommendation impasse() {
@@ -206,13 +223,12 @@ final class Examples {
                 List.of(),
                 List.of(),
                 List.of(
-                        new CounterOffer(
-                                OfferKind.KEEP_THE_MARKS, "first-cut", Optional.of("hone"), List.of("CUT-003")),
-                        new CounterOffer(OfferKind.LEAVE_IT, "first-cut", Optional.empty(), List.of())),
+                        new CounterOffer(OfferKind.KEEP_THE_MARKS, "first-cut", List.of("hone"), List.of("CUT-003")),
+                        new CounterOffer(OfferKind.LEAVE_IT, "first-cut", List.of(), List.of())),
                 List.of(impasse),
                 FloorSurvey.builder("empty").build(),
                 GritSequence.standard(),
                 Parameters.standard(),
-                new RulebaseStamp("0.1.0", "cd".repeat(32), List.of()));
+                new RulebaseStamp("0.1.0", "cd".repeat(32), List.of(), List.of()));
     }
 }

@@ -33,6 +33,7 @@ import stoneprocess.core.gloss.TargetOption;
 import stoneprocess.core.gloss.TargetOutlook;
 import stoneprocess.core.gloss.ZoneStatistics;
 import stoneprocess.core.plan.CounterOffer;
+import stoneprocess.core.plan.HouseRule;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
@@ -65,6 +66,7 @@ class RecordSchemaTest {
                 Arguments.of(Decision.class, definitions.get("decision"), Set.of("kind")),
                 Arguments.of(Impasse.class, definitions.get("impasse"), Set.of("kind")),
                 Arguments.of(AbrasiveGrade.class, definitions.get("grade"), Set.of()),
+                Arguments.of(HouseRule.class, definitions.get("house-rule"), Set.of()),
                 Arguments.of(RulebaseStamp.class, SCHEMA.get("properties").get("rulebase"), Set.of()),
                 Arguments.of(NextMove.class, NEXT, Set.of("format")),
                 Arguments.of(HoldPoint.class, next.get("hold-point"), Set.of()),

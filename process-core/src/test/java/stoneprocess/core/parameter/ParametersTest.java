@@ -18,6 +18,8 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.ScratchClass;
@@ -171,11 +173,11 @@ class ParametersTest {
 
     @Test
     void sets_with_equal_numbers_are_equal_and_retuning_leaves_the_old_set_alone() {
-        Parameters one = Parameters.standard().with("finish.polish", new Gloss(65));
-        Parameters other = Parameters.standard().with("finish.polish", new Gloss(65));
+        Parameters one = Parameters.standard().with("finish.satin", new Gloss(20));
+        Parameters other = Parameters.standard().with("finish.satin", new Gloss(20));
         assertThat(one).isEqualTo(other).hasSameHashCodeAs(other).isNotEqualTo(Parameters.standard());
-        assertThat(one.with("finish.polish", new Gloss(60))).isEqualTo(Parameters.standard());
-        assertThat(Parameters.standard().get("finish.polish", Gloss.class)).isEqualTo(new Gloss(60));
+        assertThat(one.with("finish.satin", new Gloss(15))).isEqualTo(Parameters.standard());
+        assertThat(Parameters.standard().get("finish.satin", Gloss.class)).isEqualTo(new Gloss(15));
     }
 
     @Test
@@ -189,9 +191,9 @@ class ParametersTest {
 
     @Test
     void a_retuned_number_moves_the_limit_and_is_listed() {
-        Parameters retuned = Parameters.standard().with("finish.polish", new Gloss(65));
-        assertThat(Scale.of("finish", Finish.class, retuned).classify(new Gloss(62)))
-                .isEqualTo(Finish.SEMI_GLOSS);
+        Parameters retuned = Parameters.standard().with("finish.polish", new Gloss(55));
+        assertThat(Scale.of("finish", Finish.class, retuned).classify(new Gloss(58)))
+                .isEqualTo(Finish.POLISH);
         assertThat(retuned.retuned()).containsOnlyKeys("finish.polish");
         assertThat(retuned.parameter("finish.polish").source().id()).isEqualTo("house");
         assertThat(retuned.with("finish.polish", new Gloss(60))).isEqualTo(Parameters.standard());
@@ -206,6 +208,64 @@ class ParametersTest {
         assertThatThrownBy(() -> Parameters.standard().with("lippage.high", new Mass(9)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("a value in mm");
+    }
+
+    @Test
+    void a_number_behind_a_safety_rule_moves_to_the_careful_side_only() {
+        for (Parameter parameter : Parameters.standard().all()) {
+            Quantity shipped = parameter.value();
+            BigDecimal step = BigDecimal.ONE.movePointLeft(shipped.dimension().decimals());
+            Quantity more =
+                    Quantity.of(shipped.decimal().add(step), shipped.dimension().unit());
+            assertThat(accepts(parameter.name(), shipped)).as(parameter.name()).isTrue();
+            assertThat(accepts(parameter.name(), more))
+                    .as(parameter.name())
+                    .isEqualTo(parameter.house() == HouseBound.FREE || parameter.house() == HouseBound.AT_LEAST);
+            if (shipped.kept() > 0) {
+                Quantity less = Quantity.of(
+                        shipped.decimal().subtract(step), shipped.dimension().unit());
+                assertThat(accepts(parameter.name(), less))
+                        .as(parameter.name())
+                        .isEqualTo(parameter.house() == HouseBound.FREE || parameter.house() == HouseBound.AT_MOST);
+            }
+        }
+        assertThatThrownBy(() -> Parameters.standard().with("silica.filter", new Share(98)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("silica.filter: '98 %' is not accepted; accepted: 99 % or more; "
+                        + "a safety rule or limit stands on it");
+        assertThatThrownBy(() -> Parameters.standard().with("noise.day", new TimeSpan(600)))
+                .hasMessageContaining("accepted: 480 min only");
+    }
+
+    private static boolean accepts(String name, Quantity value) {
+        try {
+            Parameters.standard().with(name, value);
+            return true;
+        } catch (InvalidInputException e) {
+            assertThat(e.field()).isEqualTo(name);
+            return false;
+        }
+    }
+
+    /** Limits of a regulation or a safety guide never belong to the house; retuned they would still bear its name. */
+    @Test
+    void every_number_of_the_exposure_limits_has_a_bound() {
+        List<String> exposure = List.of("noise.", "carbon-monoxide.", "silica.", "slip-", "slurry-ph.", "lifting.");
+        assertThat(Parameters.standard().all())
+                .filteredOn(parameter -> exposure.stream().anyMatch(parameter.name()::startsWith))
+                .hasSizeGreaterThan(35)
+                .allSatisfy(parameter ->
+                        assertThat(parameter.house()).as(parameter.name()).isNotEqualTo(HouseBound.FREE));
+    }
+
+    @Test
+    void a_finished_set_has_no_crossed_range_though_it_may_be_crossed_for_a_moment() {
+        Parameters crossed = Parameters.standard().with("test-area.low", new Area(5));
+        assertThatThrownBy(crossed::requireRanges)
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("test-area.range: '5 m2 to 4 m2' is not accepted");
+        assertThat(crossed.with("test-area.high", new Area(6)).requireRanges().retuned())
+                .containsOnlyKeys("test-area.low", "test-area.high");
     }
 
     @Test

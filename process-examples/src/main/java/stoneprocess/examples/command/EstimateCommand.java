@@ -1,6 +1,6 @@
 package stoneprocess.examples.command;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,7 +67,7 @@ final class EstimateCommand implements Callable<Integer> {
             names = "--work",
             paramLabel = "NAME=HOURS",
             description = "Hours of one person for a task without a rate, such as \"fill-cracks=3-5 h\".")
-    private Map<String, String> work = new HashMap<>();
+    private Map<String, String> work = new LinkedHashMap<>();
 
     @Option(names = "--timing", paramLabel = "FILE", description = "The crew's own times, instead of the defaults.")
     private Optional<String> timing = Optional.empty();

@@ -244,7 +244,7 @@ public final class EstimateText {
             page.heading("Hazards of this work, told in the plan, and who decides");
             for (SafetyWarning warning : recommendation.warnings()) {
                 page.item(phrases.of(warning.hazard()) + " " + phrases.get("warnings.decider-is") + " "
-                        + phrases.of(warning.hazard(), "decides"));
+                        + phrases.decides(warning));
             }
         }
         page.heading(phrases.get("closing.heading"));

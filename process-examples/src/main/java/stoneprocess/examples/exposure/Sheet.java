@@ -81,6 +81,13 @@ final class Sheet {
             case WASTE_AUTHORITY -> "The local water and waste authority.";
             case LABORATORY -> "A materials laboratory.";
             case ELECTRICIAN -> "A licensed electrician.";
+            case ASBESTOS_SURVEYOR -> "A licensed asbestos surveyor.";
+            case STRUCTURAL_ENGINEER -> "A structural engineer.";
+            case CONSERVATOR -> "A conservator.";
+            case RESPONSIBLE_OFFICER -> "The officer who is responsible for the building.";
+            case WATER_AUTHORITY -> "The local water authority.";
+            case BUILDING_MANAGER -> "The person in charge of the building.";
+            case CREW_LEADER -> "The person in charge of the crew.";
         };
     }
 

@@ -15,6 +15,7 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.Topic;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 
 /**
@@ -68,7 +69,22 @@ public final class ValuePolicies {
                 reasons(said, ContributionKind.NEED),
                 reasons(said, ContributionKind.VETO),
                 !allowed(topic, certain).isEmpty(),
-                List.of());
+                lacking(topic, said));
+    }
+
+    /** What would be allowed if it were on hand; any one of these would do. */
+    private static List<String> lacking(Topic<?> topic, List<Said> said) {
+        List<Said> other = said.stream().filter(one -> !isAbsence(one)).toList();
+        return other.size() == said.size() ? List.of() : Term.keys(allowed(topic, other));
+    }
+
+    /** An exclusion for no other reason than that a machine is not on hand. */
+    private static boolean isAbsence(Said said) {
+        return said.contribution().kind() == ContributionKind.VETO
+                && said.reason().facts().stream()
+                        .filter(fact -> !fact.fields().isEmpty())
+                        .allMatch(fact -> fact.fields().equals(List.of(SurveyField.MACHINES.name())))
+                && said.reason().facts().stream().anyMatch(fact -> fact.fields().contains(SurveyField.MACHINES.name()));
     }
 
     private static <V extends Term> Outcome one(Topic<V> topic, Subject subject, List<Said> said) {

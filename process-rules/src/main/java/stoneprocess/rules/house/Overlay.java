@@ -3,6 +3,8 @@ package stoneprocess.rules.house;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.plan.HouseRule;
+import stoneprocess.core.plan.HouseRuleKind;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 
@@ -70,6 +72,16 @@ public record Overlay(List<SwitchedOff> switchedOff, List<Retuned> retuned) {
     /** The change that switches a rule off, if there is one. */
     public Optional<SwitchedOff> switchedOff(String rule) {
         return switchedOff.stream().filter(change -> change.rule().equals(rule)).findFirst();
+    }
+
+    /** Every change with who answers for it, as it stands in the stamp of the rulebase. */
+    public List<HouseRule> houseRules() {
+        List<HouseRule> rules = new ArrayList<>();
+        switchedOff.forEach(change ->
+                rules.add(new HouseRule(HouseRuleKind.SWITCHED_OFF, change.rule(), change.who(), change.why())));
+        retuned.forEach(change ->
+                rules.add(new HouseRule(HouseRuleKind.RETUNED, change.parameter(), change.who(), change.why())));
+        return List.copyOf(rules);
     }
 
     private static void require(String field, String text) {

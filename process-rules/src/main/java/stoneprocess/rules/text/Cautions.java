@@ -1,8 +1,6 @@
 package stoneprocess.rules.text;
 
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
@@ -27,25 +25,26 @@ final class Cautions {
             Hazard hazard = warning.hazard();
             String doubt = warning.certain() ? "" : " " + phrases.get("warnings.uncertain");
             if (detail == Detail.BRIEF) {
-                page.item(phrases.of(hazard) + doubt + " " + phrases.of(hazard, "controls") + " "
+                page.item(phrases.of(hazard) + doubt + " " + phrases.sentence(warning.precautions()) + " "
                         + phrases.get("warnings.limit-is") + " " + phrases.of(hazard, "limit") + " "
-                        + phrases.get("warnings.decider-is") + " " + phrases.of(hazard, "decides"));
+                        + phrases.get("warnings.decider-is") + " " + phrases.decides(warning));
                 continue;
             }
             page.item(phrases.of(hazard) + doubt);
-            for (String part : List.of("exposed", "controls", "limit", "decides")) {
-                page.labelled("      ", phrases.get("warnings." + part), phrases.of(hazard, part));
-            }
+            page.labelled("      ", phrases.get("warnings.exposed"), phrases.of(hazard, "exposed"));
+            page.labelled("      ", phrases.get("warnings.controls"), phrases.sentence(warning.precautions()));
+            page.labelled("      ", phrases.get("warnings.limit"), phrases.of(hazard, "limit"));
+            page.labelled("      ", phrases.get("warnings.decides"), phrases.decides(warning));
             page.labelled("      ", phrases.get("warnings.source"), sources(warning));
         }
     }
 
-    private String sources(SafetyWarning warning) {
-        Set<String> ids = new TreeSet<>(warning.sources());
-        ids.addAll(List.of(phrases.of(warning.hazard(), "limit-sources").split(" ")));
-        List<String> sources =
-                ids.stream().map(id -> Sources.standard().get(id).print()).toList();
-        return String.join("; ", sources);
+    private static String sources(SafetyWarning warning) {
+        return String.join(
+                "; ",
+                warning.sources().stream()
+                        .map(id -> Sources.standard().get(id).print())
+                        .toList());
     }
 
     void close(RulebaseStamp rulebase) {

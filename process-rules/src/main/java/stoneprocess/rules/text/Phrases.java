@@ -1,11 +1,13 @@
 package stoneprocess.rules.text;
 
+import java.util.Collection;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.UnitSystem;
@@ -36,6 +38,16 @@ public final class Phrases {
     /** A part of what is said about a constant: {@code Hazard.noise.controls}. */
     public String of(Term term, String part) {
         return get(key(term) + "." + part);
+    }
+
+    /** What each term says, one after the other. */
+    String sentence(Collection<? extends Term> terms) {
+        return String.join(" ", terms.stream().map(this::of).toList());
+    }
+
+    /** Who decides about a hazard, as the end of a sentence. */
+    public String decides(SafetyWarning warning) {
+        return String.join(" and ", warning.decides().stream().map(this::of).toList()) + ".";
     }
 
     /** The key of a constant in the bundle. */

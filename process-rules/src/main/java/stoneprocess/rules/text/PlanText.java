@@ -202,18 +202,24 @@ public final class PlanText {
         }
 
         private String offer(CounterOffer offer) {
-            String value = offer.value().map(key -> " " + offered(offer, key)).orElse("");
+            String value = offer.values().isEmpty() ? "" : " " + offered(offer);
             return phrases.of(offer.kind()) + value + " " + phrases.get("offers.gives-up") + " "
                     + phrases.of(offer.kind(), "gives-up");
         }
 
-        private String offered(CounterOffer offer, String key) {
+        private String offered(CounterOffer offer) {
             if (offer.kind() == OfferKind.GET_GRADES) {
-                String grades = String.join(", ", key.split(" ")).replace('-', ' ');
+                String grades = String.join(", ", offer.values()).replace('-', ' ');
                 return String.format(phrases.get("offers.missing"), grades);
             }
+            List<String> names = offer.values().stream()
+                    .map(key -> value(offer.topic(), key))
+                    .toList();
+            if (offer.kind() == OfferKind.OTHER_MACHINE) {
+                return String.format(phrases.get("offers.any-of"), String.join(", ", names));
+            }
             String limit = offer.kind() == OfferKind.KEEP_THE_MARKS ? "offers.no-coarser" : "offers.up-to";
-            return String.format(phrases.get(limit), value(offer.topic(), key));
+            return String.format(phrases.get(limit), names.get(0));
         }
 
         private void questions(Detail detail) {
@@ -350,7 +356,7 @@ public final class PlanText {
             page.heading(phrases.get("always.heading"));
             page.items(always.stream().map(phrases::of).toList());
             page.item(phrases.get("always.passes"));
-            page.item(phrases.get("always.hold") + " " + sentence(alwaysChecked));
+            page.item(phrases.get("always.hold") + " " + phrases.sentence(alwaysChecked));
             page.item(phrases.get("always.fails"));
             if (plan.densifier() == Densifier.AFTER_FINE_HONE) {
                 page.item(phrases.of(plan.densifier()));
@@ -389,17 +395,13 @@ public final class PlanText {
             page.labelled("     ", phrases.get("step.passes"), words.passes(step));
             List<Handling> work = without(step.handling(), told);
             if (!work.isEmpty()) {
-                page.labelled("     ", phrases.get("step.work"), sentence(work));
+                page.labelled("     ", phrases.get("step.work"), phrases.sentence(work));
             }
             page.labelled("     ", phrases.get("step.after"), phrases.of(step.pickUp()));
             List<Check> checks = without(step.checks(), told);
             if (!checks.isEmpty()) {
-                page.labelled("     ", phrases.get("step.hold"), sentence(checks));
+                page.labelled("     ", phrases.get("step.hold"), phrases.sentence(checks));
             }
-        }
-
-        private String sentence(Collection<? extends Term> terms) {
-            return String.join(" ", terms.stream().map(phrases::of).toList());
         }
 
         private void reasons() {
@@ -496,6 +498,7 @@ public final class PlanText {
                 "summary.no-cut-yet",
                 "test-area.cuts",
                 "field.readings",
+                "offers.any-of",
                 "offers.missing",
                 "offers.no-coarser",
                 "shortfalls.heading",

@@ -63,6 +63,7 @@ public interface Respondent {
 
     /** Any rules, also with a safety rule left out or a rule added; such a rulebase never leaves a check. */
     static Respondent of(List<LoadedRule> rules, Parameters parameters, GritSequence sequence) {
-        return new RuleSet(rules, parameters, sequence, new RulebaseStamp("unreleased", "unstamped", List.of()));
+        return new RuleSet(
+                rules, parameters, sequence, new RulebaseStamp("unreleased", "unstamped", List.of(), List.of()));
     }
 }

@@ -255,7 +255,7 @@ record ExpertCase(String name, ObjectNode json) {
             return answer.counterOffers().stream()
                     .flatMap(offer -> Stream.concat(
                             Stream.of(offer.kind().key()),
-                            offer.value().stream().map(value -> offer.kind().key() + ": " + value)))
+                            offer.values().stream().map(value -> offer.kind().key() + ": " + value)))
                     .toList();
         }
 

@@ -18,11 +18,18 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import stoneprocess.core.exposure.Role;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Hazard;
+import stoneprocess.core.plan.HazardSheet;
+import stoneprocess.core.plan.Precaution;
+import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.Floors;
 import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.feature.Equipment.MachineOnHand;
 import stoneprocess.rules.feature.Feature;
@@ -86,11 +93,15 @@ class WarningsTest {
         for (List<String> row : rows("warning-limits.tsv")) {
             Hazard hazard = Hazard.valueOf(row.get(0));
             String figure = row.get(1);
-            List<String> sources = List.of(phrases.of(hazard, "limit-sources").split(" "));
-            assertThat(sources).as(hazard.key()).contains(row.get(2));
+            HazardSheet sheet = HazardSheet.of(hazard);
+            String precautions = String.join(
+                    " ", sheet.precautions().stream().map(phrases::of).toList());
+            assertThat(sheet.limitSources().stream().map(Citation::id))
+                    .as(hazard.key())
+                    .contains(row.get(2));
             assertThat(Sources.standard().get(row.get(2)).print()).isNotBlank();
             if (!figure.equals("none")) {
-                assertThat(phrases.of(hazard, "limit") + phrases.of(hazard, "controls"))
+                assertThat(phrases.of(hazard, "limit") + precautions)
                         .as(hazard.key())
                         .containsPattern("(?<![0-9.])" + Pattern.quote(figure) + "(?![0-9])");
             }
@@ -100,9 +111,39 @@ class WarningsTest {
     @ParameterizedTest
     @EnumSource(Hazard.class)
     void every_warning_names_who_is_exposed_what_to_do_and_who_decides(Hazard hazard) {
-        for (String part : List.of("exposed", "controls", "limit", "decides", "limit-sources")) {
+        for (String part : List.of("exposed", "limit")) {
             assertThat(Phrases.has(Phrases.key(hazard) + "." + part)).as(part).isTrue();
         }
+        HazardSheet sheet = HazardSheet.of(hazard);
+        assertThat(sheet.precautions()).isNotEmpty().doesNotHaveDuplicates();
+        assertThat(sheet.decides()).isNotEmpty();
+        assertThat(sheet.limitSources()).isNotEmpty();
+    }
+
+    @Test
+    void a_warning_carries_precautions_deciders_and_every_source_as_data() {
+        List<SafetyWarning> warnings =
+                Advisor.standard().recommend(Floors.wornGranite()).warnings();
+        assertThat(warnings).hasSizeGreaterThan(5).allSatisfy(warning -> {
+            HazardSheet sheet = HazardSheet.of(warning.hazard());
+            assertThat(warning.precautions()).isEqualTo(sheet.precautions());
+            assertThat(warning.decides()).isEqualTo(sheet.decides());
+            assertThat(warning.sources())
+                    .isSorted()
+                    .containsAll(sheet.limitSources().stream().map(Citation::id).toList())
+                    .containsAll(RULES.get(warning.hazard()).stream()
+                            .filter(rule -> warning.rules().contains(rule.id()))
+                            .map(rule -> rule.card().source().id())
+                            .toList());
+        });
+        assertThat(warnings)
+                .filteredOn(warning -> warning.hazard() == Hazard.SILICA_DUST)
+                .singleElement()
+                .satisfies(warning -> {
+                    assertThat(warning.sources()).contains("29-CFR-1910.1053", "29-CFR-1926.1153");
+                    assertThat(warning.decides()).containsExactly(Role.HYGIENIST);
+                    assertThat(warning.precautions()).contains(Precaution.WATER_FED_OR_COLLECTOR);
+                });
     }
 
     private static boolean fires(LoadedRule rule, Map<String, Object> row) {

@@ -14,12 +14,17 @@ import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
+import stoneprocess.core.json.RecommendationJson;
 import stoneprocess.core.plan.Cut;
+import stoneprocess.core.plan.HouseRule;
+import stoneprocess.core.plan.HouseRuleKind;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Task;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.AreaLoad;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.survey.FloorSurvey;
@@ -55,6 +60,25 @@ class OverlayTest {
                 .switchOff("PRE-001", WHO, WHY)
                 .switchOff("UPK-003", "somebody else", "again");
         assertThat(Rulebase.with(overlay).stamp().switchedOff()).containsExactly("PRE-001", "UPK-003");
+    }
+
+    @Test
+    void a_recommendation_tells_every_house_rule_and_who_answers_for_it() {
+        Length four = Length.of(4, Unit.MILLIMETRE);
+        Overlay overlay = Overlay.none()
+                .retune("lippage.high", four, "floor manager", "our owners see less")
+                .switchOff("PRE-001", "master restorer", "walls are masked by the painter");
+        Recommendation answer = advisor(Rulebase.with(overlay)).recommend(Floors.wornGranite());
+        assertThat(answer.rulebase().house())
+                .containsExactly(
+                        new HouseRule(
+                                HouseRuleKind.SWITCHED_OFF,
+                                "PRE-001",
+                                "master restorer",
+                                "walls are masked by the painter"),
+                        new HouseRule(HouseRuleKind.RETUNED, "lippage.high", "floor manager", "our owners see less"));
+        assertThat(RecommendationJson.read(RecommendationJson.print(answer))).isEqualTo(answer);
+        assertThat(Rulebase.standard().stamp().house()).isEmpty();
     }
 
     @Test
@@ -129,6 +153,29 @@ class OverlayTest {
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("lippage.high")
                 .hasMessageContaining("1.5 mm");
+    }
+
+    @Test
+    void a_number_behind_a_safety_rule_is_not_loosened() {
+        Overlay loose = Overlay.none()
+                .retune("floor-load.ordinary", AreaLoad.of(2, Unit.KILONEWTON_PER_SQUARE_METRE), WHO, WHY);
+        assertThatThrownBy(() -> Rulebase.with(loose))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("floor-load.ordinary: '2 kN/m2' is not accepted; accepted: 3 kN/m2 or more; "
+                        + "a safety rule or limit stands on it");
+        Overlay strict = Overlay.none()
+                .retune("floor-load.ordinary", AreaLoad.of(4, Unit.KILONEWTON_PER_SQUARE_METRE), WHO, WHY);
+        assertThat(Rulebase.with(strict).parameters().retuned()).containsOnlyKeys("floor-load.ordinary");
+    }
+
+    @Test
+    void a_range_whose_low_end_is_above_its_high_end_is_refused_before_any_floor_is_asked_about() {
+        Overlay crossed = Overlay.none().retune("rest.regrout.low", TimeSpan.of(100, Unit.HOUR), WHO, WHY);
+        assertThatThrownBy(() -> Rulebase.with(crossed))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("rest.regrout.range: ");
+        Overlay both = crossed.retune("rest.regrout.high", TimeSpan.of(120, Unit.HOUR), WHO, WHY);
+        assertThat(Rulebase.with(both).parameters().retuned()).hasSize(2);
     }
 
     @ParameterizedTest

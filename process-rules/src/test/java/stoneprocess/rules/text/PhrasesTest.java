@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.PolicyKind;
 import stoneprocess.core.decision.Stage;
 import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.exposure.Role;
 import stoneprocess.core.follow.Effect;
 import stoneprocess.core.follow.NoteKind;
 import stoneprocess.core.follow.Standing;
@@ -27,6 +28,7 @@ import stoneprocess.core.log.TrialResult;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.UnitSystem;
@@ -64,9 +66,11 @@ class PhrasesTest {
         terms.addAll(List.of(FaceState.values()));
         terms.addAll(List.of(GainVerdict.values()));
         terms.addAll(List.of(TargetVerdict.values()));
+        terms.addAll(List.of(Precaution.values()));
+        terms.addAll(List.of(Role.values()));
         terms.forEach(term -> keys.add(Phrases.key(term)));
         for (Hazard hazard : Hazard.values()) {
-            for (String part : List.of("exposed", "controls", "limit", "limit-sources", "decides")) {
+            for (String part : List.of("exposed", "limit")) {
                 keys.add(Phrases.key(hazard) + "." + part);
             }
         }

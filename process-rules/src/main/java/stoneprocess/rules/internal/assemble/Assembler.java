@@ -16,6 +16,7 @@ import stoneprocess.core.plan.AddedWeight;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.Densifier;
 import stoneprocess.core.plan.Hazard;
+import stoneprocess.core.plan.HazardSheet;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Preparation;
@@ -116,7 +117,7 @@ public final class Assembler {
     }
 
     private static boolean sameWayOut(CounterOffer one, CounterOffer other) {
-        return one.kind() == other.kind() && one.value().equals(other.value());
+        return one.kind() == other.kind() && one.values().equals(other.values());
     }
 
     private Plan plan() {
@@ -195,12 +196,16 @@ public final class Assembler {
             List<Reason> raising = decision.get().won().stream()
                     .filter(reason -> reason.values().contains(hazard.key()))
                     .toList();
+            HazardSheet sheet = HazardSheet.of(hazard);
             Set<String> sources = new TreeSet<>();
+            sheet.limitSources().forEach(source -> sources.add(source.id()));
             raising.forEach(reason -> rules.stream()
                     .filter(rule -> rule.id().equals(reason.rule()))
                     .forEach(rule -> sources.add(rule.card().source().id())));
             warnings.add(new SafetyWarning(
                     hazard,
+                    sheet.precautions(),
+                    sheet.decides(),
                     raising.stream().map(Reason::rule).distinct().sorted().toList(),
                     List.copyOf(sources),
                     raising.stream().anyMatch(Reason::certain)));

@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -36,26 +35,24 @@ final class CounterOffers {
             released.computeIfAbsent(OfferKind.TEST_STONE, key -> new LinkedHashSet<>())
                     .addAll(unsure);
         }
-        Optional<String> reachable = reachable(impasse);
+        List<String> reachable = reachable(impasse);
         List<CounterOffer> offers = new ArrayList<>();
         released.forEach((kind, ids) -> {
             boolean finish = kind == OfferKind.LOWER_FINISH && impasse.topic().equals(Topics.FINISH.id());
             boolean named = finish || kind == OfferKind.KEEP_THE_MARKS;
-            Optional<String> value = named ? reachable : lacking(kind, impasse);
+            List<String> values = named ? reachable : lacking(kind, impasse);
             // Without a value that the vetoes leave, a lower finish or softened marks are not on offer.
-            if (!named || value.isPresent()) {
+            if (!named || !values.isEmpty()) {
                 offers.add(new CounterOffer(
-                        kind, impasse.topic(), value, ids.stream().sorted().toList()));
+                        kind, impasse.topic(), values, ids.stream().sorted().toList()));
             }
         });
-        offers.add(new CounterOffer(OfferKind.LEAVE_IT, impasse.topic(), Optional.empty(), List.of()));
+        offers.add(new CounterOffer(OfferKind.LEAVE_IT, impasse.topic(), List.of(), List.of()));
         return offers;
     }
 
-    private static Optional<String> lacking(OfferKind kind, Impasse impasse) {
-        return kind == OfferKind.GET_GRADES && !impasse.lacking().isEmpty()
-                ? Optional.of(String.join(" ", impasse.lacking()))
-                : Optional.empty();
+    private static List<String> lacking(OfferKind kind, Impasse impasse) {
+        return kind == OfferKind.GET_GRADES || kind == OfferKind.OTHER_MACHINE ? impasse.lacking() : List.of();
     }
 
     /** Ways out of a refusal. */
@@ -65,9 +62,9 @@ final class CounterOffers {
                 .forEach((kind, ids) -> offers.add(new CounterOffer(
                         kind,
                         Topics.VERDICT.id(),
-                        Optional.empty(),
+                        List.of(),
                         ids.stream().sorted().toList())));
-        offers.add(new CounterOffer(OfferKind.LEAVE_IT, Topics.VERDICT.id(), Optional.empty(), List.of()));
+        offers.add(new CounterOffer(OfferKind.LEAVE_IT, Topics.VERDICT.id(), List.of(), List.of()));
         return offers;
     }
 
@@ -97,13 +94,15 @@ final class CounterOffers {
     }
 
     /** The boldest value that the exclusions leave, once the demands are given up. */
-    private static Optional<String> reachable(Impasse impasse) {
+    private static List<String> reachable(Impasse impasse) {
         Set<String> excluded = new LinkedHashSet<>();
         impasse.vetoes().forEach(veto -> excluded.addAll(veto.values()));
         return Topics.named(impasse.topic()).domain().stream()
                 .filter(value -> value != Cut.NONE)
                 .map(Term::key)
                 .filter(value -> !excluded.contains(value))
-                .reduce((first, second) -> second);
+                .reduce((first, second) -> second)
+                .stream()
+                .toList();
     }
 }

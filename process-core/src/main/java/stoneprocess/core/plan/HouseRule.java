@@ -1,0 +1,31 @@
+package stoneprocess.core.plan;
+
+import stoneprocess.core.problem.InvalidInputException;
+
+/**
+ * One change that a house made to the shipped rulebase, and who answers for it.
+ *
+ * @param kind what was changed
+ * @param name id of the rule that is switched off, or name of the parameter that is retuned; its value stands in the
+ *     recommendation's parameters
+ * @param who who decided, not blank
+ * @param why why, not blank
+ */
+public record HouseRule(HouseRuleKind kind, String name, String who, String why) {
+    /**
+     * Checks the texts.
+     *
+     * @throws InvalidInputException for a blank text
+     */
+    public HouseRule {
+        require("name", name);
+        require("who", who);
+        require("why", why);
+    }
+
+    private static void require(String part, String text) {
+        if (text.isBlank()) {
+            throw new InvalidInputException("house-rule." + part, text, "a text; every house rule says who and why");
+        }
+    }
+}
