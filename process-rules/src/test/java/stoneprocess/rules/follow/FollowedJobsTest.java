@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.TrackKind;
@@ -52,7 +54,7 @@ import stoneprocess.rules.decide.Topics;
  */
 class FollowedJobsTest {
     private static final Advisor ADVISOR = Advisor.standard();
-    private static final int JOBS = 100;
+    private static final int JOBS = 1000;
     private static final int MOST_HOLD_POINTS = 60;
     private static final List<AbrasiveGrade> RESIN = GritSequence.standard().grades(Bond.RESIN);
     private static final List<Recommendation> PLANS = plans();
@@ -69,13 +71,9 @@ class FollowedJobsTest {
     @Test
     void the_advice_reaches_the_finish_oftener_than_naive_work_and_never_cuts_below_the_budget() {
         Map<String, List<Outcome>> outcomes = new TreeMap<>();
-        for (int job = 0; job < JOBS; job++) {
-            Recommendation plan = PLANS.get(job % PLANS.size());
-            outcomes.computeIfAbsent("always go on", any -> new ArrayList<>()).add(naive(plan, job, 0));
-            outcomes.computeIfAbsent("always add two passes", any -> new ArrayList<>())
-                    .add(naive(plan, job, 2));
-            outcomes.computeIfAbsent("by the advice", any -> new ArrayList<>()).add(advised(plan, job));
-        }
+        outcomes.put("always go on", all(job -> naive(plan(job), job, 0)));
+        outcomes.put("always add two passes", all(job -> naive(plan(job), job, 2)));
+        outcomes.put("by the advice", all(job -> advised(plan(job), job)));
 
         System.out.println("1000 simulated jobs    reached  asked  short  passes  grades again  below budget");
         outcomes.forEach((name, all) -> System.out.printf(
@@ -94,6 +92,14 @@ class FollowedJobsTest {
         assertThat(share(advised, End.REACHED))
                 .isGreaterThan(share(outcomes.get("always add two passes"), End.REACHED) + 5);
         assertThat(share(advised, End.SHORT)).isLessThan(share(outcomes.get("always add two passes"), End.SHORT));
+    }
+
+    private static Recommendation plan(int job) {
+        return PLANS.get(job % PLANS.size());
+    }
+
+    private static List<Outcome> all(IntFunction<Outcome> strategy) {
+        return IntStream.range(0, JOBS).parallel().mapToObj(strategy).toList();
     }
 
     private static double share(List<Outcome> outcomes, End end) {
