@@ -29,6 +29,7 @@ import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.UnitSystem;
@@ -71,7 +72,7 @@ public final class EstimateText {
         leftOut(planned);
         pace(estimate);
         restsOn(planned, estimate);
-        cautions(planned, estimate);
+        cautions(planned, estimate, cost.isPresent());
         return page.toString();
     }
 
@@ -233,8 +234,13 @@ public final class EstimateText {
         }
     }
 
-    private void cautions(PlannedJob planned, Estimate estimate) {
+    private void cautions(PlannedJob planned, Estimate estimate, boolean priced) {
         page.heading("Cautions");
+        Share night = planned.job().site().night();
+        if (night.percent() > 0 && !priced) {
+            page.item("The share of " + units.print(night) + " at night rates has no effect here: it changes the cost"
+                    + " alone, and without a price list there is none.");
+        }
         planned.notes().stream()
                 .filter(note -> note != JobNote.PLAN_IS_PROVISIONAL)
                 .forEach(note -> page.item(EstimateWords.note(note)));

@@ -165,6 +165,18 @@ class EstimateCommandTest {
     }
 
     @Test
+    void a_night_share_without_prices_is_told_to_have_no_effect() {
+        String said = "The share of 50 % at night rates has no effect here";
+        assertThat(estimate("ferry-hall-granite", "--night", "50 %").out().replaceAll("\\s+", " "))
+                .contains(said);
+        assertThat(estimate("ferry-hall-granite", "--prices", PRICES, "--night", "50 %")
+                        .out()
+                        .replaceAll("\\s+", " "))
+                .doesNotContain(said);
+        assertThat(estimate("ferry-hall-granite").out().replaceAll("\\s+", " ")).doesNotContain("night rates");
+    }
+
+    @Test
     void night_work_costs_more_by_the_lists_factor() {
         double day = figures(
                 section(estimate("ferry-hall-granite", "--prices", PRICES).out(), "Cost, crowns")
