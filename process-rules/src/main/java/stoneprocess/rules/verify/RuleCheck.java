@@ -13,6 +13,7 @@ import stoneprocess.core.decision.Subject;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Card;
 import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.feature.OneOfMany;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.EngineRun;
@@ -90,21 +91,25 @@ public final class RuleCheck {
     }
 
     private static List<ConditionReport> conditions(LoadedRule rule) {
-        Map<Class<?>, List<FactPattern>> byType = new LinkedHashMap<>();
+        Map<Object, List<FactPattern>> byFact = new LinkedHashMap<>();
         for (FactPattern condition : rule.conditions()) {
-            byType.computeIfAbsent(condition.type(), type -> new ArrayList<>()).add(condition);
+            // Of the facts of which there is one for each constant, each condition names one.
+            boolean named = OneOfMany.class.isAssignableFrom(condition.type());
+            byFact.computeIfAbsent(named ? condition : condition.type(), fact -> new ArrayList<>())
+                    .add(condition);
         }
-        List<ConditionReport> reports = new ArrayList<>();
-        byType.forEach((type, patterns) -> {
-            List<Object> accepted = new ArrayList<>();
-            List<Object> refused = new ArrayList<>();
-            for (Object fact : Facts.space(type)) {
-                boolean meetsAll = patterns.stream().allMatch(pattern -> pattern.matches(fact));
-                (meetsAll ? accepted : refused).add(fact);
-            }
-            reports.add(new ConditionReport(type, accepted, refused));
-        });
-        return reports;
+        return byFact.values().stream().map(RuleCheck::condition).toList();
+    }
+
+    private static ConditionReport condition(List<FactPattern> patterns) {
+        Class<?> type = patterns.get(0).type();
+        List<Object> accepted = new ArrayList<>();
+        List<Object> refused = new ArrayList<>();
+        for (Object fact : Facts.space(type)) {
+            boolean meetsAll = patterns.stream().allMatch(pattern -> pattern.matches(fact));
+            (meetsAll ? accepted : refused).add(fact);
+        }
+        return new ConditionReport(type, accepted, refused);
     }
 
     private static List<Neighbour> neighbours(List<ConditionReport> conditions, List<Object> witness) {

@@ -50,7 +50,7 @@ class FollowLawsTest {
     private static final Advisor ADVISOR = Advisor.standard();
     private static final Follower SHIPPED = Follower.of(ADVISOR::followUp);
     private static final Engine ENGINE = new Engine(ShippedRules.load());
-    private static final int LOGS = 400;
+    private static final int LOGS = 250;
 
     /** Something that answers a log. */
     private record Follower(BiFunction<Recommendation, JobLog, NextMove> answer) {

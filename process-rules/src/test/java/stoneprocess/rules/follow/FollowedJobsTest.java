@@ -290,7 +290,7 @@ class FollowedJobsTest {
             passes += count;
             log.add(new Entry.Worked(now(), TrackKind.OPEN_FIELD, grade, count, Optional.empty(), Optional.empty()));
             look();
-            if (meter && grade.number() >= 1500) {
+            if (meter && grade.number() >= 3000) {
                 read();
             }
         }

@@ -285,7 +285,7 @@ class FollowTextTest {
         assertThat(next.ahead().warnings()).isNotEmpty();
         assertThat(plan).contains("\nSafety\n");
         for (SafetyWarning warning : next.ahead().warnings()) {
-            String controls = PHRASES.of(warning.hazard(), "controls");
+            String controls = PHRASES.sentence(warning.precautions());
             assertSays(follow(log), controls);
             assertSays(plan, controls);
         }
@@ -298,8 +298,8 @@ class FollowTextTest {
         NextMove next = ADVISOR.followUp(PLAN, log);
         assertThat(next.move()).isEqualTo(Move.STOP_AND_ASK);
         String text = follow(log);
-        PLAN.warnings().forEach(warning -> assertSays(text, PHRASES.of(warning.hazard(), "controls")));
-        next.ahead().warnings().forEach(warning -> assertSays(text, PHRASES.of(warning.hazard(), "controls")));
+        PLAN.warnings().forEach(warning -> assertSays(text, PHRASES.sentence(warning.precautions())));
+        next.ahead().warnings().forEach(warning -> assertSays(text, PHRASES.sentence(warning.precautions())));
     }
 
     @Test
@@ -349,13 +349,22 @@ class FollowTextTest {
 
     @Test
     void while_an_answer_is_awaited_no_grade_is_to_come() {
-        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), happened(EventKind.ALARM));
+        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), happened(EventKind.AGGREGATE_SHOWS));
         assertThat(ADVISOR.followUp(PLAN, log).move()).isEqualTo(Move.STOP_AND_ASK);
         assertSays(
                 follow(log),
                 "Grades to come - None, until those who are asked have answered.",
                 PHRASES.get("follow.checks-later"));
         assertThat(follow(log)).doesNotContain("\n" + PHRASES.get("follow.checks") + "\n");
+    }
+
+    @Test
+    void after_an_alarm_nothing_is_checked_or_mended() {
+        JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), happened(EventKind.ALARM));
+        NextMove next = ADVISOR.followUp(PLAN, log);
+        assertThat(next.checks()).isEmpty();
+        assertThat(next.mends()).isEmpty();
+        assertThat(follow(log)).doesNotContain(PHRASES.get("follow.checks-later"));
     }
 
     @Test
