@@ -75,7 +75,6 @@ class HouseBoundsTest {
                         "finish.high-gloss",
                         "finish.polish",
                         "floor-load.ordinary",
-                        "moisture.above-reference",
                         "supply.continuous",
                         "supply.light")
                 .allSatisfy(
