@@ -44,13 +44,18 @@ final class RandomJob {
     private static final List<Recommendation> PLANS = plans();
 
     private final int seed;
+    private final boolean lined;
     private final Recommendation plan;
     private final List<Entry> entries = new ArrayList<>();
     private final Random random;
     private int clock = 8 * 60;
 
-    RandomJob(int seed) {
+    /**
+     * @param lined whether scratches of every kind show about as often as none
+     */
+    RandomJob(int seed, boolean lined) {
         this.seed = seed;
+        this.lined = lined;
         this.random = new Random(seed);
         this.plan = PLANS.get(random.nextInt(PLANS.size()));
         draw();
@@ -188,7 +193,7 @@ final class RandomJob {
                 now(),
                 zone.name(),
                 usually(FaceState.CLEAN_DRY, FaceState.values()).orElse(FaceState.WET),
-                usually(ScratchLook.NONE, ScratchLook.values()),
+                lined ? any(ScratchLook.values()) : usually(ScratchLook.NONE, ScratchLook.values()),
                 usually(Presence.NONE, Presence.values()),
                 usually(PadLook.OPEN, PadLook.values()),
                 usually(EdgeLook.AS_FIELD, EdgeLook.values()),
