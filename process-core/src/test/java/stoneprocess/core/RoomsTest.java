@@ -47,6 +47,7 @@ class RoomsTest {
             "log",
             "follow",
             "job",
+            "answer",
             "json");
 
     private static final String ROOT = "stoneprocess.core.";

@@ -2,16 +2,11 @@ package stoneprocess.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,7 +19,6 @@ import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
-import stoneprocess.examples.command.FloorCommand;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.decide.Topics;
@@ -58,7 +52,7 @@ class ReadmeTest {
     void the_code_of_the_readme_is_the_code_above() throws IOException {
         String own = squeezed(
                 Files.readString(Path.of("src", "test", "java", "stoneprocess", "examples", "ReadmeTest.java")));
-        List<String> statements = statements(blocks(Files.readString(README), "java"));
+        List<String> statements = statements(ShownCommands.blocks(Files.readString(README), "java"));
         assertThat(statements).hasSizeGreaterThanOrEqualTo(6);
         for (String statement : statements) {
             assertThat(own).contains(statement);
@@ -72,7 +66,7 @@ class ReadmeTest {
         Advisor advisor = Advisor.standard();
         String printed = new PlanText(UnitSystem.METRIC, advisor.rulebase().cards())
                 .render(advisor.recommend(SurveyJson.read(survey)), Detail.BRIEF);
-        List<String> shown = blocks(Files.readString(README), "").stream()
+        List<String> shown = ShownCommands.blocks(Files.readString(README), "").stream()
                 .filter(block -> block.startsWith("Merrowhithe ferry hall, waiting floor"))
                 .flatMap(String::lines)
                 .filter(line -> !line.equals("..."))
@@ -91,7 +85,7 @@ class ReadmeTest {
         String readme = Files.readString(README);
         String printed = run(readme, name);
         String beginning = printed.substring(0, printed.indexOf("\nGrades to come\n")) + "...\n";
-        String shown = blocks(readme, "").stream()
+        String shown = ShownCommands.blocks(readme, "").stream()
                 .filter(block -> block.startsWith(start))
                 .findFirst()
                 .orElseThrow();
@@ -109,7 +103,7 @@ class ReadmeTest {
     void what_the_readme_shows_of_a_command_is_what_is_printed(String name, String start) throws IOException {
         String readme = Files.readString(README);
         String printed = run(readme, name);
-        List<String> shown = blocks(readme, "").stream()
+        List<String> shown = ShownCommands.blocks(readme, "").stream()
                 .filter(block -> block.startsWith(start))
                 .flatMap(String::lines)
                 .filter(line -> !line.equals("..."))
@@ -118,47 +112,18 @@ class ReadmeTest {
         assertThat(printed.lines()).containsSubsequence(shown);
     }
 
+    @Test
+    void what_the_readme_shows_of_questions_is_what_is_printed() throws IOException {
+        assertThat(ShownCommands.requireShown(README, "## Asking why", "\n## ")).hasSizeGreaterThan(3);
+    }
+
     /** What the first command of a name that the README shows prints. */
     private static String run(String readme, String name) {
-        String command = blocks(readme, "sh").stream()
+        String command = ShownCommands.blocks(readme, "sh").stream()
                 .filter(block -> block.contains(" " + name + " "))
                 .findFirst()
                 .orElseThrow();
-        String arguments = command.substring(command.indexOf(" " + name + " ") + 1)
-                .replace("\\\n", "")
-                .replace("process-examples/", "")
-                .strip();
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int exit = FloorCommand.run(
-                words(arguments),
-                InputStream.nullInputStream(),
-                new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8));
-        assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
-        assertThat(exit).isZero();
-        return out.toString(StandardCharsets.UTF_8);
-    }
-
-    /** Words apart by spaces; what stands in quotes is one word. */
-    private static String[] words(String line) {
-        return Pattern.compile("\"([^\"]*)\"|(\\S+)")
-                .matcher(line)
-                .results()
-                .map(found -> found.group(1) == null ? found.group(2) : found.group(1))
-                .toArray(String[]::new);
-    }
-
-    private static List<String> blocks(String page, String language) {
-        List<String> blocks = new ArrayList<>();
-        String[] parts = page.split("```", -1);
-        for (int i = 1; i < parts.length; i += 2) {
-            int end = parts[i].indexOf('\n');
-            if (parts[i].substring(0, end).equals(language)) {
-                blocks.add(parts[i].substring(end + 1));
-            }
-        }
-        return blocks;
+        return ShownCommands.run(command, 0);
     }
 
     private static List<String> statements(List<String> blocks) {

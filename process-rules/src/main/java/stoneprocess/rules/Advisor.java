@@ -1,10 +1,21 @@
 package stoneprocess.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import stoneprocess.core.answer.Change;
+import stoneprocess.core.answer.Comparison;
+import stoneprocess.core.answer.HowTo;
+import stoneprocess.core.answer.WhatElse;
+import stoneprocess.core.answer.WhatIf;
+import stoneprocess.core.answer.Why;
+import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
 import stoneprocess.core.follow.Diagnosis;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.log.JobLog;
@@ -15,6 +26,11 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.rules.explain.Comparing;
+import stoneprocess.rules.explain.Explainer;
+import stoneprocess.rules.explain.Explanation;
+import stoneprocess.rules.explain.HowToSearch;
+import stoneprocess.rules.explain.WhatElseSearch;
 import stoneprocess.rules.internal.assemble.Assembler;
 import stoneprocess.rules.internal.assemble.FollowUps;
 import stoneprocess.rules.internal.classify.Situation;
@@ -31,6 +47,7 @@ import stoneprocess.rules.internal.run.Runner;
 public final class Advisor {
     private final Rulebase rulebase;
     private final Options options;
+    private volatile @Nullable Explainer explainer;
 
     private Advisor(Rulebase rulebase, Options options) {
         this.rulebase = rulebase;
@@ -103,18 +120,153 @@ public final class Advisor {
         return new Diagnosis(review.signs(), answer(review));
     }
 
+    /**
+     * Opens a recommendation to questions about it: why, and why not. Many questions to one explanation share what they
+     * look up; it is not safe to share between threads. The first call of an advisor learns what its rules say, which
+     * takes about as long as building the engine.
+     *
+     * @param recommendation one that this rulebase made
+     * @throws NullPointerException when it is null
+     * @throws InvalidInputException naming {@code recommendation.rulebase}, when another rulebase made it
+     */
+    public Explanation explain(Recommendation recommendation) {
+        requireOwn(recommendation);
+        return explainer().explain(recommendation);
+    }
+
+    /**
+     * Why a matter was closed as it was, down to what the survey answers.
+     *
+     * @param recommendation one that this rulebase made
+     * @param topic one of {@link stoneprocess.rules.decide.Topics#all()}
+     * @param subject what fits the topic's scope: the floor, a track, or a track at one grade
+     * @return the outcome with its reasons and everything that it rests on; never null
+     * @throws InvalidInputException for a recommendation of another rulebase, a topic that is not in the table, a subject
+     *     of another scope, and a matter that the recommendation did not come to
+     */
+    public Why why(Recommendation recommendation, Topic<?> topic, Subject subject) {
+        return explain(recommendation).why(topic, subject);
+    }
+
+    /**
+     * Why a matter was not closed with a value.
+     *
+     * @param recommendation one that this rulebase made
+     * @param topic one of {@link stoneprocess.rules.decide.Topics#all()}
+     * @param subject what fits the topic's scope: the floor, a track, or a track at one grade
+     * @param value key of a value that the outcome does not have; of a grade for paths and test cuts; a number of passes
+     *     or litres, from 0 to 1 000 000, for these figures
+     * @return what vetoed or outweighed it, or which rules would ask for it and what keeps them silent; never null
+     * @throws InvalidInputException as in {@link #why}, for a value that the topic cannot take, and for one that the
+     *     outcome has
+     */
+    public WhyNot whyNot(Recommendation recommendation, Topic<?> topic, Subject subject, String value) {
+        return explain(recommendation).whyNot(topic, subject, value);
+    }
+
+    private Explainer explainer() {
+        Explainer made = explainer;
+        if (made == null) {
+            // Two threads may both make one; they are alike.
+            made = Explainer.of(rulebase.rules(), rulebase.engine());
+            explainer = made;
+        }
+        return made;
+    }
+
+    /**
+     * Answers a floor as it is and with some of its facts changed.
+     *
+     * @param survey what is known
+     * @param changes what is changed, one or more, in this order; each place once
+     * @return both recommendations; their difference is for {@code Difference} to tell
+     * @throws InvalidInputException for no change, for a change whose answer before is not the survey's, for changes
+     *     that cannot hold together with the other answers, and as {@link #recommend}
+     */
+    public WhatIf whatIf(FloorSurvey survey, List<Change> changes) {
+        if (changes.isEmpty()) {
+            throw new InvalidInputException("changes", "none", "at least one change");
+        }
+        return new WhatIf(changes, recommend(survey), recommend(Change.all(survey, changes)));
+    }
+
+    /**
+     * Finds the smallest changes of a survey that give a wanted value: the fewest changes, then the fewest class steps;
+     * all that tie, in the order of the survey form. It is searched exactly, up to two changes: every other class that
+     * the rules can tell apart of every answer of the survey, a measured value going to the nearest value of each class;
+     * one machine or one grade more or less, or all of them; in each zone of the survey each other class of each kind of
+     * damage, over the share noted before or else over the whole zone. No answer is forgotten; zones and gloss readings
+     * stay as they are.
+     *
+     * @param survey what is known
+     * @param topic one that a recommendation decides, passes and litres excepted
+     * @param subject what fits the topic's scope; a track or step that the plan does not have can be asked for too
+     * @param value key of a value of the topic's domain; for a grit path or test cuts the key of a grade of the options'
+     *     sequence. Where several values stand, it is to be one of them
+     * @return the ways, each change told as what people can change or what the floor is; that it is so already, or that
+     *     no two changes do it
+     * @throws InvalidInputException for a topic, subject or value that cannot be asked for, and as {@link #recommend}
+     */
+    public HowTo howTo(FloorSurvey survey, Topic<? extends Term> topic, Subject subject, String value) {
+        requireGrades(Objects.requireNonNull(survey, "survey"));
+        return HowToSearch.find(
+                rulebase.reach(),
+                topic,
+                subject,
+                value,
+                survey,
+                rulebase.parameters(),
+                options.sequence(),
+                rulebase.stamp());
+    }
+
+    /**
+     * Finds what is worth finding out: the unknown facts that can change the outcome of a topic, those that can change
+     * more topics first, each with the quickest test that settles it. Each is answered in every way that the rules can
+     * tell apart, one fact at a time, two where the first counts only together with the second.
+     *
+     * @param survey what is known; an empty one is answered too
+     * @throws InvalidInputException as {@link #recommend}
+     */
+    public WhatElse whatElse(FloorSurvey survey) {
+        requireGrades(Objects.requireNonNull(survey, "survey"));
+        return WhatElseSearch.find(
+                rulebase.reach(), survey, rulebase.parameters(), options.sequence(), rulebase.stamp());
+    }
+
+    /**
+     * Compares the rulebase of this advisor with another's over the same surveys: which floors get other advice, topic
+     * by topic, and through which rules. Each advisor plans with its own options.
+     *
+     * @param other whose answers are compared
+     * @param surveys the floors; none gives an empty comparison
+     * @throws InvalidInputException as {@link #recommend} of either advisor
+     */
+    public Comparison compare(Advisor other, List<FloorSurvey> surveys) {
+        List<Comparison.Floor> differing = new ArrayList<>();
+        for (int i = 0; i < surveys.size(); i++) {
+            FloorSurvey survey = surveys.get(i);
+            Comparing.floor(i, recommend(survey), other.recommend(survey)).ifPresent(differing::add);
+        }
+        return new Comparison(rulebase.stamp(), other.rulebase.stamp(), surveys.size(), differing);
+    }
+
     private NextMove answer(LogReview review) {
         return FollowUps.answer(
                 rulebase.engine(), rulebase.rules(), rulebase.stamp(), review, UnaryOperator.identity());
     }
 
-    private void requirePlan(Recommendation plan) {
+    private void requireOwn(Recommendation plan) {
         if (!plan.rulebase().hash().equals(rulebase.stamp().hash())) {
             throw new InvalidInputException(
                     "recommendation.rulebase",
                     plan.rulebase().hash(),
                     "a recommendation of this rulebase, " + rulebase.stamp().hash());
         }
+    }
+
+    private void requirePlan(Recommendation plan) {
+        requireOwn(plan);
         if (plan.plan().filter(made -> !made.tracks().isEmpty()).isEmpty()) {
             throw new InvalidInputException(
                     "recommendation.status",

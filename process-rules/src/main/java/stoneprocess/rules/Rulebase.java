@@ -10,11 +10,13 @@ import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Properties;
+import org.jspecify.annotations.Nullable;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Card;
+import stoneprocess.rules.explain.RuleReach;
 import stoneprocess.rules.house.Overlay;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Chapters;
@@ -32,6 +34,8 @@ public final class Rulebase {
     private final Parameters parameters;
     private final RulebaseStamp stamp;
     private final Engine engine;
+    private volatile @Nullable List<RuleContent> contents;
+    private volatile @Nullable RuleReach reach;
 
     private Rulebase(List<LoadedRule> rules, Parameters parameters, Overlay overlay) {
         List<String> switchedOff = overlay.switchedOff().stream()
@@ -91,6 +95,24 @@ public final class Rulebase {
         return List.copyOf(cards);
     }
 
+    /**
+     * What every rule says, ordered by id: its conditions and what it asks for, beside its card. It is read when
+     * first asked for.
+     */
+    public List<RuleContent> contents() {
+        List<RuleContent> read = contents;
+        if (read == null) {
+            // Two threads may both read them; they are alike.
+            RuleReader reader = new RuleReader(rules);
+            read = rules.stream()
+                    .sorted(Comparator.comparing(LoadedRule::id))
+                    .map(reader::read)
+                    .toList();
+            contents = read;
+        }
+        return read;
+    }
+
     public Parameters parameters() {
         return parameters;
     }
@@ -106,6 +128,16 @@ public final class Rulebase {
 
     Engine engine() {
         return engine;
+    }
+
+    /** What the topics can depend on; made when it is first asked for. */
+    RuleReach reach() {
+        RuleReach made = reach;
+        if (made == null) {
+            made = new RuleReach(rules);
+            reach = made;
+        }
+        return made;
     }
 
     private static String version() {

@@ -40,6 +40,7 @@ class RoomsTest {
             "internal.engine",
             "internal.run",
             "internal.assemble",
+            "explain",
             "",
             "space",
             "text",

@@ -96,14 +96,14 @@ final class PlanJson {
                 terms(node.get("upkeep"), Upkeep.class));
     }
 
-    private static Object tree(Preparation preparation) {
+    static Object tree(Preparation preparation) {
         return new Fields()
                 .put("task", preparation.task().key())
                 .putIf("rest", preparation.rest().map(Fields::range))
                 .tree();
     }
 
-    private static Preparation preparation(Node node) {
+    static Preparation preparation(Node node) {
         node.only(List.of("task", "rest"));
         return new Preparation(
                 node.get("task").term(Task.class),

@@ -171,7 +171,7 @@ public final class RecommendationJson {
                 node.get("topics").texts());
     }
 
-    private static Object tree(SafetyWarning warning) {
+    static Object tree(SafetyWarning warning) {
         return new Fields()
                 .put("hazard", warning.hazard().key())
                 .put("precautions", Term.keys(warning.precautions()))
@@ -182,7 +182,7 @@ public final class RecommendationJson {
                 .tree();
     }
 
-    private static SafetyWarning warning(Node node) {
+    static SafetyWarning warning(Node node) {
         node.only(List.of("hazard", "precautions", "decides", "rules", "sources", "certain"));
         return new SafetyWarning(
                 node.get("hazard").term(Hazard.class),
@@ -211,7 +211,7 @@ public final class RecommendationJson {
                 node.get("topics").texts());
     }
 
-    private static Object tree(CounterOffer offer) {
+    static Object tree(CounterOffer offer) {
         return new Fields()
                 .put("kind", offer.kind().key())
                 .put("topic", offer.topic())
@@ -220,7 +220,7 @@ public final class RecommendationJson {
                 .tree();
     }
 
-    private static CounterOffer offer(Node node) {
+    static CounterOffer offer(Node node) {
         node.only(List.of("kind", "topic", "values", "rules"));
         return new CounterOffer(
                 node.get("kind").term(OfferKind.class),
@@ -320,7 +320,7 @@ public final class RecommendationJson {
         return node.checkedParts(parameters::requireRanges);
     }
 
-    private static Object tree(RulebaseStamp stamp) {
+    static Object tree(RulebaseStamp stamp) {
         return new Fields()
                 .put("version", stamp.version())
                 .put("hash", stamp.hash())
@@ -347,7 +347,7 @@ public final class RecommendationJson {
         return node.checked(() -> new HouseRule(kind, name, who, why));
     }
 
-    private static RulebaseStamp stamp(Node node) {
+    static RulebaseStamp stamp(Node node) {
         node.only(List.of("version", "hash", "switched-off", "house"));
         return new RulebaseStamp(
                 node.get("version").text(),

@@ -34,6 +34,36 @@ public final class Schemas {
         return read("diagnosis.schema.json");
     }
 
+    /** The schema of an answer why. */
+    public static String why() {
+        return read("why.schema.json");
+    }
+
+    /** The schema of an answer why not. */
+    public static String whyNot() {
+        return read("why-not.schema.json");
+    }
+
+    /** The schema of the difference of two recommendations. */
+    public static String difference() {
+        return read("difference.schema.json");
+    }
+
+    /** The schema of the answer to how a floor would get a value. */
+    public static String howTo() {
+        return read("how-to.schema.json");
+    }
+
+    /** The schema of the answer to what else is worth finding out. */
+    public static String whatElse() {
+        return read("what-else.schema.json");
+    }
+
+    /** The schema of a comparison of two rulebases. */
+    public static String comparison() {
+        return read("comparison.schema.json");
+    }
+
     private static String read(String name) {
         try (InputStream in = Schemas.class.getResourceAsStream("schema/" + name)) {
             if (in == null) {

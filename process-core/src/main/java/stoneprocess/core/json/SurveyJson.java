@@ -107,7 +107,7 @@ public final class SurveyJson {
         }
     }
 
-    private static Object value(Node node, FieldKind kind, GritSequence sequence) {
+    static Object value(Node node, FieldKind kind, GritSequence sequence) {
         if (kind instanceof FieldKind.Choice choice) {
             return term(node, choice.type());
         }
@@ -150,7 +150,7 @@ public final class SurveyJson {
         return node.checkedParts(() -> new Zone(name, kind, share, damages));
     }
 
-    private static Damage damage(Node node, Node damages, DamageKind kind) {
+    static Damage damage(Node node, Node damages, DamageKind kind) {
         if (node.isText(kind.none().key()) || node.isText("none")) {
             return Damage.none(kind);
         }
@@ -190,7 +190,7 @@ public final class SurveyJson {
         return root.tree();
     }
 
-    private static Object print(Object value) {
+    static Object print(Object value) {
         if (value instanceof Quantity quantity) {
             return Fields.quantity(quantity);
         }
@@ -218,7 +218,7 @@ public final class SurveyJson {
                 : fields.put("damages", damages.tree()).tree();
     }
 
-    private static Object damage(Damage damage) {
+    static Object damage(Damage damage) {
         if (damage.equals(Damage.none(damage.kind()))) {
             return "none";
         }

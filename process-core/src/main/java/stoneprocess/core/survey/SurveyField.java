@@ -38,99 +38,132 @@ public final class SurveyField<T> {
     private static final Map<String, SurveyField<?>> ALL = new LinkedHashMap<>();
 
     public static final SurveyField<String> STONE_NAME =
-            add("stone.name", new FieldKind.StoneName(), String.class, HowFound.ASK);
+            add("stone.name", new FieldKind.StoneName(), String.class, HowFound.ASK, ChangedBy.NOBODY);
     public static final SurveyField<IdentifiedBy> IDENTIFIED_BY =
-            choice("stone.identified-by", IdentifiedBy.class, HowFound.ASK);
-    public static final SurveyField<AcidDrop> ACID_DROP = choice("stone.acid-drop", AcidDrop.class, HowFound.ACID);
-    public static final SurveyField<ScriberTest> SCRIBER = choice("stone.scriber", ScriberTest.class, HowFound.SCRIBER);
-    public static final SurveyField<WaterDrop> WATER_DROP = choice("stone.water-drop", WaterDrop.class, HowFound.WATER);
+            choice("stone.identified-by", IdentifiedBy.class, HowFound.ASK, ChangedBy.OTHERS);
+    public static final SurveyField<AcidDrop> ACID_DROP =
+            choice("stone.acid-drop", AcidDrop.class, HowFound.ACID, ChangedBy.NOBODY);
+    public static final SurveyField<ScriberTest> SCRIBER =
+            choice("stone.scriber", ScriberTest.class, HowFound.SCRIBER, ChangedBy.NOBODY);
+    public static final SurveyField<WaterDrop> WATER_DROP =
+            choice("stone.water-drop", WaterDrop.class, HowFound.WATER, ChangedBy.NOBODY);
     public static final SurveyField<SolventRag> SOLVENT_RAG =
-            choice("stone.solvent-rag", SolventRag.class, HowFound.SOLVENT);
+            choice("stone.solvent-rag", SolventRag.class, HowFound.SOLVENT, ChangedBy.NOBODY);
     public static final SurveyField<LaboratoryResult> LABORATORY =
-            choice("stone.laboratory", LaboratoryResult.class, HowFound.LABORATORY);
-    public static final SurveyField<StoneColour> COLOUR = choice("stone.colour", StoneColour.class, HowFound.LOOK);
-    public static final SurveyField<Face> FACE = choice("stone.face", Face.class, HowFound.LOOK);
-    public static final SurveyField<StoneMix> MIX = choice("stone.mix", StoneMix.class, HowFound.LOOK);
+            choice("stone.laboratory", LaboratoryResult.class, HowFound.LABORATORY, ChangedBy.NOBODY);
+    public static final SurveyField<StoneColour> COLOUR =
+            choice("stone.colour", StoneColour.class, HowFound.LOOK, ChangedBy.NOBODY);
+    public static final SurveyField<Face> FACE = choice("stone.face", Face.class, HowFound.LOOK, ChangedBy.NOBODY);
+    public static final SurveyField<StoneMix> MIX =
+            choice("stone.mix", StoneMix.class, HowFound.LOOK, ChangedBy.NOBODY);
 
     public static final SurveyField<Length> THICKNESS =
-            measure("build-up.thickness", Length.class, Dimension.LENGTH, 3, 500, HowFound.DRAWINGS);
-    public static final SurveyField<Backing> BACKING = choice("build-up.backing", Backing.class, HowFound.DRAWINGS);
-    public static final SurveyField<Bed> BED = choice("build-up.bed", Bed.class, HowFound.DRAWINGS);
-    public static final SurveyField<Heated> HEATED = choice("build-up.heated", Heated.class, HowFound.ASK);
-    public static final SurveyField<Sounding> SOUNDING = choice("build-up.sounding", Sounding.class, HowFound.TAP);
+            measure("build-up.thickness", Length.class, Dimension.LENGTH, 3, 500, HowFound.DRAWINGS, ChangedBy.NOBODY);
+    public static final SurveyField<Backing> BACKING =
+            choice("build-up.backing", Backing.class, HowFound.DRAWINGS, ChangedBy.NOBODY);
+    public static final SurveyField<Bed> BED = choice("build-up.bed", Bed.class, HowFound.DRAWINGS, ChangedBy.NOBODY);
+    public static final SurveyField<Heated> HEATED =
+            choice("build-up.heated", Heated.class, HowFound.ASK, ChangedBy.NOBODY);
+    public static final SurveyField<Sounding> SOUNDING =
+            choice("build-up.sounding", Sounding.class, HowFound.TAP, ChangedBy.NOBODY);
     public static final SurveyField<HazardousLayer> HAZARDOUS_LAYER =
-            choice("build-up.hazardous-layer", HazardousLayer.class, HowFound.LABORATORY);
+            choice("build-up.hazardous-layer", HazardousLayer.class, HowFound.LABORATORY, ChangedBy.NOBODY);
     public static final SurveyField<Share> MOISTURE =
-            measure("build-up.moisture", Share.class, Dimension.SHARE, 0, 100, HowFound.METER);
+            measure("build-up.moisture", Share.class, Dimension.SHARE, 0, 100, HowFound.METER, ChangedBy.CREW);
     public static final SurveyField<Share> DRY_REFERENCE =
-            measure("build-up.dry-reference", Share.class, Dimension.SHARE, 0, 100, HowFound.METER);
-    public static final SurveyField<Joints> JOINTS = choice("build-up.joints", Joints.class, HowFound.LOOK);
+            measure("build-up.dry-reference", Share.class, Dimension.SHARE, 0, 100, HowFound.METER, ChangedBy.NOBODY);
+    public static final SurveyField<Joints> JOINTS =
+            choice("build-up.joints", Joints.class, HowFound.LOOK, ChangedBy.CREW);
 
-    public static final SurveyField<Coating> COATING = choice("condition.coating", Coating.class, HowFound.SOLVENT);
-    public static final SurveyField<Finish> FINISH_NOW = choice("condition.finish-now", Finish.class, HowFound.LOOK);
+    public static final SurveyField<Coating> COATING =
+            choice("condition.coating", Coating.class, HowFound.SOLVENT, ChangedBy.CREW);
+    public static final SurveyField<Finish> FINISH_NOW =
+            choice("condition.finish-now", Finish.class, HowFound.LOOK, ChangedBy.NOBODY);
     public static final SurveyField<CleaningTrial> CLEANING_TRIAL =
-            choice("condition.cleaning-trial", CleaningTrial.class, HowFound.TRIAL);
+            choice("condition.cleaning-trial", CleaningTrial.class, HowFound.TRIAL, ChangedBy.NOBODY);
 
     public static final SurveyField<LastTreatment> LAST_TREATMENT =
-            choice("history.last-treatment", LastTreatment.class, HowFound.ASK);
+            choice("history.last-treatment", LastTreatment.class, HowFound.ASK, ChangedBy.NOBODY);
     public static final SurveyField<TreatedAgo> TREATED_AGO =
-            choice("history.treated-ago", TreatedAgo.class, HowFound.ASK);
+            choice("history.treated-ago", TreatedAgo.class, HowFound.ASK, ChangedBy.NOBODY);
 
     public static final SurveyField<Area> AREA =
-            measure("site.area", Area.class, Dimension.AREA, 0.1, 1_000_000, HowFound.MEASURE);
-    public static final SurveyField<Volume> ROOM_VOLUME =
-            measure("site.room-volume", Volume.class, Dimension.VOLUME, 1_000, 10_000_000_000d, HowFound.MEASURE);
-    public static final SurveyField<Setting> SETTING = choice("site.setting", Setting.class, HowFound.LOOK);
-    public static final SurveyField<Occupied> OCCUPIED = choice("site.occupied", Occupied.class, HowFound.ASK);
-    public static final SurveyField<Presence> OPEN_DOORS = choice("site.open-doors", Presence.class, HowFound.LOOK);
-    public static final SurveyField<Presence> FAN = choice("site.fan", Presence.class, HowFound.LOOK);
-    public static final SurveyField<Presence> DRAIN = choice("site.drain", Presence.class, HowFound.LOOK);
-    public static final SurveyField<Presence> WATER_SUPPLY = choice("site.water-supply", Presence.class, HowFound.LOOK);
-    public static final SurveyField<Slope> SLOPE = choice("site.slope", Slope.class, HowFound.MEASURE);
-    public static final SurveyField<WetUse> WET_USE = choice("site.wet-use", WetUse.class, HowFound.ASK);
+            measure("site.area", Area.class, Dimension.AREA, 0.1, 1_000_000, HowFound.MEASURE, ChangedBy.NOBODY);
+    public static final SurveyField<Volume> ROOM_VOLUME = measure(
+            "site.room-volume",
+            Volume.class,
+            Dimension.VOLUME,
+            1_000,
+            10_000_000_000d,
+            HowFound.MEASURE,
+            ChangedBy.NOBODY);
+    public static final SurveyField<Setting> SETTING =
+            choice("site.setting", Setting.class, HowFound.LOOK, ChangedBy.NOBODY);
+    public static final SurveyField<Occupied> OCCUPIED =
+            choice("site.occupied", Occupied.class, HowFound.ASK, ChangedBy.OWNER);
+    public static final SurveyField<Presence> OPEN_DOORS =
+            choice("site.open-doors", Presence.class, HowFound.LOOK, ChangedBy.CREW);
+    public static final SurveyField<Presence> FAN = choice("site.fan", Presence.class, HowFound.LOOK, ChangedBy.CREW);
+    public static final SurveyField<Presence> DRAIN =
+            choice("site.drain", Presence.class, HowFound.LOOK, ChangedBy.NOBODY);
+    public static final SurveyField<Presence> WATER_SUPPLY =
+            choice("site.water-supply", Presence.class, HowFound.LOOK, ChangedBy.CREW);
+    public static final SurveyField<Slope> SLOPE =
+            choice("site.slope", Slope.class, HowFound.MEASURE, ChangedBy.NOBODY);
+    public static final SurveyField<WetUse> WET_USE =
+            choice("site.wet-use", WetUse.class, HowFound.ASK, ChangedBy.NOBODY);
     public static final SurveyField<Voltage> VOLTS =
-            measure("site.volts", Voltage.class, Dimension.VOLTAGE, 12, 1000, HowFound.LOOK);
+            measure("site.volts", Voltage.class, Dimension.VOLTAGE, 12, 1000, HowFound.LOOK, ChangedBy.CREW);
     public static final SurveyField<Current> AMPS =
-            measure("site.amps", Current.class, Dimension.CURRENT, 1, 1000, HowFound.LOOK);
-    public static final SurveyField<Access> ACCESS = choice("site.access", Access.class, HowFound.LOOK);
-    public static final SurveyField<Structure> STRUCTURE = choice("site.structure", Structure.class, HowFound.ASK);
-    public static final SurveyField<AreaLoad> FLOOR_LOAD =
-            measure("site.floor-load", AreaLoad.class, Dimension.AREA_LOAD, 0.1, 1000, HowFound.ENGINEER);
+            measure("site.amps", Current.class, Dimension.CURRENT, 1, 1000, HowFound.LOOK, ChangedBy.CREW);
+    public static final SurveyField<Access> ACCESS =
+            choice("site.access", Access.class, HowFound.LOOK, ChangedBy.OWNER);
+    public static final SurveyField<Structure> STRUCTURE =
+            choice("site.structure", Structure.class, HowFound.ASK, ChangedBy.NOBODY);
+    public static final SurveyField<AreaLoad> FLOOR_LOAD = measure(
+            "site.floor-load", AreaLoad.class, Dimension.AREA_LOAD, 0.1, 1000, HowFound.ENGINEER, ChangedBy.NOBODY);
     public static final SurveyField<LoadConfirmed> LOAD_CONFIRMED =
-            choice("site.load-confirmed", LoadConfirmed.class, HowFound.ENGINEER);
-    public static final SurveyField<Historic> HISTORIC = choice("site.historic", Historic.class, HowFound.ASK);
-    public static final SurveyField<WorksKind> WORKS = choice("site.works", WorksKind.class, HowFound.ASK);
+            choice("site.load-confirmed", LoadConfirmed.class, HowFound.ENGINEER, ChangedBy.OTHERS);
+    public static final SurveyField<Historic> HISTORIC =
+            choice("site.historic", Historic.class, HowFound.ASK, ChangedBy.NOBODY);
+    public static final SurveyField<WorksKind> WORKS =
+            choice("site.works", WorksKind.class, HowFound.ASK, ChangedBy.OWNER);
     public static final SurveyField<Count> CREW =
-            measure("site.crew", Count.class, Dimension.COUNT, 1, 100, HowFound.ASK);
+            measure("site.crew", Count.class, Dimension.COUNT, 1, 100, HowFound.ASK, ChangedBy.CREW);
     public static final SurveyField<TimeSpan> REOPENS_AFTER =
-            measure("site.reopens-after", TimeSpan.class, Dimension.TIME, 30, 1_000_000, HowFound.ASK);
-    public static final SurveyField<Presence> CONSENT = choice("site.consent", Presence.class, HowFound.ASK);
-    public static final SurveyField<Traffic> TRAFFIC = choice("site.traffic", Traffic.class, HowFound.ASK);
+            measure("site.reopens-after", TimeSpan.class, Dimension.TIME, 30, 1_000_000, HowFound.ASK, ChangedBy.OWNER);
+    public static final SurveyField<Presence> CONSENT =
+            choice("site.consent", Presence.class, HowFound.ASK, ChangedBy.OTHERS);
+    public static final SurveyField<Traffic> TRAFFIC =
+            choice("site.traffic", Traffic.class, HowFound.ASK, ChangedBy.NOBODY);
 
-    public static final SurveyField<Set<MachineClass>> MACHINES = choices("equipment.machines", MachineClass.class);
+    public static final SurveyField<Set<MachineClass>> MACHINES =
+            choices("equipment.machines", MachineClass.class, ChangedBy.CREW);
     public static final SurveyField<List<AbrasiveGrade>> GRADES =
-            add("equipment.grades", new FieldKind.Grades(), List.class, HowFound.COUNT);
+            add("equipment.grades", new FieldKind.Grades(), List.class, HowFound.COUNT, ChangedBy.CREW);
     public static final SurveyField<Extractor> EXTRACTOR =
-            choice("equipment.extractor", Extractor.class, HowFound.COUNT);
+            choice("equipment.extractor", Extractor.class, HowFound.COUNT, ChangedBy.CREW);
     public static final SurveyField<Presence> WET_VACUUM =
-            choice("equipment.wet-vacuum", Presence.class, HowFound.COUNT);
+            choice("equipment.wet-vacuum", Presence.class, HowFound.COUNT, ChangedBy.CREW);
 
-    public static final SurveyField<Goal> GOAL = choice("owner.goal", Goal.class, HowFound.ASK);
+    public static final SurveyField<Goal> GOAL = choice("owner.goal", Goal.class, HowFound.ASK, ChangedBy.OWNER);
     public static final SurveyField<Gloss> GOAL_GLOSS =
-            measure("owner.gloss", Gloss.class, Dimension.GLOSS, 0, 140, HowFound.ASK);
+            measure("owner.gloss", Gloss.class, Dimension.GLOSS, 0, 140, HowFound.ASK, ChangedBy.OWNER);
     public static final SurveyField<MixedChoice> MIXED_CHOICE =
-            choice("owner.mixed-choice", MixedChoice.class, HowFound.ASK);
+            choice("owner.mixed-choice", MixedChoice.class, HowFound.ASK, ChangedBy.OWNER);
 
     private final String name;
     private final FieldKind kind;
     private final Class<?> type;
     private final HowFound howFound;
+    private final ChangedBy changedBy;
 
-    private SurveyField(String name, FieldKind kind, Class<?> type, HowFound howFound) {
+    private SurveyField(String name, FieldKind kind, Class<?> type, HowFound howFound, ChangedBy changedBy) {
         this.name = name;
         this.kind = kind;
         this.type = type;
         this.howFound = howFound;
+        this.changedBy = changedBy;
     }
 
     /** All fields in the order of a survey form. */
@@ -174,6 +207,11 @@ public final class SurveyField<T> {
     /** How a crew finds the answer. */
     public HowFound howFound() {
         return howFound;
+    }
+
+    /** Who can bring about another answer on the same floor. */
+    public ChangedBy changedBy() {
+        return changedBy;
     }
 
     /**
@@ -254,21 +292,30 @@ public final class SurveyField<T> {
         return name;
     }
 
-    private static <E extends Enum<E> & Term> SurveyField<E> choice(String name, Class<E> type, HowFound how) {
-        return add(name, new FieldKind.Choice(type), type, how);
+    private static <E extends Enum<E> & Term> SurveyField<E> choice(
+            String name, Class<E> type, HowFound how, ChangedBy changedBy) {
+        return add(name, new FieldKind.Choice(type), type, how, changedBy);
     }
 
-    private static <E extends Enum<E> & Term> SurveyField<Set<E>> choices(String name, Class<E> type) {
-        return add(name, new FieldKind.Choices(type), Set.class, HowFound.COUNT);
+    private static <E extends Enum<E> & Term> SurveyField<Set<E>> choices(
+            String name, Class<E> type, ChangedBy changedBy) {
+        return add(name, new FieldKind.Choices(type), Set.class, HowFound.COUNT, changedBy);
     }
 
     private static <Q extends Quantity> SurveyField<Q> measure(
-            String name, Class<Q> type, Dimension dimension, double low, double high, HowFound how) {
-        return add(name, new FieldKind.Measure(dimension, Range.of(low, high)), type, how);
+            String name,
+            Class<Q> type,
+            Dimension dimension,
+            double low,
+            double high,
+            HowFound how,
+            ChangedBy changedBy) {
+        return add(name, new FieldKind.Measure(dimension, Range.of(low, high)), type, how, changedBy);
     }
 
-    private static <T> SurveyField<T> add(String name, FieldKind kind, Class<?> type, HowFound how) {
-        SurveyField<T> field = new SurveyField<>(name, kind, type, how);
+    private static <T> SurveyField<T> add(
+            String name, FieldKind kind, Class<?> type, HowFound how, ChangedBy changedBy) {
+        SurveyField<T> field = new SurveyField<>(name, kind, type, how, changedBy);
         if (ALL.put(name, field) != null) {
             throw new IllegalStateException("Field " + name + " is listed twice");
         }

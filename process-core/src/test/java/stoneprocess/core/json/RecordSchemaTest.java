@@ -16,6 +16,23 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import stoneprocess.core.answer.Change;
+import stoneprocess.core.answer.Comparison;
+import stoneprocess.core.answer.Difference;
+import stoneprocess.core.answer.FieldAnswer;
+import stoneprocess.core.answer.Given;
+import stoneprocess.core.answer.Ground;
+import stoneprocess.core.answer.HowTo;
+import stoneprocess.core.answer.Matter;
+import stoneprocess.core.answer.MatterDifference;
+import stoneprocess.core.answer.Side;
+import stoneprocess.core.answer.SilentRule;
+import stoneprocess.core.answer.TrackDifference;
+import stoneprocess.core.answer.Unmet;
+import stoneprocess.core.answer.Way;
+import stoneprocess.core.answer.WhatElse;
+import stoneprocess.core.answer.Why;
+import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
@@ -41,6 +58,8 @@ import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
+import stoneprocess.core.source.Card;
+import stoneprocess.core.source.Citation;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 
@@ -48,11 +67,23 @@ import stoneprocess.core.tool.AbrasiveGrade;
 class RecordSchemaTest {
     private static final Node SCHEMA = new Node("", Tree.parse(Schemas.recommendation(), "schema"));
     private static final Node NEXT = new Node("", Tree.parse(Schemas.nextMove(), "schema"));
+    private static final Node WHY = new Node("", Tree.parse(Schemas.why(), "schema"));
+    private static final Node WHY_NOT = new Node("", Tree.parse(Schemas.whyNot(), "schema"));
+    private static final Node DIFFERENCE = new Node("", Tree.parse(Schemas.difference(), "schema"));
     private static final Node DIAGNOSIS = new Node("", Tree.parse(Schemas.diagnosis(), "schema"));
 
+    private static final Node HOW_TO = new Node("", Tree.parse(Schemas.howTo(), "schema"));
+    private static final Node WHAT_ELSE = new Node("", Tree.parse(Schemas.whatElse(), "schema"));
+    private static final Node COMPARISON = new Node("", Tree.parse(Schemas.comparison(), "schema"));
+
     static Stream<Arguments> records() {
+        Node ways = HOW_TO.get("$defs");
+        Node compared = COMPARISON.get("$defs");
         Node definitions = SCHEMA.get("$defs");
         Node next = NEXT.get("$defs");
+        Node why = WHY.get("$defs");
+        Node whyNot = WHY_NOT.get("$defs");
+        Node difference = DIFFERENCE.get("$defs");
         return Stream.of(
                 Arguments.of(Recommendation.class, SCHEMA, Set.of("format")),
                 Arguments.of(Plan.class, definitions.get("plan"), Set.of()),
@@ -79,7 +110,33 @@ class RecordSchemaTest {
                 Arguments.of(TargetOption.class, next.get("option"), Set.of()),
                 Arguments.of(GlossPrediction.class, next.get("prediction"), Set.of()),
                 Arguments.of(ForecastBasis.class, next.get("basis"), Set.of()),
-                Arguments.of(Diagnosis.class, DIAGNOSIS, Set.of("format")));
+                Arguments.of(HowTo.class, HOW_TO, Set.of("format")),
+                Arguments.of(Way.class, ways.get("way"), Set.of()),
+                Arguments.of(Change.OfAnswer.class, ways.get("answer"), Set.of("change", "changed-by")),
+                Arguments.of(Change.OfMember.class, ways.get("member"), Set.of("change", "changed-by")),
+                Arguments.of(Change.OfDamage.class, ways.get("damage-change"), Set.of("change", "changed-by")),
+                Arguments.of(RulebaseStamp.class, ways.get("rulebase"), Set.of()),
+                Arguments.of(WhatElse.class, WHAT_ELSE, Set.of("format")),
+                Arguments.of(WhatElse.Open.class, WHAT_ELSE.get("$defs").get("open"), Set.of()),
+                Arguments.of(Comparison.class, COMPARISON, Set.of("format")),
+                Arguments.of(Comparison.Floor.class, compared.get("floor"), Set.of()),
+                Arguments.of(Comparison.Differs.class, compared.get("differs"), Set.of()),
+                Arguments.of(Comparison.Side.class, compared.get("side"), Set.of()),
+                Arguments.of(Diagnosis.class, DIAGNOSIS, Set.of("format")),
+                Arguments.of(Why.class, WHY, Set.of("format")),
+                Arguments.of(Ground.class, why.get("ground"), Set.of()),
+                Arguments.of(Matter.class, why.get("matter"), Set.of()),
+                Arguments.of(Card.class, why.get("card"), Set.of()),
+                Arguments.of(Citation.class, why.get("source"), Set.of()),
+                Arguments.of(FieldAnswer.class, why.get("answer"), Set.of()),
+                Arguments.of(Given.class, why.get("given"), Set.of()),
+                Arguments.of(WhyNot.class, WHY_NOT, Set.of("format")),
+                Arguments.of(SilentRule.class, whyNot.get("silent"), Set.of()),
+                Arguments.of(Unmet.class, whyNot.get("unmet"), Set.of()),
+                Arguments.of(Difference.class, DIFFERENCE, Set.of("format")),
+                Arguments.of(MatterDifference.class, difference.get("matter-difference"), Set.of()),
+                Arguments.of(Side.class, difference.get("side"), Set.of()),
+                Arguments.of(TrackDifference.class, difference.get("track-difference"), Set.of()));
     }
 
     @ParameterizedTest
@@ -87,6 +144,24 @@ class RecordSchemaTest {
     void what_both_answers_hold_is_described_alike(String name) {
         assertThat(NEXT.get("$defs").get(name).value())
                 .isEqualTo(SCHEMA.get("$defs").get(name).value());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"reason", "rule-id", "fact", "decision", "impasse", "matter", "card", "source", "answer", "given"
+            })
+    void what_answers_about_a_plan_hold_is_described_alike(String name) {
+        assertThat(WHY_NOT.get("$defs").get(name).value())
+                .isEqualTo(WHY.get("$defs").get(name).value());
+        SCHEMA.get("$defs")
+                .optional(name)
+                .ifPresent(definition ->
+                        assertThat(WHY.get("$defs").get(name).value()).isEqualTo(definition.value()));
+        DIFFERENCE
+                .get("$defs")
+                .optional(name)
+                .ifPresent(definition ->
+                        assertThat(WHY.get("$defs").get(name).value()).isEqualTo(definition.value()));
     }
 
     @ParameterizedTest

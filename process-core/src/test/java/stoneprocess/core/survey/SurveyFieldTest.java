@@ -175,4 +175,21 @@ class SurveyFieldTest {
             assertThat(field.howFound()).isEqualTo(HowFound.ASK);
         }
     }
+
+    /** Common practice: nobody makes another stone, another thickness or another past of a floor. */
+    @ParameterizedTest
+    @MethodSource("fields")
+    void what_a_floor_is_nobody_changes(SurveyField<?> field) {
+        switch (field.section()) {
+            case "equipment" -> assertThat(field.changedBy()).isEqualTo(ChangedBy.CREW);
+            case "owner" -> assertThat(field.changedBy()).isEqualTo(ChangedBy.OWNER);
+            case "history" -> assertThat(field.changedBy()).isEqualTo(ChangedBy.NOBODY);
+            case "stone" -> assertThat(field.changedBy().byPeople()).isEqualTo(field == SurveyField.IDENTIFIED_BY);
+            default -> assertThat(field.changedBy()).isNotNull();
+        }
+        assertThat(SurveyField.THICKNESS.changedBy()).isEqualTo(ChangedBy.NOBODY);
+        assertThat(SurveyField.HAZARDOUS_LAYER.changedBy()).isEqualTo(ChangedBy.NOBODY);
+        assertThat(SurveyField.COATING.changedBy()).isEqualTo(ChangedBy.CREW);
+        assertThat(SurveyField.CONSENT.changedBy()).isEqualTo(ChangedBy.OTHERS);
+    }
 }

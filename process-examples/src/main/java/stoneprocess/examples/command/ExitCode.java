@@ -8,7 +8,7 @@ final class ExitCode {
     /** The input or the command line is not accepted; one line on standard error says why. */
     static final int BAD_INPUT = 2;
 
-    /** Refused, an impasse, or nothing to estimate or to follow: there is an answer, and it is not what was asked for. */
+    /** Refused, an impasse, nothing to estimate or to follow, no way found: there is an answer, and it is not what was asked for. */
     static final int NO_PLAN = 3;
 
     private ExitCode() {}

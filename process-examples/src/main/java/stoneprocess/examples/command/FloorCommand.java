@@ -19,7 +19,8 @@ import stoneprocess.core.problem.InvalidInputException;
         footer = {
             "",
             "Exit codes: 0 planned (it may be provisional or cut nothing) or answered,",
-            "3 refused, impasse, undecided or nothing to estimate or to follow, 2 input not accepted."
+            "3 refused, impasse, undecided, nothing to estimate or to follow or no way found,",
+            "2 input not accepted."
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
@@ -44,6 +45,13 @@ public final class FloorCommand implements Runnable {
         line.addSubcommand(new EstimateCommand(console));
         line.addSubcommand(ExposureCommand.line(console));
         line.addSubcommand(new GlossCommand(console));
+        line.addSubcommand(new WhyCommand(console));
+        line.addSubcommand(new WhyNotCommand(console));
+        line.addSubcommand(new WhatIfCommand(console));
+        line.addSubcommand(new HowToCommand(console));
+        line.addSubcommand(new WhatElseCommand(console));
+        line.addSubcommand(new CompareCommand(console));
+        line.addSubcommand(new RulebookCommand(console));
         line.addSubcommand(new SchemaCommand(console));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
@@ -71,6 +79,7 @@ public final class FloorCommand implements Runnable {
     public void run() {
         throw new ParameterException(
                 Objects.requireNonNull(spec).commandLine(),
-                "A command is missing: plan, follow, diagnose, estimate, exposure, gloss or schema");
+                "A command is missing: plan, follow, diagnose, estimate, exposure, gloss, why, why-not, what-if, how-to,"
+                        + " what-else, compare, rulebook or schema");
     }
 }

@@ -18,7 +18,13 @@ final class SchemaCommand implements Callable<Integer> {
         RECOMMENDATION(Schemas::recommendation),
         JOB_LOG(Schemas::jobLog),
         NEXT_MOVE(Schemas::nextMove),
-        DIAGNOSIS(Schemas::diagnosis);
+        DIAGNOSIS(Schemas::diagnosis),
+        WHY(Schemas::why),
+        WHY_NOT(Schemas::whyNot),
+        DIFFERENCE(Schemas::difference),
+        HOW_TO(Schemas::howTo),
+        WHAT_ELSE(Schemas::whatElse),
+        COMPARISON(Schemas::comparison);
 
         private final Supplier<String> schema;
 
@@ -39,7 +45,8 @@ final class SchemaCommand implements Callable<Integer> {
             paramLabel = "FORM",
             arity = "0..1",
             defaultValue = "survey",
-            description = "survey (default), recommendation, job-log, next-move or diagnosis.")
+            description = "survey (default), recommendation, job-log, next-move, diagnosis, why, why-not, difference,"
+                    + " how-to, what-else or comparison.")
     private Form form = Form.SURVEY;
 
     SchemaCommand(Console console) {

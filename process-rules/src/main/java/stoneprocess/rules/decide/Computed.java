@@ -31,14 +31,6 @@ public final class Computed {
      * @param last the last grade
      */
     public static Outcome gritPath(Subject track, Optional<GritPath> path, GritPath whole, Cut cut, LastGrit last) {
-        List<String> inputs = new ArrayList<>(List.of(
-                Topics.FIRST_CUT.id(),
-                Topics.LAST_GRIT.id(),
-                Topics.BONDS.id(),
-                Topics.STEP_RULE.id(),
-                Topics.TRANSITION.id(),
-                SurveyField.GRADES.name()));
-        inputs.addAll(GritPath.inputs());
         Optional<List<AbrasiveGrade>> found = path.flatMap(grades -> grades.plan(cut, last));
         if (found.isEmpty()) {
             return new Impasse(
@@ -51,7 +43,20 @@ public final class Computed {
                 List.of(),
                 List.of(),
                 List.of(),
-                inputs);
+                pathInputs());
+    }
+
+    /** Names of the topics, the field and the parameters that go into a grit path. */
+    public static List<String> pathInputs() {
+        List<String> inputs = new ArrayList<>(List.of(
+                Topics.FIRST_CUT.id(),
+                Topics.LAST_GRIT.id(),
+                Topics.BONDS.id(),
+                Topics.STEP_RULE.id(),
+                Topics.TRANSITION.id(),
+                SurveyField.GRADES.name()));
+        inputs.addAll(GritPath.inputs());
+        return inputs;
     }
 
     private static List<String> lacking(Optional<GritPath> path, GritPath whole, Cut cut, LastGrit last) {

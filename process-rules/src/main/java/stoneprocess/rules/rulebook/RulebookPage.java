@@ -2,50 +2,108 @@ package stoneprocess.rules.rulebook;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import stoneprocess.core.decision.Stage;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.EvidenceGrade;
 import stoneprocess.core.term.Term;
+import stoneprocess.rules.RuleContent;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.text.Phrases;
+import stoneprocess.rules.text.RuleText;
 
-/** The rulebook as a page of Markdown, made from the rules' cards: chapter by stage, topic by topic. */
+/**
+ * The rulebook as a handbook in Markdown, made from the rules themselves: chapter by stage in the order of the work, then
+ * the chapters that follow and diagnose it; topic by topic, each rule in plain words.
+ */
 public final class RulebookPage {
+    /** The chapters in the order of the work: planning first, then what is read from a job log. */
+    private static final List<Stage> CHAPTERS = List.of(
+            Stage.SURVEY,
+            Stage.GO_NO_GO,
+            Stage.FIRST_CUT,
+            Stage.SEQUENCE,
+            Stage.EQUIPMENT,
+            Stage.WATER_AND_PASSES,
+            Stage.FINISHING,
+            Stage.SAFETY,
+            Stage.REVIEW,
+            Stage.SIGNS,
+            Stage.NEXT);
+
+    private static final String NUMBERS = "numbers";
+
     private final StringBuilder page = new StringBuilder();
     private final Rulebase rulebase;
+    private final List<RuleContent> rules;
     private final Phrases phrases;
+    private final RuleText text;
 
     private RulebookPage(Rulebase rulebase) {
         this.rulebase = rulebase;
+        this.rules = rulebase.contents();
         this.phrases = new Phrases(UnitSystem.METRIC, rulebase.parameters());
+        this.text = new RuleText(phrases);
     }
 
-    /** The page of a rulebase; the same rulebase gives the same text. */
+    /** The whole handbook; the same rulebase gives the same text. */
     public static String markdown(Rulebase rulebase) {
         return new RulebookPage(rulebase).write();
+    }
+
+    /**
+     * A part of the handbook.
+     *
+     * @param part key of a stage for its chapter, for example {@code first-cut}; {@code numbers}; or the id of a rule
+     * @throws InvalidInputException when the rulebase has neither
+     */
+    public static String part(Rulebase rulebase, String part) {
+        RulebookPage page = new RulebookPage(rulebase);
+        Optional<RuleContent> rule = page.rules.stream()
+                .filter(candidate -> candidate.card().id().equals(part))
+                .findFirst();
+        Optional<Stage> chapter =
+                CHAPTERS.stream().filter(stage -> stage.key().equals(part)).findFirst();
+        if (rule.isPresent()) {
+            page.rule(rule.get());
+        } else if (chapter.isPresent()) {
+            page.chapter(chapter.get());
+        } else if (part.equals(NUMBERS)) {
+            page.numbers();
+        } else {
+            throw new InvalidInputException(
+                    "rulebook",
+                    part,
+                    "the id of a rule, for example CUT-003, " + NUMBERS + ", or a chapter: "
+                            + String.join(", ", Term.keys(CHAPTERS)));
+        }
+        return page.page.toString();
     }
 
     private String write() {
         line("# Rulebook");
         line("");
-        line("Made from the rules' cards when the library is built; a test keeps it true. Each rule says one thing");
-        line("about one topic; the topic's policy decides. Rules marked *locked* guard people or fabric and cannot be");
         line(
-                "switched off. Where practice differs between crews and regions the rule says what others do; a house retunes");
-        line("numbers and switches rules off by an overlay.");
+                "Made from the rules themselves when the library is built; a test keeps it true. Each rule says one thing");
+        line(
+                "about one topic; the topic's policy decides. *When* names the facts that must be so, *Then* what the rule");
+        line(
+                "asks for. Rules marked *locked* guard people or fabric and cannot be switched off. Where practice differs");
+        line(
+                "between crews and regions the rule says what others do; a house retunes numbers and switches rules off by");
+        line("an overlay. Chapters 1 to 8 plan a floor, 9 to 11 follow the work and trace faults.");
         line("");
         grades();
-        for (Stage stage : Stage.values()) {
-            chapter(stage);
-        }
+        CHAPTERS.forEach(this::chapter);
         numbers();
         return page.toString();
     }
@@ -61,13 +119,9 @@ public final class RulebookPage {
     }
 
     private void chapter(Stage stage) {
-        List<Topic<? extends Term>> topics = Topics.of(stage);
-        if (topics.isEmpty()) {
-            return;
-        }
         line("## " + phrases.of(stage));
         line("");
-        for (Topic<? extends Term> topic : topics) {
+        for (Topic<? extends Term> topic : Topics.of(stage)) {
             line("### " + phrases.get("topic." + topic.id()) + " (`" + topic.id() + "`)");
             line("");
             List<String> values = topic.domain().stream().map(Term::key).toList();
@@ -78,14 +132,17 @@ public final class RulebookPage {
                 line(order + String.join(", ", values) + ".");
             }
             line("");
-            rulebase.cards().stream()
-                    .filter(card -> card.topic().equals(topic.id()))
+            rules.stream()
+                    .filter(rule -> rule.card().topic().equals(topic.id()))
                     .forEach(this::rule);
         }
     }
 
-    private void rule(Card card) {
+    private void rule(RuleContent rule) {
+        Card card = rule.card();
         line("- **" + card.id() + "** " + card.title() + "." + (card.locked() ? " *Locked.*" : ""));
+        line("  *" + phrases.get("rule.when") + "* " + text.when(rule) + ".");
+        line("  *" + phrases.get("rule.then") + "* " + text.then(rule) + ".");
         line("  " + card.because() + ".");
         line("  Source: " + source(card.source()) + ". Since " + card.since() + ".");
         card.differs().ifPresent(others -> line("  Practice differs. " + others + "."));
@@ -104,7 +161,7 @@ public final class RulebookPage {
     }
 
     private void numbers() {
-        line("## numbers");
+        line("## Numbers");
         line("");
         line("| parameter | value | source |");
         line("|---|---|---|");

@@ -1,21 +1,35 @@
 package stoneprocess.rules.rulebook;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import stoneprocess.core.decision.Stage;
+import stoneprocess.core.plan.Cut;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Card;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.LippageClass;
+import stoneprocess.rules.RuleContent;
 import stoneprocess.rules.Rulebase;
+import stoneprocess.rules.decide.Topics;
 
 class RulebookPageTest {
+    private static final Rulebase RULEBASE = Rulebase.standard();
     private static final Path PAGE = Path.of("..", "docs", "rulebook.md");
 
     /** Run with {@code -Drulebook.write} to write the page anew. */
     @Test
     void the_page_in_the_docs_is_the_page_of_the_shipped_rules() throws IOException {
-        String page = RulebookPage.markdown(Rulebase.standard());
+        String page = RulebookPage.markdown(RULEBASE);
         if (System.getProperty("rulebook.write") != null) {
             Files.writeString(PAGE, page);
         }
@@ -26,10 +40,68 @@ class RulebookPageTest {
 
     @Test
     void every_rule_stands_on_the_page_with_its_reason() {
-        Rulebase rulebase = Rulebase.standard();
-        String page = RulebookPage.markdown(rulebase);
-        for (Card card : rulebase.cards()) {
+        String page = RulebookPage.markdown(RULEBASE);
+        for (Card card : RULEBASE.cards()) {
             assertThat(page).contains("**" + card.id() + "** " + card.title()).contains(card.because());
         }
+    }
+
+    @Test
+    void a_rule_is_told_in_plain_words() {
+        assertThat(RulebookPage.part(RULEBASE, "CUT-003"))
+                .startsWith("- **CUT-003** Scratches that a nail feels start at 200 or coarser.\n")
+                .contains("*When* scratches of the field: felt by a nail.\n")
+                .contains("*Then* asks for: resin 200 or what follows it.\n")
+                .contains("Practice differs. Some start every worn floor with 50");
+        assertThat(RulebookPage.part(RULEBASE, "CUT-024"))
+                .contains("*When* written consent of conservator or officer: no, or not known;"
+                        + " protected or historic: yes, or not known.\n")
+                .contains("*Then* rules out: resin 200 and whatever follows it.\n");
+        assertThat(RulebookPage.part(RULEBASE, "SUR-001"))
+                .contains("*Then* allows only what this allows: the stone as it is named.\n");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Stage.class)
+    void every_stage_is_a_chapter_and_the_page_has_them_in_the_order_of_the_work(Stage stage) {
+        String page = RulebookPage.markdown(RULEBASE);
+        String chapter = RulebookPage.part(RULEBASE, stage.key());
+        assertThat(chapter).startsWith("## ").contains("*When*");
+        assertThat(page.indexOf(chapter)).isNotNegative().isEqualTo(page.lastIndexOf(chapter));
+        assertThat(page.lines().filter(line -> line.matches("## \\d+\\. .*")))
+                .extracting(line -> Integer.parseInt(line.substring(3, line.indexOf('.'))))
+                .isEqualTo(IntStream.rangeClosed(1, 11).boxed().toList());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"CUT-999", "cut-003", "chapter", ""})
+    void an_unknown_part_is_refused_with_what_there_is(String part) {
+        assertThatThrownBy(() -> RulebookPage.part(RULEBASE, part))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("rulebook: '" + part + "'")
+                .hasMessageContaining("first-cut, sequence");
+    }
+
+    /** Read from the rule's own text, not from its compiled form. */
+    @Test
+    void a_condition_accepts_what_the_rules_text_says() {
+        RuleContent rule = RULEBASE.contents().stream()
+                .filter(content -> content.card().id().equals("CUT-013"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(rule.conditions())
+                .containsExactly(
+                        new RuleContent.Condition(
+                                List.of("Lippage"),
+                                List.of(LippageClass.MODERATE),
+                                List.of(LippageClass.NONE, LippageClass.SLIGHT, LippageClass.HIGH),
+                                false),
+                        new RuleContent.Condition(
+                                List.of("FinishDecided"),
+                                List.of(Finish.SEMI_GLOSS, Finish.POLISH, Finish.HIGH_GLOSS),
+                                List.of(Finish.HONE, Finish.SATIN),
+                                false));
+        assertThat(rule.says()).isEqualTo(Topics.FIRST_CUT.needAtLeast(Cut.GRIND));
+        assertThat(rule.follows()).isEmpty();
     }
 }

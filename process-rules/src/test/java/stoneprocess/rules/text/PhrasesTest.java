@@ -7,7 +7,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.ResourceBundle;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import stoneprocess.core.answer.WayKind;
+import stoneprocess.core.answer.WhyNotKind;
 import stoneprocess.core.decision.PolicyKind;
 import stoneprocess.core.decision.Stage;
 import stoneprocess.core.decision.TrackKind;
@@ -32,7 +35,9 @@ import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.survey.ChangedBy;
 import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
@@ -44,6 +49,11 @@ class PhrasesTest {
         List<String> keys = new ArrayList<>(PlanText.fixedKeys());
         keys.addAll(FollowText.fixedKeys());
         keys.addAll(LoggedFacts.keys());
+        keys.addAll(FactWords.keys());
+        keys.addAll(RuleText.fixedKeys());
+        keys.addAll(ValueWords.fixedKeys());
+        keys.addAll(AnswerText.fixedKeys());
+        keys.addAll(List.of("rule.when", "rule.then"));
         List<Term> terms = new ArrayList<>();
         Topics.all().forEach(topic -> terms.addAll(topic.domain()));
         terms.addAll(List.of(Status.values()));
@@ -68,6 +78,16 @@ class PhrasesTest {
         terms.addAll(List.of(TargetVerdict.values()));
         terms.addAll(List.of(Precaution.values()));
         terms.addAll(List.of(Role.values()));
+        terms.addAll(List.of(WhyNotKind.values()));
+        terms.addAll(List.of(WayKind.values()));
+        terms.addAll(List.of(ChangedBy.values()));
+        for (SurveyField<?> field : SurveyField.all()) {
+            if (field.kind() instanceof FieldKind.Choice choice) {
+                Stream.of(choice.type().getEnumConstants())
+                        .map(Term.class::cast)
+                        .forEach(terms::add);
+            }
+        }
         terms.forEach(term -> keys.add(Phrases.key(term)));
         for (Hazard hazard : Hazard.values()) {
             for (String part : List.of("exposed", "limit")) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.ContributionKind;
@@ -145,6 +146,17 @@ public final class Facts {
             OnSite.BondRun.class,
             OnSite.SignSeen.class,
             OnSite.Suspected.class);
+    /** What a fact is read from beside the fields that its line names. */
+    private static final Map<String, List<String>> ALSO_READ = Map.of(
+            StoneTraits.RemovalBudget.class.getSimpleName(),
+            List.of(damage(DamageKind.SCRATCHES), damage(DamageKind.LIPPAGE)),
+            StoneTraits.FibreSuspicion.class.getSimpleName(),
+            List.of(
+                    SurveyField.STONE_NAME.name(),
+                    SurveyField.COATING.name(),
+                    SurveyField.SOLVENT_RAG.name(),
+                    SurveyField.LAST_TREATMENT.name()));
+
     private static final Map<Class<?>, List<Object>> SPACES = new ConcurrentHashMap<>();
 
     static {
@@ -519,9 +531,14 @@ public final class Facts {
 
     /** The facts that a stage adds once its topics are closed; with no stage, those of the survey and the job log. */
     public static List<Object> after(Optional<Stage> stage, Situation situation) {
+        return after(stage, situation, type -> true);
+    }
+
+    /** The same, without the types that nobody reads; machines and what a log tells are there in any case. */
+    public static List<Object> after(Optional<Stage> stage, Situation situation, Predicate<Class<?>> read) {
         List<Object> facts = new ArrayList<>();
         for (FactType<?> line : TABLE.values()) {
-            if (line.after().equals(stage) && isOf(line, situation)) {
+            if (line.after().equals(stage) && read.test(line.type()) && isOf(line, situation)) {
                 facts.add(line.fact(situation));
             }
         }
@@ -694,6 +711,38 @@ public final class Facts {
         return type == Step.class || type == OnSite.Suspected.class
                 ? List.of()
                 : line(type).fields();
+    }
+
+    /**
+     * Names of all survey fields and damage kinds that can make a difference to a type of fact, those behind its topics
+     * left out.
+     */
+    public static List<String> reads(Class<?> type) {
+        return Stream.concat(fields(type).stream(), ALSO_READ.getOrDefault(type.getSimpleName(), List.of()).stream())
+                .toList();
+    }
+
+    /** The same of a matched fact. */
+    public static List<String> reads(MatchedFact fact) {
+        return Stream.concat(fact.fields().stream(), ALSO_READ.getOrDefault(fact.name(), List.of()).stream())
+                .toList();
+    }
+
+    /**
+     * The facts of a survey that differs from another in some answers only.
+     *
+     * @param before the facts of the other survey, as {@link #after} gives them without a stage
+     * @param changed names of the fields and damage kinds whose answers differ
+     * @param situation the survey
+     */
+    public static List<Object> again(List<Object> before, Set<String> changed, Situation situation) {
+        return before.stream()
+                .map(fact -> reads(fact.getClass()).stream().noneMatch(changed::contains)
+                        ? fact
+                        : fact instanceof Equipment.MachineOnHand machine
+                                ? new Equipment.MachineOnHand(machine.machine(), onHand(situation, machine.machine()))
+                                : line(fact.getClass()).fact(situation))
+                .toList();
     }
 
     /** Topics that a type of fact is concluded from. */

@@ -18,7 +18,7 @@ import stoneprocess.core.source.Card;
  * One run over one session. Facts go in, stages fire, and every contribution comes out stamped with its rule and the
  * facts that the engine matched. Not safe to share between threads; always closed.
  */
-public final class EngineRun implements AutoCloseable {
+public final class EngineRun implements StageRun {
     /** More firings than this in one stage mean that the rules do not end. */
     static final int CAP = 10_000;
 
@@ -35,11 +35,12 @@ public final class EngineRun implements AutoCloseable {
         session.addEventListener(stamp.runtime);
     }
 
+    @Override
     public void insert(Object fact) {
         session.insert(fact);
     }
 
-    /** Fires the rules of one stage and returns what they said. */
+    @Override
     public List<Firing> fire(Stage stage) {
         return fireAll(stage.key());
     }

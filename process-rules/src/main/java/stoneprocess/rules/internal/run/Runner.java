@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
@@ -34,8 +35,9 @@ import stoneprocess.rules.feature.Step;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
 import stoneprocess.rules.internal.engine.Engine;
-import stoneprocess.rules.internal.engine.EngineRun;
 import stoneprocess.rules.internal.engine.Firing;
+import stoneprocess.rules.internal.engine.FlatRules;
+import stoneprocess.rules.internal.engine.StageRun;
 
 /** Runs a program: stage by stage, facts in, contributions out, topics closed by their policies. */
 public final class Runner {
@@ -43,18 +45,19 @@ public final class Runner {
             EnumSet.of(Stage.FIRST_CUT, Stage.SEQUENCE, Stage.EQUIPMENT, Stage.WATER_AND_PASSES);
     private static final List<TrackKind> TRACKS = List.of(TrackKind.values());
 
-    private final Engine engine;
     private final Situation situation;
     private final List<Outcome> pins;
     private final UnaryOperator<List<Object>> order;
+    private final Predicate<Class<?>> read;
     private final List<Object> facts = new ArrayList<>();
     private final Map<TrackKind, List<Step>> steps = new EnumMap<>(TrackKind.class);
 
-    private Runner(Engine engine, Situation situation, List<Outcome> pins, UnaryOperator<List<Object>> order) {
-        this.engine = engine;
+    private Runner(
+            Situation situation, List<Outcome> pins, UnaryOperator<List<Object>> order, Predicate<Class<?>> read) {
         this.situation = situation;
         this.pins = pins;
         this.order = order;
+        this.read = read;
     }
 
     /**
@@ -72,30 +75,47 @@ public final class Runner {
             Situation situation,
             List<Outcome> pins,
             UnaryOperator<List<Object>> order) {
-        return new Runner(engine, situation, pins, order).run(program);
+        try (StageRun rules = engine.start()) {
+            return new Runner(situation, pins, order, type -> true)
+                    .run(rules, program.stages(), Facts.after(Optional.empty(), situation));
+        }
     }
 
-    private Run run(Program program) {
-        try (EngineRun engineRun = engine.start()) {
-            insert(engineRun, Facts.after(Optional.empty(), situation));
-            for (Stage stage : program.stages()) {
-                if (!runs(stage)) {
-                    continue;
-                }
-                List<Firing> firings = engineRun.fire(stage);
-                close(stage, new Ledger(firings));
-                List<Object> concluded = new ArrayList<>(Facts.after(Optional.of(stage), situation));
-                if (stage == Stage.SEQUENCE) {
-                    concluded.addAll(makeSteps());
-                }
-                insert(engineRun, concluded);
+    /**
+     * Runs the first stages of a recommendation without an engine.
+     *
+     * @param rules the rules; topics that they leave out close as if nothing were said
+     * @param last the last stage to run
+     * @param situation the survey, numbers and grades; closed topics are added to it
+     * @param surveyed the facts of the survey
+     */
+    public static Run runTo(Stage last, FlatRules rules, Situation situation, List<Object> surveyed) {
+        List<Stage> stages = Program.RECOMMEND.stages();
+        try (StageRun run = rules.start()) {
+            return new Runner(situation, List.of(), UnaryOperator.identity(), rules::reads)
+                    .run(run, stages.subList(0, stages.indexOf(last) + 1), surveyed);
+        }
+    }
+
+    private Run run(StageRun rules, List<Stage> stages, List<Object> surveyed) {
+        insert(rules, surveyed);
+        for (Stage stage : stages) {
+            if (!runs(stage)) {
+                continue;
             }
+            List<Firing> firings = rules.fire(stage);
+            close(stage, new Ledger(firings));
+            List<Object> concluded = new ArrayList<>(Facts.after(Optional.of(stage), situation, read));
+            if (stage == Stage.SEQUENCE) {
+                concluded.addAll(makeSteps());
+            }
+            insert(rules, concluded);
         }
         return new Run(situation, facts, cutsAllowed());
     }
 
-    private void insert(EngineRun engineRun, List<Object> more) {
-        order.apply(more).forEach(engineRun::insert);
+    private void insert(StageRun rules, List<Object> more) {
+        order.apply(more).forEach(rules::insert);
         facts.addAll(more);
     }
 

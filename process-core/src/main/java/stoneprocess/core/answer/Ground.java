@@ -1,0 +1,44 @@
+package stoneprocess.core.answer;
+
+import java.util.List;
+import java.util.stream.Stream;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.PolicyKind;
+import stoneprocess.core.decision.Reason;
+
+/**
+ * One link of a derivation.
+ *
+ * @param outcome how a matter was closed, with the reasons that won and lost
+ * @param policy how its reasons became one outcome
+ * @param restsOn matters that its facts were concluded from, or that went into its computing
+ */
+public record Ground(Outcome outcome, PolicyKind policy, List<Matter> restsOn) {
+    /** Copies the list. */
+    public Ground {
+        restsOn = List.copyOf(restsOn);
+    }
+
+    public Matter matter() {
+        return Matter.of(outcome);
+    }
+
+    /** Every reason, those that won first. */
+    public List<Reason> reasons() {
+        return reasons(outcome);
+    }
+
+    /** Every reason of an outcome: what won, was outweighed and was vetoed; the needs and vetoes of an impasse. */
+    public static List<Reason> reasons(Outcome outcome) {
+        if (outcome instanceof Decision decision) {
+            return Stream.of(decision.won(), decision.outweighed(), decision.vetoed())
+                    .flatMap(List::stream)
+                    .toList();
+        }
+        Impasse impasse = (Impasse) outcome;
+        return Stream.concat(impasse.needs().stream(), impasse.vetoes().stream())
+                .toList();
+    }
+}

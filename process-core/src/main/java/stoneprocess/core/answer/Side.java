@@ -1,0 +1,18 @@
+package stoneprocess.core.answer;
+
+import java.util.List;
+
+/**
+ * One of two sides of a matter that ended differently.
+ *
+ * @param closing how it ended
+ * @param values keys of its values
+ * @param rules ids of the rules that spoke on this side only, ordered
+ */
+public record Side(Closing closing, List<String> values, List<String> rules) {
+    /** Copies the lists. */
+    public Side {
+        values = List.copyOf(values);
+        rules = List.copyOf(rules);
+    }
+}

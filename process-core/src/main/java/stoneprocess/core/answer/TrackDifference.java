@@ -1,0 +1,19 @@
+package stoneprocess.core.answer;
+
+import java.util.List;
+import stoneprocess.core.decision.TrackKind;
+
+/**
+ * A track that two plans work over different grades.
+ *
+ * @param track the track
+ * @param one keys of the grades of the one, coarse to fine; none when it does not work the track
+ * @param other keys of the grades of the other
+ */
+public record TrackDifference(TrackKind track, List<String> one, List<String> other) {
+    /** Copies the lists. */
+    public TrackDifference {
+        one = List.copyOf(one);
+        other = List.copyOf(other);
+    }
+}

@@ -1,0 +1,36 @@
+package stoneprocess.core.answer;
+
+import java.util.List;
+import stoneprocess.core.plan.RulebaseStamp;
+import stoneprocess.core.survey.HowFound;
+
+/**
+ * What is worth finding out: the facts that nobody knows yet and whose answer can change the outcome of a topic, those
+ * that can change more topics first, then in the order of the survey form. What can change nothing is left out.
+ *
+ * @param open what is not known
+ * @param rulebase the rules that were asked
+ */
+public record WhatElse(List<Open> open, RulebaseStamp rulebase) {
+    /** Version of the JSON form. */
+    public static final String FORMAT = "what-else/1";
+
+    /**
+     * One fact that nobody knows yet.
+     *
+     * @param field name of the field, {@code damages.} and a kind of damage, or {@code readings}
+     * @param topics ids of the topics whose outcome an answer can change, in the order in which they close; at least one
+     * @param howFound the quickest test that settles it
+     */
+    public record Open(String field, List<String> topics, HowFound howFound) {
+        /** Copies the list. */
+        public Open {
+            topics = List.copyOf(topics);
+        }
+    }
+
+    /** Copies the list. */
+    public WhatElse {
+        open = List.copyOf(open);
+    }
+}

@@ -1,0 +1,18 @@
+package stoneprocess.core.answer;
+
+import java.util.List;
+import stoneprocess.core.plan.Recommendation;
+
+/**
+ * A floor as it is and with some of its facts changed, both answered by the same rules.
+ *
+ * @param changes what was changed
+ * @param before the recommendation for the floor as it is
+ * @param after the recommendation for the floor with the changes
+ */
+public record WhatIf(List<Change> changes, Recommendation before, Recommendation after) {
+    /** Copies the list. */
+    public WhatIf {
+        changes = List.copyOf(changes);
+    }
+}

@@ -1,0 +1,34 @@
+package stoneprocess.examples.command;
+
+import java.util.function.Function;
+import java.util.function.Supplier;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import stoneprocess.rules.Rulebase;
+import stoneprocess.rules.text.AnswerText;
+
+/** How an answer about a plan is printed. */
+final class AnswerForm {
+    @Option(names = "--json", description = "Print the answer as JSON and nothing else.")
+    private boolean json;
+
+    @Option(names = "--short", description = "Print one line of fewer than 140 characters.")
+    private boolean brief;
+
+    @Mixin
+    private ReaderUnits reader = new ReaderUnits();
+
+    void print(
+            Console console,
+            Rulebase rulebase,
+            Supplier<String> asJson,
+            Function<AnswerText, String> full,
+            Function<AnswerText, String> oneLine) {
+        if (json) {
+            console.print(asJson.get());
+            return;
+        }
+        AnswerText text = new AnswerText(reader.units(), rulebase.parameters());
+        console.print(brief ? oneLine.apply(text) + "\n" : full.apply(text));
+    }
+}

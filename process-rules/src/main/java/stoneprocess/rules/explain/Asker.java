@@ -1,0 +1,30 @@
+package stoneprocess.rules.explain;
+
+import java.util.List;
+import stoneprocess.core.decision.Contribution;
+import stoneprocess.core.decision.Subject;
+
+/**
+ * A rule that can say something about a topic.
+ *
+ * @param rule id of the rule
+ * @param contribution what it says; where that follows from a fact it matches, what it says of the facts that the
+ *     conditions accept
+ * @param conditions what has to hold for it to say so
+ */
+record Asker(String rule, Contribution contribution, List<AskCondition> conditions) {
+    Asker {
+        conditions = List.copyOf(conditions);
+    }
+
+    /** True when what it says about the floor, a track or a step is said of the subject too. */
+    boolean concerns(Subject subject) {
+        Subject about = contribution.subject();
+        if (about instanceof Subject.OfStep || about.equals(subject)) {
+            return true;
+        }
+        return about.equals(Subject.FLOOR)
+                && subject instanceof Subject.OfTrack
+                && !subject.equals(Subject.LOCAL_REPAIR);
+    }
+}

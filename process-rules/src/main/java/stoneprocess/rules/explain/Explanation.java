@@ -1,0 +1,205 @@
+package stoneprocess.rules.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import stoneprocess.core.answer.FieldAnswer;
+import stoneprocess.core.answer.Matter;
+import stoneprocess.core.answer.Why;
+import stoneprocess.core.answer.WhyNot;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.source.Card;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.internal.engine.RulebaseException;
+
+/**
+ * Answers about one recommendation. Many questions to one explanation share what they look up. Not safe to share between
+ * threads.
+ */
+public final class Explanation {
+    private static final Map<String, Integer> FORM_ORDER = order();
+
+    private final Recommendation recommendation;
+    private final Map<Matter, Outcome> outcomes = new LinkedHashMap<>();
+    private final Map<String, List<Matter>> byTopic = new HashMap<>();
+    private final Map<String, Card> cards;
+    private final Map<String, FieldAnswer> answers = new HashMap<>();
+    private final WhyFinder whys;
+    private final WhyNotFinder whyNots;
+
+    Explanation(Recommendation recommendation, Askers askers, Map<String, Card> cards) {
+        this.recommendation = recommendation;
+        this.cards = cards;
+        for (Outcome outcome : recommendation.outcomes()) {
+            Matter matter = Matter.of(outcome);
+            outcomes.put(matter, outcome);
+            byTopic.computeIfAbsent(matter.topic(), topic -> new ArrayList<>()).add(matter);
+        }
+        this.whys = new WhyFinder(this);
+        this.whyNots = new WhyNotFinder(this, askers);
+    }
+
+    private static Map<String, Integer> order() {
+        Map<String, Integer> order = new HashMap<>();
+        FieldAnswer.names().forEach(name -> order.put(name, order.size()));
+        return Map.copyOf(order);
+    }
+
+    /** Everything that the recommendation settled, in the order in which it was closed. */
+    public List<Matter> matters() {
+        return List.copyOf(outcomes.keySet());
+    }
+
+    /**
+     * The values about which {@link #whyNot} answers, besides figures: those of the domain, or the grades of the
+     * sequence, that the outcome does not have.
+     *
+     * @throws InvalidInputException as in {@link #why}
+     */
+    public List<String> alternatives(Topic<?> topic, Subject subject) {
+        Outcome outcome = outcome(topic, subject);
+        List<String> domain = isOverGrades(topic)
+                ? recommendation.sequence().grades().stream()
+                        .map(AbrasiveGrade::key)
+                        .toList()
+                : Term.keys(topic.domain());
+        List<String> decided = outcome instanceof Decision decision ? decision.values() : List.of();
+        return domain.stream().filter(value -> !decided.contains(value)).toList();
+    }
+
+    /**
+     * Why a matter was closed as it was: its reasons, and the outcomes behind its facts, down to what the survey answers.
+     *
+     * @param topic one of {@link Topics#all()}
+     * @param subject what fits the topic's scope
+     * @throws InvalidInputException for another topic, for a subject of another scope, and for a matter that the
+     *     recommendation did not come to, naming what it did
+     */
+    public Why why(Topic<?> topic, Subject subject) {
+        return whys.why(outcome(topic, subject));
+    }
+
+    /**
+     * Why a matter was not closed with a value: what vetoed or outweighed it, or which rules would ask for it and what
+     * keeps them silent.
+     *
+     * @param topic one of {@link Topics#all()}
+     * @param subject what fits the topic's scope
+     * @param value key of a value of the topic's domain; of a grade of the sequence for paths and test cuts; a whole
+     *     number of passes or a number of litres, from 0 to 1 000 000, for these figures
+     * @throws InvalidInputException as in {@link #why}, for a value that the topic cannot take, and for one that the
+     *     outcome has
+     */
+    public WhyNot whyNot(Topic<?> topic, Subject subject, String value) {
+        Outcome outcome = outcome(topic, subject);
+        if (topic == Topics.PASSES || topic == Topics.LITRES) {
+            return whyNots.ofFigure(topic, outcome, value);
+        }
+        List<String> others = alternatives(topic, subject);
+        if (!others.contains(value)) {
+            throw new InvalidInputException(
+                    topic.id() + ".value",
+                    value,
+                    others.isEmpty()
+                            ? "nothing; the outcome has every value that there is"
+                            : "a value that the outcome does not have, one of " + String.join(", ", others));
+        }
+        return isOverGrades(topic)
+                ? whyNots.ofGrade(topic, outcome, value)
+                : whyNots.ofValue(Topics.named(topic.id()), outcome, value);
+    }
+
+    private static boolean isOverGrades(Topic<?> topic) {
+        return topic == Topics.GRIT_PATH || topic == Topics.TEST_CUTS;
+    }
+
+    private Outcome outcome(Topic<?> topic, Subject subject) {
+        if (!Topics.all().contains(topic)) {
+            Topics.named(topic.id());
+            throw new InvalidInputException("topic", topic.id(), "the topic of the topic table");
+        }
+        if (!topic.scope().fits(subject)) {
+            throw new InvalidInputException(
+                    topic.id() + ".subject", subject.key(), topic.scope().subjects());
+        }
+        Outcome outcome = outcomes.get(new Matter(topic.id(), subject));
+        if (outcome == null) {
+            throw notReached(topic, subject);
+        }
+        return outcome;
+    }
+
+    private InvalidInputException notReached(Topic<?> topic, Subject subject) {
+        List<String> reached = matters(topic.id()).stream()
+                .map(matter -> matter.subject().key())
+                .toList();
+        return reached.isEmpty()
+                ? new InvalidInputException(
+                        "topic",
+                        topic.id(),
+                        "a topic that this recommendation came to; it is "
+                                + recommendation.status().key() + " and came to "
+                                + String.join(
+                                        ", ",
+                                        outcomes.keySet().stream()
+                                                .map(Matter::topic)
+                                                .distinct()
+                                                .toList()))
+                : new InvalidInputException(
+                        topic.id() + ".subject",
+                        subject.key(),
+                        "one that this recommendation came to: " + String.join(", ", reached));
+    }
+
+    Recommendation recommendation() {
+        return recommendation;
+    }
+
+    /** What a topic was closed for. */
+    List<Matter> matters(String topic) {
+        return byTopic.getOrDefault(topic, List.of());
+    }
+
+    Outcome outcome(Matter matter) {
+        Outcome outcome = outcomes.get(matter);
+        if (outcome == null) {
+            throw new RulebaseException("Nothing was decided on " + matter);
+        }
+        return outcome;
+    }
+
+    /** The cards of the rules, ordered by id. */
+    List<Card> cards(Stream<String> rules) {
+        Map<String, Card> named = new TreeMap<>();
+        rules.forEach(rule -> {
+            Card card = cards.get(rule);
+            if (card == null) {
+                throw new InvalidInputException(
+                        "recommendation.rule", rule, "a recommendation of the rules that explain");
+            }
+            named.put(rule, card);
+        });
+        return List.copyOf(named.values());
+    }
+
+    /** What the survey answers to the questions, in the order of its form. */
+    List<FieldAnswer> answers(Set<String> fields) {
+        return fields.stream()
+                .sorted(Comparator.comparing(FORM_ORDER::get))
+                .map(field -> answers.computeIfAbsent(field, name -> FieldAnswer.of(recommendation.survey(), name)))
+                .toList();
+    }
+}

@@ -1,0 +1,43 @@
+package stoneprocess.rules.explain;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.rules.decide.Computed;
+import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.feature.StoneTraits;
+import stoneprocess.rules.internal.classify.Facts;
+
+/** What facts and computed values are read from, as far as a decision record does not tell. */
+final class Readings {
+    private Readings() {}
+
+    /** The survey fields behind a fact. */
+    static Set<String> of(MatchedFact fact) {
+        Set<String> fields = new LinkedHashSet<>(fact.fields());
+        if (fact.name().equals(StoneTraits.RemovalBudget.class.getSimpleName())) {
+            // What is measured deeper than may be taken off makes the budget small.
+            fields.add(Facts.damage(DamageKind.SCRATCHES));
+            fields.add(Facts.damage(DamageKind.LIPPAGE));
+        }
+        return fields;
+    }
+
+    /** Names of the topics, fields and parameters that went into a computed outcome; none when rules made it. */
+    static List<String> inputs(Outcome outcome) {
+        List<String> inputs = new ArrayList<>(outcome instanceof Decision decision ? decision.inputs() : List.of());
+        if (outcome.topic().equals(Topics.GRIT_PATH.id()) && inputs.isEmpty()) {
+            inputs.addAll(Computed.pathInputs());
+        }
+        if (outcome.topic().equals(Topics.PASSES.id())) {
+            inputs.add(SurveyField.SCRIBER.name());
+        }
+        return inputs;
+    }
+}

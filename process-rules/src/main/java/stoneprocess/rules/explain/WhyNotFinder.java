@@ -1,0 +1,360 @@
+package stoneprocess.rules.explain;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import stoneprocess.core.answer.Ground;
+import stoneprocess.core.answer.Matter;
+import stoneprocess.core.answer.SilentRule;
+import stoneprocess.core.answer.Unmet;
+import stoneprocess.core.answer.WhyNot;
+import stoneprocess.core.answer.WhyNotKind;
+import stoneprocess.core.decision.ContributionKind;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.PolicyKind;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.feature.Step;
+
+/** Finds what kept a value from being the outcome. */
+final class WhyNotFinder {
+    private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
+    private static final Comparator<SilentRule> NEAREST_FIRST = Comparator.comparing(
+                    (SilentRule silent) -> silent.unmet().size())
+            .thenComparing(WhyNotFinder::classSteps)
+            .thenComparing(SilentRule::rule);
+
+    private final Explanation explanation;
+    private final Askers askers;
+    private final Map<AskCondition, List<Unmet>> unmet = new IdentityHashMap<>();
+    private @Nullable FloorFacts facts;
+
+    WhyNotFinder(Explanation explanation, Askers askers) {
+        this.explanation = explanation;
+        this.askers = askers;
+    }
+
+    private static long classSteps(SilentRule silent) {
+        return silent.unmet().stream().mapToLong(Unmet::steps).sum();
+    }
+
+    WhyNot ofValue(Topic<? extends Term> topic, Outcome outcome, String value) {
+        if (outcome instanceof Impasse) {
+            return spoken(
+                    WhyNotKind.IMPASSE,
+                    outcome,
+                    value,
+                    reasons(outcome, reason -> excludes(reason, value)),
+                    reasons(outcome, reason -> asks(reason, value)));
+        }
+        Decision decision = (Decision) outcome;
+        return switch (topic.policy()) {
+            case ONE -> ofOne(topic, decision, value);
+            case ALL, RANKED, REMAINS -> ofSeveral(topic, decision, value);
+            case PRECEDENCE -> ofPrecedence(topic, decision, value);
+            case FEWEST_CHANGES -> ofSteps(decision, value);
+            case PATH, COMPUTED -> throw new IllegalArgumentException(topic + " has no domain");
+        };
+    }
+
+    private WhyNot ofOne(Topic<? extends Term> topic, Decision decision, String value) {
+        List<Reason> excluding = reasons(decision, reason -> excludes(reason, value));
+        List<Reason> asking = reasons(decision, reason -> asks(reason, value));
+        if (!excluding.isEmpty()) {
+            return spoken(WhyNotKind.VETOED, decision, value, excluding, asking);
+        }
+        List<Reason> wishes = decision.won().stream()
+                .filter(reason -> reason.kind() == ContributionKind.WISH)
+                .toList();
+        boolean milder = position(topic, value) < position(topic, decision.value());
+        boolean wished = asking.stream().anyMatch(reason -> reason.kind() == ContributionKind.WISH);
+        if (milder || wished) {
+            return spoken(WhyNotKind.OUTWEIGHED, decision, value, wishes, asking);
+        }
+        return silent(decision, value, asker -> wouldDecide(asker, decision, value));
+    }
+
+    /** A need decides on the most cautious value that it leaves, a wish on the best ranked that is allowed. */
+    private static boolean wouldDecide(Asker asker, Decision decision, String value) {
+        List<String> values = Term.keys(asker.contribution().values());
+        return switch (asker.contribution().kind()) {
+            case NEED -> values.get(0).equals(value);
+            case WISH ->
+                values.stream()
+                        .filter(wished ->
+                                Ground.reasons(decision).stream().noneMatch(reason -> excludes(reason, wished)))
+                        .findFirst()
+                        .filter(value::equals)
+                        .isPresent();
+            case VETO -> false;
+        };
+    }
+
+    private WhyNot ofSeveral(Topic<? extends Term> topic, Decision decision, String value) {
+        // Where several stand, each is asked for by itself; a need takes nothing away from others.
+        boolean needsNarrow = topic.policy() != PolicyKind.ALL;
+        List<Reason> excluding = reasons(
+                decision, reason -> excludes(reason, value) && (needsNarrow || reason.kind() == ContributionKind.VETO));
+        return excluding.isEmpty()
+                ? silent(decision, value, asker -> asker.contribution().kind() != ContributionKind.VETO)
+                : spoken(
+                        WhyNotKind.VETOED,
+                        decision,
+                        value,
+                        excluding,
+                        reasons(decision, reason -> asks(reason, value)));
+    }
+
+    /** The first value in the domain's order wins; what rests on something unknown may count for a milder one. */
+    private WhyNot ofPrecedence(Topic<? extends Term> topic, Decision decision, String value) {
+        List<Reason> asking = reasons(decision, reason -> reason.values().get(0).equals(value));
+        if (position(topic, value) > position(topic, decision.value())) {
+            List<Reason> others = decision.won().stream()
+                    .filter(reason -> !asking.contains(reason))
+                    .toList();
+            return others.isEmpty()
+                    ? uncertain(topic, decision, value, asking)
+                    : spoken(WhyNotKind.OUTWEIGHED, decision, value, others, asking);
+        }
+        if (!asking.isEmpty()) {
+            return uncertain(topic, decision, value, asking);
+        }
+        return silent(
+                decision,
+                value,
+                asker -> asker.contribution().values().get(0).key().equals(value));
+    }
+
+    private WhyNot ofSteps(Decision decision, String value) {
+        List<Reason> excluding = reasons(decision, reason -> excludes(reason, value));
+        List<Reason> asking = reasons(decision, reason -> asks(reason, value));
+        if (!excluding.isEmpty()) {
+            return spoken(WhyNotKind.VETOED, decision, value, excluding, asking);
+        }
+        List<Reason> by = new ArrayList<>(decision.won().stream()
+                .filter(reason -> reason.kind() == ContributionKind.WISH)
+                .toList());
+        Subject.OfStep here = (Subject.OfStep) decision.subject();
+        explanation.matters(decision.topic()).stream()
+                .filter(matter -> matter.subject() instanceof Subject.OfStep step && step.track() == here.track())
+                .filter(matter -> !matter.subject().equals(here))
+                .flatMap(matter -> Ground.reasons(explanation.outcome(matter)).stream())
+                .filter(reason -> excludes(reason, value))
+                .forEach(by::add);
+        return spoken(WhyNotKind.OTHER_STEPS, decision, value, by, asking);
+    }
+
+    private static int position(Topic<? extends Term> topic, String value) {
+        return Term.keys(topic.domain()).indexOf(value);
+    }
+
+    private static List<Reason> reasons(Outcome outcome, Predicate<Reason> which) {
+        return Ground.reasons(outcome).stream().filter(which).toList();
+    }
+
+    private static boolean excludes(Reason reason, String value) {
+        return switch (reason.kind()) {
+            case NEED -> !reason.values().contains(value);
+            case VETO -> reason.values().contains(value);
+            case WISH -> false;
+        };
+    }
+
+    private static boolean asks(Reason reason, String value) {
+        return reason.kind() != ContributionKind.VETO && reason.values().contains(value);
+    }
+
+    private WhyNot spoken(WhyNotKind kind, Outcome outcome, String value, List<Reason> by, List<Reason> asked) {
+        return new WhyNot(
+                value,
+                kind,
+                outcome,
+                by,
+                asked,
+                List.of(),
+                List.of(),
+                explanation.cards(Stream.concat(by.stream(), asked.stream()).map(Reason::rule)),
+                List.of());
+    }
+
+    private WhyNot silent(Decision decision, String value, Predicate<Asker> asks) {
+        List<SilentRule> silent = new ArrayList<>();
+        for (Asker asker : askers.naming(decision.topic(), value)) {
+            if (asks.test(asker) && asker.concerns(decision.subject())) {
+                List<Unmet> conditions = unmet(asker, decision.subject());
+                if (!conditions.isEmpty()) {
+                    silent.add(new SilentRule(asker.rule(), conditions));
+                }
+            }
+        }
+        return silent(WhyNotKind.NOT_ASKED, decision, value, List.of(), silent);
+    }
+
+    private WhyNot silent(
+            WhyNotKind kind, Decision decision, String value, List<Reason> asked, List<SilentRule> silent) {
+        silent.sort(NEAREST_FIRST);
+        Set<String> fields = new HashSet<>();
+        silent.forEach(rule -> rule.unmet().forEach(condition -> fields.addAll(condition.fields())));
+        return new WhyNot(
+                value,
+                kind,
+                decision,
+                List.of(),
+                asked,
+                silent,
+                List.of(),
+                explanation.cards(Stream.concat(
+                        asked.stream().map(Reason::rule), silent.stream().map(SilentRule::rule))),
+                explanation.answers(fields));
+    }
+
+    private List<Unmet> unmet(Asker asker, Subject subject) {
+        List<Unmet> found = new ArrayList<>();
+        for (AskCondition condition : asker.conditions()) {
+            found.addAll(
+                    condition.type() == Step.class
+                            ? read(condition, subject)
+                            : unmet.computeIfAbsent(condition, key -> read(key, subject)));
+        }
+        found.sort(Comparator.comparing(Unmet::steps));
+        return found;
+    }
+
+    private List<Unmet> read(AskCondition condition, Subject subject) {
+        List<Object> candidates = facts().of(condition.type(), subject);
+        return condition.holds(candidates) ? List.of() : condition.unmet(candidates);
+    }
+
+    private FloorFacts facts() {
+        FloorFacts read = facts;
+        if (read == null) {
+            read = new FloorFacts(explanation.recommendation());
+            facts = read;
+        }
+        return read;
+    }
+
+    /** What would have to be known for the rules that asked to count in full. */
+    private WhyNot uncertain(Topic<? extends Term> topic, Decision decision, String value, List<Reason> asking) {
+        List<SilentRule> silent = new ArrayList<>();
+        for (Asker asker : askers.naming(topic.id(), value)) {
+            if (asking.stream().anyMatch(reason -> reason.rule().equals(asker.rule()))) {
+                List<Unmet> unknown = asker.conditions().stream()
+                        .map(condition -> condition.uncertain(facts().of(condition.type(), decision.subject())))
+                        .flatMap(Stream::ofNullable)
+                        .toList();
+                if (!unknown.isEmpty()) {
+                    silent.add(new SilentRule(asker.rule(), unknown));
+                }
+            }
+        }
+        return silent(WhyNotKind.UNCERTAIN, decision, value, asking, silent);
+    }
+
+    WhyNot ofFigure(Topic<?> topic, Outcome outcome, String value) {
+        BigDecimal number = number(topic, value);
+        boolean whole = number.stripTrailingZeros().scale() <= 0;
+        if (number.signum() < 0 || number.compareTo(MOST) > 0 || topic == Topics.PASSES && !whole) {
+            throw notAFigure(topic, value);
+        }
+        return computed(WhyNotKind.COMPUTED, outcome, value, List.of(), inputs(outcome), Set.of());
+    }
+
+    private static BigDecimal number(Topic<?> topic, String value) {
+        try {
+            return new BigDecimal(value);
+        } catch (NumberFormatException e) {
+            throw notAFigure(topic, value);
+        }
+    }
+
+    private static InvalidInputException notAFigure(Topic<?> topic, String value) {
+        return new InvalidInputException(
+                topic.id() + ".value",
+                value,
+                (topic == Topics.PASSES ? "a whole number of passes" : "a number of litres") + ", from 0 to 1000000");
+    }
+
+    private List<Matter> inputs(Outcome outcome) {
+        return explanation
+                .why(Topics.named(outcome.topic()), outcome.subject())
+                .grounds()
+                .get(0)
+                .restsOn();
+    }
+
+    WhyNot ofGrade(Topic<?> topic, Outcome outcome, String key) {
+        if (topic == Topics.TEST_CUTS) {
+            return computed(WhyNotKind.COMPUTED, outcome, key, List.of(), inputs(outcome), Set.of());
+        }
+        AbrasiveGrade grade = explanation.recommendation().sequence().get(key, topic.id());
+        Optional<List<AbrasiveGrade>> onHand =
+                explanation.recommendation().survey().answer(SurveyField.GRADES).value();
+        if (onHand.filter(grades -> !grades.contains(grade)).isPresent()) {
+            return computed(
+                    WhyNotKind.NOT_ON_HAND, outcome, key, List.of(), List.of(), Set.of(SurveyField.GRADES.name()));
+        }
+        Matter bonds = new Matter(Topics.BONDS.id(), Subject.FLOOR);
+        if (explanation.outcome(bonds) instanceof Decision used
+                && !used.values().contains(grade.bond().key())) {
+            List<Reason> excluding =
+                    reasons(used, reason -> excludes(reason, grade.bond().key()));
+            return computed(WhyNotKind.BOND_LEFT_OUT, outcome, key, excluding, List.of(bonds), Set.of());
+        }
+        if (outcome instanceof Impasse) {
+            return computed(
+                    WhyNotKind.NO_PATH, outcome, key, List.of(), inputs(outcome), Set.of(SurveyField.GRADES.name()));
+        }
+        return besidePath((Decision) outcome, grade);
+    }
+
+    private WhyNot besidePath(Decision path, AbrasiveGrade grade) {
+        List<String> sequence = explanation.recommendation().sequence().grades().stream()
+                .map(AbrasiveGrade::key)
+                .toList();
+        int position = sequence.indexOf(grade.key());
+        int start = sequence.indexOf(path.values().get(0));
+        int end = sequence.indexOf(path.values().get(path.values().size() - 1));
+        Matter firstCut = new Matter(Topics.FIRST_CUT.id(), path.subject());
+        Matter lastGrit = new Matter(Topics.LAST_GRIT.id(), Subject.FLOOR);
+        if (position > end) {
+            return computed(WhyNotKind.AFTER_END, path, grade.key(), List.of(), List.of(lastGrit), Set.of());
+        }
+        if (position < start) {
+            return computed(
+                    WhyNotKind.BEFORE_START, path, grade.key(), List.of(), List.of(firstCut, lastGrit), Set.of());
+        }
+        return computed(WhyNotKind.STEPPED_OVER, path, grade.key(), List.of(), inputs(path), Set.of());
+    }
+
+    private WhyNot computed(
+            WhyNotKind kind, Outcome outcome, String value, List<Reason> by, List<Matter> restsOn, Set<String> fields) {
+        return new WhyNot(
+                value,
+                kind,
+                outcome,
+                by,
+                List.of(),
+                List.of(),
+                restsOn,
+                explanation.cards(by.stream().map(Reason::rule)),
+                explanation.answers(fields));
+    }
+}

@@ -1,0 +1,168 @@
+package stoneprocess.rules.internal.engine;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.drools.model.Binding;
+import org.drools.model.BitMask;
+import org.drools.model.Channel;
+import org.drools.model.Condition;
+import org.drools.model.Consequence;
+import org.drools.model.Drools;
+import org.drools.model.DroolsEntryPoint;
+import org.drools.model.Pattern;
+import org.drools.model.Variable;
+import stoneprocess.core.decision.Contribution;
+
+/**
+ * One rule that fires without an engine.
+ *
+ * @param loaded the rule
+ * @param consequence its consequence as it was compiled
+ * @param arguments what its consequence takes, in order
+ */
+record FlatRule(LoadedRule loaded, Consequence consequence, List<Argument> arguments) {
+    /** Reads an argument from the matched facts: a fact, or a part of one that the condition binds. */
+    @FunctionalInterface
+    interface Argument {
+        Object of(List<Object> matched);
+    }
+
+    static FlatRule of(LoadedRule loaded) {
+        Map<Variable<?>, Argument> bound = new HashMap<>();
+        int place = 0;
+        for (Condition condition : loaded.rule().getView().getSubConditions()) {
+            if (condition instanceof Pattern<?> pattern) {
+                int index = place++;
+                bound.put(pattern.getPatternVariable(), matched -> matched.get(index));
+                for (Binding part : pattern.getBindings()) {
+                    bound.put(part.getBoundVariable(), matched -> part.eval(matched.get(index)));
+                }
+            }
+        }
+        Consequence consequence = loaded.rule().getDefaultConsequence();
+        List<Argument> arguments = new ArrayList<>();
+        for (Variable<?> wanted : consequence.getDeclarations()) {
+            Argument argument = bound.get(wanted);
+            if (argument == null) {
+                throw new RulebaseException("Rule " + loaded.id() + " says something about what it does not match");
+            }
+            arguments.add(argument);
+        }
+        return new FlatRule(loaded, consequence, List.copyOf(arguments));
+    }
+
+    /** Adds a firing for every combination of facts that meets all conditions. */
+    void fire(Map<Class<?>, List<Object>> facts, List<Firing> firings) {
+        fire(facts, new Object[loaded.conditions().size()], 0, firings);
+    }
+
+    private void fire(Map<Class<?>, List<Object>> facts, Object[] matched, int index, List<Firing> firings) {
+        if (index == matched.length) {
+            List<Object> all = List.of(matched);
+            firings.add(new Firing(loaded.card(), contribution(all), all));
+            return;
+        }
+        FactPattern condition = loaded.conditions().get(index);
+        for (Object fact : facts.getOrDefault(condition.type(), List.of())) {
+            if (condition.matches(fact)) {
+                matched[index] = fact;
+                fire(facts, matched, index + 1, firings);
+            }
+        }
+    }
+
+    /** What the rule says of facts, one for each condition. */
+    Contribution contribution(List<Object> matched) {
+        Said said = new Said();
+        List<Object> values = new ArrayList<>();
+        if (consequence.isUsingDrools()) {
+            values.add(said);
+        }
+        arguments.forEach(argument -> values.add(argument.of(matched)));
+        try {
+            consequence.getBlock().execute(values.toArray());
+        } catch (Exception e) {
+            throw new RulebaseException("Rule " + loaded.id() + " failed: " + e.getMessage(), e);
+        }
+        if (said.inserted.size() != 1 || !(said.inserted.get(0) instanceof Contribution contribution)) {
+            throw new RulebaseException("Rule " + loaded.id() + " does not make one contribution");
+        }
+        return contribution;
+    }
+
+    /** Takes the contribution; whatever else a consequence could ask of an engine is refused. */
+    private static final class Said implements Drools {
+        private final List<Object> inserted = new ArrayList<>();
+
+        @Override
+        public void insert(Object fact) {
+            inserted.add(fact);
+        }
+
+        @Override
+        public void insert(Object fact, boolean dynamic) {
+            inserted.add(fact);
+        }
+
+        @Override
+        public void update(Object fact, String... properties) {
+            throw refused();
+        }
+
+        @Override
+        public void update(Object fact, BitMask mask) {
+            throw refused();
+        }
+
+        @Override
+        public void delete(Object fact) {
+            throw refused();
+        }
+
+        @Override
+        public <T> T getRuntime(Class<T> type) {
+            throw refused();
+        }
+
+        @Override
+        public <T> T getContext(Class<T> type) {
+            throw refused();
+        }
+
+        @Override
+        public DroolsEntryPoint getEntryPoint(String name) {
+            throw refused();
+        }
+
+        @Override
+        public void halt() {
+            throw refused();
+        }
+
+        @Override
+        public void setFocus(String group) {
+            throw refused();
+        }
+
+        @Override
+        public Channel getChannel(String name) {
+            throw refused();
+        }
+
+        @Override
+        public void logicalInsert(Object fact) {
+            throw refused();
+        }
+
+        @Override
+        public void insertAsync(Object fact) {
+            throw refused();
+        }
+
+        private static RulebaseException refused() {
+            return new RulebaseException("A rule does more than to make its contribution");
+        }
+    }
+}
