@@ -19,9 +19,6 @@ public enum Ask implements Term {
     /** The occupational hygienist; in an emergency the emergency services. */
     HYGIENIST,
 
-    /** The slip tester. */
-    SLIP_TESTER,
-
     /** Whoever relays and fixes the pieces. */
     LAYER,
 

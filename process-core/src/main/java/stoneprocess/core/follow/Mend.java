@@ -10,9 +10,6 @@ public enum Mend implements Term {
     /** Dress the pads until they are open. */
     DRESS_PAD,
 
-    /** Change the pads. */
-    CHANGE_PAD,
-
     /** Clean pads, machine and buckets of coarser grit. */
     CLEAN_PADS_AND_BUCKETS,
 

@@ -40,9 +40,6 @@ public enum SiteCheck implements Term {
     /** Solvent on a white rag on a hidden spot. */
     SOLVENT_RAG,
 
-    /** A drop of water: does it darken here as beside? */
-    WATER_DROP,
-
     /** pH of the rinse water. */
     PH_OF_RINSE,
 

@@ -16,10 +16,10 @@ public final class Chapters {
             "60-water-and-passes.drl",
             "70-finishing.drl",
             "80-safety.drl",
-            "follow-review.drl",
-            "diagnose-signs.drl",
-            "follow-next.drl",
-            "diagnose-next.drl");
+            "90-follow-review.drl",
+            "91-diagnose-signs.drl",
+            "92-follow-next.drl",
+            "93-diagnose-next.drl");
 
     private Chapters() {}
 
