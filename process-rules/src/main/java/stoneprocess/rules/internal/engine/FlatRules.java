@@ -25,9 +25,15 @@ public final class FlatRules {
 
     /** The given rules, each with its consequence as it was compiled. */
     public static FlatRules of(List<LoadedRule> rules) {
+        return ofFlat(rules.stream().map(FlatRule::of).toList());
+    }
+
+    /** Rules whose consequences may have been changed. */
+    static FlatRules ofFlat(List<FlatRule> rules) {
         FlatRules flat = new FlatRules();
-        for (LoadedRule rule : rules) {
-            flat.add(Term.parse(Stage.class, rule.card().chapter(), rule.id()), FlatRule.of(rule));
+        for (FlatRule rule : rules) {
+            LoadedRule loaded = rule.loaded();
+            flat.add(Term.parse(Stage.class, loaded.card().chapter(), loaded.id()), rule);
         }
         return flat;
     }

@@ -1,0 +1,32 @@
+package stoneprocess.rules.cases;
+
+import java.util.List;
+import java.util.function.Function;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.survey.FloorSurvey;
+
+/** The expert cases of plans, for checks of other rooms. */
+public final class ExpertCases {
+    private ExpertCases() {}
+
+    /**
+     * One case.
+     *
+     * @param name folder and file
+     * @param survey the facts
+     * @param judged where an answer is not what the case expects
+     */
+    public record Judge(String name, FloorSurvey survey, Function<Recommendation, List<String>> judged) {
+        /** Where the answer is not what the case expects; none when it is. */
+        public List<String> misses(Recommendation answer) {
+            return judged.apply(answer);
+        }
+    }
+
+    /** All cases, by name. */
+    public static List<Judge> judges() {
+        return ExpertCase.all().stream()
+                .map(expert -> new Judge(expert.name(), expert.survey(), expert::misses))
+                .toList();
+    }
+}

@@ -1,0 +1,117 @@
+package stoneprocess.rules.mutation;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import stoneprocess.core.decision.ContributionKind;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.decision.Scope;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.term.Term;
+import stoneprocess.rules.decide.Said;
+import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.decide.ValuePolicies;
+import stoneprocess.rules.internal.classify.Facts;
+import stoneprocess.rules.internal.engine.Firing;
+import stoneprocess.rules.internal.engine.FlatRules;
+import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.engine.RuleMutant;
+import stoneprocess.rules.internal.engine.StageRun;
+import stoneprocess.rules.verify.TopicSpace;
+
+/**
+ * Proves that a mutant decides nothing otherwise: over every combination of facts that the rules of its topic, the mutant
+ * among them, can tell apart, the topic closes with the same values. Reasons may differ.
+ */
+final class SameDecisions {
+    private static final BigInteger MOST = BigInteger.valueOf(400_000);
+
+    private SameDecisions() {}
+
+    /** True when it is proved; false when a combination differs or when there are too many to try. */
+    static boolean proved(RuleMutant mutant, List<LoadedRule> rules) {
+        Topic<? extends Term> topic = Topics.named(mutant.original().card().topic());
+        if (topic.scope() == Scope.STEP || !closesByValue(topic)) {
+            return false;
+        }
+        List<LoadedRule> both = Stream.concat(
+                        rules.stream(),
+                        mutant.mutated().isPresent()
+                                ? mutant.loaded(rules).stream()
+                                        .filter(rule -> rule.id().equals(mutant.id()))
+                                : Stream.empty())
+                .toList();
+        TopicSpace space = TopicSpace.of(topic, both);
+        if (space.size().compareTo(MOST) > 0) {
+            return false;
+        }
+        FlatRules before = FlatRules.of(rules).onTopics(topic.id()::equals);
+        FlatRules after = mutant.among(rules).onTopics(topic.id()::equals);
+        return space.combinations()
+                .allMatch(facts -> closed(topic, before, facts).equals(closed(topic, after, facts)));
+    }
+
+    private static boolean closesByValue(Topic<?> topic) {
+        return switch (topic.policy()) {
+            case ONE, ALL, PRECEDENCE, REMAINS, RANKED -> true;
+            case PATH, FEWEST_CHANGES, COMPUTED -> false;
+        };
+    }
+
+    private static List<Object> closed(Topic<? extends Term> topic, FlatRules rules, List<Object> facts) {
+        List<Said> said = new ArrayList<>();
+        try (StageRun run = rules.start()) {
+            facts.forEach(run::insert);
+            run.fire(topic.stage()).stream()
+                    .map(SameDecisions::said)
+                    .distinct()
+                    .sorted(Comparator.comparing(one -> one.reason().toString()))
+                    .forEach(said::add);
+        }
+        List<Object> outcomes = new ArrayList<>();
+        for (Subject subject : subjects(topic)) {
+            // What is said of the floor holds for its field and edges; places repaired by themselves hear vetoes only.
+            Outcome outcome = ValuePolicies.close(
+                    topic,
+                    subject,
+                    said.stream()
+                            .filter(one -> one.contribution().subject().equals(subject)
+                                    || one.contribution().subject().equals(Subject.FLOOR)
+                                            && (!subject.equals(Subject.LOCAL_REPAIR)
+                                                    || one.contribution().kind()
+                                                            == ContributionKind.VETO))
+                            .toList());
+            outcomes.add(
+                    outcome instanceof Decision decision
+                            ? decision.values()
+                            : outcome.getClass().getSimpleName());
+        }
+        return outcomes;
+    }
+
+    private static List<Subject> subjects(Topic<?> topic) {
+        return topic.scope() == Scope.FLOOR
+                ? List.of(Subject.FLOOR)
+                : Stream.of(TrackKind.values())
+                        .map(track -> (Subject) new Subject.OfTrack(track))
+                        .toList();
+    }
+
+    private static Said said(Firing firing) {
+        List<MatchedFact> facts = firing.facts().stream().map(Facts::matched).toList();
+        return new Said(
+                firing.contribution(),
+                new Reason(
+                        firing.contribution().kind(),
+                        firing.card().id(),
+                        Term.keys(firing.contribution().values()),
+                        facts));
+    }
+}
