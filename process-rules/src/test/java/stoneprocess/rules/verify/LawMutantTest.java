@@ -343,6 +343,11 @@ class LawMutantTest {
             public Recommendation recommendInOrder(FloorSurvey survey, long seed) {
                 return inOrder.apply(survey, seed);
             }
+
+            @Override
+            public Recommendation recommendPinned(FloorSurvey survey, List<Outcome> pins) {
+                return SHIPPED.recommendPinned(survey, pins);
+            }
         };
     }
 
