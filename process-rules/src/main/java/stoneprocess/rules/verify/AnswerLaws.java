@@ -22,10 +22,12 @@ import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.plan.Task;
 import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.source.Card;
+import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
@@ -61,7 +63,8 @@ final class AnswerLaws {
 
     static final Law HOLD_IS_EXPLAINED = Breaches.law(
             "hold-is-explained",
-            "What is held or undecided because of an unknown fact asks a question that names the rule",
+            "What is held or undecided because of an unknown fact asks a question that names the rule, or has the stone"
+                    + " tested where what is known of it does not agree",
             "A crew that waits must know for what",
             AnswerLaws::holdIsExplained);
 
@@ -165,15 +168,26 @@ final class AnswerLaws {
                         waits.addAll(impasse.vetoes());
                     });
         }
+        boolean contradicted =
+                answer.impasses().stream().anyMatch(impasse -> impasse.topic().equals(Topics.STONE.id()));
+        boolean tested =
+                contradicted && answer.values(Topics.PREPARATION, Subject.FLOOR).contains(Task.TEST_STONE);
         for (Reason reason : waits) {
             boolean asked = answer.questions().stream()
-                    .anyMatch(question -> question.rules().contains(reason.rule()));
+                    .anyMatch(question -> question.rules().contains(reason.rule()) || concluded(reason));
             breaches.require(
-                    reason.certain() || asked,
+                    reason.certain() || asked || tested,
                     Topics.VERDICT,
                     "a question that names " + reason.rule(),
                     answer.questions().stream().map(Question::field).toList());
         }
+    }
+
+    /** True where what is not known was concluded from other topics, whose rules ask. */
+    private static boolean concluded(Reason reason) {
+        return reason.facts().stream()
+                .filter(fact -> !fact.known())
+                .noneMatch(fact -> fact.topics().isEmpty());
     }
 
     private static void wayOut(Recommendation answer, Breaches breaches) {
@@ -229,6 +243,12 @@ final class AnswerLaws {
         }
         return !name.equals(Facts.READINGS)
                 && survey.answer(SurveyField.named(name)).isKnown();
+    }
+
+    /** None; or a look and a share, with a depth where one can be measured. */
+    private static boolean isWhole(DamageKind kind, Damage found) {
+        boolean measured = kind.depthScale().isEmpty() || found.depth().isPresent();
+        return found.look().equals(Optional.of(kind.none())) || found.share().isPresent() && measured;
     }
 
     private static void ofTheDomain(Recommendation answer, Breaches breaches) {

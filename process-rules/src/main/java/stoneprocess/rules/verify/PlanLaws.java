@@ -25,6 +25,7 @@ import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Task;
 import stoneprocess.core.plan.TestArea;
 import stoneprocess.core.plan.Track;
+import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.plan.WaterLevel;
 import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.quantity.Gloss;
@@ -55,7 +56,7 @@ final class PlanLaws {
     static final Law TEST_AREA_BEFORE_A_CUT = Breaches.law(
             "test-area-before-a-cut",
             "Where something is cut a test area comes first, tried from fine to coarse, and its cuts reach the first cut;"
-                    + " where nothing is cut there is none",
+                    + " a floor that is only cleaned has none",
             "The first cut is a guess until it has cleared the damage on this floor; the signed area is the standard of"
                     + " acceptance. Common practice, no source",
             PlanLaws::testArea);
@@ -83,7 +84,8 @@ final class PlanLaws {
 
     static final Law COATING_COMES_OFF_FIRST = Breaches.law(
             "coating-comes-off-first",
-            "A floor with a coat of wax, acrylic, urethane or epoxy is stripped before it is cut",
+            "A floor with a coat of wax or acrylic is stripped before it is cut; urethane and epoxy are removed, or tried on a"
+                    + " spot where no trial has shown how",
             "A coat clogs the diamonds and hides the stone. Common practice, no source",
             PlanLaws::stripped);
 
@@ -170,7 +172,7 @@ final class PlanLaws {
 
     static final Law TOTALS_ARE_SUMS = Breaches.law(
             "totals-are-sums",
-            "Where the area is known and the open field is cut, the estimate has every grade of the plan's open field once,"
+            "Where the area is known and a floor machine cuts the open field, the estimate has every grade of the plan's open field once,"
                     + " with its passes, and its hours and its water are the sums of their lines",
             "An owner adds the lines up",
             PlanLaws::totals);
@@ -228,8 +230,9 @@ final class PlanLaws {
         }
         Plan plan = answer.plan().get();
         boolean cuts = !plan.tracks().isEmpty();
+        boolean cleanOnly = answer.values(Topics.VERDICT, Subject.FLOOR).contains(Verdict.CLEAN_ONLY);
         breaches.require(
-                (plan.testArea() == TestArea.REQUIRED) == cuts,
+                (plan.testArea() == TestArea.REQUIRED) == cuts || !cuts && !cleanOnly,
                 Topics.TEST_AREA,
                 "a test area exactly where something is cut",
                 plan.testArea().key());
@@ -274,11 +277,16 @@ final class PlanLaws {
         boolean film = coat.equals(Optional.of(Coating.URETHANE)) || coat.equals(Optional.of(Coating.EPOXY));
         boolean soft = coat.equals(Optional.of(Coating.WAX)) || coat.equals(Optional.of(Coating.ACRYLIC));
         boolean cuts = answer.plan().filter(plan -> !plan.tracks().isEmpty()).isPresent();
-        if (cuts && (film || soft)) {
-            Task task = film ? Task.REMOVE_FILM : Task.STRIP_COATING;
-            List<Task> tasks = answer.plan().orElseThrow().tasks();
-            breaches.require(tasks.contains(task), Topics.PREPARATION, task.key(), tasks);
+        if (!cuts) {
+            return;
         }
+        List<Task> tasks = answer.plan().orElseThrow().tasks();
+        breaches.require(!soft || tasks.contains(Task.STRIP_COATING), Topics.PREPARATION, "the coat stripped", tasks);
+        breaches.require(
+                !film || tasks.contains(Task.REMOVE_FILM) || tasks.contains(Task.CLEANING_TRIAL),
+                Topics.PREPARATION,
+                "the film removed or tried",
+                tasks);
     }
 
     private static void acidOnCalcite(Recommendation answer, Breaches breaches) {
@@ -393,7 +401,7 @@ final class PlanLaws {
             breaches.require(
                     weightless
                             ? step.addedMass().high().kilograms() == 0
-                            : step.addedMass().low().kilograms() > 0,
+                            : step.addedMass().high().kilograms() > 0,
                     Topics.ADDED_WEIGHT,
                     placed.subject(),
                     "a mass that fits " + step.weight().key(),
@@ -432,7 +440,7 @@ final class PlanLaws {
                 .filter(track -> track.kind() == TrackKind.OPEN_FIELD)
                 .toList();
         boolean known = answer.survey().answer(SurveyField.AREA).isKnown();
-        Set<MachineClass> estimated = Set.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY, MachineClass.EDGE_TOOL);
+        Set<MachineClass> estimated = Set.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY);
         boolean usual = fields.stream()
                 .flatMap(track -> track.steps().stream())
                 .allMatch(step -> estimated.contains(step.machine()));

@@ -25,7 +25,6 @@ import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.Access;
 import stoneprocess.core.survey.Bed;
-import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.HazardousLayer;
 import stoneprocess.core.survey.Historic;
@@ -56,9 +55,7 @@ final class WarningLaws {
             worse -> worse.set(SurveyField.BED, Bed.WOOD),
             worse -> worse.set(SurveyField.ACCESS, Access.STAIRS),
             worse -> worse.set(SurveyField.WORKS, WorksKind.FACILITY_MAINTENANCE),
-            worse -> worse.set(SurveyField.HAZARDOUS_LAYER, HazardousLayer.UNTESTED),
-            worse -> worse.set(SurveyField.LABORATORY, LaboratoryResult.NOT_SAMPLED),
-            worse -> worse.set(SurveyField.COATING, Coating.EPOXY));
+            worse -> worse.set(SurveyField.HAZARDOUS_LAYER, HazardousLayer.UNTESTED));
 
     static final Law WARNING_IS_COMPLETE = Breaches.law(
             "warning-is-complete",
