@@ -10,7 +10,6 @@ import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.estimate.ConsumableKind;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.StepKind;
-import stoneprocess.core.gloss.GlossCeiling;
 import stoneprocess.core.job.JobOptions;
 import stoneprocess.core.job.PlannedJob;
 import stoneprocess.core.plan.AddedWeight;
@@ -28,10 +27,10 @@ import stoneprocess.core.plan.Track;
 import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.plan.WaterLevel;
 import stoneprocess.core.plan.WorkMethod;
-import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.stone.AcidReaction;
 import stoneprocess.core.stone.Body;
 import stoneprocess.core.stone.Family;
+import stoneprocess.core.stone.FinishReach;
 import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Extractor;
@@ -142,13 +141,12 @@ final class PlanLaws {
             "Each class of finish costs grades, time and stone, and grip in the wet",
             PlanLaws::withinTheWish);
 
-    static final Law FINISH_IS_WITHIN_THE_CEILING = Breaches.law(
-            "finish-is-within-the-ceiling",
-            "No plan goes for a class of finish that starts above the gloss of a perfectly smooth face of any family that"
-                    + " the stone may be",
-            "Fresnel's equations over the minerals' refractive indices bound the gloss of a stone, see the table of"
-                    + " refractive indices",
-            PlanLaws::withinTheCeiling);
+    static final Law FINISH_IS_WITHIN_REACH = Breaches.law(
+            "finish-is-within-reach",
+            "No plan goes for a higher finish than some family that the stone may be can take; a family that no floor crew"
+                    + " grinds is not cut",
+            "Sandstone and slate do not polish, whatever the grade; the table of families with its sources",
+            PlanLaws::withinReach);
 
     static final Law TRACKS_END_ALIKE = Breaches.law(
             "tracks-end-alike",
@@ -189,7 +187,7 @@ final class PlanLaws {
             NO_ENGINE_INDOORS,
             MACHINES_ARE_ON_HAND,
             FINISH_IS_WITHIN_THE_WISH,
-            FINISH_IS_WITHIN_THE_CEILING,
+            FINISH_IS_WITHIN_REACH,
             TRACKS_END_ALIKE,
             FIGURES_ARE_POSSIBLE,
             MORE_LOAD_IS_NEVER_SLOWER,
@@ -340,20 +338,26 @@ final class PlanLaws {
         }
     }
 
-    private static void withinTheCeiling(Recommendation answer, Breaches breaches) {
-        answer.plan()
-                .flatMap(Plan::finish)
-                .filter(finish -> finish != Finish.HONE)
-                .ifPresent(finish -> {
-                    Gloss least = answer.parameters().get("finish." + finish.key(), Gloss.class);
-                    List<Family> families = answer.values(Topics.STONE, Subject.FLOOR);
-                    boolean reached = families.stream()
-                            .map(GlossCeiling::of)
-                            .anyMatch(ceiling ->
-                                    ceiling.isEmpty() || ceiling.get().at60().gloss() >= least.gloss());
-                    breaches.require(
-                            reached, Topics.FINISH, "a finish within the ceiling of " + families, finish.key());
-                });
+    private static void withinReach(Recommendation answer, Breaches breaches) {
+        answer.plan().flatMap(Plan::finish).ifPresent(finish -> {
+            List<Family> families = answer.values(Topics.STONE, Subject.FLOOR);
+            boolean reached = families.isEmpty()
+                    || families.stream()
+                            .flatMap(family -> Traits.of(family).finish().stream())
+                            .anyMatch(reach -> highest(reach)
+                                    .filter(most -> finish.compareTo(most) <= 0)
+                                    .isPresent());
+            breaches.require(reached, Topics.FINISH, "a finish that one of " + families + " takes", finish.key());
+        });
+    }
+
+    private static Optional<Finish> highest(FinishReach reach) {
+        return switch (reach) {
+            case NEVER_GROUND -> Optional.empty();
+            case HONE -> Optional.of(Finish.HONE);
+            case SATIN -> Optional.of(Finish.SATIN);
+            case POLISH -> Optional.of(Finish.HIGH_GLOSS);
+        };
     }
 
     private static void endAlike(Recommendation answer, Breaches breaches) {
