@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.AcidDrop;
@@ -23,13 +24,31 @@ import stoneprocess.rules.internal.classify.Facts;
 
 /**
  * Surveys in which any three answers appear together in every combination of their classes, unknown included. A column
- * is a field of the survey whose classes the rules can tell apart, or a kind of damage over the whole floor. Immutable
- * and safe to share between threads.
+ * is a field of the survey whose classes the rules can tell apart, a kind of damage, or how damage is spread over the
+ * floor. Immutable and safe to share between threads.
  *
  * <p>A glazed face that a scriber scratches and acid attacks cannot be; a row that has it is three surveys, each without
  * one of these answers, so that nothing else of the row is lost. A room volume is left out: no rule reads it.
  */
 public final class CoveringSurveys {
+    /** Name of the column that says how damage is spread. */
+    public static final String SPREAD = "zones";
+
+    /** How damage is spread. */
+    public enum Spread implements Term {
+        /** Over most of one field. */
+        MANY,
+
+        /** A few places in one field. */
+        FEW,
+
+        /** Along the edges of a sound field. */
+        EDGES,
+
+        /** Over a stair. */
+        STAIR
+    }
+
     /**
      * One column.
      *
@@ -72,6 +91,8 @@ public final class CoveringSurveys {
                 columns.add(column(Facts.damage(kind), List.copyOf(kind.terms())));
             }
         }
+        columns.add(new Column(
+                SPREAD, Stream.of(Spread.values()).map(Optional::<Object>of).toList()));
         return new CoveringSurveys(columns);
     }
 
@@ -126,16 +147,31 @@ public final class CoveringSurveys {
                 answer.ifPresent(value -> builder.put(field, value));
             }
         }
+        Spread spread = (Spread) answers.get(SPREAD).orElseThrow();
         Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
+        Map<DamageKind, Damage> sound = new EnumMap<>(DamageKind.class);
         for (DamageKind kind : DamageKind.values()) {
+            sound.put(kind, Damage.none(kind));
             Optional<Object> look = answers.getOrDefault(Facts.damage(kind), Optional.of(kind.none()));
-            look.map(term -> (Term) term).ifPresent(term -> damages.put(kind, damage(kind, term)));
+            look.map(term -> (Term) term).ifPresent(term -> damages.put(kind, damage(kind, term, spread)));
         }
-        return builder.zones(List.of(new Zone("whole", ZoneKind.FIELD, new Share(100), damages)))
-                .build();
+        return builder.zones(zones(spread, damages, sound)).build();
     }
 
-    private static Damage damage(DamageKind kind, Term look) {
-        return look.equals(kind.none()) ? Damage.none(kind) : Damage.seen(kind, look, new Share(60));
+    private static List<Zone> zones(Spread spread, Map<DamageKind, Damage> damages, Map<DamageKind, Damage> sound) {
+        return switch (spread) {
+            case MANY, FEW -> List.of(new Zone("field", ZoneKind.FIELD, new Share(100), damages));
+            case STAIR -> List.of(new Zone("stair", ZoneKind.STAIR, new Share(100), damages));
+            case EDGES ->
+                List.of(
+                        new Zone("edge", ZoneKind.EDGE, new Share(20), damages),
+                        new Zone("field", ZoneKind.FIELD, new Share(80), sound));
+        };
+    }
+
+    private static Damage damage(DamageKind kind, Term look, Spread spread) {
+        return look.equals(kind.none())
+                ? Damage.none(kind)
+                : Damage.seen(kind, look, new Share(spread == Spread.FEW ? 2 : 60));
     }
 }

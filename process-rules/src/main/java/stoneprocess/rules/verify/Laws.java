@@ -88,6 +88,24 @@ public final class Laws {
                 .toList();
     }
 
+    /** The laws that look at one answer: quick to check. */
+    public static List<Law> ofOneAnswer() {
+        return Stream.of(
+                        List.of(GRIT_PATH_IS_LEGAL, SCRATCH_NEVER_GETS_COARSER),
+                        AnswerLaws.ALL,
+                        PlanLaws.ALL,
+                        WarningLaws.ALL)
+                .flatMap(List::stream)
+                .filter(law -> law != WarningLaws.HAZARD_NEVER_SILENCES && law != AnswerLaws.OFFER_TAKEN_IS_KEPT)
+                .toList();
+    }
+
+    /** The laws that ask again, of the same floor or of others: each takes several times as long. */
+    public static List<Law> ofSeveralAnswers() {
+        List<Law> one = ofOneAnswer();
+        return all().stream().filter(law -> !one.contains(law)).toList();
+    }
+
     /**
      * The law with the given id.
      *

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -18,11 +19,13 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.Zone;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.decide.Topics;
@@ -92,6 +95,9 @@ class CoveringSurveysTest {
     }
 
     private static Optional<Object> answer(FloorSurvey survey, String name) {
+        if (name.equals(CoveringSurveys.SPREAD)) {
+            return Optional.of(spread(survey));
+        }
         for (DamageKind kind : DamageKind.values()) {
             if (name.equals("damages." + kind.key())) {
                 return survey.zones()
@@ -103,6 +109,18 @@ class CoveringSurveysTest {
             }
         }
         return survey.answer(SurveyField.named(name)).value().map(value -> (Object) value);
+    }
+
+    private static CoveringSurveys.Spread spread(FloorSurvey survey) {
+        Zone first = survey.zones().get(0);
+        boolean few = first.damages().values().stream()
+                .flatMap(damage -> damage.share().stream())
+                .anyMatch(share -> share.percent() < 5);
+        return switch (first.kind()) {
+            case EDGE -> CoveringSurveys.Spread.EDGES;
+            case STAIR -> CoveringSurveys.Spread.STAIR;
+            default -> few ? CoveringSurveys.Spread.FEW : CoveringSurveys.Spread.MANY;
+        };
     }
 
     @Test
@@ -132,12 +150,21 @@ class CoveringSurveysTest {
                         reasons(answer).map(Reason::rule).forEach(silent::remove);
                     });
         }
+        int draws = Math.min(5 * asked, 20_000);
+        SurveyGenerator generator = SurveyGenerator.of(new Share(95));
+        for (int seed = 0; seed < draws; seed++) {
+            SurveyKind kind = SurveyKind.values()[seed % SurveyKind.values().length];
+            Recommendation answer =
+                    advisor.recommend(generator.draw(kind, Parameters.standard(), new SplittableRandom(seed)));
+            statuses.merge(answer.status(), 1, Integer::sum);
+            reasons(answer).map(Reason::rule).forEach(silent::remove);
+        }
         System.out.printf(
                 "%d and %d rows, %d of each planned: %s; of %d planning rules silent: %s%n",
                 ALL.size(), worked.size(), asked, statuses, rules, silent);
         assertThat(statuses.keySet()).contains(Status.PLANNED, Status.PROVISIONAL, Status.REFUSED, Status.IMPASSE);
         boolean whole = asked >= Math.max(ALL.size(), worked.size());
-        assertThat(silent).hasSizeLessThanOrEqualTo(whole ? rules / 8 : rules / 2);
+        assertThat(silent).hasSizeLessThanOrEqualTo(whole ? 0 : rules / 4);
     }
 
     private static Stream<Reason> reasons(Recommendation recommendation) {
