@@ -251,7 +251,7 @@ final class Candidates {
         points.add(quantity(BigDecimal.valueOf(measure.limits().low()), measure));
         points.add(quantity(BigDecimal.valueOf(measure.limits().high()), measure));
         from.ifPresent(value -> points.add((Quantity) value));
-        for (double limit : new Limits(floor).of(field)) {
+        for (double limit : new Limits(survey, floor.parameters()).of(field)) {
             BigDecimal below = BigDecimal.valueOf(limit).setScale(decimals, RoundingMode.FLOOR);
             for (int i = -1; i <= 2; i++) {
                 BigDecimal point = below.add(step.multiply(BigDecimal.valueOf(i)));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.parameter.Scale;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
@@ -28,14 +29,18 @@ import stoneprocess.rules.feature.SupplyClass;
  * Where the classes of measured answers meet, in the unit in which a quantity is kept, while the other answers stay as
  * they are. Good to a step of the quantity; which side a limit belongs to is for the facts to say.
  */
-final class Limits {
-    private final Floor floor;
+public final class Limits {
+    private final Parameters parameters;
     private final FloorSurvey survey;
     private final Map<SurveyField<?>, Supplier<List<Double>>> byField = new HashMap<>();
 
-    Limits(Floor floor) {
-        this.floor = floor;
-        this.survey = floor.survey();
+    /**
+     * @param survey whose other answers stay
+     * @param parameters the numbers that part the classes
+     */
+    public Limits(FloorSurvey survey, Parameters parameters) {
+        this.survey = survey;
+        this.parameters = parameters;
         byField.put(SurveyField.AREA, () -> scale("floor-size", SizeClass.class));
         byField.put(SurveyField.FLOOR_LOAD, () -> scale("floor-load", LoadClass.class));
         byField.put(SurveyField.CREW, () -> scale("crew", CrewClass.class));
@@ -49,12 +54,12 @@ final class Limits {
     }
 
     /** The limits of a field; none for one whose value no rule classifies. */
-    List<Double> of(SurveyField<?> field) {
+    public List<Double> of(SurveyField<?> field) {
         return byField.getOrDefault(field, List::of).get();
     }
 
     private <E extends Enum<E> & Term> List<Double> scale(String name, Class<E> classes) {
-        return Scale.of(name, classes, floor.parameters()).limits().stream()
+        return Scale.of(name, classes, parameters).limits().stream()
                 .map(Quantity::kept)
                 .toList();
     }
@@ -64,7 +69,7 @@ final class Limits {
     }
 
     private double part(String parameter) {
-        return floor.parameters().get(parameter, Share.class).percent() / 100;
+        return parameters.get(parameter, Share.class).percent() / 100;
     }
 
     private List<Double> supply(SurveyField<? extends Quantity> other) {

@@ -1,6 +1,8 @@
 package stoneprocess.rules.verify;
 
 import java.util.List;
+import java.util.stream.Stream;
+import stoneprocess.core.problem.InvalidInputException;
 
 /** The laws. */
 public final class Laws {
@@ -52,6 +54,16 @@ public final class Laws {
             "A crew must not gain by leaving something at home",
             new EquipmentLaw());
 
+    private static final List<Law> OWN = List.of(
+            GRIT_PATH_IS_LEGAL,
+            SCRATCH_NEVER_GETS_COARSER,
+            ORDER_MAKES_NO_DIFFERENCE,
+            UNKNOWN_IS_NEVER_BOLDER,
+            REFUSAL_STANDS,
+            SAME_ANSWER_AGAIN,
+            JSON_IS_LOSSLESS,
+            LESS_ON_HAND_IS_NEVER_BETTER);
+
     private Laws() {}
 
     /**
@@ -71,14 +83,42 @@ public final class Laws {
 
     /** All laws. */
     public static List<Law> all() {
-        return List.of(
-                GRIT_PATH_IS_LEGAL,
-                SCRATCH_NEVER_GETS_COARSER,
-                ORDER_MAKES_NO_DIFFERENCE,
-                UNKNOWN_IS_NEVER_BOLDER,
-                REFUSAL_STANDS,
-                SAME_ANSWER_AGAIN,
-                JSON_IS_LOSSLESS,
-                LESS_ON_HAND_IS_NEVER_BETTER);
+        return Stream.of(OWN, AnswerLaws.ALL, PlanLaws.ALL, WarningLaws.ALL, FloorLaws.ALL)
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    /** The laws that look at one answer: quick to check. */
+    public static List<Law> ofOneAnswer() {
+        return Stream.of(
+                        List.of(GRIT_PATH_IS_LEGAL, SCRATCH_NEVER_GETS_COARSER),
+                        AnswerLaws.ALL,
+                        PlanLaws.ALL,
+                        WarningLaws.ALL)
+                .flatMap(List::stream)
+                .filter(law -> law != WarningLaws.HAZARD_NEVER_SILENCES && law != AnswerLaws.OFFER_TAKEN_IS_KEPT)
+                .toList();
+    }
+
+    /** The laws that ask again, of the same floor or of others: each takes several times as long. */
+    public static List<Law> ofSeveralAnswers() {
+        List<Law> one = ofOneAnswer();
+        return all().stream().filter(law -> !one.contains(law)).toList();
+    }
+
+    /**
+     * The law with the given id.
+     *
+     * @throws InvalidInputException when there is none
+     */
+    public static Law named(String id) {
+        return all().stream()
+                .filter(law -> law.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new InvalidInputException(
+                        "law",
+                        id,
+                        "one of "
+                                + String.join(", ", all().stream().map(Law::id).toList())));
     }
 }

@@ -21,7 +21,8 @@ final class OrderLaws {
     }
 
     static List<Violation> again(Respondent respondent, FloorSurvey survey, long seed) {
-        return differences(Laws.SAME_ANSWER_AGAIN.id(), respondent.recommend(survey), respondent.recommend(survey));
+        Respondent asking = respondent.asking();
+        return differences(Laws.SAME_ANSWER_AGAIN.id(), asking.recommend(survey), asking.recommend(survey));
     }
 
     static List<Violation> json(Respondent respondent, FloorSurvey survey, long seed) {

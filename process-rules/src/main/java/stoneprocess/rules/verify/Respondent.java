@@ -3,6 +3,7 @@ package stoneprocess.rules.verify;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
@@ -24,6 +25,24 @@ public interface Respondent {
 
     /** The answer when rules and facts come in an order drawn from the seed. */
     Recommendation recommendInOrder(FloorSurvey survey, long seed);
+
+    /** The answer with topics closed beforehand, whatever the rules say: what is done already. */
+    Recommendation recommendPinned(FloorSurvey survey, List<Outcome> pins);
+
+    /** Who answers anew each time, when this one remembers its answers. */
+    default Respondent asking() {
+        return this;
+    }
+
+    /**
+     * One that remembers its latest answers, for laws that ask about the same surveys; safe to share between threads.
+     *
+     * @param respondent who is asked once for each survey
+     * @param most how many answers are remembered, at least one
+     */
+    static Respondent remembering(Respondent respondent, int most) {
+        return new RememberingRespondent(respondent, most);
+    }
 
     /**
      * An advisor. In another order its rules are run past the facade.
@@ -57,6 +76,11 @@ public interface Respondent {
             @Override
             public Recommendation recommendInOrder(FloorSurvey survey, long seed) {
                 return set.recommendInOrder(survey, seed);
+            }
+
+            @Override
+            public Recommendation recommendPinned(FloorSurvey survey, List<Outcome> pins) {
+                return set.recommendPinned(survey, pins);
             }
         };
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
@@ -40,13 +41,18 @@ final class RuleSet implements Respondent {
 
     @Override
     public Recommendation recommend(FloorSurvey survey) {
-        return run(engine(), survey, UnaryOperator.identity());
+        return run(engine(), survey, List.of(), UnaryOperator.identity());
     }
 
     @Override
     public Recommendation recommendInOrder(FloorSurvey survey, long seed) {
         Random random = new Random(seed);
-        return run(new Engine(shuffled(rules, random)), survey, facts -> shuffled(facts, random));
+        return run(new Engine(shuffled(rules, random)), survey, List.of(), facts -> shuffled(facts, random));
+    }
+
+    @Override
+    public Recommendation recommendPinned(FloorSurvey survey, List<Outcome> pins) {
+        return run(engine(), survey, pins, UnaryOperator.identity());
     }
 
     private synchronized Engine engine() {
@@ -58,9 +64,9 @@ final class RuleSet implements Respondent {
         return built;
     }
 
-    private Recommendation run(Engine runs, FloorSurvey survey, UnaryOperator<List<Object>> order) {
+    private Recommendation run(Engine runs, FloorSurvey survey, List<Outcome> pins, UnaryOperator<List<Object>> order) {
         Situation situation = new Situation(survey, parameters, sequence);
-        return Assembler.assemble(Runner.run(runs, Program.RECOMMEND, situation, List.of(), order), rules, stamp);
+        return Assembler.assemble(Runner.run(runs, Program.RECOMMEND, situation, pins, order), rules, stamp);
     }
 
     private static <T> List<T> shuffled(List<T> list, Random random) {

@@ -282,6 +282,24 @@ class LawMutantTest {
                 .hasSizeLessThan(Forgetting.known(MARBLE_TO_POLISH).size());
     }
 
+    @Test
+    void what_has_to_be_known_becomes_unremarkable() {
+        FloorSurvey odd = MARBLE_TO_POLISH.toBuilder()
+                .set(SurveyField.TRAFFIC, Traffic.LIGHT)
+                .set(SurveyField.WATER_DROP, WaterDrop.DARKENS_AT_ONCE)
+                .build();
+
+        FloorSurvey smallest = Smallest.of(
+                odd,
+                survey -> survey.answer(SurveyField.TRAFFIC).isKnown()
+                        && survey.answer(SurveyField.WATER_DROP)
+                                .value()
+                                .equals(Optional.of(WaterDrop.DARKENS_AT_ONCE)));
+
+        assertThat(Forgetting.known(smallest)).containsExactlyInAnyOrder("site.traffic", "stone.water-drop");
+        assertThat(smallest.answer(SurveyField.TRAFFIC).value()).contains(Traffic.HEAVY);
+    }
+
     private static void assertKilled(Law law, Respondent mutant, FloorSurvey survey, String expected) {
         assertHolds(law, SHIPPED, survey);
         assertThat(law.violations(mutant, survey, 0))
@@ -342,6 +360,11 @@ class LawMutantTest {
             @Override
             public Recommendation recommendInOrder(FloorSurvey survey, long seed) {
                 return inOrder.apply(survey, seed);
+            }
+
+            @Override
+            public Recommendation recommendPinned(FloorSurvey survey, List<Outcome> pins) {
+                return SHIPPED.recommendPinned(survey, pins);
             }
         };
     }

@@ -18,8 +18,10 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Verdict;
+import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.Zone;
 import stoneprocess.core.term.Term;
 import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.feature.Feature;
@@ -35,6 +37,8 @@ import stoneprocess.rules.internal.run.Run;
  * comes first, then what holds it, then the earlier stages, then what touches more topics.
  */
 final class Questions {
+    private static final double SHARE_OF_NOTHING = 0.01;
+
     private static final class Draft {
         private final Set<String> cautious = new LinkedHashSet<>();
         private final Set<String> waiting = new LinkedHashSet<>();
@@ -107,6 +111,9 @@ final class Questions {
         Optional<DamageKind> damage = Stream.of(DamageKind.values())
                 .filter(kind -> Facts.damage(kind).equals(field))
                 .findFirst();
+        if (damage.filter(this::isNowhere).isPresent()) {
+            return false;
+        }
         if (damage.isPresent() || field.equals(Facts.READINGS)) {
             return run.facts().stream()
                     .filter(fact -> fact instanceof Feature<?> feature
@@ -114,6 +121,19 @@ final class Questions {
                     .anyMatch(fact -> Facts.fields(fact.getClass()).contains(field));
         }
         return !run.situation().survey().answer(SurveyField.named(field)).isKnown();
+    }
+
+    /** True where the kind was looked for all over the floor and not found. */
+    private boolean isNowhere(DamageKind kind) {
+        List<Zone> zones = run.situation().survey().zones();
+        double looked = zones.stream()
+                .filter(zone -> zone.damage(kind)
+                        .value()
+                        .filter(Damage.none(kind)::equals)
+                        .isPresent())
+                .mapToDouble(zone -> zone.share().percent())
+                .sum();
+        return looked > 100 - SHARE_OF_NOTHING;
     }
 
     /** A rule whose conditions all hold but for facts that are not known, and that a known answer could meet. */

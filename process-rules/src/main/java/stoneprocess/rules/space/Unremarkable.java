@@ -1,0 +1,128 @@
+package stoneprocess.rules.space;
+
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.Map;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.AreaLoad;
+import stoneprocess.core.quantity.Count;
+import stoneprocess.core.quantity.Current;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.quantity.Voltage;
+import stoneprocess.core.survey.Access;
+import stoneprocess.core.survey.AcidDrop;
+import stoneprocess.core.survey.Backing;
+import stoneprocess.core.survey.Bed;
+import stoneprocess.core.survey.CleaningTrial;
+import stoneprocess.core.survey.Coating;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.Extractor;
+import stoneprocess.core.survey.Face;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.HazardousLayer;
+import stoneprocess.core.survey.Heated;
+import stoneprocess.core.survey.Historic;
+import stoneprocess.core.survey.IdentifiedBy;
+import stoneprocess.core.survey.Joints;
+import stoneprocess.core.survey.LaboratoryResult;
+import stoneprocess.core.survey.LastTreatment;
+import stoneprocess.core.survey.LoadConfirmed;
+import stoneprocess.core.survey.Occupied;
+import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.ScriberTest;
+import stoneprocess.core.survey.Setting;
+import stoneprocess.core.survey.Slope;
+import stoneprocess.core.survey.SolventRag;
+import stoneprocess.core.survey.Sounding;
+import stoneprocess.core.survey.StoneColour;
+import stoneprocess.core.survey.StoneMix;
+import stoneprocess.core.survey.Structure;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.Traffic;
+import stoneprocess.core.survey.TreatedAgo;
+import stoneprocess.core.survey.WaterDrop;
+import stoneprocess.core.survey.WearClass;
+import stoneprocess.core.survey.WetUse;
+import stoneprocess.core.survey.WorksKind;
+import stoneprocess.core.survey.Zone;
+import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.tool.MachineClass;
+
+/** A floor on which everything is known and nothing is remarkable: what a survey is made smaller towards. Invented. */
+public final class Unremarkable {
+    private Unremarkable() {}
+
+    /** Grey granite, polished, dull and otherwise sound; a builder that starts from it. */
+    public static FloorSurvey.Builder floor() {
+        return FloorSurvey.builder("unremarkable")
+                .set(SurveyField.STONE_NAME, "grey-granite")
+                .set(SurveyField.IDENTIFIED_BY, IdentifiedBy.LOOK)
+                .set(SurveyField.ACID_DROP, AcidDrop.NO_REACTION)
+                .set(SurveyField.SCRIBER, ScriberTest.NOT_SCRATCHED)
+                .set(SurveyField.WATER_DROP, WaterDrop.NOT_DARKENED)
+                .set(SurveyField.SOLVENT_RAG, SolventRag.CLEAN)
+                .set(SurveyField.LABORATORY, LaboratoryResult.NOT_SAMPLED)
+                .set(SurveyField.COLOUR, StoneColour.MIXED)
+                .set(SurveyField.FACE, Face.FLAT)
+                .set(SurveyField.MIX, StoneMix.ONE_HARDNESS)
+                .set(SurveyField.THICKNESS, Length.of(20, Unit.MILLIMETRE))
+                .set(SurveyField.BACKING, Backing.NONE)
+                .set(SurveyField.BED, Bed.MORTAR)
+                .set(SurveyField.HEATED, Heated.NO)
+                .set(SurveyField.SOUNDING, Sounding.SOUND)
+                .set(SurveyField.HAZARDOUS_LAYER, HazardousLayer.NONE)
+                .set(SurveyField.MOISTURE, Share.of(2, Unit.PERCENT))
+                .set(SurveyField.DRY_REFERENCE, Share.of(2, Unit.PERCENT))
+                .set(SurveyField.JOINTS, Joints.FULL)
+                .set(SurveyField.COATING, Coating.NONE)
+                .set(SurveyField.FINISH_NOW, Finish.POLISH)
+                .set(SurveyField.CLEANING_TRIAL, CleaningTrial.NOT_ENOUGH)
+                .set(SurveyField.LAST_TREATMENT, LastTreatment.DIAMOND)
+                .set(SurveyField.TREATED_AGO, TreatedAgo.LONGER)
+                .set(SurveyField.AREA, Area.of(60, Unit.SQUARE_METRE))
+                .set(SurveyField.SETTING, Setting.INDOORS)
+                .set(SurveyField.OCCUPIED, Occupied.YES)
+                .set(SurveyField.OPEN_DOORS, Presence.PRESENT)
+                .set(SurveyField.FAN, Presence.NONE)
+                .set(SurveyField.DRAIN, Presence.NONE)
+                .set(SurveyField.WATER_SUPPLY, Presence.PRESENT)
+                .set(SurveyField.SLOPE, Slope.LEVEL)
+                .set(SurveyField.WET_USE, WetUse.DRY)
+                .set(SurveyField.VOLTS, Voltage.of(230, Unit.VOLT))
+                .set(SurveyField.AMPS, Current.of(16, Unit.AMPERE))
+                .set(SurveyField.ACCESS, Access.LEVEL)
+                .set(SurveyField.STRUCTURE, Structure.ON_GROUND)
+                .set(SurveyField.FLOOR_LOAD, AreaLoad.of(5, Unit.KILONEWTON_PER_SQUARE_METRE))
+                .set(SurveyField.LOAD_CONFIRMED, LoadConfirmed.ENGINEER)
+                .set(SurveyField.HISTORIC, Historic.NO)
+                .set(SurveyField.WORKS, WorksKind.CONSTRUCTION)
+                .set(SurveyField.CREW, Count.of(2, Unit.COUNT))
+                .set(SurveyField.REOPENS_AFTER, TimeSpan.of(5, Unit.DAY))
+                .set(SurveyField.CONSENT, Presence.NONE)
+                .set(SurveyField.TRAFFIC, Traffic.HEAVY)
+                .set(
+                        SurveyField.MACHINES,
+                        EnumSet.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY, MachineClass.EDGE_TOOL))
+                .set(SurveyField.GRADES, GritSequence.standard().grades())
+                .set(SurveyField.EXTRACTOR, Extractor.HEPA)
+                .set(SurveyField.WET_VACUUM, Presence.PRESENT)
+                .set(SurveyField.GOAL, Goal.JUST_BETTER)
+                .zone(zone());
+    }
+
+    private static Zone zone() {
+        Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
+        for (DamageKind kind : DamageKind.values()) {
+            damages.put(kind, Damage.none(kind));
+        }
+        damages.put(DamageKind.WEAR, Damage.seen(DamageKind.WEAR, WearClass.DULL, new Share(80)));
+        return new Zone("whole", ZoneKind.FIELD, new Share(100), damages);
+    }
+}
