@@ -3,11 +3,15 @@ package stoneprocess.rules.verify;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import stoneprocess.rules.internal.engine.RulebaseException;
 
@@ -181,35 +185,51 @@ final class Sweep<S> {
         return alike;
     }
 
-    /** Always the fact next that leaves the fewest ways open. */
+    /** Always the fact next that can leave the fewest states: by the ways that it leaves open, or by the classes behind. */
     private List<Integer> order() {
-        TreeSet<Integer> left = new TreeSet<>();
-        ways.forEach(way -> left.addAll(way.accepts().keySet()));
-        int[] missing = ways.stream().mapToInt(way -> way.accepts().size()).toArray();
-        List<Integer> order = new ArrayList<>();
-        while (!left.isEmpty()) {
+        Map<Integer, List<Way>> reading = new TreeMap<>();
+        ways.forEach(way -> way.accepts()
+                .keySet()
+                .forEach(place ->
+                        reading.computeIfAbsent(place, key -> new ArrayList<>()).add(way)));
+        Map<Integer, Integer> bits = new TreeMap<>();
+        reading.keySet()
+                .forEach(place -> bits.put(
+                        place,
+                        Integer.SIZE - Integer.numberOfLeadingZeros(alike(place).size() - 1)));
+        Set<Integer> taken = new LinkedHashSet<>();
+        while (taken.size() < reading.size()) {
             int best = -1;
             int fewest = Integer.MAX_VALUE;
-            for (int place : left) {
-                int open = 0;
-                for (int i = 0; i < missing.length; i++) {
-                    int reads = ways.get(i).accepts().containsKey(place) ? 1 : 0;
-                    boolean begun =
-                            reads == 1 || missing[i] < ways.get(i).accepts().size();
-                    open += begun && missing[i] - reads > 0 ? 1 : 0;
-                }
-                if (open < fewest) {
-                    fewest = open;
-                    best = place;
+            for (int place : reading.keySet()) {
+                if (taken.add(place)) {
+                    int left = left(taken, reading, bits);
+                    if (left < fewest) {
+                        fewest = left;
+                        best = place;
+                    }
+                    taken.remove(place);
                 }
             }
-            order.add(best);
-            left.remove(best);
-            for (int i = 0; i < missing.length; i++) {
-                missing[i] -= ways.get(i).accepts().containsKey(best) ? 1 : 0;
-            }
+            taken.add(best);
         }
-        return order;
+        return List.copyOf(taken);
+    }
+
+    private static int left(Set<Integer> taken, Map<Integer, List<Way>> reading, Map<Integer, Integer> bits) {
+        Set<Way> open = Collections.newSetFromMap(new IdentityHashMap<>());
+        int behind = 0;
+        for (int place : taken) {
+            boolean needed = false;
+            for (Way way : reading.get(place)) {
+                if (!taken.containsAll(way.accepts().keySet())) {
+                    open.add(way);
+                    needed = true;
+                }
+            }
+            behind += needed ? bits.get(place) : 0;
+        }
+        return Math.min(open.size(), behind);
     }
 
     private List<End<S>> ends(Map<State<S>, Path> last, List<Integer> order) {
