@@ -2,6 +2,7 @@ package stoneprocess.rules.verify;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -126,7 +127,7 @@ public final class Audit {
                     topics.size(),
                     spaces.get(spaces.size() - 1).combinations());
         }
-        findings.addAll(unused());
+        findings.addAll(unused(parameters.all()));
         List<String> order = Topics.all().stream().map(Topic::id).toList();
         List<Finding> sorted = findings.stream()
                 .sorted(Comparator.comparing((Finding finding) -> order.indexOf(finding.topic()))
@@ -186,9 +187,10 @@ public final class Audit {
         return findings;
     }
 
-    private List<Finding> unused() {
+    /** Numbers that nothing reads. */
+    static List<Finding> unused(Collection<Parameter> numbers) {
         ParameterUse use = ParameterUse.ofLibrary();
-        return parameters.all().stream()
+        return numbers.stream()
                 .map(Parameter::name)
                 .filter(name -> !use.reads(name))
                 .map(name -> new Finding(

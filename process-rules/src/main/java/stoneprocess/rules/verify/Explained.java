@@ -76,8 +76,8 @@ public final class Explained {
     /** Lines that speak of an audited topic and explain nothing of the report; they should go. */
     public List<Line> idle(AuditReport report) {
         return lines.stream()
-                .filter(line -> report.topics().stream()
-                        .anyMatch(space -> space.topic().equals(line.topic())))
+                .filter(line ->
+                        report.topics().stream().anyMatch(space -> space.topic().equals(line.topic())))
                 .filter(line -> report.findings().stream().noneMatch(line::fits))
                 .toList();
     }

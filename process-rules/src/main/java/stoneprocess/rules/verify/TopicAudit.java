@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import stoneprocess.core.audit.AuditReport.Space;
 import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
@@ -125,7 +127,8 @@ final class TopicAudit {
     private boolean matters(Way way) {
         return subjects(way).anyMatch(subject -> {
             List<Way> others = about(subject).stream()
-                    .filter(other -> !other.id().equals(way.id()) && other.meets(way))
+                    .filter(other ->
+                            !other.id().equals(way.id()) && !redundant.contains(other.id()) && other.meets(way))
                     .toList();
             Tallies tallies = new Tallies(topic, about(subject));
             return switch (topic.policy()) {
@@ -417,7 +420,7 @@ final class TopicAudit {
                 .toList();
     }
 
-    private java.util.stream.Stream<Subject> subjects(Way way) {
+    private Stream<Subject> subjects(Way way) {
         return space.subjects().stream().filter(subject -> Runner.concerns(way.says(), subject));
     }
 
@@ -520,8 +523,7 @@ final class TopicAudit {
         }
     }
 
-    private record WithoutOffer(Tallies tallies, java.util.function.Predicate<Way> offers)
-            implements Sweep.Tally<Tallies.Kept> {
+    private record WithoutOffer(Tallies tallies, Predicate<Way> offers) implements Sweep.Tally<Tallies.Kept> {
         @Override
         public Tallies.Kept start() {
             return tallies.values().start();

@@ -185,7 +185,9 @@ final class Witnesses {
                     boolean shown = byOffers
                             ? shows(finding, answering.recommend(asked))
                             : shows(finding, run(asked).outcomes());
-                    return shown ? List.of(new Violation("", finding.topic(), Subject.FLOOR, "", "", asked)) : List.of();
+                    return shown
+                            ? List.of(new Violation("", finding.topic(), Subject.FLOOR, "", "", asked))
+                            : List.of();
                 });
         FloorSurvey small = Smallest.of(law, respondent, survey, seed);
         return shows(finding, respondent.recommend(small)) ? small : survey;
