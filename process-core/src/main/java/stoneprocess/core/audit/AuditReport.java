@@ -26,7 +26,7 @@ public record AuditReport(RulebaseStamp rulebase, List<Space> topics, BigInteger
      * @param covered how many of these the audit went through for one subject, each counted once
      * @param states how many differing states stood for them
      */
-    public record Space(String topic, int rules, int facts, BigInteger combinations, BigInteger covered, long states) {}
+    public record Space(String topic, int rules, int facts, BigInteger combinations, BigInteger covered, int states) {}
 
     /** Copies the lists. */
     public AuditReport {

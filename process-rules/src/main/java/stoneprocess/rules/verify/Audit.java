@@ -107,6 +107,11 @@ public final class Audit {
                 .filter(topic ->
                         depth == AuditDepth.WHOLE || Program.RECOMMEND.stages().contains(topic.stage()))
                 .toList();
+        return run(topics, progress);
+    }
+
+    /** Audits some topics. */
+    AuditReport run(List<Topic<? extends Term>> topics, AuditProgress progress) {
         List<Finding> findings = new ArrayList<>(shapes(topics));
         List<LoadedRule> sound = rules.stream()
                 .filter(rule -> RuleShape.forbiddenConsequence(rule).isEmpty())

@@ -59,7 +59,13 @@ final class TopicAudit {
 
     /** How much was gone through; to be asked after the findings. */
     Space size() {
-        return new Space(topic.id(), space.rules().size(), space.dimensions().size(), space.size(), covered, states);
+        return new Space(
+                topic.id(),
+                space.rules().size(),
+                space.dimensions().size(),
+                space.size(),
+                covered,
+                Math.toIntExact(states));
     }
 
     private void neverFire() {

@@ -125,9 +125,16 @@ public final class FaultyRules {
     }
 
     /** Makes a contribution anew at each firing, as a compiled rule does; the engine takes no object twice. */
-    @SafeVarargs
-    private static RuleItemBuilder<?> says(Supplier<Contribution>... contributions) {
-        Block1<Drools> block = drools -> List.of(contributions).forEach(said -> drools.insert(said.get()));
+    private static RuleItemBuilder<?> says(Supplier<Contribution> contribution) {
+        Block1<Drools> block = drools -> drools.insert(contribution.get());
+        return DSL.execute(block);
+    }
+
+    private static RuleItemBuilder<?> says(Supplier<Contribution> one, Supplier<Contribution> other) {
+        Block1<Drools> block = drools -> {
+            drools.insert(one.get());
+            drools.insert(other.get());
+        };
         return DSL.execute(block);
     }
 }
