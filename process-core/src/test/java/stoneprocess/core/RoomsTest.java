@@ -48,6 +48,7 @@ class RoomsTest {
             "follow",
             "job",
             "answer",
+            "audit",
             "json");
 
     private static final String ROOT = "stoneprocess.core.";

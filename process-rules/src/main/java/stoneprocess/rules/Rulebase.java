@@ -140,7 +140,8 @@ public final class Rulebase {
         return made;
     }
 
-    private static String version() {
+    /** The version of the library, as it stands in every stamp. */
+    public static String version() {
         Properties properties = new Properties();
         try (InputStream in = Rulebase.class.getResourceAsStream("version.properties")) {
             if (in == null) {

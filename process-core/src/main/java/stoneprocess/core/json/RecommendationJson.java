@@ -151,7 +151,7 @@ public final class RecommendationJson {
                 node.get("facts").list(RecommendationJson::fact));
     }
 
-    private static Object tree(MatchedFact fact) {
+    static Object tree(MatchedFact fact) {
         return new Fields()
                 .put("name", fact.name())
                 .put("may-be", fact.mayBe())
@@ -161,7 +161,7 @@ public final class RecommendationJson {
                 .tree();
     }
 
-    private static MatchedFact fact(Node node) {
+    static MatchedFact fact(Node node) {
         node.only(List.of("name", "may-be", "known", "fields", "topics"));
         return new MatchedFact(
                 node.get("name").text(),

@@ -64,6 +64,11 @@ public final class Schemas {
         return read("comparison.schema.json");
     }
 
+    /** The schema of what an audit of a rulebase found. */
+    public static String audit() {
+        return read("audit.schema.json");
+    }
+
     private static String read(String name) {
         try (InputStream in = Schemas.class.getResourceAsStream("schema/" + name)) {
             if (in == null) {

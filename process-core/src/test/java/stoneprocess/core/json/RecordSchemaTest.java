@@ -33,6 +33,8 @@ import stoneprocess.core.answer.Way;
 import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
+import stoneprocess.core.audit.AuditReport;
+import stoneprocess.core.audit.Finding;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
@@ -74,6 +76,7 @@ class RecordSchemaTest {
 
     private static final Node HOW_TO = new Node("", Tree.parse(Schemas.howTo(), "schema"));
     private static final Node WHAT_ELSE = new Node("", Tree.parse(Schemas.whatElse(), "schema"));
+    private static final Node AUDIT = new Node("", Tree.parse(Schemas.audit(), "schema"));
     private static final Node COMPARISON = new Node("", Tree.parse(Schemas.comparison(), "schema"));
 
     static Stream<Arguments> records() {
@@ -122,6 +125,10 @@ class RecordSchemaTest {
                 Arguments.of(Comparison.Floor.class, compared.get("floor"), Set.of()),
                 Arguments.of(Comparison.Differs.class, compared.get("differs"), Set.of()),
                 Arguments.of(Comparison.Side.class, compared.get("side"), Set.of()),
+                Arguments.of(AuditReport.class, AUDIT, Set.of("format")),
+                Arguments.of(AuditReport.Space.class, AUDIT.get("$defs").get("space"), Set.of()),
+                Arguments.of(Finding.class, AUDIT.get("$defs").get("finding"), Set.of()),
+                Arguments.of(MatchedFact.class, AUDIT.get("$defs").get("fact"), Set.of()),
                 Arguments.of(Diagnosis.class, DIAGNOSIS, Set.of("format")),
                 Arguments.of(Why.class, WHY, Set.of("format")),
                 Arguments.of(Ground.class, why.get("ground"), Set.of()),

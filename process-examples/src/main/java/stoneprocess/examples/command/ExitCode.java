@@ -5,6 +5,9 @@ final class ExitCode {
     /** There is a plan, or what was asked for was printed. */
     static final int DONE = 0;
 
+    /** An audit ended, and something that it found is open. */
+    static final int FINDINGS = 1;
+
     /** The input or the command line is not accepted; one line on standard error says why. */
     static final int BAD_INPUT = 2;
 

@@ -20,7 +20,7 @@ import stoneprocess.core.problem.InvalidInputException;
             "",
             "Exit codes: 0 planned (it may be provisional or cut nothing) or answered,",
             "3 refused, impasse, undecided, nothing to estimate or to follow or no way found,",
-            "2 input not accepted."
+            "2 input not accepted, 1 an audit left something open."
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
@@ -51,6 +51,7 @@ public final class FloorCommand implements Runnable {
         line.addSubcommand(new HowToCommand(console));
         line.addSubcommand(new WhatElseCommand(console));
         line.addSubcommand(new CompareCommand(console));
+        line.addSubcommand(new AuditCommand(console));
         line.addSubcommand(new RulebookCommand(console));
         line.addSubcommand(new SchemaCommand(console));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
@@ -80,6 +81,6 @@ public final class FloorCommand implements Runnable {
         throw new ParameterException(
                 Objects.requireNonNull(spec).commandLine(),
                 "A command is missing: plan, follow, diagnose, estimate, exposure, gloss, why, why-not, what-if, how-to,"
-                        + " what-else, compare, rulebook or schema");
+                        + " what-else, compare, audit, rulebook or schema");
     }
 }

@@ -24,7 +24,8 @@ final class SchemaCommand implements Callable<Integer> {
         DIFFERENCE(Schemas::difference),
         HOW_TO(Schemas::howTo),
         WHAT_ELSE(Schemas::whatElse),
-        COMPARISON(Schemas::comparison);
+        COMPARISON(Schemas::comparison),
+        AUDIT(Schemas::audit);
 
         private final Supplier<String> schema;
 
@@ -46,7 +47,7 @@ final class SchemaCommand implements Callable<Integer> {
             arity = "0..1",
             defaultValue = "survey",
             description = "survey (default), recommendation, job-log, next-move, diagnosis, why, why-not, difference,"
-                    + " how-to, what-else or comparison.")
+                    + " how-to, what-else, comparison or audit.")
     private Form form = Form.SURVEY;
 
     SchemaCommand(Console console) {

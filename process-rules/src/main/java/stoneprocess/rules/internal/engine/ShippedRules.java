@@ -88,6 +88,12 @@ public final class ShippedRules {
     }
 
     private static LoadedRule loaded(Rule rule) {
+        Card card = card(rule);
+        return new LoadedRule(card, FactPattern.of(card.id(), rule.getView().getSubConditions()), rule);
+    }
+
+    /** The card of a compiled rule. */
+    static Card card(Rule rule) {
         Map<String, Object> meta = rule.getMetaData();
         String group = rule.getAttribute(Rule.Attribute.AGENDA_GROUP);
         String topic = text(rule, meta, "topic");
@@ -95,7 +101,7 @@ public final class ShippedRules {
             throw new RulebaseException("Rule '" + rule.getName() + "' stands in chapter " + group
                     + " and speaks to topic " + topic + " of another stage");
         }
-        Card card = new Card(
+        return new Card(
                 text(rule, meta, "id"),
                 rule.getName(),
                 text(rule, meta, "because"),
@@ -108,7 +114,6 @@ public final class ShippedRules {
                 meta.containsKey("differs") ? Optional.of(text(rule, meta, "differs")) : Optional.empty(),
                 group,
                 topic);
-        return new LoadedRule(card, FactPattern.of(card.id(), rule.getView().getSubConditions()), rule);
     }
 
     private static String text(Rule rule, Map<String, Object> meta, String key) {

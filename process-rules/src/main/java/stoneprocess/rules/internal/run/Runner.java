@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
@@ -154,8 +155,9 @@ public final class Runner {
 
     private void closeValues(Topic<? extends Term> topic, List<Said> said) {
         for (Subject subject : subjects(topic.scope())) {
-            List<Said> here =
-                    said.stream().filter(one -> concerns(one, subject)).toList();
+            List<Said> here = said.stream()
+                    .filter(one -> concerns(one.contribution(), subject))
+                    .toList();
             settle(ValuePolicies.close(topic, subject, here));
         }
     }
@@ -175,14 +177,13 @@ public final class Runner {
      * What is said about the floor counts for its field and its edges. Places repaired by themselves have demands of
      * their own; what is excluded on the floor is excluded there too.
      */
-    private static boolean concerns(Said said, Subject subject) {
-        Subject about = said.contribution().subject();
+    public static boolean concerns(Contribution said, Subject subject) {
+        Subject about = said.subject();
         if (about.equals(subject)) {
             return true;
         }
         boolean aboutAllTracks = about.equals(Subject.FLOOR) && subject instanceof Subject.OfTrack;
-        return aboutAllTracks
-                && (!subject.equals(Subject.LOCAL_REPAIR) || said.contribution().kind() == ContributionKind.VETO);
+        return aboutAllTracks && (!subject.equals(Subject.LOCAL_REPAIR) || said.kind() == ContributionKind.VETO);
     }
 
     private void closePaths() {

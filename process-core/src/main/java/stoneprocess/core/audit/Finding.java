@@ -1,0 +1,46 @@
+package stoneprocess.core.audit;
+
+import java.util.List;
+import java.util.Optional;
+import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.survey.FloorSurvey;
+
+/**
+ * One thing that an audit found: keys and arguments, no sentences.
+ *
+ * @param kind what it is
+ * @param topic id of the topic; empty for a parameter
+ * @param rules ids of the rules, the one at fault first where one is; none for a value or a parameter
+ * @param values keys of the values that it is about, or the parameter's name
+ * @param facts a combination of facts that shows it; none where no combination can
+ * @param details what shows it beside facts: the conditions that no fact meets, the part of the card, the shape
+ * @param survey a survey whose answer shows it, confirmed by running it; empty where there is none or none was found
+ * @param explained why it may stay; empty when nobody explained it
+ */
+public record Finding(
+        FindingKind kind,
+        String topic,
+        List<String> rules,
+        List<String> values,
+        List<MatchedFact> facts,
+        List<String> details,
+        Optional<FloorSurvey> survey,
+        Optional<String> explained) {
+    /** Copies the lists. */
+    public Finding {
+        rules = List.copyOf(rules);
+        values = List.copyOf(values);
+        facts = List.copyOf(facts);
+        details = List.copyOf(details);
+    }
+
+    /** The same with a reason why it may stay. */
+    public Finding explainedBy(String reason) {
+        return new Finding(kind, topic, rules, values, facts, details, survey, Optional.of(reason));
+    }
+
+    /** The same with a survey that shows it. */
+    public Finding shownBy(FloorSurvey shown) {
+        return new Finding(kind, topic, rules, values, facts, details, Optional.of(shown), explained);
+    }
+}

@@ -1,0 +1,47 @@
+package stoneprocess.examples.command;
+
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import stoneprocess.core.audit.AuditReport;
+import stoneprocess.core.json.AuditJson;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.text.AuditText;
+import stoneprocess.rules.verify.Audit;
+import stoneprocess.rules.verify.AuditDepth;
+import stoneprocess.rules.verify.AuditProgress;
+
+/** Looks for rules that disagree, repeat or never matter. */
+@Command(
+        name = "audit",
+        description = "Looks through the rulebase for rules that disagree, repeat or never matter, topics that cannot be"
+                + " closed, and cards and numbers that nothing bears out. Ends with 1 when something is open.",
+        mixinStandardHelpOptions = true)
+final class AuditCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Option(names = "--json", description = "Prints JSON, with a survey that shows a finding where there is one.")
+    private boolean json;
+
+    @Option(names = "--quick", description = "Looks at the topics of a plan alone, not at those of the job log.")
+    private boolean quick;
+
+    AuditCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        Advisor advisor = Advisor.standard();
+        AuditDepth depth = quick ? AuditDepth.RECOMMENDATION : AuditDepth.WHOLE;
+        AuditReport report = Audit.of(advisor).run(depth, quick ? AuditProgress.silent() : progress());
+        console.print(json ? AuditJson.print(report) : new AuditText(advisor.rulebase().cards()).render(report));
+        return report.open().isEmpty() ? ExitCode.DONE : ExitCode.FINDINGS;
+    }
+
+    private AuditProgress progress() {
+        return (topic, done, of, combinations) ->
+                console.err().printf(Locale.ROOT, "%d of %d: %s, %,d combinations%n", done, of, topic, combinations);
+    }
+}
