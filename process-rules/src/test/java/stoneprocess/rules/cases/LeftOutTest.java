@@ -3,9 +3,7 @@ package stoneprocess.rules.cases;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.plan.Question;
@@ -13,7 +11,6 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.space.Forgetting;
 import stoneprocess.rules.verify.Law;
 import stoneprocess.rules.verify.Laws;
@@ -34,7 +31,7 @@ class LeftOutTest {
         Law never = Laws.unknownIsNeverBolder(Integer.MAX_VALUE);
         for (ExpertCase expert : ExpertCase.all()) {
             FloorSurvey survey = expert.survey();
-            Remembering remembering = new Remembering(Respondent.of(ADVISOR));
+            Respondent remembering = Respondent.remembering(Respondent.of(ADVISOR), 300);
             Recommendation known = remembering.recommend(survey);
             for (String name : Forgetting.known(survey)) {
                 Recommendation less = remembering.recommend(Forgetting.without(survey, name));
@@ -69,30 +66,5 @@ class LeftOutTest {
         assertThat(nothing.status()).isEqualTo(Status.PROVISIONAL);
         assertThat(nothing.plan().orElseThrow().tracks()).isEmpty();
         assertThat(nothing.questions()).extracting(Question::field).startsWith("stone.name");
-    }
-
-    /** Answers a survey that it answered before with the same recommendation. */
-    private static final class Remembering implements Respondent {
-        private final Respondent asked;
-        private final Map<FloorSurvey, Recommendation> answers = new HashMap<>();
-
-        Remembering(Respondent asked) {
-            this.asked = asked;
-        }
-
-        @Override
-        public List<LoadedRule> rules() {
-            return asked.rules();
-        }
-
-        @Override
-        public Recommendation recommend(FloorSurvey survey) {
-            return answers.computeIfAbsent(survey, asked::recommend);
-        }
-
-        @Override
-        public Recommendation recommendInOrder(FloorSurvey survey, long seed) {
-            return asked.recommendInOrder(survey, seed);
-        }
     }
 }

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Stage;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
@@ -35,6 +36,13 @@ record FlatRespondent(List<LoadedRule> rules, FlatRules flat) implements Respond
         List<Object> facts = new ArrayList<>(Facts.after(Optional.empty(), situation));
         Collections.shuffle(facts, new Random(seed));
         return Assembler.assemble(Runner.runTo(Stage.SAFETY, flat, situation, facts), rules, STAMP);
+    }
+
+    @Override
+    public Recommendation recommendPinned(FloorSurvey survey, List<Outcome> pins) {
+        Situation situation = situation(survey);
+        List<Object> facts = Facts.after(Optional.empty(), situation);
+        return Assembler.assemble(Runner.runTo(Stage.SAFETY, flat, situation, pins, facts), rules, STAMP);
     }
 
     /** The run with all facts that came up. */

@@ -85,8 +85,7 @@ final class SameDecisions {
                             .filter(one -> one.contribution().subject().equals(subject)
                                     || one.contribution().subject().equals(Subject.FLOOR)
                                             && (!subject.equals(Subject.LOCAL_REPAIR)
-                                                    || one.contribution().kind()
-                                                            == ContributionKind.VETO))
+                                                    || one.contribution().kind() == ContributionKind.VETO))
                             .toList());
             outcomes.add(
                     outcome instanceof Decision decision

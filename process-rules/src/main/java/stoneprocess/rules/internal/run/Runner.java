@@ -91,9 +91,15 @@ public final class Runner {
      * @param surveyed the facts of the survey
      */
     public static Run runTo(Stage last, FlatRules rules, Situation situation, List<Object> surveyed) {
+        return runTo(last, rules, situation, List.of(), surveyed);
+    }
+
+    /** The same with topics closed beforehand, whatever the rules say. */
+    public static Run runTo(
+            Stage last, FlatRules rules, Situation situation, List<Outcome> pins, List<Object> surveyed) {
         List<Stage> stages = Program.RECOMMEND.stages();
         try (StageRun run = rules.start()) {
-            return new Runner(situation, List.of(), UnaryOperator.identity(), rules::reads)
+            return new Runner(situation, pins, UnaryOperator.identity(), rules::reads)
                     .run(run, stages.subList(0, stages.indexOf(last) + 1), surveyed);
         }
     }
