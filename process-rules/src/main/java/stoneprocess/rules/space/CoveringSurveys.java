@@ -160,11 +160,11 @@ public final class CoveringSurveys {
 
     private static List<Zone> zones(Spread spread, Map<DamageKind, Damage> damages, Map<DamageKind, Damage> sound) {
         return switch (spread) {
-            case MANY, FEW -> List.of(new Zone("field", ZoneKind.FIELD, new Share(100), damages));
-            case STAIR -> List.of(new Zone("stair", ZoneKind.STAIR, new Share(100), damages));
+            case MANY, FEW -> List.of(new Zone(spread.key(), ZoneKind.FIELD, new Share(100), damages));
+            case STAIR -> List.of(new Zone(spread.key(), ZoneKind.STAIR, new Share(100), damages));
             case EDGES ->
                 List.of(
-                        new Zone("edge", ZoneKind.EDGE, new Share(20), damages),
+                        new Zone(spread.key(), ZoneKind.EDGE, new Share(20), damages),
                         new Zone("field", ZoneKind.FIELD, new Share(80), sound));
         };
     }

@@ -235,10 +235,7 @@ final class AnswerLaws {
                     && survey.zones().stream()
                             .allMatch(zone -> zone.damage(damage.get())
                                     .value()
-                                    .filter(found -> found.look()
-                                                    .equals(Optional.of(
-                                                            damage.get().none()))
-                                            || found.share().isPresent())
+                                    .filter(found -> isWhole(damage.get(), found))
                                     .isPresent());
         }
         return !name.equals(Facts.READINGS)

@@ -34,7 +34,7 @@ class SurveyKindsTest {
     @Test
     void measured_answers_lie_on_the_limits_or_one_step_before_them_about_half_of_the_time() {
         List<Quantity> limits = Scale.of("floor-size", SizeClass.class, NUMBERS).limits().stream()
-                .map(limit -> (Quantity) limit)
+                .<Quantity>map(limit -> limit)
                 .toList();
         List<Quantity> before = limits.stream().map(FieldClasses::stepBefore).toList();
         Map<String, Integer> on = new HashMap<>();

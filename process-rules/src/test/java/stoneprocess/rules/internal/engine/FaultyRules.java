@@ -108,6 +108,10 @@ public final class FaultyRules {
                 .build(drain, says(mats, () -> Topics.UPKEEP.need(Upkeep.DUST_MOP))));
         rules.add(rule("BAD-013", "Gloss is never watched", Topics.UPKEEP)
                 .build(when(FloorDrain.class, fact -> true), says(() -> Topics.UPKEEP.veto(Upkeep.WATCH_GLOSS))));
+        rules.add(rule("BAD-014", "A floor with a drain indoors is not cut at all", Topics.FIRST_CUT)
+                .build(drain, indoors, says(() -> Topics.FIRST_CUT.need(Cut.NONE))));
+        rules.add(rule("BAD-015", "A floor with a drain is cut", Topics.FIRST_CUT)
+                .build(drain, says(() -> Topics.FIRST_CUT.needAtLeast(Cut.HONE))));
         Model model = new ModelImpl(PACKAGE).withRules(rules);
         return CompiledRules.of(List.of(model));
     }
