@@ -16,8 +16,9 @@ class AuditCommandTest {
         assertThat(ran.err()).isEmpty();
         AuditReport report = AuditJson.read(ran.out());
         assertThat(report.open()).isEmpty();
-        assertThat(report.findings()).isNotEmpty().anyMatch(finding -> finding.survey()
-                .isPresent());
+        assertThat(report.findings())
+                .isNotEmpty()
+                .anyMatch(finding -> finding.survey().isPresent());
         assertThat(AuditJson.print(report)).isEqualTo(ran.out());
     }
 
