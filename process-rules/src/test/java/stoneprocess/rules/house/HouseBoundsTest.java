@@ -31,6 +31,7 @@ import stoneprocess.rules.Floors;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
 import stoneprocess.rules.internal.engine.FactPattern;
+import stoneprocess.rules.internal.engine.FlatRules;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.ShippedRules;
 import stoneprocess.rules.space.SurveyGenerator;
@@ -39,10 +40,33 @@ import stoneprocess.rules.space.SurveyGenerator;
 class HouseBoundsTest {
     private static final List<LoadedRule> LOCKED =
             ShippedRules.load().stream().filter(rule -> rule.card().locked()).toList();
-    private static final List<FactPattern> CONDITIONS =
-            LOCKED.stream().flatMap(rule -> rule.conditions().stream()).toList();
+    private static final List<Reach> CONDITIONS =
+            LOCKED.stream().flatMap(rule -> Reach.of(rule)).toList();
     private static final Set<Class<?>> READ =
-            CONDITIONS.stream().map(FactPattern::type).collect(Collectors.toSet());
+            CONDITIONS.stream().map(reach -> reach.condition().type()).collect(Collectors.toSet());
+
+    /**
+     * A condition of a safety rule, with what the rule says and the fields that the condition reads: a few gouges and
+     * gouges over the floor are told apart by a number, and the same is said of both.
+     */
+    private record Reach(FactPattern condition, String says, List<String> fields) {
+        static Stream<Reach> of(LoadedRule rule) {
+            List<Object> witness = rule.conditions().stream()
+                    .map(condition -> Facts.space(condition.type()).stream()
+                            .filter(condition::matches)
+                            .findFirst()
+                            .orElseThrow())
+                    .toList();
+            String says = FlatRules.of(List.of(rule)).contribution(rule, witness).toString();
+            return rule.conditions().stream()
+                    .map(condition -> new Reach(condition, says, Facts.fields(condition.type())));
+        }
+
+        String name() {
+            return says + " for " + fields;
+        }
+    }
+
     /** Drawn floors, and floors near the limits that are rarely drawn. */
     private static final List<FloorSurvey> SURVEYS = Stream.of(
                     LongStream.range(0, 30)
@@ -53,7 +77,7 @@ class HouseBoundsTest {
             .flatMap(surveys -> surveys)
             .toList();
 
-    private static final List<List<FactPattern>> SHIPPED =
+    private static final List<Set<String>> SHIPPED =
             SURVEYS.stream().map(survey -> met(survey, Parameters.standard())).toList();
 
     @Test
@@ -126,15 +150,16 @@ class HouseBoundsTest {
         return tries;
     }
 
-    /** The conditions of safety rules that a floor meets. */
-    private static List<FactPattern> met(FloorSurvey survey, Parameters parameters) {
+    /** What safety rules say of which fields, by the conditions that a floor meets. */
+    private static Set<String> met(FloorSurvey survey, Parameters parameters) {
         Situation situation = new Situation(survey, parameters, GritSequence.standard());
         List<Object> facts = Facts.after(Optional.empty(), situation).stream()
                 .filter(fact -> READ.contains(fact.getClass()))
                 .toList();
         return CONDITIONS.stream()
-                .filter(condition -> facts.stream().anyMatch(condition::matches))
-                .toList();
+                .filter(reach -> facts.stream().anyMatch(reach.condition()::matches))
+                .map(Reach::name)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static FloorSurvey damp(double percent) {
