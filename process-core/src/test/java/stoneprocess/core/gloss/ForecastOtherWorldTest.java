@@ -11,7 +11,6 @@ class ForecastOtherWorldTest {
         ForecastWorlds.Coverage coverage =
                 ForecastWorlds.coverage(ForecastWorlds.OTHER, 523, "another curve and heavier scatter");
         assertThat(coverage.all()).isGreaterThanOrEqualTo(80.0);
-        assertThat(coverage.byOccasions())
-                .allSatisfy(share -> assertThat(share).isGreaterThanOrEqualTo(80.0));
+        assertThat(coverage.byOccasions()).allSatisfy(share -> assertThat(share).isGreaterThanOrEqualTo(80.0));
     }
 }

@@ -57,7 +57,8 @@ class HouseBoundsTest {
                             .findFirst()
                             .orElseThrow())
                     .toList();
-            String says = FlatRules.of(List.of(rule)).contribution(rule, witness).toString();
+            String says =
+                    FlatRules.of(List.of(rule)).contribution(rule, witness).toString();
             return rule.conditions().stream()
                     .map(condition -> new Reach(condition, says, Facts.fields(condition.type())));
         }
