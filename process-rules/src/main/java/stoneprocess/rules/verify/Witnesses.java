@@ -88,13 +88,13 @@ final class Witnesses {
                 .filter(rule -> finding.rules().contains(rule.id()))
                 .toList();
         FloorSurvey best = from;
-        Run run = run(best);
+        Run run = run(finding, best);
         for (int step = 0; step < STEPS; step++) {
             if (shows(finding, run.outcomes()) && shows(finding, respondent.recommend(best))) {
                 return Optional.of(best);
             }
             FloorSurvey next = DRAWN.redraw(best, names(wanted, run, random), random);
-            Run tried = run(next);
+            Run tried = run(finding, next);
             if (unmet(wanted, tried) <= unmet(wanted, run)) {
                 best = next;
                 run = tried;
@@ -103,9 +103,11 @@ final class Witnesses {
         return Optional.empty();
     }
 
-    private Run run(FloorSurvey survey) {
+    /** As far as the topic of the finding, without an engine. */
+    private Run run(Finding finding, FloorSurvey survey) {
         Situation situation = new Situation(survey, parameters, GritSequence.standard());
-        return Runner.runTo(Stage.SAFETY, flat, situation, Facts.after(Optional.empty(), situation));
+        Stage last = Topics.named(finding.topic()).stage();
+        return Runner.runTo(last, flat, situation, Facts.after(Optional.empty(), situation));
     }
 
     private static long unmet(List<LoadedRule> wanted, Run run) {
@@ -184,7 +186,7 @@ final class Witnesses {
                 (answering, asked, ignored) -> {
                     boolean shown = byOffers
                             ? shows(finding, answering.recommend(asked))
-                            : shows(finding, run(asked).outcomes());
+                            : shows(finding, run(finding, asked).outcomes());
                     return shown
                             ? List.of(new Violation("", finding.topic(), Subject.FLOOR, "", "", asked))
                             : List.of();
