@@ -15,8 +15,9 @@ import stoneprocess.rules.verify.AuditProgress;
 /** Looks for rules that disagree, repeat or never matter. */
 @Command(
         name = "audit",
-        description = "Looks through the rulebase for rules that disagree, repeat or never matter, topics that cannot be"
-                + " closed, and cards and numbers that nothing bears out. Ends with 1 when something is open.",
+        description =
+                "Looks through the rulebase for rules that disagree, repeat or never matter, topics that cannot be"
+                        + " closed, and cards and numbers that nothing bears out. Ends with 1 when something is open.",
         mixinStandardHelpOptions = true)
 final class AuditCommand implements Callable<Integer> {
     private final Console console;
@@ -36,7 +37,15 @@ final class AuditCommand implements Callable<Integer> {
         Advisor advisor = Advisor.standard();
         AuditDepth depth = quick ? AuditDepth.RECOMMENDATION : AuditDepth.WHOLE;
         AuditReport report = Audit.of(advisor).run(depth, quick ? AuditProgress.silent() : progress());
-        console.print(json ? AuditJson.print(report) : new AuditText(advisor.rulebase().cards()).render(report));
+        console.print(
+                json
+                        ? AuditJson.print(report)
+                        : new AuditText(advisor.rulebase().cards()).render(report));
+        return exitCode(report);
+    }
+
+    /** What a build is told. */
+    static int exitCode(AuditReport report) {
         return report.open().isEmpty() ? ExitCode.DONE : ExitCode.FINDINGS;
     }
 
