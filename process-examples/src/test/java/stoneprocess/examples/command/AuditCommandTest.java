@@ -2,10 +2,17 @@ package stoneprocess.examples.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigInteger;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.audit.AuditReport;
+import stoneprocess.core.audit.Finding;
+import stoneprocess.core.audit.FindingKind;
 import stoneprocess.core.json.AuditJson;
 import stoneprocess.examples.command.CommandLineTest.Ran;
+import stoneprocess.rules.Rulebase;
+import stoneprocess.rules.text.AuditText;
 
 class AuditCommandTest {
     @Test
@@ -20,6 +27,30 @@ class AuditCommandTest {
                 .isNotEmpty()
                 .anyMatch(finding -> finding.survey().isPresent());
         assertThat(AuditJson.print(report)).isEqualTo(ran.out());
+    }
+
+    @Test
+    void an_open_finding_ends_with_1_and_is_told_before_what_may_stay() {
+        Finding open = new Finding(
+                FindingKind.UNREACHABLE_VALUE,
+                "sealer",
+                List.of(),
+                List.of("impregnator"),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
+        Finding stays = open.explainedBy("It is on the shelf");
+        Rulebase rulebase = Rulebase.standard();
+        AuditReport report = new AuditReport(rulebase.stamp(), List.of(), BigInteger.ONE, List.of(stays, open));
+        String text = new AuditText(rulebase.cards()).render(report);
+
+        assertThat(AuditCommand.exitCode(report)).isEqualTo(1);
+        assertThat(AuditCommand.exitCode(new AuditReport(rulebase.stamp(), List.of(), BigInteger.ONE, List.of(stays))))
+                .isZero();
+        assertThat(text)
+                .contains("Topic sealer: a value that no facts give\n  about    impregnator\n")
+                .containsSubsequence("Open: 1", "May stay, for the reason given: 1", "may stay It is on the shelf");
     }
 
     @Test

@@ -12,7 +12,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import stoneprocess.core.audit.AuditReport.Space;
 import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
@@ -23,7 +25,10 @@ import stoneprocess.core.decision.Topic;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
 import stoneprocess.rules.internal.classify.Facts;
+import stoneprocess.rules.internal.engine.Engine;
+import stoneprocess.rules.internal.engine.EngineRun;
 import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.engine.RulebaseException;
 import stoneprocess.rules.internal.run.Runner;
 
 /** Looks at one topic: over every combination of the facts that its rules read. */
@@ -34,6 +39,7 @@ final class TopicAudit {
     private final Set<String> redundant = new LinkedHashSet<>();
     private BigInteger covered = BigInteger.ZERO;
     private long states;
+    private @Nullable Engine engine;
 
     TopicAudit(Topic<? extends Term> topic, List<LoadedRule> rules) {
         this.space = new WaySpace(topic, rules);
@@ -464,12 +470,31 @@ final class TopicAudit {
         return space.ways().stream().filter(way -> fires(way, classes)).count();
     }
 
+    /** Rules were read without an engine; on what shows a finding the engine must fire them too. */
+    private void confirm(List<String> expected, List<Object> facts) {
+        Engine built = engine;
+        if (built == null) {
+            built = new Engine(space.rules());
+            engine = built;
+        }
+        try (EngineRun run = built.start()) {
+            facts.forEach(run::insert);
+            Set<String> fired = run.fire(topic.stage()).stream()
+                    .map(firing -> firing.card().id())
+                    .collect(Collectors.toSet());
+            if (!fired.containsAll(expected)) {
+                throw new RulebaseException("The engine fires " + fired + " on " + facts + ", expected " + expected);
+            }
+        }
+    }
+
     private void add(
             FindingKind kind,
             List<String> rules,
             List<String> values,
             Optional<List<Object>> facts,
             List<String> details) {
+        facts.ifPresent(shown -> confirm(rules, shown));
         findings.add(new Finding(
                 kind,
                 topic.id(),
