@@ -28,6 +28,7 @@ import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.Floors;
+import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
 import stoneprocess.rules.internal.engine.FactPattern;
@@ -46,10 +47,10 @@ class HouseBoundsTest {
             CONDITIONS.stream().map(reach -> reach.condition().type()).collect(Collectors.toSet());
 
     /**
-     * A condition of a safety rule, with what the rule says and the fields that the condition reads: a few gouges and
-     * gouges over the floor are told apart by a number, and the same is said of both.
+     * A condition of a safety rule, with what the rule says, the fields that the condition reads and the classes that it
+     * accepts: a few gouges and gouges over the floor are told apart by a number, and the same is said of both.
      */
-    private record Reach(FactPattern condition, String says, List<String> fields) {
+    private record Reach(FactPattern condition, String name) {
         static Stream<Reach> of(LoadedRule rule) {
             List<Object> witness = rule.conditions().stream()
                     .map(condition -> Facts.space(condition.type()).stream()
@@ -60,11 +61,16 @@ class HouseBoundsTest {
             String says =
                     FlatRules.of(List.of(rule)).contribution(rule, witness).toString();
             return rule.conditions().stream()
-                    .map(condition -> new Reach(condition, says, Facts.fields(condition.type())));
+                    .map(condition -> new Reach(
+                            condition,
+                            says + " for " + Facts.fields(condition.type()) + " " + accepted(condition)));
         }
 
-        String name() {
-            return says + " for " + fields;
+        private static List<Object> accepted(FactPattern condition) {
+            return Facts.space(condition.type()).stream()
+                    .filter(condition::matches)
+                    .map(fact -> fact instanceof Feature<?> feature ? feature.mayBe() : fact)
+                    .toList();
         }
     }
 
