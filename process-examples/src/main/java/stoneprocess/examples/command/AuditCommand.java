@@ -41,6 +41,11 @@ final class AuditCommand implements Callable<Integer> {
                 json
                         ? AuditJson.print(report)
                         : new AuditText(advisor.rulebase().cards()).render(report));
+        return exitCode(report);
+    }
+
+    /** What a build is told. */
+    static int exitCode(AuditReport report) {
         return report.open().isEmpty() ? ExitCode.DONE : ExitCode.FINDINGS;
     }
 

@@ -62,8 +62,7 @@ class HouseBoundsTest {
                     FlatRules.of(List.of(rule)).contribution(rule, witness).toString();
             return rule.conditions().stream()
                     .map(condition -> new Reach(
-                            condition,
-                            says + " for " + Facts.fields(condition.type()) + " " + accepted(condition)));
+                            condition, says + " for " + Facts.fields(condition.type()) + " " + accepted(condition)));
         }
 
         private static List<Object> accepted(FactPattern condition) {
