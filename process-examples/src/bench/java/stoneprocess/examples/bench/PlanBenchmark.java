@@ -29,9 +29,9 @@ import stoneprocess.rules.explain.Explanation;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 8, time = 2)
-@Measurement(iterations = 8, time = 2)
-@Fork(2)
+@Warmup(iterations = 10, time = 3)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
 public class PlanBenchmark {
     @Param({"ferry-hall-granite", "reading-room-marble"})
     private String sample = "";

@@ -47,6 +47,8 @@ final class AskCondition {
     private final Map<Term, List<Term>> required = new HashMap<>();
     // There are no more steps that differ to a rule than the space of steps has.
     private final Map<List<Term>, List<Unmet>> ofSteps = new ConcurrentHashMap<>();
+    // Nor are there more facts that differ than the space of their type has.
+    private final Map<Object, Unmet> ofFacts = new ConcurrentHashMap<>();
 
     /**
      * @param pattern the condition
@@ -94,7 +96,7 @@ final class AskCondition {
         for (Object fact : facts) {
             List<Term> wanted = required.get(which(fact));
             if (wanted != null) {
-                Unmet found = unmet(fact, wanted);
+                Unmet found = ofFacts.computeIfAbsent(fact, key -> unmet(key, wanted));
                 if (nearest == null || found.steps() < nearest.steps()) {
                     nearest = found;
                 }

@@ -37,6 +37,7 @@ public final class Explanation {
     private final Map<String, List<Matter>> byTopic = new HashMap<>();
     private final Map<String, Card> cards;
     private final Map<String, FieldAnswer> answers = new HashMap<>();
+    private final Map<Topic<?>, List<String>> domains = new HashMap<>();
     private final WhyFinder whys;
     private final WhyNotFinder whyNots;
 
@@ -71,13 +72,18 @@ public final class Explanation {
      */
     public List<String> alternatives(Topic<?> topic, Subject subject) {
         Outcome outcome = outcome(topic, subject);
-        List<String> domain = isOverGrades(topic)
+        List<String> decided = outcome instanceof Decision decision ? decision.values() : List.of();
+        return domains.computeIfAbsent(topic, this::domain).stream()
+                .filter(value -> !decided.contains(value))
+                .toList();
+    }
+
+    private List<String> domain(Topic<?> topic) {
+        return isOverGrades(topic)
                 ? recommendation.sequence().grades().stream()
                         .map(AbrasiveGrade::key)
                         .toList()
                 : Term.keys(topic.domain());
-        List<String> decided = outcome instanceof Decision decision ? decision.values() : List.of();
-        return domain.stream().filter(value -> !decided.contains(value)).toList();
     }
 
     /**

@@ -3,6 +3,7 @@ package stoneprocess.rules.explain;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -44,6 +45,8 @@ final class WhyNotFinder {
     private final Explanation explanation;
     private final Askers askers;
     private final Map<AskCondition, List<Unmet>> unmet = new IdentityHashMap<>();
+    // A rule that names several values is silent on each for the same reason.
+    private final Map<Subject, Map<Asker, Optional<SilentRule>>> kept = new HashMap<>();
     private @Nullable FloorFacts facts;
 
     WhyNotFinder(Explanation explanation, Askers askers) {
@@ -52,7 +55,11 @@ final class WhyNotFinder {
     }
 
     private static long classSteps(SilentRule silent) {
-        return silent.unmet().stream().mapToLong(Unmet::steps).sum();
+        long steps = 0;
+        for (Unmet condition : silent.unmet()) {
+            steps += condition.steps();
+        }
+        return steps;
     }
 
     WhyNot ofValue(Topic<? extends Term> topic, Outcome outcome, String value) {
@@ -196,15 +203,20 @@ final class WhyNotFinder {
 
     private WhyNot silent(Decision decision, String value, Predicate<Asker> asks) {
         List<SilentRule> silent = new ArrayList<>();
+        Map<Asker, Optional<SilentRule>> here =
+                kept.computeIfAbsent(decision.subject(), key -> new IdentityHashMap<>());
         for (Asker asker : askers.naming(decision.topic(), value)) {
             if (asks.test(asker) && asker.concerns(decision.subject())) {
-                List<Unmet> conditions = unmet(asker, decision.subject());
-                if (!conditions.isEmpty()) {
-                    silent.add(new SilentRule(asker.rule(), conditions));
-                }
+                here.computeIfAbsent(asker, key -> silent(key, decision.subject()))
+                        .ifPresent(silent::add);
             }
         }
         return silent(WhyNotKind.NOT_ASKED, decision, value, List.of(), silent);
+    }
+
+    private Optional<SilentRule> silent(Asker asker, Subject subject) {
+        List<Unmet> conditions = unmet(asker, subject);
+        return conditions.isEmpty() ? Optional.empty() : Optional.of(new SilentRule(asker.rule(), conditions));
     }
 
     private WhyNot silent(
