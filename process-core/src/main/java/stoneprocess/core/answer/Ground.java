@@ -1,7 +1,7 @@
 package stoneprocess.core.answer;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
@@ -33,12 +33,14 @@ public record Ground(Outcome outcome, PolicyKind policy, List<Matter> restsOn) {
     /** Every reason of an outcome: what won, was outweighed and was vetoed; the needs and vetoes of an impasse. */
     public static List<Reason> reasons(Outcome outcome) {
         if (outcome instanceof Decision decision) {
-            return Stream.of(decision.won(), decision.outweighed(), decision.vetoed())
-                    .flatMap(List::stream)
-                    .toList();
+            List<Reason> reasons = new ArrayList<>(decision.won());
+            reasons.addAll(decision.outweighed());
+            reasons.addAll(decision.vetoed());
+            return reasons;
         }
         Impasse impasse = (Impasse) outcome;
-        return Stream.concat(impasse.needs().stream(), impasse.vetoes().stream())
-                .toList();
+        List<Reason> reasons = new ArrayList<>(impasse.needs());
+        reasons.addAll(impasse.vetoes());
+        return reasons;
     }
 }

@@ -29,7 +29,7 @@ import stoneprocess.rules.explain.Explanation;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 10, time = 3)
+@Warmup(iterations = 10, time = 8)
 @Measurement(iterations = 5, time = 2)
 @Fork(1)
 public class PlanBenchmark {

@@ -22,6 +22,7 @@ import stoneprocess.rules.internal.engine.FactPattern;
 /** One condition of a rule together with the facts that meet it. */
 final class AskCondition {
     private static final Term ONLY = () -> "";
+
     /** One of the things that a rule can see of a step. */
     private record Part(String name, Function<Step, Term> read) {
         Term of(Object step) {
@@ -41,14 +42,20 @@ final class AskCondition {
             new Part("end", Step::end),
             new Part("method", Step::method));
 
+    /**
+     * What one fact makes of a condition.
+     *
+     * @param holds true when it meets it
+     * @param unmet what is wanting; none too of a fact about another constant
+     */
+    private record Against(boolean holds, List<Unmet> unmet) {}
+
     private final FactPattern pattern;
     private final List<Object> accepted;
     private final boolean all;
     private final Map<Term, List<Term>> required = new HashMap<>();
-    // There are no more steps that differ to a rule than the space of steps has.
-    private final Map<List<Term>, List<Unmet>> ofSteps = new ConcurrentHashMap<>();
-    // Nor are there more facts that differ than the space of their type has.
-    private final Map<Object, Unmet> ofFacts = new ConcurrentHashMap<>();
+    private final List<Unmet> missing;
+    private final Map<Seen, Against> against = new ConcurrentHashMap<>();
 
     /**
      * @param pattern the condition
@@ -67,53 +74,59 @@ final class AskCondition {
                 }
             });
         }
+        this.missing = List.of(new Unmet(
+                type().getSimpleName(),
+                List.of(),
+                required.isEmpty()
+                        ? List.of()
+                        : Term.keys(required.values().iterator().next()),
+                farthest(),
+                Facts.fields(type()),
+                topics()));
     }
 
     Class<?> type() {
         return pattern.type();
     }
 
-    /** Facts of which any one would meet the condition. */
-    List<Object> accepted() {
-        return accepted;
-    }
-
-    boolean holds(List<Object> facts) {
-        for (Object fact : facts) {
-            if (pattern.matches(fact) && (all || accepted.contains(fact))) {
-                return true;
+    /** What does not hold, none when it does: of a step a part for each, of other facts the one that is nearest. */
+    List<Unmet> unmet(List<Seen> facts) {
+        List<Unmet> nearest = List.of();
+        for (Seen fact : facts) {
+            Against found = against(fact);
+            if (found.holds()) {
+                return List.of();
+            }
+            if (nearest.isEmpty()
+                    || !found.unmet().isEmpty()
+                            && found.unmet().get(0).steps() < nearest.get(0).steps()) {
+                nearest = found.unmet();
             }
         }
-        return false;
+        return nearest.isEmpty() ? missing : nearest;
     }
 
-    /** What does not hold: of a step a part for each, of other facts the one that is nearest. */
-    List<Unmet> unmet(List<Object> facts) {
-        if (type() == Step.class) {
-            return facts.isEmpty() ? List.of(missing("Step", List.of())) : unmetParts((Step) facts.get(0));
+    private Against against(Seen seen) {
+        Against known = against.get(seen);
+        return known == null ? against.computeIfAbsent(seen, key -> against(key.fact())) : known;
+    }
+
+    private Against against(Object fact) {
+        if (pattern.matches(fact) && (all || accepted.contains(fact))) {
+            return new Against(true, List.of());
         }
-        Unmet nearest = null;
-        for (Object fact : facts) {
-            List<Term> wanted = required.get(which(fact));
-            if (wanted != null) {
-                Unmet found = ofFacts.computeIfAbsent(fact, key -> unmet(key, wanted));
-                if (nearest == null || found.steps() < nearest.steps()) {
-                    nearest = found;
-                }
-            }
+        if (fact instanceof Step step) {
+            return new Against(false, differing(step));
         }
-        return List.of(
-                nearest == null
-                        ? missing(
-                                type().getSimpleName(),
-                                required.values().iterator().next())
-                        : nearest);
+        List<Term> wanted = required.get(which(fact));
+        return new Against(false, wanted == null ? List.of() : List.of(unmet(fact, wanted)));
     }
 
     /** What has to be known so that a condition that holds of something unknown holds for certain. */
     @Nullable
-    Unmet uncertain(List<Object> facts) {
-        for (Object fact : facts) {
+    Unmet uncertain(List<Seen> facts) {
+        for (Seen seen : facts) {
+            Object fact = seen.fact();
             List<Term> wanted = required.getOrDefault(which(fact), List.of());
             if (pattern.matches(fact)
                     && fact instanceof Feature<?> feature
@@ -123,10 +136,6 @@ final class AskCondition {
             }
         }
         return null;
-    }
-
-    private Unmet missing(String name, List<Term> wanted) {
-        return new Unmet(name, List.of(), Term.keys(wanted), farthest(), Facts.fields(type()), topics());
     }
 
     private Unmet unmet(Object fact, List<Term> wanted) {
@@ -160,11 +169,6 @@ final class AskCondition {
 
     private static int ordinal(Term term) {
         return ((Enum<?>) term).ordinal();
-    }
-
-    private List<Unmet> unmetParts(Step step) {
-        List<Term> seen = List.of(step.track(), step.bond(), step.grit(), step.order(), step.end(), step.method());
-        return ofSteps.computeIfAbsent(seen, key -> differing(step));
     }
 
     /** The parts in which a step differs from the accepted one that is most like it. */

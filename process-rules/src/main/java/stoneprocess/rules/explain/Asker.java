@@ -3,6 +3,8 @@ package stoneprocess.rules.explain;
 import java.util.List;
 import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.decision.Subject;
+import stoneprocess.core.term.Term;
+import stoneprocess.rules.feature.Step;
 
 /**
  * A rule that can say something about a topic.
@@ -10,10 +12,16 @@ import stoneprocess.core.decision.Subject;
  * @param rule id of the rule
  * @param contribution what it says; where that follows from a fact it matches, what it says of the facts that the
  *     conditions accept
+ * @param values keys of the values that it names
  * @param conditions what has to hold for it to say so
  */
-record Asker(String rule, Contribution contribution, List<AskCondition> conditions) {
+record Asker(String rule, Contribution contribution, List<String> values, List<AskCondition> conditions) {
+    Asker(String rule, Contribution contribution, List<AskCondition> conditions) {
+        this(rule, contribution, Term.keys(contribution.values()), conditions);
+    }
+
     Asker {
+        values = List.copyOf(values);
         conditions = List.copyOf(conditions);
     }
 
@@ -26,5 +34,9 @@ record Asker(String rule, Contribution contribution, List<AskCondition> conditio
         return about.equals(Subject.FLOOR)
                 && subject instanceof Subject.OfTrack
                 && !subject.equals(Subject.LOCAL_REPAIR);
+    }
+
+    boolean readsStep() {
+        return conditions.stream().anyMatch(condition -> condition.type() == Step.class);
     }
 }

@@ -1,8 +1,8 @@
 package stoneprocess.rules.explain;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.source.Card;
 import stoneprocess.rules.internal.engine.Engine;
@@ -11,11 +11,14 @@ import stoneprocess.rules.internal.engine.LoadedRule;
 /** Explains what a set of rules recommends. Immutable and safe to share between threads. */
 public final class Explainer {
     private final Askers askers;
-    private final Map<String, Card> cards = new HashMap<>();
+    private final Numbered<Card> cards;
+    private final Seen.All seen = new Seen.All();
 
     private Explainer(List<LoadedRule> rules, Engine engine) {
         this.askers = new Askers(rules, engine);
-        rules.forEach(rule -> cards.put(rule.id(), rule.card()));
+        Map<String, Card> sorted = new TreeMap<>();
+        rules.forEach(rule -> sorted.put(rule.id(), rule.card()));
+        this.cards = new Numbered<>(sorted);
     }
 
     /**
@@ -31,6 +34,6 @@ public final class Explainer {
 
     /** Answers about one recommendation, which must be one of these rules. */
     public Explanation explain(Recommendation recommendation) {
-        return new Explanation(recommendation, askers, cards);
+        return new Explanation(recommendation, askers, cards, seen);
     }
 }

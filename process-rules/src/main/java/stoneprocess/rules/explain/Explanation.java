@@ -1,14 +1,15 @@
 package stoneprocess.rules.explain;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.BitSet;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
+import java.util.Objects;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.Why;
@@ -30,18 +31,18 @@ import stoneprocess.rules.internal.engine.RulebaseException;
  * threads.
  */
 public final class Explanation {
-    private static final Map<String, Integer> FORM_ORDER = order();
+    private static final Numbered<String> FORM = form();
 
     private final Recommendation recommendation;
     private final Map<Matter, Outcome> outcomes = new LinkedHashMap<>();
     private final Map<String, List<Matter>> byTopic = new HashMap<>();
-    private final Map<String, Card> cards;
+    private final Numbered<Card> cards;
     private final Map<String, FieldAnswer> answers = new HashMap<>();
     private final Map<Topic<?>, List<String>> domains = new HashMap<>();
     private final WhyFinder whys;
     private final WhyNotFinder whyNots;
 
-    Explanation(Recommendation recommendation, Askers askers, Map<String, Card> cards) {
+    Explanation(Recommendation recommendation, Askers askers, Numbered<Card> cards, Seen.All seen) {
         this.recommendation = recommendation;
         this.cards = cards;
         for (Outcome outcome : recommendation.outcomes()) {
@@ -50,13 +51,13 @@ public final class Explanation {
             byTopic.computeIfAbsent(matter.topic(), topic -> new ArrayList<>()).add(matter);
         }
         this.whys = new WhyFinder(this);
-        this.whyNots = new WhyNotFinder(this, askers);
+        this.whyNots = new WhyNotFinder(this, askers, seen);
     }
 
-    private static Map<String, Integer> order() {
-        Map<String, Integer> order = new HashMap<>();
-        FieldAnswer.names().forEach(name -> order.put(name, order.size()));
-        return Map.copyOf(order);
+    private static Numbered<String> form() {
+        Map<String, String> form = new LinkedHashMap<>();
+        FieldAnswer.names().forEach(name -> form.put(name, name));
+        return new Numbered<>(form);
     }
 
     /** Everything that the recommendation settled, in the order in which it was closed. */
@@ -73,12 +74,15 @@ public final class Explanation {
     public List<String> alternatives(Topic<?> topic, Subject subject) {
         Outcome outcome = outcome(topic, subject);
         List<String> decided = outcome instanceof Decision decision ? decision.values() : List.of();
-        return domains.computeIfAbsent(topic, this::domain).stream()
-                .filter(value -> !decided.contains(value))
-                .toList();
+        return domain(topic).stream().filter(value -> !decided.contains(value)).toList();
     }
 
-    private List<String> domain(Topic<?> topic) {
+    /** Keys of the domain, or of the grades of the sequence. */
+    List<String> domain(Topic<?> topic) {
+        return domains.computeIfAbsent(topic, this::makeDomain);
+    }
+
+    private List<String> makeDomain(Topic<?> topic) {
         return isOverGrades(topic)
                 ? recommendation.sequence().grades().stream()
                         .map(AbrasiveGrade::key)
@@ -95,7 +99,7 @@ public final class Explanation {
      *     recommendation did not come to, naming what it did
      */
     public Why why(Topic<?> topic, Subject subject) {
-        return whys.why(outcome(topic, subject));
+        return whys.why(Matter.of(outcome(topic, subject)));
     }
 
     /**
@@ -114,8 +118,9 @@ public final class Explanation {
         if (topic == Topics.PASSES || topic == Topics.LITRES) {
             return whyNots.ofFigure(topic, outcome, value);
         }
-        List<String> others = alternatives(topic, subject);
-        if (!others.contains(value)) {
+        boolean had = outcome instanceof Decision decision && decision.values().contains(value);
+        if (had || !domain(topic).contains(value)) {
+            List<String> others = alternatives(topic, subject);
             throw new InvalidInputException(
                     topic.id() + ".value",
                     value,
@@ -133,8 +138,7 @@ public final class Explanation {
     }
 
     private Outcome outcome(Topic<?> topic, Subject subject) {
-        if (!Topics.all().contains(topic)) {
-            Topics.named(topic.id());
+        if (Topics.named(topic.id()) != topic) {
             throw new InvalidInputException("topic", topic.id(), "the topic of the topic table");
         }
         if (!topic.scope().fits(subject)) {
@@ -170,6 +174,11 @@ public final class Explanation {
                         "one that this recommendation came to: " + String.join(", ", reached));
     }
 
+    /** What a matter rests on at once. */
+    List<Matter> restsOn(Matter matter) {
+        return whys.restsOn(matter);
+    }
+
     Recommendation recommendation() {
         return recommendation;
     }
@@ -189,23 +198,42 @@ public final class Explanation {
 
     /** The cards of the rules, ordered by id. */
     List<Card> cards(Stream<String> rules) {
-        Map<String, Card> named = new TreeMap<>();
-        rules.forEach(rule -> {
-            Card card = cards.get(rule);
-            if (card == null) {
-                throw new InvalidInputException(
-                        "recommendation.rule", rule, "a recommendation of the rules that explain");
-            }
-            named.put(rule, card);
-        });
-        return List.copyOf(named.values());
+        BitSet named = new BitSet();
+        rules.forEach(rule -> named.set(cardOf(rule)));
+        return cardsAt(named);
+    }
+
+    List<Card> cardsAt(BitSet places) {
+        return cards.at(places);
+    }
+
+    int cardOf(String rule) {
+        Integer place = cards.place(rule);
+        if (place == null) {
+            throw new InvalidInputException("recommendation.rule", rule, "a recommendation of the rules that explain");
+        }
+        return place;
     }
 
     /** What the survey answers to the questions, in the order of its form. */
-    List<FieldAnswer> answers(Set<String> fields) {
-        return fields.stream()
-                .sorted(Comparator.comparing(FORM_ORDER::get))
-                .map(field -> answers.computeIfAbsent(field, name -> FieldAnswer.of(recommendation.survey(), name)))
-                .toList();
+    List<FieldAnswer> answersAt(BitSet places) {
+        List<FieldAnswer> found = new ArrayList<>(places.cardinality());
+        for (String field : FORM.at(places)) {
+            found.add(answers.computeIfAbsent(field, name -> FieldAnswer.of(recommendation.survey(), name)));
+        }
+        return found;
+    }
+
+    /** Where a question stands in the form; null when it is none. */
+    @Nullable
+    Integer questionOf(String field) {
+        return FORM.place(field);
+    }
+
+    /** Adds where questions stand in the form. */
+    void addQuestions(Collection<String> fields, BitSet places) {
+        for (String field : fields) {
+            places.set(Objects.requireNonNull(questionOf(field), field));
+        }
     }
 }

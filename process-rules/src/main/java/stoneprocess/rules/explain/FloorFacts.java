@@ -3,7 +3,6 @@ package stoneprocess.rules.explain;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,10 +21,13 @@ import stoneprocess.rules.internal.run.Program;
 
 /** The facts that the rules could match when a recommendation was made, read again from its survey and its outcomes. */
 final class FloorFacts {
-    private final Map<Class<?>, List<Object>> byType = new HashMap<>();
-    private final Map<Subject, Step> steps = new LinkedHashMap<>();
+    private final Map<Class<?>, List<Seen>> byType = new HashMap<>();
+    private final Map<Subject, List<Seen>> steps = new HashMap<>();
+    private final List<Object> all = new ArrayList<>();
+    private final Seen.All seen;
 
-    FloorFacts(Recommendation recommendation) {
+    FloorFacts(Recommendation recommendation, Seen.All seen) {
+        this.seen = seen;
         Situation situation =
                 new Situation(recommendation.survey(), recommendation.parameters(), recommendation.sequence());
         Set<Stage> reached = EnumSet.noneOf(Stage.class);
@@ -53,28 +55,28 @@ final class FloorFacts {
                         .map(key -> situation.sequence().get(key, Topics.GRIT_PATH.id()))
                         .toList(),
                 situation.values(Topics.METAL_METHOD).get(0));
-        made.forEach(step -> steps.put(step.subject(), step));
+        all.addAll(made);
+        made.forEach(step -> steps.put(step.subject(), List.of(seen.of(step))));
     }
 
     private void add(List<Object> facts) {
+        all.addAll(facts);
         facts.forEach(fact -> byType.computeIfAbsent(fact.getClass(), type -> new ArrayList<>())
-                .add(fact));
+                .add(seen.of(fact)));
     }
 
     /** The facts of a type that a rule which speaks about the subject may match; none when none was concluded. */
-    List<Object> of(Class<?> type, Subject subject) {
-        if (type == Step.class) {
-            Step step = steps.get(subject);
-            return step == null ? List.of() : List.of(step);
-        }
-        return byType.getOrDefault(type, List.of());
+    List<Seen> of(Class<?> type, Subject subject) {
+        return type == Step.class ? step(subject) : byType.getOrDefault(type, List.of());
+    }
+
+    /** The step that a subject names; none when it names none. */
+    List<Seen> step(Subject subject) {
+        return steps.getOrDefault(subject, List.of());
     }
 
     /** Every fact, the steps included. */
     List<Object> all() {
-        List<Object> all = new ArrayList<>();
-        byType.values().forEach(all::addAll);
-        all.addAll(steps.values());
         return all;
     }
 }

@@ -1,9 +1,7 @@
 package stoneprocess.rules.explain;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
@@ -19,13 +17,14 @@ final class Readings {
     private Readings() {}
 
     /** The survey fields behind a fact. */
-    static Set<String> of(MatchedFact fact) {
-        Set<String> fields = new LinkedHashSet<>(fact.fields());
-        if (fact.name().equals(StoneTraits.RemovalBudget.class.getSimpleName())) {
-            // What is measured deeper than may be taken off makes the budget small.
-            fields.add(Facts.damage(DamageKind.SCRATCHES));
-            fields.add(Facts.damage(DamageKind.LIPPAGE));
+    static List<String> of(MatchedFact fact) {
+        if (!fact.name().equals(StoneTraits.RemovalBudget.class.getSimpleName())) {
+            return fact.fields();
         }
+        // What is measured deeper than may be taken off makes the budget small.
+        List<String> fields = new ArrayList<>(fact.fields());
+        fields.add(Facts.damage(DamageKind.SCRATCHES));
+        fields.add(Facts.damage(DamageKind.LIPPAGE));
         return fields;
     }
 

@@ -1,17 +1,17 @@
 package stoneprocess.rules.explain;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import stoneprocess.core.answer.FieldAnswer;
+import org.jspecify.annotations.Nullable;
 import stoneprocess.core.answer.Ground;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.Why;
@@ -30,18 +30,23 @@ import stoneprocess.rules.feature.Step;
 /** Follows an outcome back to the survey. */
 final class WhyFinder {
     private static final Map<String, Integer> TABLE_ORDER = order();
-    private static final Set<String> FIELDS = Set.copyOf(FieldAnswer.names());
-    private static final Comparator<Ground> LATEST_FIRST =
-            Comparator.comparing(ground -> -TABLE_ORDER.get(ground.matter().topic()));
+    private static final Comparator<Matter> LATEST_FIRST =
+            Comparator.comparing(matter -> -TABLE_ORDER.get(matter.topic()));
 
-    /** A ground with what it adds to an answer by itself. */
-    private record Link(Ground ground, Set<String> rules, Set<String> fields, Map<String, Quantity> numbers) {}
+    /** All that stands behind a matter, as places among matters, cards and questions. */
+    private record Behind(
+            Ground ground, BitSet matters, BitSet cards, BitSet questions, Map<String, Quantity> numbers) {}
 
     private final Explanation explanation;
-    private final Map<Matter, Link> links = new HashMap<>();
+    private final List<Matter> latestFirst;
+    private final Map<Matter, Integer> places = new HashMap<>();
+    private final @Nullable Behind[] behind;
 
     WhyFinder(Explanation explanation) {
         this.explanation = explanation;
+        this.latestFirst = explanation.matters().stream().sorted(LATEST_FIRST).toList();
+        latestFirst.forEach(matter -> places.put(matter, places.size()));
+        this.behind = new Behind[latestFirst.size()];
     }
 
     private static Map<String, Integer> order() {
@@ -50,54 +55,63 @@ final class WhyFinder {
         return Map.copyOf(order);
     }
 
-    Why why(Outcome outcome) {
-        Map<Matter, Link> behind = new LinkedHashMap<>();
-        follow(Matter.of(outcome), behind);
-        List<Ground> ordered =
-                new ArrayList<>(behind.values().stream().map(Link::ground).toList());
-        ordered.sort(LATEST_FIRST);
-        Set<String> rules = new HashSet<>();
-        Set<String> fields = new HashSet<>();
-        Map<String, Quantity> numbers = new TreeMap<>();
-        for (Link link : behind.values()) {
-            rules.addAll(link.rules());
-            fields.addAll(link.fields());
-            numbers.putAll(link.numbers());
-        }
-        return new Why(ordered, explanation.cards(rules.stream()), explanation.answers(fields), numbers);
+    Why why(Matter matter) {
+        Behind all = follow(placeOf(matter));
+        List<Ground> grounds = new ArrayList<>(all.matters().cardinality());
+        all.matters().stream().forEach(place -> grounds.add(follow(place).ground()));
+        return new Why(
+                grounds, explanation.cardsAt(all.cards()), explanation.answersAt(all.questions()), all.numbers());
     }
 
-    private void follow(Matter matter, Map<Matter, Link> behind) {
-        if (!behind.containsKey(matter)) {
-            Link link = links.computeIfAbsent(matter, this::link);
-            behind.put(matter, link);
-            link.ground().restsOn().forEach(next -> follow(next, behind));
-        }
+    /** What a matter rests on at once. */
+    List<Matter> restsOn(Matter matter) {
+        return follow(placeOf(matter)).ground().restsOn();
     }
 
-    private Link link(Matter matter) {
-        Ground ground = ground(matter);
-        Set<String> rules = new HashSet<>();
-        Set<String> fields = new HashSet<>();
-        Map<String, Quantity> numbers = new TreeMap<>();
-        for (Reason reason : ground.reasons()) {
-            rules.add(reason.rule());
-            reason.facts().forEach(fact -> fields.addAll(Readings.of(fact)));
+    private int placeOf(Matter matter) {
+        return Objects.requireNonNull(places.get(matter), matter::toString);
+    }
+
+    private Behind follow(int place) {
+        Behind known = behind[place];
+        if (known != null) {
+            return known;
         }
-        for (String input : Readings.inputs(ground.outcome())) {
-            if (FIELDS.contains(input)) {
-                fields.add(input);
+        Behind found = alone(latestFirst.get(place));
+        found.matters().set(place);
+        for (Matter next : found.ground().restsOn()) {
+            Behind deeper = follow(placeOf(next));
+            found.matters().or(deeper.matters());
+            found.cards().or(deeper.cards());
+            found.questions().or(deeper.questions());
+            found.numbers().putAll(deeper.numbers());
+        }
+        behind[place] = found;
+        return found;
+    }
+
+    private Behind alone(Matter matter) {
+        Behind alone = new Behind(ground(matter), new BitSet(), new BitSet(), new BitSet(), new TreeMap<>());
+        for (Reason reason : alone.ground().reasons()) {
+            alone.cards().set(explanation.cardOf(reason.rule()));
+            reason.facts().forEach(fact -> explanation.addQuestions(Readings.of(fact), alone.questions()));
+        }
+        for (String input : Readings.inputs(alone.ground().outcome())) {
+            Integer question = explanation.questionOf(input);
+            if (question != null) {
+                alone.questions().set(question);
             } else if (!TABLE_ORDER.containsKey(input)) {
-                numbers.put(
-                        input,
-                        explanation
-                                .recommendation()
-                                .parameters()
-                                .parameter(input)
-                                .value());
+                alone.numbers()
+                        .put(
+                                input,
+                                explanation
+                                        .recommendation()
+                                        .parameters()
+                                        .parameter(input)
+                                        .value());
             }
         }
-        return new Link(ground, rules, fields, numbers);
+        return alone;
     }
 
     private Ground ground(Matter matter) {

@@ -2,9 +2,9 @@ package stoneprocess.rules.explain;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +32,6 @@ import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.rules.decide.Topics;
-import stoneprocess.rules.feature.Step;
 
 /** Finds what kept a value from being the outcome. */
 final class WhyNotFinder {
@@ -44,14 +43,15 @@ final class WhyNotFinder {
 
     private final Explanation explanation;
     private final Askers askers;
-    private final Map<AskCondition, List<Unmet>> unmet = new IdentityHashMap<>();
-    // A rule that names several values is silent on each for the same reason.
-    private final Map<Subject, Map<Asker, Optional<SilentRule>>> kept = new HashMap<>();
+    private final Seen.All seen;
+    // A rule that names several values is silent on each for the same reason, and on steps that look alike to it.
+    private final Map<List<Seen>, Map<Asker, Optional<SilentRule>>> kept = new HashMap<>();
     private @Nullable FloorFacts facts;
 
-    WhyNotFinder(Explanation explanation, Askers askers) {
+    WhyNotFinder(Explanation explanation, Askers askers, Seen.All seen) {
         this.explanation = explanation;
         this.askers = askers;
+        this.seen = seen;
     }
 
     private static long classSteps(SilentRule silent) {
@@ -95,21 +95,22 @@ final class WhyNotFinder {
         if (milder || wished) {
             return spoken(WhyNotKind.OUTWEIGHED, decision, value, wishes, asking);
         }
-        return silent(decision, value, asker -> wouldDecide(asker, decision, value));
+        List<Reason> all = Ground.reasons(decision);
+        return silent(decision, value, asker -> wouldDecide(asker, all, value));
     }
 
     /** A need decides on the most cautious value that it leaves, a wish on the best ranked that is allowed. */
-    private static boolean wouldDecide(Asker asker, Decision decision, String value) {
-        List<String> values = Term.keys(asker.contribution().values());
+    private static boolean wouldDecide(Asker asker, List<Reason> all, String value) {
         return switch (asker.contribution().kind()) {
-            case NEED -> values.get(0).equals(value);
-            case WISH ->
-                values.stream()
-                        .filter(wished ->
-                                Ground.reasons(decision).stream().noneMatch(reason -> excludes(reason, wished)))
-                        .findFirst()
-                        .filter(value::equals)
-                        .isPresent();
+            case NEED -> asker.values().get(0).equals(value);
+            case WISH -> {
+                for (String wished : asker.values()) {
+                    if (all.stream().noneMatch(reason -> excludes(reason, wished))) {
+                        yield wished.equals(value);
+                    }
+                }
+                yield false;
+            }
             case VETO -> false;
         };
     }
@@ -143,10 +144,7 @@ final class WhyNotFinder {
         if (!asking.isEmpty()) {
             return uncertain(topic, decision, value, asking);
         }
-        return silent(
-                decision,
-                value,
-                asker -> asker.contribution().values().get(0).key().equals(value));
+        return silent(decision, value, asker -> asker.values().get(0).equals(value));
     }
 
     private WhyNot ofSteps(Decision decision, String value) {
@@ -168,12 +166,18 @@ final class WhyNotFinder {
         return spoken(WhyNotKind.OTHER_STEPS, decision, value, by, asking);
     }
 
-    private static int position(Topic<? extends Term> topic, String value) {
-        return Term.keys(topic.domain()).indexOf(value);
+    private int position(Topic<? extends Term> topic, String value) {
+        return explanation.domain(topic).indexOf(value);
     }
 
     private static List<Reason> reasons(Outcome outcome, Predicate<Reason> which) {
-        return Ground.reasons(outcome).stream().filter(which).toList();
+        List<Reason> found = new ArrayList<>();
+        for (Reason reason : Ground.reasons(outcome)) {
+            if (which.test(reason)) {
+                found.add(reason);
+            }
+        }
+        return found;
     }
 
     private static boolean excludes(Reason reason, String value) {
@@ -203,11 +207,11 @@ final class WhyNotFinder {
 
     private WhyNot silent(Decision decision, String value, Predicate<Asker> asks) {
         List<SilentRule> silent = new ArrayList<>();
-        Map<Asker, Optional<SilentRule>> here =
-                kept.computeIfAbsent(decision.subject(), key -> new IdentityHashMap<>());
+        List<Seen> step = facts().step(decision.subject());
         for (Asker asker : askers.naming(decision.topic(), value)) {
             if (asks.test(asker) && asker.concerns(decision.subject())) {
-                here.computeIfAbsent(asker, key -> silent(key, decision.subject()))
+                kept.computeIfAbsent(asker.readsStep() ? step : List.of(), key -> new IdentityHashMap<>())
+                        .computeIfAbsent(asker, key -> silent(key, decision.subject()))
                         .ifPresent(silent::add);
             }
         }
@@ -222,8 +226,8 @@ final class WhyNotFinder {
     private WhyNot silent(
             WhyNotKind kind, Decision decision, String value, List<Reason> asked, List<SilentRule> silent) {
         silent.sort(NEAREST_FIRST);
-        Set<String> fields = new HashSet<>();
-        silent.forEach(rule -> rule.unmet().forEach(condition -> fields.addAll(condition.fields())));
+        BitSet fields = new BitSet();
+        silent.forEach(rule -> rule.unmet().forEach(condition -> explanation.addQuestions(condition.fields(), fields)));
         return new WhyNot(
                 value,
                 kind,
@@ -234,30 +238,22 @@ final class WhyNotFinder {
                 List.of(),
                 explanation.cards(Stream.concat(
                         asked.stream().map(Reason::rule), silent.stream().map(SilentRule::rule))),
-                explanation.answers(fields));
+                explanation.answersAt(fields));
     }
 
     private List<Unmet> unmet(Asker asker, Subject subject) {
         List<Unmet> found = new ArrayList<>();
         for (AskCondition condition : asker.conditions()) {
-            found.addAll(
-                    condition.type() == Step.class
-                            ? read(condition, subject)
-                            : unmet.computeIfAbsent(condition, key -> read(key, subject)));
+            found.addAll(condition.unmet(facts().of(condition.type(), subject)));
         }
         found.sort(Comparator.comparing(Unmet::steps));
         return found;
     }
 
-    private List<Unmet> read(AskCondition condition, Subject subject) {
-        List<Object> candidates = facts().of(condition.type(), subject);
-        return condition.holds(candidates) ? List.of() : condition.unmet(candidates);
-    }
-
     private FloorFacts facts() {
         FloorFacts read = facts;
         if (read == null) {
-            read = new FloorFacts(explanation.recommendation());
+            read = new FloorFacts(explanation.recommendation(), seen);
             facts = read;
         }
         return read;
@@ -305,11 +301,7 @@ final class WhyNotFinder {
     }
 
     private List<Matter> inputs(Outcome outcome) {
-        return explanation
-                .why(Topics.named(outcome.topic()), outcome.subject())
-                .grounds()
-                .get(0)
-                .restsOn();
+        return explanation.restsOn(Matter.of(outcome));
     }
 
     WhyNot ofGrade(Topic<?> topic, Outcome outcome, String key) {
@@ -358,6 +350,8 @@ final class WhyNotFinder {
 
     private WhyNot computed(
             WhyNotKind kind, Outcome outcome, String value, List<Reason> by, List<Matter> restsOn, Set<String> fields) {
+        BitSet questions = new BitSet();
+        explanation.addQuestions(fields, questions);
         return new WhyNot(
                 value,
                 kind,
@@ -367,6 +361,6 @@ final class WhyNotFinder {
                 List.of(),
                 restsOn,
                 explanation.cards(by.stream().map(Reason::rule)),
-                explanation.answers(fields));
+                explanation.answersAt(questions));
     }
 }

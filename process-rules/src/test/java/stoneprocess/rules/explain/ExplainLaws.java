@@ -89,7 +89,7 @@ final class ExplainLaws {
         this.recommendation = recommendation;
         this.answers = answers;
         this.random = random;
-        this.facts = new FloorFacts(recommendation).all();
+        this.facts = new FloorFacts(recommendation, new Seen.All()).all();
         facts.forEach(fact -> byRecord.put(Facts.matched(fact), fact));
         byRecord.keySet().forEach(fact -> classes.add(Map.entry(fact.name(), fact.mayBe())));
         records.addAll(recommendation.outcomes());
