@@ -5,7 +5,7 @@ import java.util.function.Function;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
 
-/** The expert cases of plans, for checks of other rooms. */
+/** The expert cases of plans and the outcome table, for checks of other rooms. */
 public final class ExpertCases {
     private ExpertCases() {}
 
@@ -21,6 +21,11 @@ public final class ExpertCases {
         public List<String> misses(Recommendation answer) {
             return judged.apply(answer);
         }
+    }
+
+    /** The cells of the outcome table, as cases. */
+    public static List<Judge> cells() {
+        return FloorTableTest.judges();
     }
 
     /** All cases, by name. */

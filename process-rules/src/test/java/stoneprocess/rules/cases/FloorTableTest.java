@@ -3,6 +3,7 @@ package stoneprocess.rules.cases;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -60,20 +61,13 @@ class FloorTableTest {
 
     @Test
     void every_cell_of_the_table_comes_out_as_expected() throws IOException {
-        Map<String, List<String>> tests =
-                rows(FAMILIES).stream().collect(Collectors.toMap(row -> row.get(0), Function.identity()));
-        List<Cell> cells = cells();
         List<String> misses = new ArrayList<>();
-        Map<String, Integer> shares = new TreeMap<>();
-        for (Cell cell : cells) {
-            Recommendation answer = ADVISOR.recommend(survey(cell, tests.get(cell.family())));
-            shares.merge(cell.expected().split("[:>]")[0], 1, Integer::sum);
-            String outcome = outcome(cell.expected(), answer);
-            if (!outcome.equals(cell.expected())) {
-                misses.add(cell.place() + ": wanted " + cell.expected() + ", is " + outcome);
-            }
+        for (ExpertCases.Judge cell : judges()) {
+            cell.misses(ADVISOR.recommend(cell.survey())).forEach(miss -> misses.add(cell.name() + ": " + miss));
         }
-        System.out.printf("Outcome table of %d cells: %s%n", cells.size(), shares);
+        Map<String, Integer> shares = new TreeMap<>();
+        cells().forEach(cell -> shares.merge(cell.expected().split("[:>]")[0], 1, Integer::sum));
+        System.out.printf("Outcome table: %s%n", shares);
         assertThat(misses).isEmpty();
     }
 
@@ -94,6 +88,24 @@ class FloorTableTest {
         return cells().stream()
                 .map(cell -> survey(cell, tests.get(cell.family())))
                 .toList();
+    }
+
+    /** Every cell as a case. */
+    static List<ExpertCases.Judge> judges() {
+        try {
+            Map<String, List<String>> tests = tests();
+            return cells().stream()
+                    .map(cell -> new ExpertCases.Judge(
+                            "floor-table " + cell.place(), survey(cell, tests.get(cell.family())), answer -> {
+                                String outcome = outcome(cell.expected(), answer);
+                                return outcome.equals(cell.expected())
+                                        ? List.of()
+                                        : List.of("wanted " + cell.expected() + ", is " + outcome);
+                            }))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static Map<String, List<String>> tests() throws IOException {

@@ -23,7 +23,7 @@ import stoneprocess.rules.verify.Respondent;
 
 /** Answers by rules that run without the engine, so that a mutant costs no compiler. */
 record FlatRespondent(List<LoadedRule> rules, FlatRules flat) implements Respondent {
-    private static final RulebaseStamp STAMP = new RulebaseStamp("unreleased", "unstamped", List.of(), List.of());
+    private static final RulebaseStamp STAMP = new RulebaseStamp("unreleased", "0".repeat(64), List.of(), List.of());
 
     @Override
     public Recommendation recommend(FloorSurvey survey) {

@@ -58,6 +58,24 @@ final class SameDecisions {
                 .allMatch(facts -> closed(topic, before, facts).equals(closed(topic, after, facts)));
     }
 
+    /** True when a policy is proved to decide as the topic's own does. */
+    static boolean proved(PolicyFault fault, List<LoadedRule> rules) {
+        Topic<? extends Term> topic = fault.topic();
+        TopicSpace space = TopicSpace.of(topic, rules);
+        if (topic.scope() == Scope.STEP || space.size().compareTo(MOST) > 0) {
+            return false;
+        }
+        FlatRules flat = FlatRules.of(rules).onTopics(topic.id()::equals);
+        return space.combinations().allMatch(facts -> {
+            List<Object> own = closed(topic, flat, facts);
+            try {
+                return own.equals(fault.during(() -> closed(topic, flat, facts)));
+            } catch (RuntimeException e) {
+                return false;
+            }
+        });
+    }
+
     private static boolean closesByValue(Topic<?> topic) {
         return switch (topic.policy()) {
             case ONE, ALL, PRECEDENCE, REMAINS, RANKED -> true;

@@ -4,11 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.drools.model.DSL;
 import org.drools.model.Drools;
 import org.drools.model.PatternDSL;
 import org.drools.model.Rule;
+import org.drools.model.RuleItemBuilder;
 import org.drools.model.Variable;
+import org.drools.model.functions.Block1;
 import org.drools.model.functions.Block2;
 import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.decision.Topic;
@@ -22,6 +25,35 @@ public final class HandMadeRule {
     /** A rule with one condition on one fact. */
     public static <T> LoadedRule of(
             String id, Topic<?> topic, Class<T> type, Predicate<T> condition, Function<T, Contribution> says) {
+        Variable<T> fact = DSL.declarationOf(type, "fact");
+        Block2<Drools, T> consequence = (drools, matched) -> drools.insert(says.apply(matched));
+        return of(
+                id,
+                topic,
+                PatternDSL.pattern(fact).expr("condition of " + id, condition::test),
+                DSL.on(fact).execute(consequence));
+    }
+
+    /** A rule with a condition on each of two facts. */
+    public static <T, U> LoadedRule of(
+            String id,
+            Topic<?> topic,
+            Class<T> type,
+            Predicate<T> condition,
+            Class<U> otherType,
+            Predicate<U> otherCondition,
+            Supplier<Contribution> says) {
+        Block1<Drools> consequence = drools -> drools.insert(says.get());
+        return of(
+                id,
+                topic,
+                PatternDSL.pattern(DSL.declarationOf(type, "fact")).expr("condition of " + id, condition::test),
+                PatternDSL.pattern(DSL.declarationOf(otherType, "other"))
+                        .expr("other condition of " + id, otherCondition::test),
+                DSL.execute(consequence));
+    }
+
+    private static LoadedRule of(String id, Topic<?> topic, RuleItemBuilder<?>... parts) {
         Card card = new Card(
                 id,
                 "Rule " + id,
@@ -33,13 +65,9 @@ public final class HandMadeRule {
                 Optional.empty(),
                 topic.stage().key(),
                 topic.id());
-        Variable<T> fact = DSL.declarationOf(type, "fact");
-        Block2<Drools, T> consequence = (drools, matched) -> drools.insert(says.apply(matched));
         Rule rule = PatternDSL.rule("stoneprocess.rules.chapter.handmade", card.title())
                 .attribute(Rule.Attribute.AGENDA_GROUP, card.chapter())
-                .build(
-                        PatternDSL.pattern(fact).expr("condition of " + id, condition::test),
-                        DSL.on(fact).execute(consequence));
+                .build(parts);
         return new LoadedRule(card, FactPattern.of(id, rule.getView().getSubConditions()), rule);
     }
 }

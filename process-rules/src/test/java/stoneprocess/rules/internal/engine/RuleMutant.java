@@ -78,14 +78,29 @@ public record RuleMutant(String id, Operator operator, String what, LoadedRule o
                 .toList();
     }
 
-    /** What the rule says of facts as it stands. */
-    public List<Contribution> before(Collection<Object> facts) {
-        return said(FlatRule.of(original), facts);
+    /** True when the fault makes the rule say something else of facts, by type. */
+    public boolean shows(Map<Class<?>, List<Object>> facts) {
+        List<Contribution> after =
+                mutated.map(mutant -> said(mutant.rule, facts)).orElse(List.of());
+        return !after.equals(said(FlatRule.of(original), facts));
+    }
+
+    /** What a rule says of facts. */
+    public static List<Contribution> said(LoadedRule rule, Collection<Object> facts) {
+        return said(FlatRule.of(rule), byType(facts));
+    }
+
+    /** Facts by type. */
+    public static Map<Class<?>, List<Object>> byType(Collection<Object> facts) {
+        Map<Class<?>, List<Object>> byType = new HashMap<>();
+        facts.forEach(fact -> byType.computeIfAbsent(fact.getClass(), type -> new ArrayList<>())
+                .add(fact));
+        return byType;
     }
 
     /** What the rule says of facts with its fault. */
     public List<Contribution> after(Collection<Object> facts) {
-        return mutated.map(mutant -> said(mutant.rule, facts)).orElse(List.of());
+        return mutated.map(mutant -> said(mutant.rule, byType(facts))).orElse(List.of());
     }
 
     /** The conditions of the rule with its fault; none when it is dropped. */
@@ -93,10 +108,7 @@ public record RuleMutant(String id, Operator operator, String what, LoadedRule o
         return mutated.map(mutant -> mutant.rule.loaded().conditions()).orElse(List.of());
     }
 
-    private static List<Contribution> said(FlatRule rule, Collection<Object> facts) {
-        Map<Class<?>, List<Object>> byType = new HashMap<>();
-        facts.forEach(fact -> byType.computeIfAbsent(fact.getClass(), type -> new ArrayList<>())
-                .add(fact));
+    private static List<Contribution> said(FlatRule rule, Map<Class<?>, List<Object>> byType) {
         List<Firing> firings = new ArrayList<>();
         rule.fire(byType, firings);
         return firings.stream().map(Firing::contribution).toList();
