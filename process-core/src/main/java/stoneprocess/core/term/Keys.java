@@ -10,6 +10,8 @@ final class Keys {
     private Keys() {}
 
     static String of(Term term) {
-        return KEYS.computeIfAbsent(term, made -> Term.keyOf(made.name()));
+        // Looking first takes no lock.
+        String key = KEYS.get(term);
+        return key == null ? KEYS.computeIfAbsent(term, made -> Term.keyOf(made.name())) : key;
     }
 }

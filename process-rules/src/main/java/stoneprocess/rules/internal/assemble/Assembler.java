@@ -2,9 +2,11 @@ package stoneprocess.rules.internal.assemble;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
@@ -191,6 +193,11 @@ public final class Assembler {
         if (decision.isEmpty()) {
             return List.of();
         }
+        Set<String> raised = decision.get().won().stream().map(Reason::rule).collect(Collectors.toSet());
+        Map<String, String> sourceOf = rules.stream()
+                .filter(rule -> raised.contains(rule.id()))
+                .collect(Collectors.toMap(
+                        LoadedRule::id, rule -> rule.card().source().id()));
         List<SafetyWarning> warnings = new ArrayList<>();
         for (Hazard hazard : situation.values(Topics.WARNINGS)) {
             List<Reason> raising = decision.get().won().stream()
@@ -199,9 +206,7 @@ public final class Assembler {
             HazardSheet sheet = HazardSheet.of(hazard);
             Set<String> sources = new TreeSet<>();
             sheet.limitSources().forEach(source -> sources.add(source.id()));
-            raising.forEach(reason -> rules.stream()
-                    .filter(rule -> rule.id().equals(reason.rule()))
-                    .forEach(rule -> sources.add(rule.card().source().id())));
+            raising.forEach(reason -> sources.add(sourceOf.get(reason.rule())));
             warnings.add(new SafetyWarning(
                     hazard,
                     sheet.precautions(),

@@ -2,6 +2,7 @@ package stoneprocess.rules.internal.assemble;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -52,6 +53,7 @@ final class Questions {
 
     private final Map<Class<?>, List<Object>> factsByType;
     private final Set<String> reached;
+    private final Map<String, Boolean> unanswered = new HashMap<>();
 
     private Questions(Run run) {
         this.run = run;
@@ -108,6 +110,10 @@ final class Questions {
     }
 
     private boolean unanswered(String field) {
+        return unanswered.computeIfAbsent(field, this::isUnanswered);
+    }
+
+    private boolean isUnanswered(String field) {
         Optional<DamageKind> damage = Stream.of(DamageKind.values())
                 .filter(kind -> Facts.damage(kind).equals(field))
                 .findFirst();

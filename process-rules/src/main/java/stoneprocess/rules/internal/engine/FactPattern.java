@@ -50,8 +50,22 @@ public final class FactPattern {
     private boolean holds(Constraint tested, Object fact) {
         return switch (tested.getType()) {
             case SINGLE -> single((SingleConstraint) tested, fact);
-            case AND, MULTIPLE -> tested.getChildren().stream().allMatch(child -> holds(child, fact));
-            case OR -> tested.getChildren().stream().anyMatch(child -> holds(child, fact));
+            case AND, MULTIPLE -> {
+                for (Constraint child : tested.getChildren()) {
+                    if (!holds(child, fact)) {
+                        yield false;
+                    }
+                }
+                yield true;
+            }
+            case OR -> {
+                for (Constraint child : tested.getChildren()) {
+                    if (holds(child, fact)) {
+                        yield true;
+                    }
+                }
+                yield false;
+            }
             default -> throw new RulebaseException("Rule " + rule + " has a test of kind " + tested.getType());
         };
     }
