@@ -5,13 +5,24 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** Keys are asked for in every decision record, so each is made once. */
 final class Keys {
-    private static final Map<Term, String> KEYS = new ConcurrentHashMap<>();
+    private static final Map<Term, String> OTHERS = new ConcurrentHashMap<>();
+    private static final ClassValue<String[]> OF_ENUM = new ClassValue<>() {
+        @Override
+        protected String[] computeValue(Class<?> type) {
+            Object[] constants = type.getEnumConstants();
+            String[] keys = new String[constants.length];
+            for (int i = 0; i < keys.length; i++) {
+                keys[i] = Term.keyOf(((Enum<?>) constants[i]).name());
+            }
+            return keys;
+        }
+    };
 
     private Keys() {}
 
     static String of(Term term) {
-        // Looking first takes no lock.
-        String key = KEYS.get(term);
-        return key == null ? KEYS.computeIfAbsent(term, made -> Term.keyOf(made.name())) : key;
+        return term instanceof Enum<?> constant
+                ? OF_ENUM.get(constant.getDeclaringClass())[constant.ordinal()]
+                : OTHERS.computeIfAbsent(term, made -> Term.keyOf(made.name()));
     }
 }

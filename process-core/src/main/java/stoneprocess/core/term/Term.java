@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**
@@ -41,6 +40,11 @@ public interface Term {
 
     /** The keys of the given terms, in the order given. */
     static List<String> keys(Collection<? extends Term> terms) {
-        return terms.stream().map(Term::key).collect(Collectors.toUnmodifiableList());
+        String[] keys = new String[terms.size()];
+        int at = 0;
+        for (Term term : terms) {
+            keys[at++] = term.key();
+        }
+        return List.of(keys);
     }
 }

@@ -23,6 +23,7 @@ import stoneprocess.rules.feature.StoneTraits;
  * @param after the stage whose decisions it needs; empty when the survey suffices
  * @param fields names of the survey fields or damage kinds that it is read from
  * @param topics topics that it is concluded from
+ * @param topicIds their ids
  * @param severalAreKnown true when several classes together are a known answer
  */
 record FactType<E extends Enum<E> & Term>(
@@ -33,7 +34,28 @@ record FactType<E extends Enum<E> & Term>(
         Optional<Stage> after,
         List<String> fields,
         List<Topic<?>> topics,
+        List<String> topicIds,
         boolean severalAreKnown) {
+    FactType(
+            Class<?> type,
+            Class<E> classes,
+            Function<Set<E>, Feature<E>> make,
+            Function<Situation, Set<E>> classify,
+            Optional<Stage> after,
+            List<String> fields,
+            List<Topic<?>> topics,
+            boolean severalAreKnown) {
+        this(
+                type,
+                classes,
+                make,
+                classify,
+                after,
+                fields,
+                topics,
+                topics.stream().map(Topic::id).toList(),
+                severalAreKnown);
+    }
 
     Feature<E> fact(Situation situation) {
         return make.apply(classify.apply(situation));

@@ -157,6 +157,7 @@ public final class Facts {
                     SurveyField.SOLVENT_RAG.name(),
                     SurveyField.LAST_TREATMENT.name()));
 
+    private static final Map<Class<?>, List<String>> READS = new ConcurrentHashMap<>();
     private static final Map<Class<?>, List<Object>> SPACES = new ConcurrentHashMap<>();
 
     static {
@@ -691,7 +692,7 @@ public final class Facts {
                 Term.keys(feature.mayBe()),
                 line.known(feature),
                 line.fields(),
-                line.topics().stream().map(Topic::id).toList());
+                line.topicIds());
     }
 
     /** Names of the survey fields or damage kinds that a type of fact is read from. */
@@ -718,8 +719,11 @@ public final class Facts {
      * left out.
      */
     public static List<String> reads(Class<?> type) {
-        return Stream.concat(fields(type).stream(), ALSO_READ.getOrDefault(type.getSimpleName(), List.of()).stream())
-                .toList();
+        return READS.computeIfAbsent(
+                type,
+                key -> Stream.concat(
+                                fields(key).stream(), ALSO_READ.getOrDefault(key.getSimpleName(), List.of()).stream())
+                        .toList());
     }
 
     /** The same of a matched fact. */

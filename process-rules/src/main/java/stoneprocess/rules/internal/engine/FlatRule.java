@@ -13,20 +13,44 @@ import org.drools.model.Drools;
 import org.drools.model.DroolsEntryPoint;
 import org.drools.model.Pattern;
 import org.drools.model.Variable;
+import org.jspecify.annotations.Nullable;
 import stoneprocess.core.decision.Contribution;
 
-/**
- * One rule that fires without an engine.
- *
- * @param loaded the rule
- * @param consequence its consequence as it was compiled
- * @param arguments what its consequence takes, in order
- */
-record FlatRule(LoadedRule loaded, Consequence consequence, List<Argument> arguments) {
+/** One rule that fires without an engine. Safe to share between threads. */
+final class FlatRule {
     /** Reads an argument from the matched facts: a fact, or a part of one that the condition binds. */
     @FunctionalInterface
     interface Argument {
         Object of(List<Object> matched);
+    }
+
+    private final LoadedRule loaded;
+    private final Consequence consequence;
+    private final List<Argument> arguments;
+    // What a rule says that copies nothing from its facts is always the same.
+    private volatile @Nullable Contribution always;
+
+    /**
+     * @param loaded the rule
+     * @param consequence its consequence as it was compiled
+     * @param arguments what its consequence takes, in order
+     */
+    FlatRule(LoadedRule loaded, Consequence consequence, List<Argument> arguments) {
+        this.loaded = loaded;
+        this.consequence = consequence;
+        this.arguments = List.copyOf(arguments);
+    }
+
+    LoadedRule loaded() {
+        return loaded;
+    }
+
+    Consequence consequence() {
+        return consequence;
+    }
+
+    List<Argument> arguments() {
+        return arguments;
     }
 
     static FlatRule of(LoadedRule loaded) {
@@ -50,7 +74,7 @@ record FlatRule(LoadedRule loaded, Consequence consequence, List<Argument> argum
             }
             arguments.add(argument);
         }
-        return new FlatRule(loaded, consequence, List.copyOf(arguments));
+        return new FlatRule(loaded, consequence, arguments);
     }
 
     /** Adds a firing for every combination of facts that meets all conditions. */
@@ -75,6 +99,17 @@ record FlatRule(LoadedRule loaded, Consequence consequence, List<Argument> argum
 
     /** What the rule says of facts, one for each condition. */
     Contribution contribution(List<Object> matched) {
+        Contribution known = always;
+        if (known == null) {
+            known = say(matched);
+            if (arguments.isEmpty()) {
+                always = known;
+            }
+        }
+        return known;
+    }
+
+    private Contribution say(List<Object> matched) {
         Said said = new Said();
         List<Object> values = new ArrayList<>();
         if (consequence.isUsingDrools()) {
