@@ -77,6 +77,7 @@ class EightFloorsTest {
         assertThat(plan.acceptances())
                 .containsExactly(
                         Acceptance.EDGES_AND_VEINS_DIFFER,
+                        Acceptance.CUT_CHANGES_LOOK,
                         Acceptance.FACTORY_POLISH_MAY_NOT_BE_MATCHED,
                         Acceptance.FINISH_IS_MEASURED,
                         Acceptance.GAIN_OVER_BASELINE,
@@ -200,9 +201,11 @@ class EightFloorsTest {
         assertThat(plan.tracks()).isEmpty();
         assertThat(plan.finish()).isEmpty();
         assertThat(plan.testArea()).isEqualTo(TestArea.NOT_NEEDED);
-        assertThat(plan.slurry()).isEmpty();
+        assertThat(plan.slurry()).containsExactly(SlurryRoute.NOTHING_TO_STORM_DRAIN);
         assertThat(plan.sealer()).isEqualTo(Sealer.NONE);
-        assertThat(plan.finishTasks()).containsExactly(FinishTask.SCRUB_AND_RINSE, FinishTask.HAND_OVER);
+        assertThat(plan.finishTasks())
+                .containsExactly(
+                        FinishTask.SCRUB_AND_RINSE, FinishTask.HAND_WIPE, FinishTask.REOPEN, FinishTask.HAND_OVER);
         assertThat(plan.upkeep())
                 .containsExactly(
                         Upkeep.DUST_MOP, Upkeep.NEUTRAL_CLEANER, Upkeep.MATS, Upkeep.NO_FLUORIDE, Upkeep.WATCH_GLOSS);

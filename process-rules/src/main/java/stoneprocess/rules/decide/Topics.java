@@ -120,7 +120,7 @@ public final class Topics {
     public static final Topic<Check> CHECKS =
             Topic.of("checks", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.ALL, Check.class);
     public static final Topic<SlurryRoute> SLURRY =
-            Topic.of("slurry", Stage.WATER_AND_PASSES, Scope.FLOOR, PolicyKind.ALL, SlurryRoute.class);
+            Topic.of("slurry", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, SlurryRoute.class);
 
     public static final Topic<PolishingAgent> POLISHING_AGENT = Topic.of(
                     "polishing-agent", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, PolishingAgent.class)
