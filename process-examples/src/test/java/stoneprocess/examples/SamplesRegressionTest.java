@@ -50,16 +50,19 @@ class SamplesRegressionTest {
         assertThat(samples()).hasSize(9);
     }
 
-    @ParameterizedTest
-    @MethodSource("samples")
-    void two_hundred_orders_of_rules_and_facts_give_the_same_bytes(String name) throws IOException {
-        FloorSurvey survey = survey(name);
-        String expected = plan(survey);
+    @Test
+    void two_hundred_orders_of_rules_and_facts_give_the_same_bytes() throws IOException {
+        Map<String, String> expected = new TreeMap<>();
+        for (String name : samples().toList()) {
+            expected.put(name, plan(survey(name)));
+        }
         Respondent shuffled = Respondent.of(ADVISOR);
         for (long seed = 0; seed < 200; seed++) {
-            assertThat(RecommendationJson.print(shuffled.recommendInOrder(survey, seed)))
-                    .as("order %d", seed)
-                    .isEqualTo(expected);
+            for (Map.Entry<String, String> sample : expected.entrySet()) {
+                assertThat(RecommendationJson.print(shuffled.recommendInOrder(survey(sample.getKey()), seed)))
+                        .as("%s in order %d", sample.getKey(), seed)
+                        .isEqualTo(sample.getValue());
+            }
         }
     }
 

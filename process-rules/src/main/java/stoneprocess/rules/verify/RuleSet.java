@@ -26,6 +26,10 @@ final class RuleSet implements Respondent {
     private final GritSequence sequence;
     private final RulebaseStamp stamp;
     private @Nullable Engine engine;
+    // Many surveys are asked in one order after the other, and an engine is built for each order.
+    private volatile @Nullable Ordered last;
+
+    private record Ordered(long seed, Engine engine) {}
 
     RuleSet(List<LoadedRule> rules, Parameters parameters, GritSequence sequence, RulebaseStamp stamp) {
         this.rules = List.copyOf(rules);
@@ -46,8 +50,13 @@ final class RuleSet implements Respondent {
 
     @Override
     public Recommendation recommendInOrder(FloorSurvey survey, long seed) {
-        Random random = new Random(seed);
-        return run(new Engine(shuffled(rules, random)), survey, List.of(), facts -> shuffled(facts, random));
+        Ordered ordered = last;
+        if (ordered == null || ordered.seed() != seed) {
+            ordered = new Ordered(seed, new Engine(shuffled(rules, new Random(seed))));
+            last = ordered;
+        }
+        Random random = new Random(~seed);
+        return run(ordered.engine(), survey, List.of(), facts -> shuffled(facts, random));
     }
 
     @Override
