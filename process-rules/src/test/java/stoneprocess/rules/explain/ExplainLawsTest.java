@@ -21,9 +21,13 @@ import stoneprocess.rules.internal.engine.ShippedRules;
 import stoneprocess.rules.space.SurveyGenerator;
 import stoneprocess.rules.verify.Respondent;
 
-/** All laws of answers over drawn surveys, judged in one run; how many is set by the property explain.surveys. */
+/**
+ * All laws of answers over drawn surveys, judged in one run; how many is set by the property explain.surveys, and from
+ * which on by explain.first, so that many can be judged in parts.
+ */
 class ExplainLawsTest {
     private static final int SURVEYS = Integer.getInteger("explain.surveys", 2000);
+    private static final int FIRST = Integer.getInteger("explain.first", 0);
     private static final double[] KNOWN = {100, 95, 80, 50};
     private static final List<String> COMPLAINTS = new ArrayList<>();
     private static final Map<WhyNotKind, Integer> KINDS = new EnumMap<>(WhyNotKind.class);
@@ -37,7 +41,10 @@ class ExplainLawsTest {
         Engine engine = new Engine(rules);
         Explainer explainer = Explainer.of(rules, engine);
         Respondent respondent = Respondent.of(rules, Parameters.standard(), GritSequence.standard());
-        for (int i = 0; i < SURVEYS; i++) {
+        for (int i = FIRST; i < FIRST + SURVEYS; i++) {
+            if (i % 5_000 == 4_999) {
+                System.err.printf("Answers judged up to survey %d, complaints: %d%n", i, COMPLAINTS.size());
+            }
             SplittableRandom random = new SplittableRandom(1955 + i);
             Recommendation recommendation = respondent.recommend(
                     SurveyGenerator.of(new Share(KNOWN[i % KNOWN.length])).draw(random));

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.answer.Change;
@@ -34,14 +35,23 @@ class HowToPropertyTest {
     private static final RuleReach REACH = new RuleReach(ShippedRules.load());
     private static final int SURVEYS = Integer.getInteger("explain.surveys", 2_000);
 
+    /** From which drawn survey on, so that many can be tried in parts. */
+    private static final int FIRST = Integer.getInteger("explain.first", 0);
+
     /** As many surveys are tried exhaustively: 20 in the normal run, 500 in the audit. */
-    private static final int EXHAUSTIVELY = SURVEYS <= 2_000 ? 20 : 500;
+    private static final int EXHAUSTIVELY = Math.max(20, SURVEYS / 200);
 
     /** The first way by the engine too; {@code FlatRulesTest} holds that both say the same. */
     @Test
     void every_way_gives_what_it_promised() {
-        List<WayKind> kinds = IntStream.range(0, SURVEYS)
+        AtomicInteger asked = new AtomicInteger();
+        List<WayKind> kinds = IntStream.range(FIRST, FIRST + SURVEYS)
                 .parallel()
+                .peek(seed -> {
+                    if (asked.incrementAndGet() % 5_000 == 0) {
+                        System.err.printf("Ways asked for on %d surveys of %d%n", asked.get(), SURVEYS);
+                    }
+                })
                 .mapToObj(seed -> Questions.draw(REACH, new SplittableRandom(1955L + seed)))
                 .flatMap(Optional::stream)
                 .map(HowToPropertyTest::kept)
@@ -87,7 +97,7 @@ class HowToPropertyTest {
      */
     @Test
     void no_smaller_change_exists_and_none_that_ties_is_missing() {
-        List<Integer> changes = IntStream.range(0, EXHAUSTIVELY)
+        List<Integer> changes = IntStream.range(FIRST / 200, FIRST / 200 + EXHAUSTIVELY)
                 .parallel()
                 .mapToObj(seed -> Questions.any(REACH, new SplittableRandom(1789L + seed)))
                 .map(HowToPropertyTest::exhausted)
