@@ -50,7 +50,7 @@ class FollowLawsTest {
     private static final Advisor ADVISOR = Advisor.standard();
     private static final Follower SHIPPED = Follower.of(ADVISOR::followUp);
     private static final Engine ENGINE = new Engine(ShippedRules.load());
-    private static final int LOGS = 150;
+    private static final int LOGS = 100;
     private static final int LINES = 0;
     private static final int KINDS = 7;
 
