@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -35,7 +36,6 @@ public record RuleCase(String rule, List<Part> parts, ContributionKind kind, Str
     private static final Path FOLDER = Path.of("src/test/resources/rule-cases");
 
     private enum How {
-        ANY,
         KNOWN,
         OPEN,
         IS,
@@ -78,7 +78,6 @@ public record RuleCase(String rule, List<Part> parts, ContributionKind kind, Str
             Set<String> names =
                     possible.stream().map(one -> ((Enum<?>) one).name()).collect(Collectors.toSet());
             return switch (how) {
-                case ANY -> true;
                 case KNOWN -> names.size() == 1;
                 case OPEN -> names.size() > 1;
                 case IS -> names.size() == 1 && classes.containsAll(names);
@@ -113,7 +112,7 @@ public record RuleCase(String rule, List<Part> parts, ContributionKind kind, Str
         return new RuleCase(
                 rule,
                 Arrays.stream(reads.split(" & ")).map(RuleCase::part).toList(),
-                ContributionKind.valueOf(said[0].toUpperCase(java.util.Locale.ROOT)),
+                ContributionKind.valueOf(said[0].toUpperCase(Locale.ROOT)),
                 topic.length > 1 ? topic[1] : "",
                 topic[0] + " " + (said.length > 2 ? said[2] : ""));
     }
