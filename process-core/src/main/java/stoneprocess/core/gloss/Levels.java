@@ -6,23 +6,28 @@ package stoneprocess.core.gloss;
  */
 final class Levels {
     private final double ceiling;
+    private final double[] node;
     private final double[] mass;
 
     Levels(int intervals, double ceiling) {
-        this.mass = new double[intervals + 1];
         this.ceiling = ceiling;
+        this.node = new double[intervals + 1];
+        this.mass = new double[intervals + 1];
+        for (int i = 0; i <= intervals; i++) {
+            node[i] = at(i);
+        }
     }
 
     int size() {
         return mass.length;
     }
 
-    double mass(int node) {
-        return mass[node];
+    double mass(int index) {
+        return mass[index];
     }
 
-    double gloss(int node) {
-        return at(node);
+    double gloss(int index) {
+        return node[index];
     }
 
     private double at(double position) {
@@ -33,7 +38,7 @@ final class Levels {
     void add(double gloss, double weight) {
         double clipped = Math.max(0, Math.min(ceiling, gloss));
         int below = Math.min(mass.length - 2, (int) (StrictMath.sqrt(clipped / ceiling) * (mass.length - 1)));
-        double share = (clipped - gloss(below)) / (gloss(below + 1) - gloss(below));
+        double share = (clipped - node[below]) / (node[below + 1] - node[below]);
         share = Math.max(0, Math.min(1, share));
         mass[below] += weight * (1 - share);
         mass[below + 1] += weight * share;
@@ -51,11 +56,11 @@ final class Levels {
     double quantile(double part) {
         double wanted = part * total();
         double sum = 0;
-        for (int node = 0; node < mass.length; node++) {
-            if (sum + mass[node] >= wanted && mass[node] > 0) {
-                return from(node) + (wanted - sum) / mass[node] * (to(node) - from(node));
+        for (int i = 0; i < mass.length; i++) {
+            if (sum + mass[i] >= wanted && mass[i] > 0) {
+                return from(i) + (wanted - sum) / mass[i] * (to(i) - from(i));
             }
-            sum += mass[node];
+            sum += mass[i];
         }
         return ceiling;
     }
@@ -63,18 +68,18 @@ final class Levels {
     /** The part of the mass, 0 to 1, at a gloss or over it. */
     double partFrom(double gloss) {
         double sum = 0;
-        for (int node = 0; node < mass.length; node++) {
-            double over = (to(node) - gloss) / (to(node) - from(node));
-            sum += mass[node] * Math.max(0, Math.min(1, over));
+        for (int i = 0; i < mass.length; i++) {
+            double over = (to(i) - gloss) / (to(i) - from(i));
+            sum += mass[i] * Math.max(0, Math.min(1, over));
         }
         return Math.min(1, sum / total());
     }
 
-    private double from(int node) {
-        return at(Math.max(0, node - 0.5));
+    private double from(int index) {
+        return at(Math.max(0, index - 0.5));
     }
 
-    private double to(int node) {
-        return at(Math.min(mass.length - 1, node + 0.5));
+    private double to(int index) {
+        return at(Math.min(mass.length - 1, index + 0.5));
     }
 }
