@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -392,6 +393,7 @@ class EstimateTest {
     }
 
     /** Each number of this room does something: retuned, some estimate, comparison or upkeep changes. */
+    @Tag("slow")
     @Test
     void every_number_called_estimate_is_in_use() {
         List<String> unused = Jobs.STANDARD.all().stream()

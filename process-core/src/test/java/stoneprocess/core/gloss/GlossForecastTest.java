@@ -15,6 +15,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -241,6 +242,7 @@ class GlossForecastTest {
     }
 
     /** The grid against weighted draws from the same priors, without any grid; densities of Commons Math 3.6.1. */
+    @Tag("slow")
     @Test
     void the_grid_agrees_with_weighted_draws() {
         int passes400 = 5;
