@@ -152,7 +152,7 @@ public record Difference(
     private static Set<String> rules(@Nullable Outcome outcome) {
         Set<String> rules = new TreeSet<>();
         if (outcome != null) {
-            Ground.reasons(outcome).stream().map(Reason::rule).forEach(rules::add);
+            outcome.reasons().stream().map(Reason::rule).forEach(rules::add);
         }
         return rules;
     }

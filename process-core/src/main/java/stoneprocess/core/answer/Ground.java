@@ -1,9 +1,6 @@
 package stoneprocess.core.answer;
 
-import java.util.ArrayList;
 import java.util.List;
-import stoneprocess.core.decision.Decision;
-import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.PolicyKind;
 import stoneprocess.core.decision.Reason;
@@ -27,20 +24,6 @@ public record Ground(Outcome outcome, PolicyKind policy, List<Matter> restsOn) {
 
     /** Every reason, those that won first. */
     public List<Reason> reasons() {
-        return reasons(outcome);
-    }
-
-    /** Every reason of an outcome: what won, was outweighed and was vetoed; the needs and vetoes of an impasse. */
-    public static List<Reason> reasons(Outcome outcome) {
-        if (outcome instanceof Decision decision) {
-            List<Reason> reasons = new ArrayList<>(decision.won());
-            reasons.addAll(decision.outweighed());
-            reasons.addAll(decision.vetoed());
-            return reasons;
-        }
-        Impasse impasse = (Impasse) outcome;
-        List<Reason> reasons = new ArrayList<>(impasse.needs());
-        reasons.addAll(impasse.vetoes());
-        return reasons;
+        return outcome.reasons();
     }
 }

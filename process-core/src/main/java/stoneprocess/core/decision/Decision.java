@@ -1,6 +1,7 @@
 package stoneprocess.core.decision;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A topic closed with a value. The record is the explanation: it keeps what won, what was outweighed and what was
@@ -29,6 +30,11 @@ public record Decision(
         outweighed = List.copyOf(outweighed);
         vetoed = List.copyOf(vetoed);
         inputs = List.copyOf(inputs);
+    }
+
+    @Override
+    public List<Reason> reasons() {
+        return Stream.of(won, outweighed, vetoed).flatMap(List::stream).toList();
     }
 
     /** The only value of a decision that has one. */

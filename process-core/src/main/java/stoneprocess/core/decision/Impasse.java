@@ -1,6 +1,7 @@
 package stoneprocess.core.decision;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A topic that cannot be closed: no value meets all needs and escapes all vetoes.
@@ -25,5 +26,10 @@ public record Impasse(
         needs = List.copyOf(needs);
         vetoes = List.copyOf(vetoes);
         lacking = List.copyOf(lacking);
+    }
+
+    @Override
+    public List<Reason> reasons() {
+        return Stream.concat(needs.stream(), vetoes.stream()).toList();
     }
 }

@@ -15,7 +15,6 @@ import stoneprocess.core.answer.Comparison.Differs;
 import stoneprocess.core.answer.Comparison.End;
 import stoneprocess.core.answer.Comparison.Side;
 import stoneprocess.core.decision.Decision;
-import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
@@ -125,12 +124,6 @@ public final class Comparing {
     }
 
     private static Stream<Reason> reasons(@Nullable Outcome outcome) {
-        if (outcome instanceof Decision decision) {
-            return Stream.of(decision.won(), decision.outweighed(), decision.vetoed())
-                    .flatMap(List::stream);
-        }
-        return outcome instanceof Impasse impasse
-                ? Stream.concat(impasse.needs().stream(), impasse.vetoes().stream())
-                : Stream.empty();
+        return Stream.ofNullable(outcome).map(Outcome::reasons).flatMap(List::stream);
     }
 }

@@ -15,7 +15,6 @@ import stoneprocess.core.answer.Way;
 import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
-import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.PolicyKind;
 import stoneprocess.core.decision.Reason;
@@ -199,23 +198,12 @@ public final class HowToSearch {
         if (outcome.isEmpty()) {
             return neededToAsk(run);
         }
-        List<Reason> reasons = reasons(outcome.get());
+        List<Reason> reasons = outcome.get().reasons();
         return switch (topic.policy()) {
             case ONE, ALL, REMAINS, PRECEDENCE ->
                 leastOf(reasons.stream().filter(this::excludes)).orElseGet(() -> neededToSpeak(run, reasons));
             case RANKED, PATH, FEWEST_CHANGES, COMPUTED -> reach.fields(topic.id());
         };
-    }
-
-    private static List<Reason> reasons(Outcome outcome) {
-        if (outcome instanceof Decision decision) {
-            return Stream.of(decision.won(), decision.outweighed(), decision.vetoed())
-                    .flatMap(List::stream)
-                    .toList();
-        }
-        Impasse impasse = (Impasse) outcome;
-        return Stream.concat(impasse.needs().stream(), impasse.vetoes().stream())
-                .toList();
     }
 
     /** True for a reason that keeps the value out as long as it stands. */
@@ -299,7 +287,7 @@ public final class HowToSearch {
         Optional<Decision> verdict = run.situation().decision(Topics.VERDICT, Subject.FLOOR);
         Set<Verdict> permission = run.situation().permission();
         if (verdict.isPresent() && !permission.contains(Verdict.GO) && !permission.contains(Verdict.HOLD)) {
-            Stream<Reason> stopping = reasons(verdict.get()).stream()
+            Stream<Reason> stopping = verdict.get().reasons().stream()
                     .filter(Reason::certain)
                     .filter(reason -> reason.values()
                             .get(0)

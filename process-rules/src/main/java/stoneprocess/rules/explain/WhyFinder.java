@@ -117,7 +117,7 @@ final class WhyFinder {
     private Ground ground(Matter matter) {
         Outcome outcome = explanation.outcome(matter);
         Set<Matter> restsOn = new LinkedHashSet<>();
-        for (Reason reason : Ground.reasons(outcome)) {
+        for (Reason reason : outcome.reasons()) {
             reason.facts().forEach(fact -> restsOn.addAll(behind(fact)));
         }
         Readings.inputs(outcome).stream()

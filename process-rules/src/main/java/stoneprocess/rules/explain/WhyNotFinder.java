@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import stoneprocess.core.answer.Ground;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.SilentRule;
 import stoneprocess.core.answer.Unmet;
@@ -95,7 +94,7 @@ final class WhyNotFinder {
         if (milder || wished) {
             return spoken(WhyNotKind.OUTWEIGHED, decision, value, wishes, asking);
         }
-        List<Reason> all = Ground.reasons(decision);
+        List<Reason> all = decision.reasons();
         return silent(decision, value, asker -> wouldDecide(asker, all, value));
     }
 
@@ -160,7 +159,7 @@ final class WhyNotFinder {
         explanation.matters(decision.topic()).stream()
                 .filter(matter -> matter.subject() instanceof Subject.OfStep step && step.track() == here.track())
                 .filter(matter -> !matter.subject().equals(here))
-                .flatMap(matter -> Ground.reasons(explanation.outcome(matter)).stream())
+                .flatMap(matter -> explanation.outcome(matter).reasons().stream())
                 .filter(reason -> excludes(reason, value))
                 .forEach(by::add);
         return spoken(WhyNotKind.OTHER_STEPS, decision, value, by, asking);
@@ -172,7 +171,7 @@ final class WhyNotFinder {
 
     private static List<Reason> reasons(Outcome outcome, Predicate<Reason> which) {
         List<Reason> found = new ArrayList<>();
-        for (Reason reason : Ground.reasons(outcome)) {
+        for (Reason reason : outcome.reasons()) {
             if (which.test(reason)) {
                 found.add(reason);
             }

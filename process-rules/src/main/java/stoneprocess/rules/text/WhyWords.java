@@ -40,7 +40,7 @@ final class WhyWords {
             words.reasons(page, "answer.needs", impasse.topic(), impasse.needs(), why::card);
             words.reasons(page, "answer.vetoes", impasse.topic(), impasse.vetoes(), why::card);
         }
-        if (Ground.reasons(outcome).isEmpty() && why.grounds().size() == 1) {
+        if (outcome.reasons().isEmpty() && why.grounds().size() == 1) {
             page.heading(words.phrases.get("answer.won"));
             page.item(words.phrases.get("reasons.nothing-said"));
         }
@@ -115,7 +115,7 @@ final class WhyWords {
 
     /** The facts without which another value would stand. */
     private static List<MatchedFact> decisive(Outcome outcome) {
-        List<Reason> reasons = Ground.reasons(outcome);
+        List<Reason> reasons = outcome.reasons();
         if (outcome instanceof Decision decision) {
             List<Reason> tight = decision.won().stream()
                     .filter(reason -> isTight(decision, reason))
@@ -163,7 +163,7 @@ final class WhyWords {
                             words.values.topic(why.grounds().get(1).matter().topic()));
             return AnswerWords.shortest(whole + " " + from, start + " " + from, start);
         }
-        Reason first = Ground.reasons(outcome).stream()
+        Reason first = outcome.reasons().stream()
                 .filter(reason -> reason.facts().stream().anyMatch(facts::contains))
                 .findFirst()
                 .orElseThrow();

@@ -1,6 +1,5 @@
 package stoneprocess.rules.verify;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +9,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
-import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
@@ -147,17 +145,8 @@ final class Witnesses {
     }
 
     private static boolean shows(Finding finding, Outcome outcome) {
-        List<Reason> reasons = new ArrayList<>();
         boolean impasse = outcome instanceof Impasse;
-        if (outcome instanceof Impasse closed) {
-            reasons.addAll(closed.needs());
-            reasons.addAll(closed.vetoes());
-        } else if (outcome instanceof Decision decision) {
-            reasons.addAll(decision.won());
-            reasons.addAll(decision.outweighed());
-            reasons.addAll(decision.vetoed());
-        }
-        Set<String> speaking = reasons.stream().map(Reason::rule).collect(Collectors.toSet());
+        Set<String> speaking = outcome.reasons().stream().map(Reason::rule).collect(Collectors.toSet());
         return switch (finding.kind()) {
             case GAP, UNDECLARED_CONFLICT -> impasse && speaking.containsAll(finding.rules());
             case IMPASSE_WITHOUT_OFFER -> impasse;

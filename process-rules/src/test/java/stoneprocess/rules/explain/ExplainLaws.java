@@ -350,7 +350,7 @@ final class ExplainLaws {
                         && decision.values().contains(whyNot.value())) {
             complain("why-not answers what was asked", matter, whyNot.value());
         }
-        List<Reason> reasons = Ground.reasons(whyNot.outcome());
+        List<Reason> reasons = whyNot.outcome().reasons();
         PolicyKind policy = Topics.named(matter.topic()).policy();
         switch (whyNot.kind()) {
             case VETOED, IMPASSE -> {
@@ -457,7 +457,7 @@ final class ExplainLaws {
     /** What the policy makes of the recorded reasons and one more. */
     private static <V extends Term> List<String> decided(Topic<V> topic, Outcome outcome, Contribution more) {
         List<Said> said = new ArrayList<>();
-        for (Reason reason : Ground.reasons(outcome)) {
+        for (Reason reason : outcome.reasons()) {
             List<V> values = reason.values().stream().map(topic::value).toList();
             said.add(new Said(new Contribution(reason.kind(), topic, more.subject(), values), reason));
         }

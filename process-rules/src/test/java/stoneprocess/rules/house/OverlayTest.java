@@ -9,8 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import stoneprocess.core.decision.Decision;
-import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
@@ -215,18 +213,10 @@ class OverlayTest {
 
     private static List<String> rules(Recommendation recommendation) {
         return recommendation.outcomes().stream()
-                .flatMap(OverlayTest::reasons)
+                .map(Outcome::reasons)
+                .flatMap(List::stream)
                 .map(Reason::rule)
                 .distinct()
                 .toList();
-    }
-
-    private static Stream<Reason> reasons(Outcome outcome) {
-        if (outcome instanceof Decision decision) {
-            return Stream.of(decision.won(), decision.outweighed(), decision.vetoed())
-                    .flatMap(List::stream);
-        }
-        Impasse impasse = (Impasse) outcome;
-        return Stream.concat(impasse.needs().stream(), impasse.vetoes().stream());
     }
 }

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
@@ -75,7 +74,7 @@ final class Questions {
     }
 
     private void cautiousReadings(Outcome outcome) {
-        for (Reason reason : reasons(outcome)) {
+        for (Reason reason : outcome.reasons()) {
             reason.facts().stream()
                     .filter(fact -> !fact.known())
                     .forEach(fact -> unknownFields(fact).forEach(field -> {
@@ -87,17 +86,6 @@ final class Questions {
                                 outcome instanceof Impasse || outcome.topic().equals(Topics.VERDICT.id());
                     }));
         }
-    }
-
-    private static List<Reason> reasons(Outcome outcome) {
-        if (outcome instanceof Decision decision) {
-            return Stream.of(decision.won(), decision.outweighed(), decision.vetoed())
-                    .flatMap(List::stream)
-                    .toList();
-        }
-        Impasse impasse = (Impasse) outcome;
-        return Stream.concat(impasse.needs().stream(), impasse.vetoes().stream())
-                .toList();
     }
 
     /** The unanswered fields behind a fact; a trait of the stone goes back to the questions that identify it. */
