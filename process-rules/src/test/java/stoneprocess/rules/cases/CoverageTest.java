@@ -2,13 +2,12 @@ package stoneprocess.rules.cases;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import stoneprocess.core.decision.Decision;
-import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.source.Card;
@@ -29,7 +28,10 @@ class CoverageTest {
                 .flatMap(folder -> FollowCase.all(folder).stream())
                 .forEach(expert -> silent.removeAll(spoke(expert.answer(ADVISOR).outcomes())));
         int byCases = rules - silent.size();
-        FloorTableTest.surveys().forEach(survey -> silent.removeAll(spoke(plan(survey))));
+        Iterator<FloorSurvey> table = FloorTableTest.surveys().iterator();
+        while (!silent.isEmpty() && table.hasNext()) {
+            silent.removeAll(spoke(plan(table.next())));
+        }
         System.out.printf(
                 "Of %d rules %d speak on the expert cases, %d with the outcome table%n",
                 rules, byCases, rules - silent.size());
@@ -42,16 +44,11 @@ class CoverageTest {
 
     private static Set<String> spoke(List<Outcome> outcomes) {
         Set<String> ids = new TreeSet<>();
-        outcomes.stream().flatMap(CoverageTest::reasons).map(Reason::rule).forEach(ids::add);
+        outcomes.stream()
+                .map(Outcome::reasons)
+                .flatMap(List::stream)
+                .map(Reason::rule)
+                .forEach(ids::add);
         return ids;
-    }
-
-    private static Stream<Reason> reasons(Outcome outcome) {
-        if (outcome instanceof Decision decision) {
-            return Stream.of(decision.won(), decision.outweighed(), decision.vetoed())
-                    .flatMap(List::stream);
-        }
-        Impasse impasse = (Impasse) outcome;
-        return Stream.concat(impasse.needs().stream(), impasse.vetoes().stream());
     }
 }
