@@ -266,21 +266,12 @@ public final class SurveyGenerator {
         Traits traits = Traits.of(family);
         AcidReaction acid = pick(traits.acid().stream().sorted().toList(), random);
         Hardness hardness = pick(traits.hardness().stream().sorted().toList(), random);
-        ScriberTest mark = hardness == Hardness.HARD ? ScriberTest.NOT_SCRATCHED : ScriberTest.SCRATCHED;
         answers.computeIfPresent(SurveyField.STONE_NAME, (field, drawn) -> stone.name());
-        answers.computeIfPresent(SurveyField.ACID_DROP, (field, drawn) -> acidDrop(acid));
-        answers.computeIfPresent(SurveyField.SCRIBER, (field, drawn) -> mark);
+        answers.computeIfPresent(SurveyField.ACID_DROP, (field, drawn) -> StoneTests.acidDrop(acid));
+        answers.computeIfPresent(SurveyField.SCRIBER, (field, drawn) -> StoneTests.scriber(hardness));
         if (family != Family.PORCELAIN && family != Family.BRICK) {
             answers.computeIfPresent(SurveyField.FACE, (field, drawn) -> drawn == Face.GLAZED ? Face.FLAT : drawn);
         }
-    }
-
-    private static AcidDrop acidDrop(AcidReaction reaction) {
-        return switch (reaction) {
-            case NONE -> AcidDrop.NO_REACTION;
-            case SLOW -> AcidDrop.FIZZ_ON_POWDER;
-            case STRONG -> AcidDrop.FIZZ_ON_SOLID;
-        };
     }
 
     private Zone zone(String name, Share share, double calm, SplittableRandom random) {

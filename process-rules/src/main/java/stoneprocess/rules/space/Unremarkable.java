@@ -1,5 +1,7 @@
 package stoneprocess.rules.space;
 
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
@@ -12,6 +14,10 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.Voltage;
+import stoneprocess.core.stone.Family;
+import stoneprocess.core.stone.Stone;
+import stoneprocess.core.stone.StoneCatalogue;
+import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.Access;
 import stoneprocess.core.survey.AcidDrop;
 import stoneprocess.core.survey.Backing;
@@ -115,6 +121,18 @@ public final class Unremarkable {
                 .set(SurveyField.WET_VACUUM, Presence.PRESENT)
                 .set(SurveyField.GOAL, Goal.JUST_BETTER)
                 .zone(zone());
+    }
+
+    /** The same floor of another family, under a name and with tests that fit it. */
+    public static FloorSurvey.Builder floor(Family family) {
+        Stone stone = StoneCatalogue.standard().all().stream()
+                .filter(listed -> listed.families().contains(family))
+                .min(Comparator.comparingInt(listed -> listed.families().size()))
+                .orElseThrow();
+        Traits traits = Traits.of(family);
+        return floor().set(SurveyField.STONE_NAME, stone.name())
+                .set(SurveyField.ACID_DROP, StoneTests.acidDrop(Collections.min(traits.acid())))
+                .set(SurveyField.SCRIBER, StoneTests.scriber(Collections.min(traits.hardness())));
     }
 
     private static Zone zone() {

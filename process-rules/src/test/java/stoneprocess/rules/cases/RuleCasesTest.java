@@ -8,19 +8,14 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.PlanningRules;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.RuleMutant;
-import stoneprocess.rules.internal.engine.ShippedRules;
-import stoneprocess.rules.internal.run.Program;
 
 /** Every rule that plans a floor against what was written of it by another hand. */
 class RuleCasesTest {
-    private static final Map<String, LoadedRule> RULES = ShippedRules.load().stream()
-            .filter(rule -> Program.RECOMMEND
-                    .stages()
-                    .contains(Topics.named(rule.card().topic()).stage()))
-            .collect(Collectors.toMap(LoadedRule::id, Function.identity()));
+    private static final Map<String, LoadedRule> RULES =
+            PlanningRules.all().stream().collect(Collectors.toMap(LoadedRule::id, Function.identity()));
 
     @Test
     void every_rule_reads_and_says_what_its_case_wants() {

@@ -25,14 +25,12 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.rules.PlanningRules;
 import stoneprocess.rules.cases.ExpertCases;
 import stoneprocess.rules.cases.RuleCase;
-import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.internal.engine.FlatRules;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.RuleMutant;
-import stoneprocess.rules.internal.engine.ShippedRules;
-import stoneprocess.rules.internal.run.Program;
 import stoneprocess.rules.space.SurveyGenerator;
 import stoneprocess.rules.verify.Law;
 import stoneprocess.rules.verify.Laws;
@@ -49,11 +47,7 @@ class RuleMutationTest {
     private static final int DRAWN = 400;
     private static final int CELLS_TRIED = 40;
     private static final int FLOORS_FOR_LAWS = 8;
-    private static final List<LoadedRule> RULES = ShippedRules.load().stream()
-            .filter(rule -> Program.RECOMMEND
-                    .stages()
-                    .contains(Topics.named(rule.card().topic()).stage()))
-            .toList();
+    private static final List<LoadedRule> RULES = PlanningRules.all();
     private static final Map<String, RuleCase> RULE_CASES =
             RuleCase.all().stream().collect(Collectors.toMap(RuleCase::rule, Function.identity()));
     private static final FlatRespondent SHIPPED = new FlatRespondent(RULES, FlatRules.of(RULES));

@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.plan.Cut;
@@ -24,7 +24,6 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Share;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.FloorSurvey;
@@ -32,8 +31,9 @@ import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
+import stoneprocess.rules.PlanningRules;
 import stoneprocess.rules.decide.Topics;
-import stoneprocess.rules.internal.run.Program;
+import stoneprocess.rules.internal.engine.LoadedRule;
 
 class SurveyGeneratorTest {
     private static final SurveyGenerator NEARLY_ALL = SurveyGenerator.of(new Share(95));
@@ -110,19 +110,19 @@ class SurveyGeneratorTest {
             statuses.merge(recommendation.status(), 1, Integer::sum);
             cuts.addAll(recommendation.values(Topics.FIRST_CUT, Subject.OPEN_FIELD));
             ends.addAll(recommendation.values(Topics.LAST_GRIT, Subject.FLOOR));
-            reasons(recommendation).map(Reason::rule).forEach(rules::add);
+            recommendation.outcomes().stream()
+                    .map(Outcome::reasons)
+                    .flatMap(List::stream)
+                    .map(Reason::rule)
+                    .forEach(rules::add);
         });
         System.out.println("Drawn: " + statuses);
         assertThat(statuses.keySet()).containsExactlyInAnyOrder(Status.values());
         assertThat(statuses.values()).allMatch(count -> count >= DRAWS / 30);
         assertThat(cuts).containsExactlyInAnyOrder(Cut.values());
         assertThat(ends).hasSizeGreaterThanOrEqualTo(LastGrit.values().length - 1);
-        Set<String> planning = advisor.rulebase().cards().stream()
-                .filter(card -> Program.RECOMMEND
-                        .stages()
-                        .contains(Topics.named(card.topic()).stage()))
-                .map(Card::id)
-                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> planning =
+                PlanningRules.all().stream().map(LoadedRule::id).collect(Collectors.toCollection(TreeSet::new));
         Set<String> never = new TreeSet<>(planning);
         never.removeAll(rules);
         assertThat(never).as("rules that never spoke").hasSizeLessThanOrEqualTo(planning.size() / 16);
@@ -173,14 +173,6 @@ class SurveyGeneratorTest {
         assertThatThrownBy(() -> SurveyGenerator.of(new Share(101)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("known");
-    }
-
-    private static Stream<Reason> reasons(Recommendation recommendation) {
-        return recommendation.outcomes().stream()
-                .filter(Decision.class::isInstance)
-                .map(Decision.class::cast)
-                .flatMap(decision -> Stream.of(decision.won(), decision.outweighed(), decision.vetoed()))
-                .flatMap(List::stream);
     }
 
     private static Stream<FloorSurvey> draws(SurveyGenerator generator) {

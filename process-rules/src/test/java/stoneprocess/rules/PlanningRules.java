@@ -1,0 +1,20 @@
+package stoneprocess.rules;
+
+import java.util.List;
+import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.engine.ShippedRules;
+import stoneprocess.rules.internal.run.Program;
+
+/** The shipped rules that plan a floor; the others follow its work. */
+public final class PlanningRules {
+    private PlanningRules() {}
+
+    public static List<LoadedRule> all() {
+        return ShippedRules.load().stream()
+                .filter(rule -> Program.RECOMMEND
+                        .stages()
+                        .contains(Topics.named(rule.card().topic()).stage()))
+                .toList();
+    }
+}
