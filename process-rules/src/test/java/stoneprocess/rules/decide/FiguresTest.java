@@ -14,6 +14,7 @@ import stoneprocess.core.plan.AddedWeight;
 import stoneprocess.core.plan.WaterLevel;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Count;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Unit;
@@ -141,5 +142,20 @@ class FiguresTest {
 
     private static AbrasiveGrade grade(String key) {
         return GritSequence.standard().get(key, "grade");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "metal-100, 0.03",
+        "transition-50, 0.01",
+        "resin-100, 0.01",
+        "resin-200, 0.004",
+        "resin-400, 0.004",
+        "resin-800, 0.001",
+        "resin-3000, 0.001"
+    })
+    void a_finer_grade_takes_less_off_in_a_pass(String grade, double millimetres) {
+        AbrasiveGrade cutting = GritSequence.standard().get(grade, "grade");
+        assertThat(Figures.stock(cutting, NUMBERS)).isEqualTo(Length.of(millimetres, Unit.MILLIMETRE));
     }
 }

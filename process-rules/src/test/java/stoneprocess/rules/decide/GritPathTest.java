@@ -217,6 +217,22 @@ class GritPathTest {
                 .contains(List.of("resin-200"));
     }
 
+    @Test
+    void a_path_may_start_from_any_grade_in_use_and_from_no_other() {
+        List<AbrasiveGrade> some = GritSequence.standard().grades().stream()
+                .filter(grade -> grade.bond() == Bond.RESIN && grade.number() != 400)
+                .toList();
+
+        assertThat(usual(GritSequence.standard())
+                        .from(grade("resin-400"), LastGrit.G1500)
+                        .map(GritPathTest::keys))
+                .contains(List.of("resin-400", "resin-800", "resin-1500"));
+        assertThat(usual(GritSequence.of(some)).from(grade("resin-400"), LastGrit.G1500))
+                .isEmpty();
+        assertThat(usual(GritSequence.standard()).from(grade("resin-1500"), LastGrit.G400))
+                .isEmpty();
+    }
+
     private static GritPath usual(GritSequence sequence) {
         return new GritPath(sequence, EVERY_BOND, StepRule.USUAL, TransitionUse.SKIP, Parameters.standard());
     }

@@ -1,6 +1,7 @@
 package stoneprocess.rules.decide;
 
 import java.util.List;
+import java.util.stream.Stream;
 import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
@@ -18,9 +19,20 @@ final class Saids {
         return said(rule, contribution, new MatchedFact("Unknown", List.of("a", "b"), false, List.of(), List.of()));
     }
 
-    private static Said said(String rule, Contribution contribution, MatchedFact fact) {
+    /** A certain contribution that rests on facts read from these fields, one each; an empty name is a fact of no field. */
+    static Said from(String rule, Contribution contribution, String... names) {
+        return said(
+                rule,
+                contribution,
+                Stream.of(names)
+                        .map(field -> field.isEmpty() ? List.<String>of() : List.of(field))
+                        .map(fields -> new MatchedFact("Known", List.of("a"), true, fields, List.of()))
+                        .toArray(MatchedFact[]::new));
+    }
+
+    private static Said said(String rule, Contribution contribution, MatchedFact... facts) {
         return new Said(
-                contribution, new Reason(contribution.kind(), rule, Term.keys(contribution.values()), List.of(fact)));
+                contribution, new Reason(contribution.kind(), rule, Term.keys(contribution.values()), List.of(facts)));
     }
 
     static List<String> rules(List<Reason> reasons) {

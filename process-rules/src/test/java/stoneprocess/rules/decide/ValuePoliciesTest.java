@@ -3,12 +3,14 @@ package stoneprocess.rules.decide;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static stoneprocess.rules.decide.Saids.certain;
+import static stoneprocess.rules.decide.Saids.from;
 import static stoneprocess.rules.decide.Saids.rules;
 import static stoneprocess.rules.decide.Saids.uncertain;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Decision;
@@ -16,14 +18,20 @@ import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.Topic;
+import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.follow.Fault;
 import stoneprocess.core.plan.Cut;
 import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Task;
 import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.stone.Family;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.MachineClass;
 
 class ValuePoliciesTest {
+    private static final Subject STEP = new Subject.OfStep(TrackKind.OPEN_FIELD, "resin-400");
+
     @Test
     void one_without_any_contribution_is_the_most_cautious_value() {
         assertThat(decision(Topics.FIRST_CUT, List.of()).value()).isEqualTo(Cut.NONE.key());
@@ -200,6 +208,65 @@ class ValuePoliciesTest {
         Decision wished = decision(Topics.BONDS, List.of(certain("W", Topics.BONDS.wish(Bond.RESIN))));
         assertThat(wished.values()).hasSize(3);
         assertThat(rules(wished.outweighed())).containsExactly("W");
+    }
+
+    @Test
+    void ranked_puts_first_what_most_speaks_for_and_counts_what_two_facts_bear_out_twice() {
+        Decision decision = decision(
+                Topics.CAUSES,
+                List.of(
+                        from(
+                                "A",
+                                Topics.CAUSES.wish(Fault.FILM, Fault.GLAZED_PAD, Fault.RESIDUE, Fault.FLOODED_PAD),
+                                "x"),
+                        from("B", Topics.CAUSES.wish(Fault.RESIDUE), "x", "y"),
+                        from("C", Topics.CAUSES.wish(Fault.CARRIED_GRIT), "x"),
+                        from("V", Topics.CAUSES.veto(Fault.CARRIED_GRIT), "x")));
+
+        assertThat(ValuePolicies.weights(decision.won()))
+                .isEqualTo(Map.of("film", 3, "glazed-pad", 2, "residue", 1 + 2 * 3, "flooded-pad", 1));
+        assertThat(decision.values()).containsExactly("residue", "film", "glazed-pad", "flooded-pad");
+        assertThat(rules(decision.won())).containsExactly("A", "B", "V");
+        assertThat(rules(decision.vetoed())).containsExactly("C");
+        assertThat(decision.outweighed()).isEmpty();
+    }
+
+    @Test
+    void an_impasse_for_want_of_a_machine_names_those_of_which_any_one_would_do() {
+        String machines = SurveyField.MACHINES.name();
+        Said noPlanetary = from("P", Topics.MACHINE.on(STEP).veto(MachineClass.PLANETARY), machines);
+        Said noSingleDisc = from("S", Topics.MACHINE.on(STEP).veto(MachineClass.SINGLE_DISC), machines, "");
+        Said need = certain("N", Topics.MACHINE.on(STEP).need(MachineClass.PLANETARY, MachineClass.SINGLE_DISC));
+
+        assertThat(ValuePolicies.impasse(Topics.MACHINE, STEP, List.of(need, noPlanetary, noSingleDisc))
+                        .lacking())
+                .containsExactlyInAnyOrder("planetary", "single-disc");
+    }
+
+    @Test
+    void a_machine_that_is_excluded_for_another_reason_is_not_lacking() {
+        String machines = SurveyField.MACHINES.name();
+        Said need = from("N", Topics.MACHINE.on(STEP).need(MachineClass.PLANETARY, MachineClass.SINGLE_DISC), machines);
+        Said absent = from("P", Topics.MACHINE.on(STEP).veto(MachineClass.PLANETARY), machines);
+        Said tooHeavy = from("H", Topics.MACHINE.on(STEP).veto(MachineClass.SINGLE_DISC), "build-up.bed");
+        Said absentOnTimber =
+                from("T", Topics.MACHINE.on(STEP).veto(MachineClass.SINGLE_DISC), machines, "build-up.bed");
+
+        assertThat(ValuePolicies.impasse(Topics.MACHINE, STEP, List.of(need, absent, tooHeavy))
+                        .lacking())
+                .containsExactly("planetary");
+        assertThat(ValuePolicies.impasse(Topics.MACHINE, STEP, List.of(need, absent, absentOnTimber))
+                        .lacking())
+                .containsExactly("planetary");
+        assertThat(ValuePolicies.impasse(
+                                Topics.MACHINE,
+                                STEP,
+                                List.of(
+                                        need,
+                                        certain("V", Topics.MACHINE.on(STEP).veto(MachineClass.PLANETARY)),
+                                        tooHeavy))
+                        .lacking())
+                .isEmpty();
     }
 
     @Test
