@@ -32,13 +32,16 @@ class EveryStepTest {
         SplittableRandom random = new SplittableRandom(1955);
         Stream.generate(() -> generator.draw(random)).limit(DRAWN).forEach(floors::add);
         int steps = 0;
+        long dry = 0;
         for (FloorSurvey floor : floors) {
             List<Step> all = steps(ADVISOR.recommend(floor));
             all.forEach(step -> requireComplete(step, floor.title()));
             steps += all.size();
+            dry += all.stream().filter(step -> step.method() == WorkMethod.DRY).count();
         }
-        System.out.printf("Steps looked at: %d of %d floors%n", steps, floors.size());
+        System.out.printf("Steps looked at: %d of %d floors, %d of them dry%n", steps, floors.size(), dry);
         assertThat(steps).isGreaterThan(1_000);
+        assertThat(dry).isPositive();
     }
 
     static List<Step> steps(Recommendation answer) {

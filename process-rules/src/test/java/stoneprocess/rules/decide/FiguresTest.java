@@ -154,8 +154,7 @@ class FiguresTest {
         "resin-800, 0.001",
         "resin-3000, 0.001"
     })
-    void a_finer_grade_takes_less_off_in_a_pass(String grade, double millimetres) {
-        AbrasiveGrade cutting = GritSequence.standard().get(grade, "grade");
-        assertThat(Figures.stock(cutting, NUMBERS)).isEqualTo(Length.of(millimetres, Unit.MILLIMETRE));
+    void a_finer_grade_takes_less_off_in_a_pass(String key, double millimetres) {
+        assertThat(Figures.stock(grade(key), NUMBERS)).isEqualTo(Length.of(millimetres, Unit.MILLIMETRE));
     }
 }
