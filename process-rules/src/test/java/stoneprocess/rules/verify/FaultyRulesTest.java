@@ -2,6 +2,7 @@ package stoneprocess.rules.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -39,7 +40,7 @@ class FaultyRulesTest {
     private static Respondent answering;
 
     @BeforeAll
-    static void audit() {
+    static void audit() throws IOException, ReflectiveOperationException {
         CompiledRules faulty = FaultyRules.all();
         List<LoadedRule> all = new ArrayList<>(ShippedRules.load());
         all.addAll(faulty.flat());
