@@ -84,7 +84,8 @@ final class FloorGrid {
     }
 
     /**
-     * Ends the grit in work and takes up another.
+     * Ends the grit in work and takes up another. A grit that may not dull the floor leaves a level over its limit as it
+     * is, whatever the limit; such points are one.
      *
      * @param passes passes done with the grit in work
      * @param grit the grit that follows
@@ -96,22 +97,33 @@ final class FloorGrid {
         double single = StrictMath.sqrt(1 - model.shared());
         double least = NEGLIGIBLE_FLOOR * total();
         List<Track> next = new ArrayList<>();
+        double[] limits = new double[OWN];
         for (Track track : tracks) {
             double whole = track.total();
             if (whole < least) {
                 continue;
             }
-            Levels levels = levels(track, passes);
-            Points points = new Points(levels.size() * OWN);
             for (int i = 0; i < OWN; i++) {
                 double standing = common * track.floor().quality() + single * FloorModel.node(i, OWN, OWN_STEP);
-                double limit = prior.limit(standing, track.floor().left());
-                for (int node = 0; node < levels.size(); node++) {
+                limits[i] = prior.limit(standing, track.floor().left());
+            }
+            Levels levels = levels(track, passes);
+            Points points = new Points(levels.size() * OWN);
+            for (int node = 0; node < levels.size(); node++) {
+                double start = levels.gloss(node);
+                double stays = 0;
+                for (int i = 0; i < OWN; i++) {
                     double weight = levels.mass(node) * OWN_WEIGHTS[i];
                     if (weight > NEGLIGIBLE_POINT * whole) {
-                        double start = levels.gloss(node);
-                        points.add(start, mayFall ? limit : Math.max(limit, start), weight);
+                        if (mayFall || limits[i] > start) {
+                            points.add(start, limits[i], weight);
+                        } else {
+                            stays += weight;
+                        }
                     }
+                }
+                if (stays > 0) {
+                    points.add(start, start, stays);
                 }
             }
             points.addTo(next, track.floor());
@@ -143,7 +155,7 @@ final class FloorGrid {
             }
             read.add(new Track(track.floor(), track.start(), track.limit(), weight));
         }
-        return new FloorGrid(model, read);
+        return new FloorGrid(model, Collections.unmodifiableList(read));
     }
 
     /** The levels of all floors after some passes of the grit in work. */

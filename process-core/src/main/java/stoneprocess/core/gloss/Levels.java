@@ -6,15 +6,22 @@ package stoneprocess.core.gloss;
  */
 final class Levels {
     private final double ceiling;
+    private final double intervalsPerRoot;
     private final double[] node;
+    private final double[] perWidth;
     private final double[] mass;
 
     Levels(int intervals, double ceiling) {
         this.ceiling = ceiling;
+        this.intervalsPerRoot = intervals / StrictMath.sqrt(ceiling);
         this.node = new double[intervals + 1];
+        this.perWidth = new double[intervals];
         this.mass = new double[intervals + 1];
         for (int i = 0; i <= intervals; i++) {
             node[i] = at(i);
+        }
+        for (int i = 0; i < intervals; i++) {
+            perWidth[i] = 1 / (node[i + 1] - node[i]);
         }
     }
 
@@ -37,8 +44,8 @@ final class Levels {
 
     void add(double gloss, double weight) {
         double clipped = Math.max(0, Math.min(ceiling, gloss));
-        int below = Math.min(mass.length - 2, (int) (StrictMath.sqrt(clipped / ceiling) * (mass.length - 1)));
-        double share = (clipped - node[below]) / (node[below + 1] - node[below]);
+        int below = Math.min(perWidth.length - 1, (int) (StrictMath.sqrt(clipped) * intervalsPerRoot));
+        double share = (clipped - node[below]) * perWidth[below];
         share = Math.max(0, Math.min(1, share));
         mass[below] += weight * (1 - share);
         mass[below + 1] += weight * share;

@@ -30,6 +30,11 @@ import stoneprocess.core.stone.Hardness;
 
 class GlossForecastTest {
     private static final Parameters STANDARD = Parameters.standard();
+    private static final double LEAST_SCATTER =
+            STANDARD.get("gloss-reading.least-scatter", Gloss.class).gloss();
+    private static final double SCATTER = percent("gloss-reading.scatter");
+    private static final double MISFIT = percent("gloss-curve.misfit");
+    private static final double ASTRAY = percent("gloss-reading.astray");
     private static final GlossCeiling MARBLE =
             GlossCeiling.of(Family.CALCITE_MARBLE).orElseThrow();
     private static final List<PlannedGrit> TO_THE_END =
@@ -253,6 +258,9 @@ class GlossForecastTest {
                 .through(List.of(new PlannedGrit(1500, 4)))
                 .get(0);
         FloorModel model = FloorModel.of(Hardness.MEDIUM, MARBLE, STANDARD);
+        GritPrior of400 = model.prior(400);
+        GritPrior of800 = model.prior(800);
+        GritPrior of1500 = model.prior(1500);
         Random random = new Random(163);
         List<double[]> draws = new ArrayList<>();
         double total = 0;
@@ -263,13 +271,13 @@ class GlossForecastTest {
                     : 0;
             double tau = StrictMath.exp(model.logTau() + model.logTauDeviation() * random.nextGaussian());
             double level = random.nextDouble() * MARBLE.at60().gloss();
-            double limit = drawn(model, 400, quality, left, random);
+            double limit = drawn(model, of400, quality, left, random);
             level = limit - (limit - level) * StrictMath.exp(-passes400 / tau);
             double weight = density(read400, level);
-            limit = Math.max(level, drawn(model, 800, quality, left, random));
+            limit = Math.max(level, drawn(model, of800, quality, left, random));
             level = limit - (limit - level) * StrictMath.exp(-passes800 / tau);
             weight *= density(read800, level);
-            limit = Math.max(level, drawn(model, 1500, quality, left, random));
+            limit = Math.max(level, drawn(model, of1500, quality, left, random));
             level = limit - (limit - level) * StrictMath.exp(-4 / tau);
             draws.add(new double[] {level, weight});
             total += weight;
@@ -299,22 +307,20 @@ class GlossForecastTest {
 
     /** Density of the mean of two readings, from the stated scatter. */
     private static double density(double read, double level) {
-        double single = Math.max(
-                STANDARD.get("gloss-reading.least-scatter", Gloss.class).gloss(),
-                percent("gloss-reading.scatter") * level);
-        double deviation = StrictMath.hypot(single / StrictMath.sqrt(2), percent("gloss-curve.misfit") * level);
-        double astray = percent("gloss-reading.astray");
-        return astray / MARBLE.at60().gloss() + (1 - astray) * new NormalDistribution(level, deviation).density(read);
+        double single = Math.max(LEAST_SCATTER, SCATTER * level);
+        double deviation = StrictMath.hypot(single / StrictMath.sqrt(2), MISFIT * level);
+        return ASTRAY / MARBLE.at60().gloss()
+                + (1 - ASTRAY) * new NormalDistribution(null, level, deviation).density(read);
     }
 
     private static double percent(String name) {
         return STANDARD.get(name, Share.class).percent() / 100;
     }
 
-    private static double drawn(FloorModel model, int grit, double quality, double left, Random random) {
+    private static double drawn(FloorModel model, GritPrior prior, double quality, double left, Random random) {
         double shared = model.shared();
         double standing = StrictMath.sqrt(shared) * quality + StrictMath.sqrt(1 - shared) * random.nextGaussian();
-        return model.prior(grit).limit(standing, left);
+        return prior.limit(standing, left);
     }
 
     /** Gloss classes by last grit: common practice, no source. Honed under 15, then 15-35, 35-60, 60-80, over 80. */
