@@ -45,6 +45,8 @@ import stoneprocess.rules.internal.run.Runner;
  * <p>It advises. Local codes and the licensed roles that the warnings name decide.
  */
 public final class Advisor {
+    private static volatile @Nullable Advisor standard;
+
     private final Rulebase rulebase;
     private final Options options;
     private volatile @Nullable Explainer explainer;
@@ -54,9 +56,15 @@ public final class Advisor {
         this.options = options;
     }
 
-    /** An advisor with the shipped rules and the usual sequence. */
+    /** The advisor with the shipped rules and the usual sequence: the same one at every call, built at the first. */
     public static Advisor standard() {
-        return of(Rulebase.standard(), Options.defaults());
+        Advisor made = standard;
+        if (made == null) {
+            // Two threads may both make one; they are alike.
+            made = of(Rulebase.standard(), Options.defaults());
+            standard = made;
+        }
+        return made;
     }
 
     /** An advisor with a rulebase and options of the caller's. */

@@ -30,6 +30,8 @@ import stoneprocess.rules.internal.engine.ShippedRules;
  * side.
  */
 public final class Rulebase {
+    private static volatile @Nullable Rulebase standard;
+
     private final List<LoadedRule> rules;
     private final Parameters parameters;
     private final RulebaseStamp stamp;
@@ -49,9 +51,15 @@ public final class Rulebase {
         this.engine = new Engine(rules);
     }
 
-    /** The shipped rules and numbers. */
+    /** The shipped rules and numbers: the same rulebase at every call, built at the first. */
     public static Rulebase standard() {
-        return with(Overlay.none());
+        Rulebase made = standard;
+        if (made == null) {
+            // Two threads may both make one; they are alike.
+            made = with(Overlay.none());
+            standard = made;
+        }
+        return made;
     }
 
     /**
