@@ -1,8 +1,10 @@
 package stoneprocess.core.decision;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.problem.InvalidInputException;
@@ -20,6 +22,7 @@ public final class Topic<V extends Term> {
     private final Scope scope;
     private final PolicyKind policy;
     private final List<V> domain;
+    private final Map<String, V> byKey = new HashMap<>();
     private final boolean cautiousFirst;
     private final boolean blocking;
     private final Optional<V> whenUncertain;
@@ -38,6 +41,7 @@ public final class Topic<V extends Term> {
         this.scope = scope;
         this.policy = policy;
         this.domain = domain;
+        domain.forEach(value -> byKey.put(value.key(), value));
         this.cautiousFirst = cautiousFirst;
         this.blocking = blocking;
         this.whenUncertain = whenUncertain;
@@ -110,11 +114,11 @@ public final class Topic<V extends Term> {
      * @throws InvalidInputException when the domain has none
      */
     public V value(String key) {
-        return domain.stream()
-                .filter(value -> value.key().equals(key))
-                .findFirst()
-                .orElseThrow(
-                        () -> new InvalidInputException(id, key, "one of " + String.join(", ", Term.keys(domain))));
+        V value = byKey.get(key);
+        if (value == null) {
+            throw new InvalidInputException(id, key, "one of " + String.join(", ", Term.keys(domain)));
+        }
+        return value;
     }
 
     /** Contributions about another subject than the floor. */

@@ -1,6 +1,9 @@
 package stoneprocess.rules.decide;
 
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import stoneprocess.core.decision.PolicyKind;
 import stoneprocess.core.decision.Scope;
 import stoneprocess.core.decision.Stage;
@@ -180,6 +183,11 @@ public final class Topics {
             ACCEPTANCES,
             WARNINGS);
 
+    private static final Map<String, Topic<? extends Term>> BY_ID =
+            ALL.stream().collect(Collectors.toMap(Topic::id, Function.identity()));
+    private static final Map<Stage, List<Topic<? extends Term>>> BY_STAGE =
+            ALL.stream().collect(Collectors.groupingBy(Topic::stage, Collectors.toUnmodifiableList()));
+
     private Topics() {}
 
     /** All topics in the order in which they close. */
@@ -189,7 +197,7 @@ public final class Topics {
 
     /** The topics of one stage in the order in which they close. */
     public static List<Topic<? extends Term>> of(Stage stage) {
-        return ALL.stream().filter(topic -> topic.stage() == stage).toList();
+        return BY_STAGE.getOrDefault(stage, List.of());
     }
 
     /**
@@ -198,13 +206,13 @@ public final class Topics {
      * @throws InvalidInputException when there is none
      */
     public static Topic<? extends Term> named(String id) {
-        return ALL.stream()
-                .filter(topic -> topic.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new InvalidInputException(
-                        "topic",
-                        id,
-                        "one of "
-                                + String.join(", ", ALL.stream().map(Topic::id).toList())));
+        Topic<? extends Term> topic = BY_ID.get(id);
+        if (topic == null) {
+            throw new InvalidInputException(
+                    "topic",
+                    id,
+                    "one of " + String.join(", ", ALL.stream().map(Topic::id).toList()));
+        }
+        return topic;
     }
 }

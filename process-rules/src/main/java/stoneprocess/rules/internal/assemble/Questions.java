@@ -164,10 +164,7 @@ final class Questions {
 
     private static boolean couldMeet(FactPattern condition, Object fact) {
         Set<?> possible = ((Feature<?>) fact).mayBe();
-        return Facts.space(condition.type()).stream()
-                .filter(candidate -> possible.containsAll(((Feature<?>) candidate).mayBe()))
-                .filter(candidate -> ((Feature<?>) candidate).mayBe().size() == 1)
-                .anyMatch(condition::matches);
+        return condition.metWhenKnown().stream().anyMatch(met -> possible.containsAll(((Feature<?>) met).mayBe()));
     }
 
     private List<Question> ranked() {

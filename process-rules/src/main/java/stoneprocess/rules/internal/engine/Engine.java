@@ -16,7 +16,7 @@ import stoneprocess.core.source.Card;
 /** A set of rules ready to run. Immutable and safe to share between threads; each run has a session of its own. */
 public final class Engine {
     private final KieSessionsPool sessions;
-    private final Map<String, Card> cardsByRule = new HashMap<>();
+    private final Map<RuleName, Card> cardsByRule = new HashMap<>();
 
     /** Builds an engine of the given rules; their order makes no difference to any outcome. */
     public Engine(List<LoadedRule> rules) {
@@ -29,7 +29,8 @@ public final class Engine {
             KieBase base = KieBaseBuilder.createKieBaseFromModel(models(rules));
             sessions = base.newKieSessionsPool(1);
             for (LoadedRule rule : rules) {
-                cardsByRule.put(key(rule.rule().getPackage(), rule.rule().getName()), rule.card());
+                cardsByRule.put(
+                        new RuleName(rule.rule().getPackage(), rule.rule().getName()), rule.card());
             }
             try (EngineRun warmUp = start()) {
                 warmUp.fireAll("warm-up");
@@ -48,8 +49,11 @@ public final class Engine {
         return new EngineRun(sessions.newKieSession(), cardsByRule);
     }
 
-    static String key(String packageName, String ruleName) {
-        return packageName + "#" + ruleName;
+    /** By what the engine knows a rule. */
+    record RuleName(String packageName, String name) {
+        static RuleName of(org.kie.api.definition.rule.Rule rule) {
+            return new RuleName(rule.getPackageName(), rule.getName());
+        }
     }
 
     private static List<Model> models(List<LoadedRule> rules) {

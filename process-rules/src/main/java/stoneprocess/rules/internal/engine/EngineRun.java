@@ -23,11 +23,11 @@ public final class EngineRun implements StageRun {
     static final int CAP = 10_000;
 
     private final KieSession session;
-    private final Map<String, Card> cardsByRule;
+    private final Map<Engine.RuleName, Card> cardsByRule;
     private final List<Firing> firings = new ArrayList<>();
     private int contributionsOfMatch;
 
-    EngineRun(KieSession session, Map<String, Card> cardsByRule) {
+    EngineRun(KieSession session, Map<Engine.RuleName, Card> cardsByRule) {
         this.session = session;
         this.cardsByRule = cardsByRule;
         Stamp stamp = new Stamp();
@@ -75,8 +75,7 @@ public final class EngineRun implements StageRun {
     }
 
     private Card card(Match match) {
-        return cardsByRule.get(
-                Engine.key(match.getRule().getPackageName(), match.getRule().getName()));
+        return cardsByRule.get(Engine.RuleName.of(match.getRule()));
     }
 
     private final class Stamp {
@@ -104,8 +103,7 @@ public final class EngineRun implements StageRun {
                 if (event.getRule() == null) {
                     return;
                 }
-                Card card = cardsByRule.get(Engine.key(
-                        event.getRule().getPackageName(), event.getRule().getName()));
+                Card card = cardsByRule.get(Engine.RuleName.of(event.getRule()));
                 if (!(event.getObject() instanceof Contribution contribution)) {
                     throw new RulebaseException("Rule " + card.id() + " inserted something that is no contribution");
                 }

@@ -5,6 +5,9 @@ import org.drools.model.Condition;
 import org.drools.model.Constraint;
 import org.drools.model.Pattern;
 import org.drools.model.SingleConstraint;
+import org.jspecify.annotations.Nullable;
+import stoneprocess.rules.feature.Feature;
+import stoneprocess.rules.internal.classify.Facts;
 
 /**
  * One condition of a rule: a type of fact and a test on it alone. The shipped rules are flat, so a rule is the
@@ -14,6 +17,7 @@ public final class FactPattern {
     private final Class<?> type;
     private final Constraint constraint;
     private final String rule;
+    private volatile @Nullable List<Object> metWhenKnown;
 
     private FactPattern(Class<?> type, Constraint constraint, String rule) {
         this.type = type;
@@ -45,6 +49,20 @@ public final class FactPattern {
     /** True when the fact meets the condition. A fact of another type never does. */
     public boolean matches(Object fact) {
         return type.isInstance(fact) && holds(constraint, fact);
+    }
+
+    /** The facts of its type with one class that meet it. */
+    public List<Object> metWhenKnown() {
+        List<Object> met = metWhenKnown;
+        if (met == null) {
+            met = Facts.space(type).stream()
+                    .filter(fact -> fact instanceof Feature<?> feature
+                            && feature.mayBe().size() == 1)
+                    .filter(this::matches)
+                    .toList();
+            metWhenKnown = met;
+        }
+        return met;
     }
 
     private boolean holds(Constraint tested, Object fact) {

@@ -2,6 +2,7 @@ package stoneprocess.rules.internal.run;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -25,8 +26,9 @@ final class Ledger {
     private final Map<String, List<Said>> byTopic;
 
     Ledger(List<Firing> firings) {
-        List<Said> sorted = new ArrayList<>(
-                new LinkedHashSet<>(firings.stream().map(Ledger::said).toList()));
+        Map<Object, MatchedFact> matched = new IdentityHashMap<>();
+        List<Said> sorted = new ArrayList<>(new LinkedHashSet<>(
+                firings.stream().map(firing -> said(firing, matched)).toList()));
         sorted.sort(ORDER);
         byTopic = sorted.stream()
                 .collect(Collectors.groupingBy(
@@ -38,8 +40,11 @@ final class Ledger {
         return byTopic.getOrDefault(topic, List.of());
     }
 
-    private static Said said(Firing firing) {
-        List<MatchedFact> facts = firing.facts().stream().map(Facts::matched).toList();
+    /** A fact that several rules matched is described once. */
+    private static Said said(Firing firing, Map<Object, MatchedFact> matched) {
+        List<MatchedFact> facts = firing.facts().stream()
+                .map(fact -> matched.computeIfAbsent(fact, Facts::matched))
+                .toList();
         Reason reason = new Reason(
                 firing.contribution().kind(),
                 firing.card().id(),
