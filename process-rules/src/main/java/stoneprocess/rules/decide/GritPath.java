@@ -110,13 +110,26 @@ public final class GritPath {
             return Optional.empty();
         }
         Optional<AbrasiveGrade> start = cut == Cut.REFRESH ? refreshFrom(lastGrit, end.get()) : first(cut);
-        if (start.isEmpty()) {
-            return Optional.empty();
+        boolean finerThanLast = start.isPresent()
+                ? start.get().bond() == Bond.RESIN
+                        && start.get().number() > end.get().number()
+                : isNeverMade(cut, lastGrit);
+        if (finerThanLast) {
+            return Optional.of(List.of(end.get()));
         }
-        boolean alreadyFiner = start.get().bond() == Bond.RESIN
-                && start.get().number() > end.get().number();
-        AbrasiveGrade from = alreadyFiner ? end.get() : start.get();
-        return Optional.ofNullable(best(from, end.get(), new HashMap<>())).map(Candidate::path);
+        return start.map(from -> best(from, end.get(), new HashMap<>())).map(Candidate::path);
+    }
+
+    /** A resin cut that is finer than the last grade is not made, so that its own grade is not missed. */
+    private boolean isNeverMade(Cut cut, LastGrit lastGrit) {
+        if (cut == Cut.NONE || cut == Cut.REFRESH || cut.bond() != Bond.RESIN || !bonds.contains(Bond.RESIN)) {
+            return false;
+        }
+        Optional<AbrasiveGrade> last = whole.nearest(Bond.RESIN, lastGrit.number());
+        return whole.nearest(Bond.RESIN, cut.number())
+                .filter(grade ->
+                        last.filter(end -> grade.number() > end.number()).isPresent())
+                .isPresent();
     }
 
     /** The path from a grade in use to the last; empty when the grades in use allow none. */

@@ -169,6 +169,19 @@ class GritPathTest {
     }
 
     @Test
+    void a_cut_finer_than_the_last_grade_is_not_made_and_its_grade_not_missed() {
+        GritPath path = new GritPath(
+                sequence(resin(50), resin(200)),
+                GritSequence.standard(),
+                EVERY_BOND,
+                StepRule.USUAL,
+                TransitionUse.SKIP,
+                Parameters.standard());
+        assertThat(keys(path.plan(Cut.FINE_HONE, LastGrit.G200).orElseThrow())).containsExactly("resin-200");
+        assertThat(path.plan(Cut.FINE_HONE, LastGrit.G400)).isEmpty();
+    }
+
+    @Test
     void grades_on_hand_that_do_not_reach_the_first_cut_or_the_last_grade_leave_no_path() {
         GritSequence fine = sequence(resin(800), resin(1500), resin(3000));
         assertThat(usual(fine).plan(Cut.FINE_HONE, LastGrit.G3000)).isEmpty();

@@ -12,8 +12,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -47,10 +49,14 @@ class RuleMutationTest {
     private static final int DRAWN = 400;
     private static final int CELLS_TRIED = 40;
     private static final int FLOORS_FOR_LAWS = 8;
+    private static final int FLOORS_FOR_EVERY_LAW = 3;
     private static final List<LoadedRule> RULES = PlanningRules.all();
     private static final Map<String, RuleCase> RULE_CASES =
             RuleCase.all().stream().collect(Collectors.toMap(RuleCase::rule, Function.identity()));
     private static final FlatRespondent SHIPPED = new FlatRespondent(RULES, FlatRules.of(RULES));
+
+    /** Laws that find a fault in a rule, whether a case finds it too or not. */
+    private static final Set<String> FINDING_LAWS = new ConcurrentSkipListSet<>();
 
     /** A floor with the facts that come up when the shipped rules plan it. */
     private record Seen(
@@ -112,6 +118,7 @@ class RuleMutationTest {
 
     private static Result result(RuleMutant mutant, List<Seen> floors) {
         FlatRespondent faulty = new FlatRespondent(mutant.loaded(RULES), mutant.among(RULES));
+        askEveryLaw(faulty, floors, floor -> mutant.shows(floor.facts()));
         Found found = found(faulty, floors, floor -> mutant.shows(floor.facts()));
         if (found.fate() == Fate.SURVIVED) {
             RuleCase expected = RULE_CASES.get(mutant.id());
@@ -174,6 +181,37 @@ class RuleMutationTest {
         return new Found(Fate.SURVIVED, differing.isEmpty() ? "no floor tells" : "");
     }
 
+    /** On the first floors that the fault answers otherwise; a law that has found a fault is not asked again. */
+    private static void askEveryLaw(FlatRespondent faulty, List<Seen> floors, Predicate<Seen> shows) {
+        floors.stream()
+                .filter(floor -> !floor.cell())
+                .filter(shows)
+                .filter(floor -> answersOtherwise(faulty, floor))
+                .limit(FLOORS_FOR_EVERY_LAW)
+                .forEach(floor -> Laws.all().stream()
+                        .filter(law -> !FINDING_LAWS.contains(law.id()))
+                        .filter(law -> finds(law, faulty, floor.survey()))
+                        .forEach(law -> FINDING_LAWS.add(law.id())));
+    }
+
+    /** False for a fault that leaves no answer to judge. */
+    private static boolean answersOtherwise(FlatRespondent faulty, Seen floor) {
+        try {
+            return !faulty.recommend(floor.survey()).outcomes().equals(floor.outcomes());
+        } catch (RuntimeException e) {
+            return false;
+        }
+    }
+
+    /** True when the law judges the answer and finds it wrong. */
+    private static boolean finds(Law law, FlatRespondent faulty, FloorSurvey survey) {
+        try {
+            return !law.violations(faulty, survey, 7).isEmpty();
+        } catch (RuntimeException e) {
+            return false;
+        }
+    }
+
     /** A law that cannot even judge an answer fails its test as well. */
     private static boolean breaks(Law law, FlatRespondent faulty, FloorSurvey survey) {
         try {
@@ -210,6 +248,13 @@ class RuleMutationTest {
                 .filter(result -> result.fate() == Fate.LAW)
                 .collect(Collectors.groupingBy(Result::by, TreeMap::new, Collectors.counting()));
         System.out.println("Found by laws: " + laws);
+        List<String> silent = Laws.all().stream()
+                .map(Law::id)
+                .filter(law -> !FINDING_LAWS.contains(law))
+                .toList();
+        System.out.printf(
+                "Laws that find a fault in a rule: %d of %d, not %s%n",
+                FINDING_LAWS.size(), Laws.all().size(), silent);
         Path target = Path.of("target", "mutation");
         Files.createDirectories(target);
         Files.writeString(target.resolve("table.md"), lines + "\n" + laws + "\n");
