@@ -3,7 +3,6 @@ package stoneprocess.core.answer;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Card;
@@ -24,20 +23,34 @@ final class Cards {
     }
 
     /** Refuses reasons whose rule has no card. */
-    static void require(List<Card> cards, Stream<Reason> reasons) {
-        requireAll(cards, reasons.map(Reason::rule));
+    static void require(List<Card> cards, List<List<Reason>> reasons) {
+        Set<String> known = ids(cards);
+        for (List<Reason> some : reasons) {
+            for (Reason reason : some) {
+                require(known, reason.rule());
+            }
+        }
     }
 
     /** Refuses silent rules without a card. */
     static void requireRules(List<Card> cards, List<SilentRule> silent) {
-        requireAll(cards, silent.stream().map(SilentRule::rule));
+        Set<String> known = ids(cards);
+        for (SilentRule rule : silent) {
+            require(known, rule.rule());
+        }
     }
 
-    private static void requireAll(List<Card> cards, Stream<String> rules) {
-        Set<String> known = new HashSet<>();
-        cards.forEach(card -> known.add(card.id()));
-        rules.filter(rule -> !known.contains(rule)).findFirst().ifPresent(rule -> {
+    private static Set<String> ids(List<Card> cards) {
+        Set<String> ids = new HashSet<>();
+        for (Card card : cards) {
+            ids.add(card.id());
+        }
+        return ids;
+    }
+
+    private static void require(Set<String> known, String rule) {
+        if (!known.contains(rule)) {
             throw new InvalidInputException("cards", "without " + rule, "the card of every rule that is named");
-        });
+        }
     }
 }

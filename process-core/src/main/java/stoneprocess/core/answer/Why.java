@@ -52,7 +52,7 @@ public record Why(List<Ground> grounds, List<Card> cards, List<FieldAnswer> answ
             }
             following.add(grounds.get(i).matter());
         }
-        Cards.require(cards, grounds.stream().flatMap(ground -> ground.reasons().stream()));
+        Cards.require(cards, grounds.stream().map(Ground::reasons).toList());
     }
 
     /** The outcome that was asked about. */

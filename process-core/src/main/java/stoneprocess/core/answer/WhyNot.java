@@ -1,7 +1,6 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
-import java.util.stream.Stream;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.problem.InvalidInputException;
@@ -50,7 +49,7 @@ public record WhyNot(
         restsOn = List.copyOf(restsOn);
         cards = List.copyOf(cards);
         answers = List.copyOf(answers);
-        Cards.require(cards, Stream.concat(by.stream(), asked.stream()));
+        Cards.require(cards, List.of(by, asked));
         Cards.requireRules(cards, silent);
     }
 

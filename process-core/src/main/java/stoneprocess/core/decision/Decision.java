@@ -1,7 +1,8 @@
 package stoneprocess.core.decision;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * A topic closed with a value. The record is the explanation: it keeps what won, what was outweighed and what was
@@ -34,7 +35,14 @@ public record Decision(
 
     @Override
     public List<Reason> reasons() {
-        return Stream.of(won, outweighed, vetoed).flatMap(List::stream).toList();
+        if (outweighed.isEmpty() && vetoed.isEmpty()) {
+            return won;
+        }
+        List<Reason> all = new ArrayList<>(won.size() + outweighed.size() + vetoed.size());
+        all.addAll(won);
+        all.addAll(outweighed);
+        all.addAll(vetoed);
+        return Collections.unmodifiableList(all);
     }
 
     /** The only value of a decision that has one. */

@@ -206,15 +206,20 @@ final class WhyNotFinder {
 
     private WhyNot silent(Decision decision, String value, Predicate<Asker> asks) {
         List<SilentRule> silent = new ArrayList<>();
-        List<Seen> step = facts().step(decision.subject());
+        Map<Asker, Optional<SilentRule>> anywhere = kept(List.of());
+        Map<Asker, Optional<SilentRule>> onStep = kept(facts().step(decision.subject()));
         for (Asker asker : askers.naming(decision.topic(), value)) {
             if (asks.test(asker) && asker.concerns(decision.subject())) {
-                kept.computeIfAbsent(asker.readsStep() ? step : List.of(), key -> new IdentityHashMap<>())
+                (asker.readsStep() ? onStep : anywhere)
                         .computeIfAbsent(asker, key -> silent(key, decision.subject()))
                         .ifPresent(silent::add);
             }
         }
         return silent(WhyNotKind.NOT_ASKED, decision, value, List.of(), silent);
+    }
+
+    private Map<Asker, Optional<SilentRule>> kept(List<Seen> step) {
+        return kept.computeIfAbsent(step, key -> new IdentityHashMap<>());
     }
 
     private Optional<SilentRule> silent(Asker asker, Subject subject) {

@@ -140,6 +140,8 @@ public final class Facts {
 
     private static final Map<Class<?>, FactType<?>> TABLE = new LinkedHashMap<>();
     private static final List<FactType<?>> LOG_LINES = LogFacts.lines();
+    private static final Set<Class<?>> LOG_TYPES =
+            LOG_LINES.stream().map(FactType::type).collect(Collectors.toUnmodifiableSet());
     private static final List<Class<?>> ONE_OF_MANY = List.of(
             Equipment.MachineOnHand.class,
             OnSite.EventStands.class,
@@ -565,7 +567,7 @@ public final class Facts {
         if (line.type() == OnSite.JobState.class) {
             return situation.log().filter(LogReview::followsUp).isPresent();
         }
-        return situation.log().isPresent() || !LOG_LINES.contains(line);
+        return situation.log().isPresent() || !LOG_TYPES.contains(line.type());
     }
 
     /**
