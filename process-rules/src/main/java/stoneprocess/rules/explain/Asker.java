@@ -14,10 +14,17 @@ import stoneprocess.rules.feature.Step;
  *     conditions accept
  * @param values keys of the values that it names
  * @param conditions what has to hold for it to say so
+ * @param readsStep whether it speaks of the steps that it matches
  */
-record Asker(String rule, Contribution contribution, List<String> values, List<AskCondition> conditions) {
+record Asker(
+        String rule, Contribution contribution, List<String> values, List<AskCondition> conditions, boolean readsStep) {
     Asker(String rule, Contribution contribution, List<AskCondition> conditions) {
-        this(rule, contribution, Term.keys(contribution.values()), conditions);
+        this(
+                rule,
+                contribution,
+                Term.keys(contribution.values()),
+                conditions,
+                conditions.stream().anyMatch(condition -> condition.type() == Step.class));
     }
 
     Asker {
@@ -34,9 +41,5 @@ record Asker(String rule, Contribution contribution, List<String> values, List<A
         return about.equals(Subject.FLOOR)
                 && subject instanceof Subject.OfTrack
                 && !subject.equals(Subject.LOCAL_REPAIR);
-    }
-
-    boolean readsStep() {
-        return conditions.stream().anyMatch(condition -> condition.type() == Step.class);
     }
 }

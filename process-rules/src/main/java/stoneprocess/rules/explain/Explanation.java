@@ -8,14 +8,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.answer.Matter;
+import stoneprocess.core.answer.SilentRule;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Reason;
 import stoneprocess.core.decision.Subject;
 import stoneprocess.core.decision.Topic;
 import stoneprocess.core.plan.Recommendation;
@@ -197,9 +198,17 @@ public final class Explanation {
     }
 
     /** The cards of the rules, ordered by id. */
-    List<Card> cards(Stream<String> rules) {
+    List<Card> cards(List<Reason> some, List<Reason> others, List<SilentRule> silent) {
         BitSet named = new BitSet();
-        rules.forEach(rule -> named.set(cardOf(rule)));
+        for (Reason reason : some) {
+            named.set(cardOf(reason.rule()));
+        }
+        for (Reason reason : others) {
+            named.set(cardOf(reason.rule()));
+        }
+        for (SilentRule rule : silent) {
+            named.set(cardOf(rule.rule()));
+        }
         return cardsAt(named);
     }
 

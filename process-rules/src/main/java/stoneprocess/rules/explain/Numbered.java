@@ -31,7 +31,9 @@ final class Numbered<T> {
     /** The things at these places, in order. */
     List<T> at(BitSet chosen) {
         List<T> things = new ArrayList<>(chosen.cardinality());
-        chosen.stream().forEach(place -> things.add(all.get(place)));
+        for (int place = chosen.nextSetBit(0); place >= 0; place = chosen.nextSetBit(place + 1)) {
+            things.add(all.get(place));
+        }
         return things;
     }
 }

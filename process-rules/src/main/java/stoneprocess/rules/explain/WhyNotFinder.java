@@ -200,7 +200,7 @@ final class WhyNotFinder {
                 asked,
                 List.of(),
                 List.of(),
-                explanation.cards(Stream.concat(by.stream(), asked.stream()).map(Reason::rule)),
+                explanation.cards(by, asked, List.of()),
                 List.of());
     }
 
@@ -231,7 +231,11 @@ final class WhyNotFinder {
             WhyNotKind kind, Decision decision, String value, List<Reason> asked, List<SilentRule> silent) {
         silent.sort(NEAREST_FIRST);
         BitSet fields = new BitSet();
-        silent.forEach(rule -> rule.unmet().forEach(condition -> explanation.addQuestions(condition.fields(), fields)));
+        for (SilentRule rule : silent) {
+            for (Unmet condition : rule.unmet()) {
+                explanation.addQuestions(condition.fields(), fields);
+            }
+        }
         return new WhyNot(
                 value,
                 kind,
@@ -240,8 +244,7 @@ final class WhyNotFinder {
                 asked,
                 silent,
                 List.of(),
-                explanation.cards(Stream.concat(
-                        asked.stream().map(Reason::rule), silent.stream().map(SilentRule::rule))),
+                explanation.cards(List.of(), asked, silent),
                 explanation.answersAt(fields));
     }
 
@@ -364,7 +367,7 @@ final class WhyNotFinder {
                 List.of(),
                 List.of(),
                 restsOn,
-                explanation.cards(by.stream().map(Reason::rule)),
+                explanation.cards(by, List.of(), List.of()),
                 explanation.answersAt(questions));
     }
 }
