@@ -47,7 +47,7 @@ class LogsRegressionTest {
     private static final Path LOGS = Path.of("logs");
 
     /** Each sample log and the survey that it belongs to. */
-    private static final Map<String, String> SURVEY_OF = new TreeMap<>(Map.of(
+    static final Map<String, String> SURVEY_OF = new TreeMap<>(Map.of(
             "counting-house-started-too-fine.json", "counting-house-granite.json",
             "ferry-hall-goes-well.json", "ferry-hall-granite.json",
             "reading-room-fill-came-out.json", "reading-room-marble.json"));

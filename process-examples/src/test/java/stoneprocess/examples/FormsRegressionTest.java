@@ -1,0 +1,141 @@
+package stoneprocess.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import stoneprocess.core.answer.Difference;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Subject;
+import stoneprocess.core.decision.Topic;
+import stoneprocess.core.json.AuditJson;
+import stoneprocess.core.json.ComparisonJson;
+import stoneprocess.core.json.DiagnosisJson;
+import stoneprocess.core.json.DifferenceJson;
+import stoneprocess.core.json.HowToJson;
+import stoneprocess.core.json.JobLogJson;
+import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.WhatElseJson;
+import stoneprocess.core.json.WhyJson;
+import stoneprocess.core.json.WhyNotJson;
+import stoneprocess.core.log.JobLog;
+import stoneprocess.core.log.Sign;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.term.Term;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.Options;
+import stoneprocess.rules.Rulebase;
+import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.house.Overlay;
+import stoneprocess.rules.verify.Audit;
+import stoneprocess.rules.verify.AuditDepth;
+import stoneprocess.rules.verify.AuditProgress;
+
+/**
+ * Pins the JSON of surveys, logs and all answers about the samples, apart from plans and next moves, which have pins of
+ * their own. Each line is the hash of everything printed in one form for one sample.
+ */
+class FormsRegressionTest {
+    private static final Advisor ADVISOR = Advisor.standard();
+    private static final List<Topic<? extends Term>> ASKED = List.of(Topics.VERDICT, Topics.FIRST_CUT, Topics.FINISH);
+
+    private final Map<String, StringBuilder> printed = new TreeMap<>();
+
+    private void print(String form, String sample, String json) {
+        printed.computeIfAbsent(form + " " + sample, line -> new StringBuilder())
+                .append(json);
+    }
+
+    private static List<String> names(String folder) throws IOException {
+        try (Stream<Path> files = Files.list(Path.of(folder))) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    private static FloorSurvey survey(String name) throws IOException {
+        return SurveyJson.read(Files.readString(Path.of("surveys", name)));
+    }
+
+    /** Pins our own output; run with {@code -Dsamples.write} to pin anew. */
+    @Test
+    void every_form_gives_the_bytes_that_are_pinned() throws Exception {
+        List<FloorSurvey> surveys = new ArrayList<>();
+        for (String name : names("surveys")) {
+            FloorSurvey survey = survey(name);
+            surveys.add(survey);
+            Recommendation plan = ADVISOR.recommend(survey);
+            print("survey", name, SurveyJson.print(survey));
+            print("what-else", name, WhatElseJson.print(ADVISOR.whatElse(survey)));
+            print("how-to", name, HowToJson.print(ADVISOR.howTo(survey, Topics.VERDICT, Subject.FLOOR, "go")));
+            print("how-to", name, HowToJson.print(ADVISOR.howTo(survey, Topics.FINISH, Subject.FLOOR, "satin")));
+            Recommendation first = ADVISOR.recommend(surveys.get(0));
+            print("difference", name, DifferenceJson.print(Difference.between(first, plan)));
+            for (Outcome outcome : plan.outcomes()) {
+                print("why", name, WhyJson.print(ADVISOR.why(plan, topic(outcome), outcome.subject())));
+                if (ASKED.contains(topic(outcome))) {
+                    for (Term value : topic(outcome).domain()) {
+                        if (!plan.values(topic(outcome), outcome.subject()).contains(value)) {
+                            print(
+                                    "why-not",
+                                    name,
+                                    WhyNotJson.print(
+                                            ADVISOR.whyNot(plan, topic(outcome), outcome.subject(), value.key())));
+                        }
+                    }
+                }
+            }
+        }
+        for (String name : names("logs")) {
+            JobLog log = JobLogJson.read(Files.readString(Path.of("logs", name)));
+            print("job-log", name, JobLogJson.print(log));
+            Recommendation plan = ADVISOR.recommend(survey(LogsRegressionTest.SURVEY_OF.get(name)));
+            for (Sign sign : Sign.values()) {
+                print("diagnosis", name, DiagnosisJson.print(ADVISOR.diagnose(plan, EnumSet.of(sign), log)));
+            }
+        }
+        Advisor house = Advisor.of(
+                Rulebase.with(Overlay.none().switchOff("FIN-001", "trainer", "shown side by side")),
+                Options.defaults());
+        print("comparison", "all", ComparisonJson.print(ADVISOR.compare(house, surveys)));
+        print(
+                "audit",
+                "all",
+                AuditJson.print(Audit.of(ADVISOR).run(AuditDepth.RECOMMENDATION, AuditProgress.silent())));
+        assertPinned();
+    }
+
+    private static Topic<? extends Term> topic(Outcome outcome) {
+        return Topics.named(outcome.topic());
+    }
+
+    private void assertPinned() throws Exception {
+        StringBuilder pinned = new StringBuilder();
+        for (Map.Entry<String, StringBuilder> form : printed.entrySet()) {
+            byte[] bytes = form.getValue().toString().getBytes(StandardCharsets.UTF_8);
+            pinned.append(HexFormat.of()
+                            .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)))
+                    .append("  ")
+                    .append(form.getKey())
+                    .append('\n');
+        }
+        Path file = Path.of("src", "test", "resources", "stoneprocess", "examples", "forms.sha256");
+        if (System.getProperty("samples.write") != null) {
+            Files.writeString(file, pinned.toString());
+        }
+        assertThat(pinned.toString())
+                .as("the samples get other answers; pin them anew with -Dsamples.write and say so in the change log")
+                .isEqualTo(Files.readString(file));
+    }
+}
