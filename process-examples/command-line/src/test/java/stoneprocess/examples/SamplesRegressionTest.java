@@ -105,7 +105,7 @@ class SamplesRegressionTest {
                     .append(name)
                     .append('\n');
         }
-        Path file = Path.of("src", "test", "resources", "stoneprocess", "examples", "recommendations.sha256");
+        Path file = Path.of("command-line", "src", "test", "resources", "stoneprocess", "examples", "recommendations.sha256");
         if (System.getProperty("samples.write") != null) {
             Files.writeString(file, pinned.toString());
         }

@@ -130,7 +130,7 @@ class FormsRegressionTest {
                     .append(form.getKey())
                     .append('\n');
         }
-        Path file = Path.of("src", "test", "resources", "stoneprocess", "examples", "forms.sha256");
+        Path file = Path.of("command-line", "src", "test", "resources", "stoneprocess", "examples", "forms.sha256");
         if (System.getProperty("samples.write") != null) {
             Files.writeString(file, pinned.toString());
         }

@@ -51,7 +51,7 @@ class ReadmeTest {
     @Test
     void the_code_of_the_readme_is_the_code_above() throws IOException {
         String own = squeezed(
-                Files.readString(Path.of("src", "test", "java", "stoneprocess", "examples", "ReadmeTest.java")));
+                Files.readString(Path.of("command-line", "src", "test", "java", "stoneprocess", "examples", "ReadmeTest.java")));
         List<String> statements = statements(ShownCommands.blocks(Files.readString(README), "java"));
         assertThat(statements).hasSizeGreaterThanOrEqualTo(6);
         for (String statement : statements) {

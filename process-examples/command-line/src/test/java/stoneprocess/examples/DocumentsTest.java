@@ -43,7 +43,7 @@ class DocumentsTest {
     void every_room_of_the_examples_stands_in_the_table_for_contributors() throws IOException {
         String text = Files.readString(ROOT.resolve("DEVELOPERS.md"));
         String table = text.substring(text.indexOf("| `stoneprocess.examples.`"));
-        try (Stream<Path> rooms = Files.list(Path.of("src", "main", "java", "stoneprocess", "examples"))
+        try (Stream<Path> rooms = Files.list(Path.of("command-line", "src", "main", "java", "stoneprocess", "examples"))
                 .filter(Files::isDirectory)) {
             assertThat(rooms.map(room -> "| `" + room.getFileName() + "` |"))
                     .isNotEmpty()
