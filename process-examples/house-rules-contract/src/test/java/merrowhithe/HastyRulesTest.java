@@ -7,7 +7,7 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Options;
 import stoneprocess.rules.Rulebase;
-import stoneprocess.rules.house.Overlay;
+import stoneprocess.rules.overlay.Overlay;
 import stoneprocess.rules.testkit.RulebaseContract;
 
 /** House rules that save grades, and the law that finds them out. */

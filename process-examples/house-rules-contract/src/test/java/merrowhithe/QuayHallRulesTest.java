@@ -3,7 +3,7 @@ package merrowhithe;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Options;
 import stoneprocess.rules.Rulebase;
-import stoneprocess.rules.house.Overlay;
+import stoneprocess.rules.overlay.Overlay;
 import stoneprocess.rules.testkit.RulebaseContract;
 
 /** The rules of the works yard at Quay Hall: the painter masks the walls. */

@@ -14,8 +14,6 @@ import stoneprocess.core.answer.WhatIf;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.follow.Diagnosis;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.log.JobLog;
@@ -26,6 +24,8 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.explain.Comparing;
 import stoneprocess.rules.explain.Explainer;
 import stoneprocess.rules.explain.Explanation;
@@ -146,7 +146,7 @@ public final class Advisor {
      * Why a matter was closed as it was, down to what the survey answers.
      *
      * @param recommendation one that this rulebase made
-     * @param topic one of {@link stoneprocess.rules.decide.Topics#all()}
+     * @param topic one of {@link stoneprocess.core.topic.Topics#all()}
      * @param subject what fits the topic's scope: the floor, a track, or a track at one grade
      * @return the outcome with its reasons and everything that it rests on; never null
      * @throws InvalidInputException for a recommendation of another rulebase, a topic that is not in the table, a subject
@@ -160,7 +160,7 @@ public final class Advisor {
      * Why a matter was not closed with a value.
      *
      * @param recommendation one that this rulebase made
-     * @param topic one of {@link stoneprocess.rules.decide.Topics#all()}
+     * @param topic one of {@link stoneprocess.core.topic.Topics#all()}
      * @param subject what fits the topic's scope: the floor, a track, or a track at one grade
      * @param value key of a value that the outcome does not have; of a grade for paths and test cuts; a number of passes
      *     or litres, from 0 to 1 000 000, for these figures

@@ -17,13 +17,13 @@ import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Card;
 import stoneprocess.rules.explain.RuleReach;
-import stoneprocess.rules.house.Overlay;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Chapters;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.RulebaseException;
 import stoneprocess.rules.internal.engine.ShippedRules;
+import stoneprocess.rules.overlay.Overlay;
 
 /**
  * A set of rules and numbers, built once and used by any number of advisors and threads. Several rulebases live side by

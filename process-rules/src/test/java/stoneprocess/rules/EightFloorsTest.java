@@ -11,39 +11,39 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Scope;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.plan.Acceptance;
-import stoneprocess.core.plan.AddedWeight;
-import stoneprocess.core.plan.Check;
 import stoneprocess.core.plan.CounterOffer;
-import stoneprocess.core.plan.Cut;
-import stoneprocess.core.plan.Densifier;
-import stoneprocess.core.plan.FinishTask;
-import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Plan;
-import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Repair;
 import stoneprocess.core.plan.SafetyWarning;
-import stoneprocess.core.plan.Sealer;
-import stoneprocess.core.plan.SlurryRoute;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Step;
-import stoneprocess.core.plan.Task;
-import stoneprocess.core.plan.TestArea;
-import stoneprocess.core.plan.Upkeep;
-import stoneprocess.core.plan.Verdict;
-import stoneprocess.core.plan.WaterLevel;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Acceptance;
+import stoneprocess.core.topic.AddedWeight;
+import stoneprocess.core.topic.Check;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Densifier;
+import stoneprocess.core.topic.FinishTask;
+import stoneprocess.core.topic.Hazard;
+import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.Repair;
+import stoneprocess.core.topic.Scope;
+import stoneprocess.core.topic.Sealer;
+import stoneprocess.core.topic.SlurryRoute;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.TestArea;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.core.topic.Upkeep;
+import stoneprocess.core.topic.Verdict;
+import stoneprocess.core.topic.WaterLevel;
 
 /**
  * Eight situations that the plan must get right, each with everything that a crew would act on. The outcomes are common
@@ -331,7 +331,7 @@ class EightFloorsTest {
         return answer.warnings().stream().map(SafetyWarning::hazard).toList();
     }
 
-    private static List<String> reasons(Recommendation answer, stoneprocess.core.decision.Topic<?> topic) {
+    private static List<String> reasons(Recommendation answer, stoneprocess.core.topic.Topic<?> topic) {
         Subject subject = topic.scope() == Scope.TRACK ? Subject.OPEN_FIELD : Subject.FLOOR;
         return answer.decision(topic, subject).orElseThrow().won().stream()
                 .map(Reason::rule)

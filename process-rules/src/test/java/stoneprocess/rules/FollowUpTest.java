@@ -7,9 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.follow.Finding;
-import stoneprocess.core.follow.Move;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.gloss.Direction;
 import stoneprocess.core.gloss.FaceState;
@@ -30,6 +27,9 @@ import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Finding;
+import stoneprocess.core.topic.Move;
+import stoneprocess.core.topic.TrackKind;
 
 /**
  * A session on a hard floor, read once at 60 degrees after 800, 1500 and 3000: 3.7, 4.8 and 7.8 units. Common practice,

@@ -17,7 +17,7 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Topics;
 
 /** An impasse names what would have to be got, and whoever gets it has a plan. */
 class LackingTest {

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Decision;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.plan.Cut;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
 
 class PinTest {
     @Test

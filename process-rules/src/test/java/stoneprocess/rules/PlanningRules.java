@@ -1,7 +1,7 @@
 package stoneprocess.rules;
 
 import java.util.List;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.ShippedRules;
 import stoneprocess.rules.internal.run.Program;

@@ -34,7 +34,7 @@ class RoomsTest {
     private static final List<String> ROOMS = List.of(
             "feature",
             "decide",
-            "house",
+            "overlay",
             "internal.review",
             "internal.classify",
             "internal.engine",
@@ -45,7 +45,7 @@ class RoomsTest {
             "space",
             "text",
             "rulebook",
-            "verify");
+            "audit");
 
     private static final String ROOT = "stoneprocess.rules";
 

@@ -13,13 +13,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import stoneprocess.core.decision.Stage;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.EvidenceGrade;
 import stoneprocess.core.source.Sources;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Stage;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.engine.Chapters;
 
 class RuleCardsTest {

@@ -12,21 +12,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.plan.AddedWeight;
-import stoneprocess.core.plan.Check;
 import stoneprocess.core.plan.CounterOffer;
-import stoneprocess.core.plan.Handling;
 import stoneprocess.core.plan.OfferKind;
-import stoneprocess.core.plan.PickUp;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Step;
-import stoneprocess.core.plan.Upkeep;
-import stoneprocess.core.plan.WaterLevel;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
@@ -36,7 +27,16 @@ import stoneprocess.core.survey.Setting;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.tool.MachineClass;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.AddedWeight;
+import stoneprocess.core.topic.Check;
+import stoneprocess.core.topic.Handling;
+import stoneprocess.core.topic.PickUp;
+import stoneprocess.core.topic.Sealer;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.core.topic.Upkeep;
+import stoneprocess.core.topic.WaterLevel;
 
 /** What a restorer of hard floors takes for granted. Every fact here is common practice, no source. */
 class TradeFactsTest {
@@ -237,7 +237,7 @@ class TradeFactsTest {
     void one_bad_scratch_does_not_decide_a_large_floor() {
         Plan plan = plan(Floors.damaged(Floors.dull(80), Floors.scratched(ScratchClass.DEEP, 1)));
         assertThat(grades(field(plan))).startsWith("resin-800");
-        assertThat(plan.repairs()).containsExactly(stoneprocess.core.plan.Repair.LOCAL_SCRATCHES);
+        assertThat(plan.repairs()).containsExactly(stoneprocess.core.topic.Repair.LOCAL_SCRATCHES);
     }
 
     private static List<String> rules(Impasse impasse) {

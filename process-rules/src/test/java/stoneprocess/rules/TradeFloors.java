@@ -3,7 +3,6 @@ package stoneprocess.rules;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Step;
@@ -27,6 +26,7 @@ import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.TrackKind;
 
 /** Floors as crews meet them, invented, and short ways to read a plan. */
 final class TradeFloors {

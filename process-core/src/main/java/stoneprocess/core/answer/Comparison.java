@@ -1,10 +1,10 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
-import stoneprocess.core.decision.Subject;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Subject;
 
 /**
  * Two rulebases over the same surveys: which floors get other advice, topic by topic, and through which rules.

@@ -12,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.Plan;
@@ -21,6 +20,7 @@ import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.topic.TrackKind;
 
 /**
  * What differs between two recommendations: of one floor under two rulebases, or of two surveys. It holds nothing that

@@ -2,8 +2,8 @@ package stoneprocess.core.answer;
 
 import java.util.List;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.PolicyKind;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.topic.PolicyKind;
 
 /**
  * One link of a derivation.

@@ -1,9 +1,9 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
-import stoneprocess.core.decision.Subject;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.topic.Subject;
 
 /**
  * How a floor would get a value that was asked for: the smallest changes of its survey. Smallest are the fewest changes,

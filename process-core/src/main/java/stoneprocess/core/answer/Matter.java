@@ -1,7 +1,7 @@
 package stoneprocess.core.answer;
 
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.Subject;
+import stoneprocess.core.topic.Subject;
 
 /**
  * One thing that a plan settles.

@@ -1,7 +1,7 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
-import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.topic.TrackKind;
 
 /**
  * A track that two plans work over different grades.

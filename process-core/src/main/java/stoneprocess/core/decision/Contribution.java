@@ -3,6 +3,8 @@ package stoneprocess.core.decision;
 import java.util.List;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 
 /**
  * What one firing of one rule says about one topic. Rules and facts are stamped on it by the engine room.

@@ -3,6 +3,7 @@ package stoneprocess.core.decision;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import stoneprocess.core.topic.Subject;
 
 /**
  * A topic closed with a value. The record is the explanation: it keeps what won, what was outweighed and what was

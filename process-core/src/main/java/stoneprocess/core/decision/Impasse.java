@@ -2,6 +2,7 @@ package stoneprocess.core.decision;
 
 import java.util.List;
 import java.util.stream.Stream;
+import stoneprocess.core.topic.Subject;
 
 /**
  * A topic that cannot be closed: no value meets all needs and escapes all vetoes.

@@ -1,6 +1,7 @@
 package stoneprocess.core.decision;
 
 import java.util.List;
+import stoneprocess.core.topic.Subject;
 
 /** How a topic was closed for one subject: a decision, or an impasse. */
 public sealed interface Outcome permits Decision, Impasse {

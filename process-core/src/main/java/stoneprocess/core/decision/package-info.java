@@ -1,5 +1,5 @@
 /**
- * How a decision is put together: topic, need, wish, veto, and the record of what won and what lost.
+ * How a decision is put together: need, wish and veto, and the record of what won and what lost.
  */
 @NullMarked
 package stoneprocess.core.decision;

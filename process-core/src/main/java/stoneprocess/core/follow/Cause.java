@@ -2,6 +2,7 @@ package stoneprocess.core.follow;
 
 import java.util.List;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.topic.Fault;
 
 /**
  * A possible cause of what was seen.

@@ -1,7 +1,7 @@
 package stoneprocess.core.follow;
 
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.topic.TrackKind;
 
 /**
  * Where the work stands: the grade worked last.

@@ -5,6 +5,11 @@ import java.util.Optional;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.topic.Ask;
+import stoneprocess.core.topic.Finding;
+import stoneprocess.core.topic.Mend;
+import stoneprocess.core.topic.Move;
+import stoneprocess.core.topic.SiteCheck;
 
 /**
  * The answer to a job log. It holds keys and arguments, never sentences. The same recommendation, log and rulebase give

@@ -8,8 +8,6 @@ import stoneprocess.core.answer.Ground;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.SilentRule;
 import stoneprocess.core.answer.Unmet;
-import stoneprocess.core.decision.PolicyKind;
-import stoneprocess.core.decision.Subject;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Quantity;
@@ -17,6 +15,8 @@ import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.EvidenceGrade;
 import stoneprocess.core.source.SourceKind;
+import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Subject;
 
 /** The parts that answers about recommendations share. */
 final class AnswerJson {

@@ -2,10 +2,10 @@ package stoneprocess.core.json;
 
 import java.util.List;
 import stoneprocess.core.answer.Comparison;
-import stoneprocess.core.decision.Subject;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.problem.MissingLibraryException;
+import stoneprocess.core.topic.Subject;
 
 /** Comparisons of two rulebases as JSON. Lossless and versioned. */
 public final class ComparisonJson {

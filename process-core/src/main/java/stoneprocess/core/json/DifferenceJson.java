@@ -9,10 +9,10 @@ import stoneprocess.core.answer.MatterDifference;
 import stoneprocess.core.answer.Side;
 import stoneprocess.core.answer.Split;
 import stoneprocess.core.answer.TrackDifference;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.problem.MissingLibraryException;
+import stoneprocess.core.topic.TrackKind;
 
 /** Differences of two recommendations as JSON: lossless, versioned, the same bytes on every machine. */
 public final class DifferenceJson {

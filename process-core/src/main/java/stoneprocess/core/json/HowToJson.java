@@ -4,10 +4,10 @@ import java.util.List;
 import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.Way;
 import stoneprocess.core.answer.WayKind;
-import stoneprocess.core.decision.Subject;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.problem.MissingLibraryException;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Subject;
 
 /** The smallest changes that give a value, as JSON. Lossless and versioned. */
 public final class HowToJson {

@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.gloss.Direction;
 import stoneprocess.core.gloss.FaceState;
 import stoneprocess.core.gloss.Geometry;
@@ -30,6 +29,7 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.TrackKind;
 
 /**
  * Job logs as JSON. An entry is a moment and exactly one of work, look, reading, event and test area. What is not known

@@ -3,25 +3,25 @@ package stoneprocess.core.json;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.follow.Ask;
 import stoneprocess.core.follow.Cause;
 import stoneprocess.core.follow.Effect;
-import stoneprocess.core.follow.Fault;
-import stoneprocess.core.follow.Finding;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.LogNote;
-import stoneprocess.core.follow.Mend;
-import stoneprocess.core.follow.Move;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.follow.NoteKind;
-import stoneprocess.core.follow.SiteCheck;
 import stoneprocess.core.follow.Standing;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.problem.MissingLibraryException;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Ask;
+import stoneprocess.core.topic.Fault;
+import stoneprocess.core.topic.Finding;
+import stoneprocess.core.topic.Mend;
+import stoneprocess.core.topic.Move;
+import stoneprocess.core.topic.SiteCheck;
+import stoneprocess.core.topic.TrackKind;
 
 /** Answers to job logs as JSON: lossless, versioned, the same bytes on every machine. */
 public final class NextMoveJson {

@@ -9,12 +9,10 @@ import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Subject;
 import stoneprocess.core.exposure.Role;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.CounterOffer;
-import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.HouseRule;
 import stoneprocess.core.plan.HouseRuleKind;
 import stoneprocess.core.plan.OfferKind;
@@ -36,6 +34,8 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Hazard;
+import stoneprocess.core.topic.Subject;
 
 /** Recommendations as JSON: lossless, versioned, the same bytes on every machine. */
 public final class RecommendationJson {

@@ -4,7 +4,6 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.gloss.FaceState;
 import stoneprocess.core.gloss.Reading;
 import stoneprocess.core.problem.InvalidInputException;
@@ -12,6 +11,7 @@ import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.TrackKind;
 
 /** One note in the job log. What is left out is not known. */
 public sealed interface Entry {

@@ -8,6 +8,7 @@ import stoneprocess.core.internal.table.Tsv;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Hazard;
 
 /**
  * What holds for a hazard wherever it is met; {@code hazards.tsv}. Immutable and safe to share between threads.

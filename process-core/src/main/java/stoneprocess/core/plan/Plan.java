@@ -3,6 +3,17 @@ package stoneprocess.core.plan;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.topic.Acceptance;
+import stoneprocess.core.topic.Densifier;
+import stoneprocess.core.topic.FinishTask;
+import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.Repair;
+import stoneprocess.core.topic.Sealer;
+import stoneprocess.core.topic.Shortfall;
+import stoneprocess.core.topic.SlurryRoute;
+import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.TestArea;
+import stoneprocess.core.topic.Upkeep;
 
 /**
  * What is done, in its order. Floors that are only cleaned have no tracks. Immutable and safe to share between threads.

@@ -3,6 +3,7 @@ package stoneprocess.core.plan;
 import java.util.Optional;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.topic.Task;
 
 /**
  * One task before the first cut.

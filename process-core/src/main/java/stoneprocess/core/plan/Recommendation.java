@@ -6,13 +6,14 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Hazard;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 
 /**
  * The answer to a survey. It holds keys and arguments, never sentences; text is made from it last. The same survey,

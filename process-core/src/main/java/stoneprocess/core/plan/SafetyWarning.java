@@ -2,6 +2,7 @@ package stoneprocess.core.plan;
 
 import java.util.List;
 import stoneprocess.core.exposure.Role;
+import stoneprocess.core.topic.Hazard;
 
 /**
  * A hazard that the plan or the site calls for. It advises; local codes and the named licensed role decide.

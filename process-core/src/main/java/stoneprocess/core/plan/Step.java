@@ -6,6 +6,12 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.AddedWeight;
+import stoneprocess.core.topic.Check;
+import stoneprocess.core.topic.Handling;
+import stoneprocess.core.topic.PickUp;
+import stoneprocess.core.topic.WaterLevel;
+import stoneprocess.core.topic.WorkMethod;
 
 /**
  * One grade of one track, complete enough to be carried onto the site.

@@ -1,7 +1,7 @@
 package stoneprocess.core.plan;
 
 import java.util.List;
-import stoneprocess.core.decision.TrackKind;
+import stoneprocess.core.topic.TrackKind;
 
 /**
  * A part of the work with its steps, coarse to fine.

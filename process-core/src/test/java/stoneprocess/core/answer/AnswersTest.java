@@ -9,8 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Decision;
-import stoneprocess.core.decision.PolicyKind;
-import stoneprocess.core.decision.Subject;
 import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
@@ -26,6 +24,8 @@ import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Subject;
 
 class AnswersTest {
     private static final FloorSurvey SURVEY = FloorSurvey.builder("ferry hall")

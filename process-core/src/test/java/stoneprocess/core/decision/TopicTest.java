@@ -21,6 +21,12 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.WavinessClass;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Scope;
+import stoneprocess.core.topic.Stage;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.TrackKind;
 
 class TopicTest {
     private static final Topic<Finish> FLOOR =

@@ -34,15 +34,11 @@ import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.answer.WhyNotKind;
 import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.PolicyKind;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Task;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Gloss;
@@ -53,6 +49,10 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.TrackKind;
 
 /** Invented answers about plans, with every part of their forms. */
 class AnswerJsonPropertyTest {

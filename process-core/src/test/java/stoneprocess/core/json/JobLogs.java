@@ -5,7 +5,6 @@ import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.gloss.Direction;
 import stoneprocess.core.gloss.FaceState;
 import stoneprocess.core.gloss.Fresnel;
@@ -29,6 +28,7 @@ import stoneprocess.core.survey.Presence;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.TrackKind;
 
 /** Any job log that can be. */
 final class JobLogs {

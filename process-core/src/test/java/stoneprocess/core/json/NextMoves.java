@@ -6,20 +6,13 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import stoneprocess.core.decision.ContributionKind;
-import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.follow.Ask;
 import stoneprocess.core.follow.Cause;
 import stoneprocess.core.follow.Diagnosis;
 import stoneprocess.core.follow.Effect;
-import stoneprocess.core.follow.Fault;
-import stoneprocess.core.follow.Finding;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.LogNote;
-import stoneprocess.core.follow.Mend;
-import stoneprocess.core.follow.Move;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.follow.NoteKind;
-import stoneprocess.core.follow.SiteCheck;
 import stoneprocess.core.follow.Standing;
 import stoneprocess.core.follow.ZoneProgress;
 import stoneprocess.core.gloss.ForecastBasis;
@@ -39,6 +32,13 @@ import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.topic.Ask;
+import stoneprocess.core.topic.Fault;
+import stoneprocess.core.topic.Finding;
+import stoneprocess.core.topic.Mend;
+import stoneprocess.core.topic.Move;
+import stoneprocess.core.topic.SiteCheck;
+import stoneprocess.core.topic.TrackKind;
 
 /** Invented answers that use every part of their forms, with or without what may be left out. */
 final class NextMoves {

@@ -24,7 +24,6 @@ import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.Way;
 import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.answer.WhatElse;
-import stoneprocess.core.decision.Subject;
 import stoneprocess.core.plan.HouseRule;
 import stoneprocess.core.plan.HouseRuleKind;
 import stoneprocess.core.plan.RulebaseStamp;
@@ -38,6 +37,7 @@ import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.Subject;
 
 class WayJsonPropertyTest {
     private static final SchemaRegistry REGISTRY =

@@ -122,7 +122,8 @@ class LogsRegressionTest {
                     .append(name)
                     .append('\n');
         }
-        Path file = Path.of("command-line", "src", "test", "resources", "stoneprocess", "examples", "next-moves.sha256");
+        Path file =
+                Path.of("command-line", "src", "test", "resources", "stoneprocess", "examples", "next-moves.sha256");
         if (System.getProperty("samples.write") != null) {
             Files.writeString(file, pinned.toString());
         }

@@ -10,7 +10,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stoneprocess.core.decision.Subject;
 import stoneprocess.core.json.SurveyJson;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Area;
@@ -19,10 +18,11 @@ import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Rulebase;
-import stoneprocess.rules.decide.Topics;
-import stoneprocess.rules.house.Overlay;
+import stoneprocess.rules.overlay.Overlay;
 import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.PlanText;
 
@@ -50,8 +50,8 @@ class ReadmeTest {
     /** Every statement that the README shows stands above, so it compiles. */
     @Test
     void the_code_of_the_readme_is_the_code_above() throws IOException {
-        String own = squeezed(
-                Files.readString(Path.of("command-line", "src", "test", "java", "stoneprocess", "examples", "ReadmeTest.java")));
+        String own = squeezed(Files.readString(
+                Path.of("command-line", "src", "test", "java", "stoneprocess", "examples", "ReadmeTest.java")));
         List<String> statements = statements(ShownCommands.blocks(Files.readString(README), "java"));
         assertThat(statements).hasSizeGreaterThanOrEqualTo(6);
         for (String statement : statements) {

@@ -24,7 +24,7 @@ import stoneprocess.core.json.RecommendationJson;
 import stoneprocess.core.json.SurveyJson;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.verify.Respondent;
+import stoneprocess.rules.audit.Respondent;
 
 /** The same bytes for every sample: in any order of rules and facts, on any thread, on any JDK. */
 class SamplesRegressionTest {
@@ -105,7 +105,8 @@ class SamplesRegressionTest {
                     .append(name)
                     .append('\n');
         }
-        Path file = Path.of("command-line", "src", "test", "resources", "stoneprocess", "examples", "recommendations.sha256");
+        Path file = Path.of(
+                "command-line", "src", "test", "resources", "stoneprocess", "examples", "recommendations.sha256");
         if (System.getProperty("samples.write") != null) {
             Files.writeString(file, pinned.toString());
         }

@@ -6,16 +6,18 @@ import java.util.Optional;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.Subject;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.plan.AddedWeight;
-import stoneprocess.core.plan.Cut;
-import stoneprocess.core.plan.LastGrit;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.AddedWeight;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.LastGrit;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
 
 /** Decision records of the topics that are computed; each names what went into it. */
 public final class Computed {
@@ -81,12 +83,12 @@ public final class Computed {
             MachineClass machine,
             AddedWeight weight,
             Parameters parameters) {
-        Range<Integer> passes = Figures.passes(first, cutRate, machine, weight, parameters);
-        List<String> inputs = new ArrayList<>(Figures.rangeOf(Figures.passesParameter(first)));
+        Range<Integer> passes = StepFigures.passes(first, cutRate, machine, weight, parameters);
+        List<String> inputs = new ArrayList<>(StepFigures.rangeOf(StepFigures.passesParameter(first)));
         inputs.addAll(List.of(
                 cutRate,
-                Figures.removalParameter(machine),
-                Figures.loadParameter(weight),
+                StepFigures.removalParameter(machine),
+                StepFigures.loadParameter(weight),
                 Topics.STONE.id(),
                 Topics.MACHINE.id(),
                 Topics.ADDED_WEIGHT.id()));
@@ -99,7 +101,7 @@ public final class Computed {
 
     /** The water of a step; without values when the area is not known. */
     public static Decision litres(Subject step, AbrasiveGrade grade, Optional<Range<Volume>> litres) {
-        List<String> inputs = new ArrayList<>(Figures.rangeOf(Figures.coverageParameter(grade)));
+        List<String> inputs = new ArrayList<>(StepFigures.rangeOf(StepFigures.coverageParameter(grade)));
         inputs.add(Topics.WATER_LEVEL.id());
         inputs.add(SurveyField.AREA.name());
         List<String> values = litres.map(

@@ -8,9 +8,9 @@ import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 
 /**
  * Chooses one value for each step of a track: among those allowed, the assignment with the fewest changes over the

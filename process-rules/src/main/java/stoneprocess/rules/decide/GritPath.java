@@ -9,15 +9,15 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.plan.Cut;
-import stoneprocess.core.plan.LastGrit;
-import stoneprocess.core.plan.StepRule;
-import stoneprocess.core.plan.TransitionUse;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.LastGrit;
+import stoneprocess.core.topic.StepRule;
+import stoneprocess.core.topic.TransitionUse;
 
 /**
  * The path of grades from the first cut to the last grade. Numbers are compared inside one sequence only. A step is

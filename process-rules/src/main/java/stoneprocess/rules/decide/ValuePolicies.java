@@ -13,10 +13,10 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 
 /**
  * The policies that close a topic over a domain of values: one, all, precedence, remains, ranked. Their outcome depends on the

@@ -26,7 +26,7 @@ import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.FlatRules;
 

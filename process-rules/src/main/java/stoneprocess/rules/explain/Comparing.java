@@ -17,12 +17,12 @@ import stoneprocess.core.answer.Comparison.Side;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 
 /** Compares how two rulebases answer the same survey, topic by topic. */
 public final class Comparing {

@@ -17,14 +17,14 @@ import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.engine.RulebaseException;
 
 /**

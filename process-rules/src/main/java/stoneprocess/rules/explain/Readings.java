@@ -7,8 +7,8 @@ import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.decide.Computed;
-import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.feature.StoneTraits;
 import stoneprocess.rules.internal.classify.Facts;
 

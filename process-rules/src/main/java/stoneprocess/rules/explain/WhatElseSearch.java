@@ -16,8 +16,6 @@ import stoneprocess.core.answer.Change;
 import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.Stage;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.parameter.Scale;
@@ -38,6 +36,8 @@ import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Stage;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.run.Run;
 

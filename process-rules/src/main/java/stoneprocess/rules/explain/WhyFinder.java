@@ -18,12 +18,12 @@ import stoneprocess.core.answer.Why;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Scope;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.tool.Bond;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Scope;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.feature.Decided;
 import stoneprocess.rules.feature.Step;
 

@@ -22,15 +22,15 @@ import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.PolicyKind;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 
 /** Finds what kept a value from being the outcome. */
 final class WhyNotFinder {

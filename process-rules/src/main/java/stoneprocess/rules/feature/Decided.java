@@ -1,11 +1,11 @@
 package stoneprocess.rules.feature;
 
 import java.util.Set;
-import stoneprocess.core.plan.Cut;
-import stoneprocess.core.plan.Sealer;
-import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.stone.MetalBondUse;
 import stoneprocess.core.survey.Finish;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Sealer;
+import stoneprocess.core.topic.Verdict;
 
 /** Closed decisions that later stages read. */
 public final class Decided {

@@ -1,7 +1,6 @@
 package stoneprocess.rules.feature;
 
 import java.util.Set;
-import stoneprocess.core.follow.Fault;
 import stoneprocess.core.follow.Standing;
 import stoneprocess.core.gloss.FaceState;
 import stoneprocess.core.log.EdgeLook;
@@ -9,10 +8,11 @@ import stoneprocess.core.log.EventKind;
 import stoneprocess.core.log.PadLook;
 import stoneprocess.core.log.ScratchLook;
 import stoneprocess.core.log.Sign;
-import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
+import stoneprocess.core.topic.Fault;
+import stoneprocess.core.topic.PolishingAgent;
 
 /** What the job log shows at the hold point that the work has reached. */
 public final class OnSite {

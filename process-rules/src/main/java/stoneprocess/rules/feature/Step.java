@@ -1,9 +1,9 @@
 package stoneprocess.rules.feature;
 
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.tool.Bond;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.core.topic.WorkMethod;
 
 /**
  * One grade of one track, as the sequence was decided. Always known.

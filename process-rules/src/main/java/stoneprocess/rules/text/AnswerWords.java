@@ -12,12 +12,12 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 
 /** What the texts of all answers share. */
 final class AnswerWords {

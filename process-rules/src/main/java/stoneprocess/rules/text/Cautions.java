@@ -1,10 +1,10 @@
 package stoneprocess.rules.text;
 
 import java.util.List;
-import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.topic.Hazard;
 
 /** The safety part and the close that every text about work on a floor carries. */
 final class Cautions {

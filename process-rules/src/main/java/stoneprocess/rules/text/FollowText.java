@@ -11,15 +11,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
-import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.follow.Ask;
 import stoneprocess.core.follow.Cause;
 import stoneprocess.core.follow.Diagnosis;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.LogNote;
-import stoneprocess.core.follow.Move;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.follow.ZoneProgress;
 import stoneprocess.core.gloss.ForecastBasis;
@@ -46,7 +41,12 @@ import stoneprocess.core.source.Citation;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Ask;
+import stoneprocess.core.topic.Move;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
 
 /**
  * The next move and a diagnosis as a text that a crew reads on the site. Never parse it: the answers hold the same as

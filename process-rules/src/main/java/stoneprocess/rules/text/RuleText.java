@@ -3,10 +3,10 @@ package stoneprocess.rules.text;
 import java.util.List;
 import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.decision.ContributionKind;
-import stoneprocess.core.decision.Scope;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Scope;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.RuleContent;
 
 /** What a rule says, in plain words. Never parse it: {@link RuleContent} holds the same as data. */

@@ -1,11 +1,11 @@
 package stoneprocess.rules.text;
 
-import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.plan.AddedWeight;
 import stoneprocess.core.plan.Step;
-import stoneprocess.core.plan.WaterLevel;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.topic.AddedWeight;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.core.topic.WaterLevel;
 
 /** Words for the parts of a step. */
 final class StepWords {

@@ -3,12 +3,12 @@ package stoneprocess.rules.text;
 import java.util.List;
 import java.util.Locale;
 import stoneprocess.core.decision.ContributionKind;
-import stoneprocess.core.decision.PolicyKind;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.term.Term;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
 
 /** Words for topics, for what they are decided for and for their values. */
 final class ValueWords {

@@ -9,7 +9,7 @@ import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.source.Card;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Topics;
 
 /** Why a matter was not closed with a value, in words. */
 final class WhyNotWords {

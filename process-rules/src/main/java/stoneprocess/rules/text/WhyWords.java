@@ -13,10 +13,10 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.PolicyKind;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.term.Term;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Topics;
 
 /** Why a matter was closed as it was, in words. */
 final class WhyWords {

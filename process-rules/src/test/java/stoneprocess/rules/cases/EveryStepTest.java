@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import stoneprocess.core.plan.AddedWeight;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Step;
-import stoneprocess.core.plan.WaterLevel;
-import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.topic.AddedWeight;
+import stoneprocess.core.topic.WaterLevel;
+import stoneprocess.core.topic.WorkMethod;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.space.SurveyGenerator;
 

@@ -19,10 +19,8 @@ import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Subject;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Unit;
@@ -42,9 +40,11 @@ import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.survey.WearClass;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
-import stoneprocess.rules.decide.Topics;
 
 /** What a restorer expects of every family, damage and finish; the table and its notation stand beside the cases. */
 class FloorTableTest {

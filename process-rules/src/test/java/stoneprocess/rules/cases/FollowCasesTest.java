@@ -13,13 +13,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import stoneprocess.core.follow.Fault;
-import stoneprocess.core.follow.Move;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.follow.NoteKind;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.EventKind;
 import stoneprocess.core.log.Sign;
+import stoneprocess.core.topic.Fault;
+import stoneprocess.core.topic.Move;
 import stoneprocess.rules.Advisor;
 
 /** What an expert would say to a job log and to a fault, written from the trade; each file names its source. */

@@ -20,7 +20,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stoneprocess.core.exposure.Role;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.HazardSheet;
 import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.SafetyWarning;
@@ -28,9 +27,11 @@ import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.Hazard;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.rules.audit.RuleCheck;
 import stoneprocess.rules.feature.Equipment.MachineOnHand;
 import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.internal.classify.Facts;
@@ -38,7 +39,6 @@ import stoneprocess.rules.internal.engine.FactPattern;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.ShippedRules;
 import stoneprocess.rules.text.Phrases;
-import stoneprocess.rules.verify.RuleCheck;
 
 /** Warnings against the triggers and the limits that stand beside the expert cases. */
 class WarningsTest {

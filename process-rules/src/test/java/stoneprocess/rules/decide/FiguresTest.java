@@ -10,8 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.plan.AddedWeight;
-import stoneprocess.core.plan.WaterLevel;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Length;
@@ -19,10 +17,13 @@ import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.AddedWeight;
+import stoneprocess.core.topic.WaterLevel;
 
 /** The figures are common practice, no source; the arithmetic on them is checked here by hand. */
 class FiguresTest {
@@ -35,7 +36,7 @@ class FiguresTest {
     }
 
     private static Range<Integer> reference(boolean first) {
-        return Figures.passes(first, "cut-rate.hard", MachineClass.SINGLE_DISC, AddedWeight.REDUCED, NUMBERS);
+        return StepFigures.passes(first, "cut-rate.hard", MachineClass.SINGLE_DISC, AddedWeight.REDUCED, NUMBERS);
     }
 
     @ParameterizedTest
@@ -50,15 +51,16 @@ class FiguresTest {
     })
     void passes_go_by_cut_rate_machine_and_weight(
             String cutRate, MachineClass machine, AddedWeight weight, int low, int high) {
-        assertThat(Figures.passes(true, cutRate, machine, weight, NUMBERS)).isEqualTo(Range.of(low, high));
+        assertThat(StepFigures.passes(true, cutRate, machine, weight, NUMBERS)).isEqualTo(Range.of(low, high));
     }
 
     @Test
     void what_may_be_hard_is_planned_as_hard_and_a_weak_binder_cuts_fast() {
-        assertThat(Figures.cutRateParameter(EnumSet.allOf(Hardness.class), false))
+        assertThat(StepFigures.cutRateParameter(EnumSet.allOf(Hardness.class), false))
                 .isEqualTo("cut-rate.hard");
-        assertThat(Figures.cutRateParameter(EnumSet.of(Hardness.MEDIUM), false)).isEqualTo("cut-rate.medium");
-        assertThat(Figures.cutRateParameter(EnumSet.of(Hardness.MEDIUM, Hardness.HARD), true))
+        assertThat(StepFigures.cutRateParameter(EnumSet.of(Hardness.MEDIUM), false))
+                .isEqualTo("cut-rate.medium");
+        assertThat(StepFigures.cutRateParameter(EnumSet.of(Hardness.MEDIUM, Hardness.HARD), true))
                 .isEqualTo("cut-rate.weak-binder");
     }
 
@@ -69,7 +71,7 @@ class FiguresTest {
             for (AddedWeight weight : AddedWeight.values()) {
                 int before = 0;
                 for (String rate : List.of("weak-binder", "soft", "medium", "hard")) {
-                    Range<Integer> passes = Figures.passes(true, "cut-rate." + rate, machine, weight, NUMBERS);
+                    Range<Integer> passes = StepFigures.passes(true, "cut-rate." + rate, machine, weight, NUMBERS);
                     assertThat(passes.low()).isGreaterThanOrEqualTo(before);
                     before = passes.low();
                 }
@@ -79,7 +81,7 @@ class FiguresTest {
 
     @Test
     void a_grade_that_is_worked_dry_takes_no_water() {
-        assertThat(Figures.litres(
+        assertThat(StepFigures.litres(
                         grade("metal-50"), WaterLevel.NONE, Optional.of(Area.of(50, Unit.SQUARE_METRE)), NUMBERS))
                 .isEmpty();
     }
@@ -87,7 +89,7 @@ class FiguresTest {
     @Test
     void passes_follow_a_retuned_parameter() {
         Parameters house = NUMBERS.with("passes.first.high", Count.of(12, Unit.COUNT));
-        assertThat(Figures.passes(true, "cut-rate.hard", MachineClass.SINGLE_DISC, AddedWeight.REDUCED, house))
+        assertThat(StepFigures.passes(true, "cut-rate.hard", MachineClass.SINGLE_DISC, AddedWeight.REDUCED, house))
                 .isEqualTo(Range.of(6, 12));
     }
 
@@ -103,14 +105,14 @@ class FiguresTest {
         "metal-200, coverage.metal"
     })
     void coverage_goes_by_bond_and_grit(String grade, String parameter) {
-        assertThat(Figures.coverageParameter(grade(grade))).isEqualTo(parameter);
+        assertThat(StepFigures.coverageParameter(grade(grade))).isEqualTo(parameter);
     }
 
     @ParameterizedTest
     @CsvSource({"SCANT, 10, 17.5", "MODERATE, 10, 25", "GENEROUS, 17.5, 25"})
     void scant_water_is_the_lower_half_of_the_range_and_generous_water_the_upper(
             WaterLevel level, double low, double high) {
-        Range<Volume> litres = Figures.litres(
+        Range<Volume> litres = StepFigures.litres(
                         grade("resin-200"), level, Optional.of(Area.of(50, Unit.SQUARE_METRE)), NUMBERS)
                 .orElseThrow();
         assertThat(litres).isEqualTo(Range.of(new Volume(low), new Volume(high)));
@@ -118,17 +120,17 @@ class FiguresTest {
 
     @Test
     void without_an_area_there_are_no_litres() {
-        assertThat(Figures.litres(grade("resin-200"), WaterLevel.MODERATE, Optional.empty(), NUMBERS))
+        assertThat(StepFigures.litres(grade("resin-200"), WaterLevel.MODERATE, Optional.empty(), NUMBERS))
                 .isEmpty();
     }
 
     @Test
     void usual_weight_on_a_single_disc_is_15_to_30_kg_and_reduced_weight_a_quarter_less() {
-        assertThat(Figures.mass(MachineClass.SINGLE_DISC, AddedWeight.USUAL, NUMBERS))
+        assertThat(StepFigures.mass(MachineClass.SINGLE_DISC, AddedWeight.USUAL, NUMBERS))
                 .isEqualTo(Range.of(new Mass(15), new Mass(30)));
-        assertThat(Figures.mass(MachineClass.SINGLE_DISC, AddedWeight.REDUCED, NUMBERS))
+        assertThat(StepFigures.mass(MachineClass.SINGLE_DISC, AddedWeight.REDUCED, NUMBERS))
                 .isEqualTo(Range.of(new Mass(11.25), new Mass(22.5)));
-        assertThat(Figures.mass(MachineClass.SINGLE_DISC, AddedWeight.NONE, NUMBERS))
+        assertThat(StepFigures.mass(MachineClass.SINGLE_DISC, AddedWeight.NONE, NUMBERS))
                 .isEqualTo(Range.of(new Mass(0), new Mass(0)));
     }
 
@@ -137,7 +139,7 @@ class FiguresTest {
             value = MachineClass.class,
             names = {"EDGE_TOOL", "BURNISHER", "SCRUBBER", "PROPANE_MACHINE"})
     void a_machine_that_takes_no_weight_gets_none(MachineClass machine) {
-        assertThat(Figures.mass(machine, AddedWeight.USUAL, NUMBERS)).isEqualTo(Range.of(new Mass(0), new Mass(0)));
+        assertThat(StepFigures.mass(machine, AddedWeight.USUAL, NUMBERS)).isEqualTo(Range.of(new Mass(0), new Mass(0)));
     }
 
     private static AbrasiveGrade grade(String key) {
@@ -155,6 +157,6 @@ class FiguresTest {
         "resin-3000, 0.001"
     })
     void a_finer_grade_takes_less_off_in_a_pass(String key, double millimetres) {
-        assertThat(Figures.stock(grade(key), NUMBERS)).isEqualTo(Length.of(millimetres, Unit.MILLIMETRE));
+        assertThat(StepFigures.stock(grade(key), NUMBERS)).isEqualTo(Length.of(millimetres, Unit.MILLIMETRE));
     }
 }

@@ -13,16 +13,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.plan.Cut;
-import stoneprocess.core.plan.LastGrit;
-import stoneprocess.core.plan.StepRule;
-import stoneprocess.core.plan.TransitionUse;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.LastGrit;
+import stoneprocess.core.topic.StepRule;
+import stoneprocess.core.topic.TransitionUse;
 
 class GritPathTest {
     private static final Set<Bond> EVERY_BOND = EnumSet.allOf(Bond.class);

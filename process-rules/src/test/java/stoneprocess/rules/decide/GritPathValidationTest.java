@@ -9,12 +9,12 @@ import static stoneprocess.rules.decide.GritPathTest.sequence;
 import java.util.EnumSet;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.plan.Cut;
-import stoneprocess.core.plan.LastGrit;
-import stoneprocess.core.plan.StepRule;
-import stoneprocess.core.plan.TransitionUse;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.LastGrit;
+import stoneprocess.core.topic.StepRule;
+import stoneprocess.core.topic.TransitionUse;
 
 /** Published sequences, each planned with the grades that it names. */
 class GritPathValidationTest {

@@ -16,18 +16,20 @@ import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
-import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.follow.Fault;
-import stoneprocess.core.plan.Cut;
-import stoneprocess.core.plan.Sealer;
-import stoneprocess.core.plan.Task;
-import stoneprocess.core.plan.Verdict;
+import stoneprocess.core.stone.Families;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Fault;
+import stoneprocess.core.topic.Sealer;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.core.topic.Verdict;
 
 class ValuePoliciesTest {
     private static final Subject STEP = new Subject.OfStep(TrackKind.OPEN_FIELD, "resin-400");

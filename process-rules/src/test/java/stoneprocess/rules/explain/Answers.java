@@ -4,8 +4,8 @@ import java.util.List;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 
 /** Answers about one recommendation, true or spoilt. */
 interface Answers {

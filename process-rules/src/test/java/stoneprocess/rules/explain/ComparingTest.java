@@ -6,15 +6,15 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.answer.Comparison;
 import stoneprocess.core.decision.Decision;
-import stoneprocess.core.decision.Subject;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
 import stoneprocess.rules.Options;
 import stoneprocess.rules.Rulebase;
-import stoneprocess.rules.decide.Topics;
-import stoneprocess.rules.house.Overlay;
+import stoneprocess.rules.overlay.Overlay;
 
 class ComparingTest {
     private static final Advisor SHIPPED = Advisor.standard();

@@ -19,8 +19,6 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.Finish;
@@ -28,11 +26,13 @@ import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.Floors;
+import stoneprocess.rules.audit.Respondent;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.ShippedRules;
-import stoneprocess.rules.verify.Respondent;
 
 /** Each law finds what it is meant to find: answers that are spoilt in one way break it on a floor on which it holds. */
 class ExplainMutantTest {

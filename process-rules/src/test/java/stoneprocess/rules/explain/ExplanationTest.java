@@ -17,15 +17,8 @@ import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.answer.WhyNotKind;
 import stoneprocess.core.decision.Impasse;
-import stoneprocess.core.decision.PolicyKind;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Scope;
-import stoneprocess.core.decision.Stage;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Share;
@@ -36,12 +29,19 @@ import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Scope;
+import stoneprocess.core.topic.Sealer;
+import stoneprocess.core.topic.Stage;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
 import stoneprocess.rules.Options;
 import stoneprocess.rules.Rulebase;
-import stoneprocess.rules.decide.Topics;
-import stoneprocess.rules.house.Overlay;
+import stoneprocess.rules.overlay.Overlay;
 
 /** Answers about floors that a trainer would show. Common practice, no source. */
 class ExplanationTest {

@@ -16,9 +16,9 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
-import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.space.SurveyGenerator;
 
 class WhatElseTest {

@@ -13,15 +13,11 @@ import java.util.TreeMap;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.follow.Move;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.gloss.Direction;
 import stoneprocess.core.gloss.FaceState;
 import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.gloss.Reading;
-import stoneprocess.core.job.GlossStone;
 import stoneprocess.core.log.EdgeLook;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
@@ -35,6 +31,7 @@ import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.site.GlossStone;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
@@ -44,9 +41,12 @@ import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Move;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
-import stoneprocess.rules.decide.Topics;
 
 /**
  * A thousand jobs on floors that answer by the model of progress, done three times over: by the advice to the end, by

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.gloss.Direction;
 import stoneprocess.core.gloss.FaceState;
 import stoneprocess.core.gloss.Geometry;
@@ -36,6 +35,7 @@ import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
 

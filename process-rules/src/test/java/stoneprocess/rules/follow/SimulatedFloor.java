@@ -13,9 +13,9 @@ import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.tool.AbrasiveGrade;
-import stoneprocess.rules.decide.Figures;
 
 /**
  * A floor that answers to what is done to it. Gloss follows the stated model of progress: each grade has a limit of its
@@ -104,7 +104,7 @@ final class SimulatedFloor {
         double clears = wanted.computeIfAbsent(rank, any -> usual * StrictMath.exp(0.25 * random.nextGaussian() - 0.2));
         scratches.removeIf(older -> worked >= clears * (rank - older == 1 ? 1 : rank - older == 2 ? 2.5 : 6));
         damaged &= !(rank <= needed && worked >= clears || rank == needed + 1 && worked >= 3 * clears);
-        removed += passes * stock * Figures.stock(grade, STANDARD).millimetres();
+        removed += passes * stock * StepFigures.stock(grade, STANDARD).millimetres();
         double limit = scratches.isEmpty() ? limit(rank) : Math.min(limit(rank), limit(scratches.first()));
         if (damaged) {
             limit = Math.min(limit, ceiling.at60().gloss() * StrictMath.exp(-left));

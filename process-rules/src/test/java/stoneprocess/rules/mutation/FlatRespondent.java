@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.Stage;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Stage;
+import stoneprocess.rules.audit.Respondent;
 import stoneprocess.rules.internal.assemble.Assembler;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
@@ -19,7 +20,6 @@ import stoneprocess.rules.internal.engine.FlatRules;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.run.Run;
 import stoneprocess.rules.internal.run.Runner;
-import stoneprocess.rules.verify.Respondent;
 
 /** Answers by rules that run without the engine, so that a mutant costs no compiler. */
 record FlatRespondent(List<LoadedRule> rules, FlatRules flat) implements Respondent {

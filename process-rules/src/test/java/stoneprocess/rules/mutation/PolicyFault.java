@@ -3,10 +3,10 @@ package stoneprocess.rules.mutation;
 import java.lang.reflect.Field;
 import java.util.List;
 import java.util.function.Supplier;
-import stoneprocess.core.decision.PolicyKind;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.term.Term;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.run.Program;
 
 /**

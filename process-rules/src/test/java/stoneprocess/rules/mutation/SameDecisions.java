@@ -10,13 +10,14 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Scope;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Scope;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.rules.audit.TopicSpace;
 import stoneprocess.rules.decide.Said;
-import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.decide.ValuePolicies;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Firing;
@@ -24,7 +25,6 @@ import stoneprocess.rules.internal.engine.FlatRules;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.RuleMutant;
 import stoneprocess.rules.internal.engine.StageRun;
-import stoneprocess.rules.verify.TopicSpace;
 
 /**
  * Proves that a mutant decides nothing otherwise: over every combination of facts that the rules of its topic, the mutant

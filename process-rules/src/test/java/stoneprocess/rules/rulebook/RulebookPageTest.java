@@ -12,15 +12,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import stoneprocess.core.decision.Stage;
-import stoneprocess.core.plan.Cut;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.LippageClass;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Stage;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.RuleContent;
 import stoneprocess.rules.Rulebase;
-import stoneprocess.rules.decide.Topics;
 
 class RulebookPageTest {
     private static final Rulebase RULEBASE = Rulebase.standard();

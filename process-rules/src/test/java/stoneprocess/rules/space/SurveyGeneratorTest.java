@@ -17,9 +17,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.plan.Cut;
-import stoneprocess.core.plan.LastGrit;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.problem.InvalidInputException;
@@ -29,10 +26,13 @@ import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.LastGrit;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
 import stoneprocess.rules.PlanningRules;
-import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.internal.engine.LoadedRule;
 
 class SurveyGeneratorTest {

@@ -15,12 +15,12 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.rules.audit.Smallest;
 import stoneprocess.rules.space.Forgetting;
 import stoneprocess.rules.space.InvalidSurveys;
 import stoneprocess.rules.space.SurveyGenerator;
 import stoneprocess.rules.space.SurveyKind;
 import stoneprocess.rules.space.Unremarkable;
-import stoneprocess.rules.verify.Smallest;
 
 /**
  * Drawn surveys, from nearly everything known to half of it. They shrink by forgetting what does not matter, and towards

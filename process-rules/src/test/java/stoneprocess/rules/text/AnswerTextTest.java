@@ -21,9 +21,6 @@ import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
-import stoneprocess.core.plan.Cut;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.UnitSystem;
@@ -36,13 +33,16 @@ import stoneprocess.core.survey.Joints;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
 import stoneprocess.rules.Options;
 import stoneprocess.rules.Rulebase;
-import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.explain.Explanation;
-import stoneprocess.rules.house.Overlay;
+import stoneprocess.rules.overlay.Overlay;
 import stoneprocess.rules.space.SurveyGenerator;
 
 /** What a reader learns from an answer. Floors are drawn or invented. */

@@ -11,10 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stoneprocess.core.decision.Decision;
-import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.follow.Ask;
 import stoneprocess.core.follow.Diagnosis;
-import stoneprocess.core.follow.Move;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.gloss.Direction;
 import stoneprocess.core.gloss.FaceState;
@@ -45,9 +42,12 @@ import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.Ask;
+import stoneprocess.core.topic.Move;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
-import stoneprocess.rules.decide.Topics;
 
 /** What a crew reads of an answer. Floors and logs are invented. */
 class FollowTextTest {

@@ -11,9 +11,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.answer.WhyNotKind;
-import stoneprocess.core.decision.PolicyKind;
-import stoneprocess.core.decision.Stage;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.exposure.Role;
 import stoneprocess.core.follow.Effect;
 import stoneprocess.core.follow.NoteKind;
@@ -29,10 +26,8 @@ import stoneprocess.core.log.ScratchLook;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.log.TrialResult;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Precaution;
-import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.survey.ChangedBy;
@@ -42,7 +37,12 @@ import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Hazard;
+import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Sealer;
+import stoneprocess.core.topic.Stage;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
 
 class PhrasesTest {
     private static List<String> neededKeys() {

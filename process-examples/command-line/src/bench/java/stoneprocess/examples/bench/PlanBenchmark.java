@@ -17,12 +17,12 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 import stoneprocess.core.answer.Matter;
-import stoneprocess.core.decision.Topic;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.core.json.SurveyJson;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.explain.Explanation;
 
 /** What it costs to plan a floor, and to explain all of the plan beside it. Read the ratio, not the times. */

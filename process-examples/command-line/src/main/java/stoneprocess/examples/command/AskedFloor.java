@@ -3,13 +3,13 @@ package stoneprocess.examples.command;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.Scope;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.json.SurveyJson;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.topic.Scope;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.Advisor;
 
 /**

@@ -7,10 +7,10 @@ import picocli.CommandLine.Option;
 import stoneprocess.core.audit.AuditReport;
 import stoneprocess.core.json.AuditJson;
 import stoneprocess.rules.Advisor;
+import stoneprocess.rules.audit.Audit;
+import stoneprocess.rules.audit.AuditDepth;
+import stoneprocess.rules.audit.AuditProgress;
 import stoneprocess.rules.text.AuditText;
-import stoneprocess.rules.verify.Audit;
-import stoneprocess.rules.verify.AuditDepth;
-import stoneprocess.rules.verify.AuditProgress;
 
 /** Looks for rules that disagree, repeat or never matter. */
 @Command(

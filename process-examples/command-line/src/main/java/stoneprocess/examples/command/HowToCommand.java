@@ -7,12 +7,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.WayKind;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.json.HowToJson;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.decide.Topics;
 
 /** Says what would have to be otherwise for a topic to have a value. */
 @Command(

@@ -6,11 +6,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.answer.WhyNot;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.json.WhyNotJson;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.decide.Topics;
 
 /** Says why a matter was not decided otherwise. */
 @Command(

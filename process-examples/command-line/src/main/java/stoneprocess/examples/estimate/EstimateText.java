@@ -22,8 +22,6 @@ import stoneprocess.core.estimate.Line;
 import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.RouteCheck;
 import stoneprocess.core.estimate.Spread;
-import stoneprocess.core.job.JobNote;
-import stoneprocess.core.job.PlannedJob;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.quantity.Area;
@@ -33,6 +31,8 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.site.JobNote;
+import stoneprocess.core.site.PlannedJob;
 import stoneprocess.rules.text.Phrases;
 
 /** An estimate as a text: every line of hours, waits and consumables, what it rests on, and what it leaves out. */

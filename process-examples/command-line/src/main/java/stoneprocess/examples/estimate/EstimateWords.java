@@ -5,7 +5,7 @@ import stoneprocess.core.estimate.ConsumableKind;
 import stoneprocess.core.estimate.Line;
 import stoneprocess.core.estimate.Remark;
 import stoneprocess.core.estimate.RouteCheck;
-import stoneprocess.core.job.JobNote;
+import stoneprocess.core.site.JobNote;
 
 /** Words for what an estimate holds. */
 final class EstimateWords {

@@ -13,11 +13,11 @@ import stoneprocess.core.gloss.TargetOutlook;
 import stoneprocess.core.gloss.TargetVerdict;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
-import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Step;
-import stoneprocess.core.plan.WorkMethod;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.WorkMethod;
 import stoneprocess.rules.text.Phrases;
 
 /** What the plan would bring at 60 degrees, or why that cannot be told. */

@@ -7,8 +7,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.gloss.Direction;
 import stoneprocess.core.gloss.FaceState;
 import stoneprocess.core.gloss.Geometry;
@@ -20,13 +18,13 @@ import stoneprocess.core.gloss.PlannedGrit;
 import stoneprocess.core.gloss.Reading;
 import stoneprocess.core.gloss.ReadingSet;
 import stoneprocess.core.gloss.WorkSoFar;
-import stoneprocess.core.job.GlossStone;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Step;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.site.GlossStone;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.survey.Coating;
@@ -39,7 +37,9 @@ import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
 
 /**
  * A survey and the plan made for it in the records of the gloss room.

@@ -15,8 +15,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.follow.Diagnosis;
-import stoneprocess.core.follow.Finding;
-import stoneprocess.core.follow.Move;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.json.DiagnosisJson;
 import stoneprocess.core.json.NextMoveJson;
@@ -24,7 +22,9 @@ import stoneprocess.core.json.RecommendationJson;
 import stoneprocess.core.json.Schemas;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Task;
+import stoneprocess.core.topic.Finding;
+import stoneprocess.core.topic.Move;
+import stoneprocess.core.topic.Task;
 import stoneprocess.examples.command.CommandLineTest.Ran;
 
 /** What {@code follow} and {@code diagnose} print. */

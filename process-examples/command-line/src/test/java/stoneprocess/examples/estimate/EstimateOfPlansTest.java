@@ -13,18 +13,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.Estimate;
-import stoneprocess.core.job.JobOptions;
-import stoneprocess.core.job.PlannedJob;
 import stoneprocess.core.json.SurveyJson;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.site.JobOptions;
+import stoneprocess.core.site.PlannedJob;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.decide.Topics;
 
 /** What holds for the estimates of real plans. */
 class EstimateOfPlansTest {

@@ -11,34 +11,34 @@ import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
-import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.plan.AddedWeight;
 import stoneprocess.core.plan.CounterOffer;
-import stoneprocess.core.plan.Densifier;
-import stoneprocess.core.plan.Hazard;
 import stoneprocess.core.plan.HazardSheet;
 import stoneprocess.core.plan.Plan;
-import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
-import stoneprocess.core.plan.Sealer;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Step;
-import stoneprocess.core.plan.TestArea;
 import stoneprocess.core.plan.Track;
-import stoneprocess.core.plan.Verdict;
-import stoneprocess.core.plan.WaterLevel;
-import stoneprocess.core.plan.WorkMethod;
+import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
-import stoneprocess.rules.decide.Figures;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.AddedWeight;
+import stoneprocess.core.topic.Densifier;
+import stoneprocess.core.topic.Hazard;
+import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.Sealer;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.TestArea;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.core.topic.Verdict;
+import stoneprocess.core.topic.WaterLevel;
+import stoneprocess.core.topic.WorkMethod;
 import stoneprocess.rules.internal.classify.Situation;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.run.Run;
@@ -126,7 +126,7 @@ public final class Assembler {
         boolean cuts = run.cutsPlanned();
         return new Plan(
                 situation.values(Topics.PREPARATION).stream()
-                        .map(task -> new Preparation(task, Figures.rest(task, situation.parameters())))
+                        .map(task -> new Preparation(task, StepFigures.rest(task, situation.parameters())))
                         .toList(),
                 situation.values(Topics.ACCEPTANCES),
                 first(Topics.TEST_AREA, TestArea.NOT_NEEDED),
@@ -179,10 +179,10 @@ public final class Assembler {
                 grade.bond() == Bond.METAL ? first(Topics.METAL_METHOD, WorkMethod.WET) : WorkMethod.WET,
                 machine,
                 weight,
-                Figures.mass(machine, weight, situation.parameters()),
+                StepFigures.mass(machine, weight, situation.parameters()),
                 water,
-                Figures.litres(grade, water, situation.areaOf(kind), situation.parameters()),
-                Figures.passes(first, situation.cutRate(), machine, weight, situation.parameters()),
+                StepFigures.litres(grade, water, situation.areaOf(kind), situation.parameters()),
+                StepFigures.passes(first, situation.cutRate(), machine, weight, situation.parameters()),
                 situation.values(Topics.HANDLING, subject),
                 situation.values(Topics.PICK_UP, subject).get(0),
                 situation.values(Topics.CHECKS, subject));

@@ -11,10 +11,10 @@ import java.util.stream.Stream;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.CounterOffer;
-import stoneprocess.core.plan.Cut;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.term.Term;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.engine.LoadedRule;
 
 /**

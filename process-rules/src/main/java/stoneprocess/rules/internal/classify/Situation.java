@@ -10,19 +10,19 @@ import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
-import stoneprocess.rules.decide.Figures;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.internal.review.LogReview;
 
 /** What is known at a point of a run: the survey, the numbers, the grades in use and the topics closed so far. */
@@ -79,7 +79,7 @@ public final class Situation {
     /** The name of the parameter that tells how fast the stone is cut. */
     public String cutRate() {
         List<Family> families = values(Topics.STONE);
-        return Figures.cutRateParameter(Facts.hardness(this), families.equals(List.of(Family.SANDSTONE)));
+        return StepFigures.cutRateParameter(Facts.hardness(this), families.equals(List.of(Family.SANDSTONE)));
     }
 
     /** True for a floor of nothing but edges and stairs, which no floor machine reaches. */

@@ -11,8 +11,8 @@ import org.kie.api.event.rule.ObjectInsertedEvent;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.Match;
 import stoneprocess.core.decision.Contribution;
-import stoneprocess.core.decision.Stage;
 import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Stage;
 
 /**
  * One run over one session. Facts go in, stages fire, and every contribution comes out stamped with its rule and the

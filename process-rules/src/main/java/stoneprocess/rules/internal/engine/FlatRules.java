@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import stoneprocess.core.decision.Contribution;
-import stoneprocess.core.decision.Stage;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Stage;
 
 /**
  * The rules read without an engine: each is the conjunction of its flat conditions and one contribution. Says the same

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import stoneprocess.core.decision.Stage;
+import stoneprocess.core.topic.Stage;
 
 /** One run without an engine. Not safe to share between threads. */
 final class FlatRun implements StageRun {

@@ -18,7 +18,7 @@ import org.drools.model.Model;
 import org.drools.model.Rule;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Topics;
 
 /**
  * The rules that were compiled into this jar when the library was built. Nothing is parsed, scanned or compiled at run

@@ -1,7 +1,7 @@
 package stoneprocess.rules.internal.engine;
 
 import java.util.List;
-import stoneprocess.core.decision.Stage;
+import stoneprocess.core.topic.Stage;
 
 /** Rules at work on the facts of one run: facts go in, a stage fires, what its rules said comes out. Always closed. */
 public sealed interface StageRun extends AutoCloseable permits EngineRun, FlatRun {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stoneprocess.core.follow.Move;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Move;
 
 /**
  * The grades of one track from the coarsest that it could go back to: those in use of the first planned grade's bond

@@ -10,11 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.LogNote;
-import stoneprocess.core.follow.Move;
 import stoneprocess.core.follow.NoteKind;
 import stoneprocess.core.follow.ZoneProgress;
 import stoneprocess.core.gloss.AcceptanceCheck;
@@ -35,20 +32,23 @@ import stoneprocess.core.log.Sign;
 import stoneprocess.core.log.TrialResult;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
-import stoneprocess.core.plan.PolishingAgent;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Step;
-import stoneprocess.core.plan.TestArea;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
-import stoneprocess.rules.decide.Figures;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Move;
+import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.TestArea;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.feature.AngleFit;
 import stoneprocess.rules.feature.Compared;
 import stoneprocess.rules.feature.EdgeWork;
@@ -290,9 +290,9 @@ public final class LogReview {
 
     private boolean weakerMachine(Entry.Worked entry, Step step) {
         return entry.machine()
-                .filter(used ->
-                        Figures.removal(used, parameters()).compareTo(Figures.removal(step.machine(), parameters()))
-                                < 0)
+                .filter(used -> StepFigures.removal(used, parameters())
+                                .compareTo(StepFigures.removal(step.machine(), parameters()))
+                        < 0)
                 .isPresent();
     }
 
@@ -567,7 +567,7 @@ public final class LogReview {
         double millimetres = ladder(at.map(HoldPoint::track).orElse(governing()), inUse).grades().stream()
                 .filter(grade -> AbrasiveGrade.IN_ORDER.compare(grade, restart) >= 0)
                 .mapToDouble(
-                        grade -> passes * Figures.stock(grade, parameters()).millimetres())
+                        grade -> passes * StepFigures.stock(grade, parameters()).millimetres())
                 .sum();
         return new Length(millimetres);
     }
@@ -576,8 +576,8 @@ public final class LogReview {
     public Length removed() {
         double millimetres = 0;
         for (TrackWork.Stage stage : book.work(governing()).stages()) {
-            millimetres +=
-                    stage.passes() * Figures.stock(stage.grade(), parameters()).millimetres();
+            millimetres += stage.passes()
+                    * StepFigures.stock(stage.grade(), parameters()).millimetres();
         }
         return new Length(millimetres);
     }

@@ -6,7 +6,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.follow.Effect;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.NoteKind;
@@ -20,6 +19,7 @@ import stoneprocess.core.plan.Track;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.topic.TrackKind;
 
 /** The entries in the order of their moments, and the work by track. Entries of one moment have no order. */
 final class Logbook {

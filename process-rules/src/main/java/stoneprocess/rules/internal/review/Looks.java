@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.follow.Effect;
 import stoneprocess.core.follow.NoteKind;
 import stoneprocess.core.gloss.FaceState;
@@ -24,6 +23,7 @@ import stoneprocess.core.log.Sign;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.Zone;
+import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.feature.ZoneCoverage;
 
 /**

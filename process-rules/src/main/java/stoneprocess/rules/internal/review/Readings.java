@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.TrackKind;
 import stoneprocess.core.follow.Effect;
 import stoneprocess.core.follow.NoteKind;
 import stoneprocess.core.follow.ZoneProgress;
@@ -31,7 +29,6 @@ import stoneprocess.core.gloss.ReadingSet;
 import stoneprocess.core.gloss.TargetOutlook;
 import stoneprocess.core.gloss.WorkSoFar;
 import stoneprocess.core.gloss.ZoneStatistics;
-import stoneprocess.core.job.GlossStone;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.parameter.Parameters;
@@ -40,11 +37,14 @@ import stoneprocess.core.plan.Step;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.site.GlossStone;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
 
 /** The gloss readings of the log: which count, and what they tell of each zone. */
 final class Readings {

@@ -1,7 +1,7 @@
 package stoneprocess.rules.internal.run;
 
 import java.util.List;
-import stoneprocess.core.decision.Stage;
+import stoneprocess.core.topic.Stage;
 
 /**
  * The programs and their stages. Following up and diagnosing read the job log and end with the next move; the stages

@@ -14,23 +14,23 @@ import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.Scope;
-import stoneprocess.core.decision.Stage;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
-import stoneprocess.core.decision.TrackKind;
-import stoneprocess.core.plan.Cut;
-import stoneprocess.core.plan.Verdict;
-import stoneprocess.core.plan.WaterLevel;
+import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Scope;
+import stoneprocess.core.topic.Stage;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.core.topic.Verdict;
+import stoneprocess.core.topic.WaterLevel;
 import stoneprocess.rules.decide.Computed;
 import stoneprocess.rules.decide.FewestChanges;
-import stoneprocess.rules.decide.Figures;
 import stoneprocess.rules.decide.GritPath;
 import stoneprocess.rules.decide.Said;
-import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.decide.ValuePolicies;
 import stoneprocess.rules.feature.Step;
 import stoneprocess.rules.internal.classify.Facts;
@@ -275,7 +275,7 @@ public final class Runner {
                     settle(Computed.litres(
                             subject,
                             grade,
-                            Figures.litres(grade, level, situation.areaOf(track), situation.parameters())));
+                            StepFigures.litres(grade, level, situation.areaOf(track), situation.parameters())));
                 }
             }
         });

@@ -20,7 +20,7 @@ import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
 import stoneprocess.rules.Options;
 import stoneprocess.rules.Rulebase;
-import stoneprocess.rules.house.Overlay;
+import stoneprocess.rules.overlay.Overlay;
 
 /** The library inside somebody else's program. */
 class EmbeddingTest {

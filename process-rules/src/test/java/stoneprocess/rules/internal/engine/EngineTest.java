@@ -18,12 +18,12 @@ import org.drools.model.Rule;
 import org.drools.model.Variable;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Contribution;
-import stoneprocess.core.decision.Stage;
-import stoneprocess.core.plan.Verdict;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.survey.Historic;
-import stoneprocess.rules.decide.Topics;
+import stoneprocess.core.topic.Stage;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.feature.Site.HistoricFabric;
 
 /** Tiny rulebases, so that what the shipped one never does can be seen to be caught. */

@@ -14,9 +14,9 @@ import org.drools.model.Variable;
 import org.drools.model.functions.Block1;
 import org.drools.model.functions.Block2;
 import stoneprocess.core.decision.Contribution;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.topic.Topic;
 
 /** Rules that no chapter has, for tests that spoil a rulebase. */
 public final class HandMadeRule {

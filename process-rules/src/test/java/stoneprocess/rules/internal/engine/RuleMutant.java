@@ -23,8 +23,8 @@ import org.drools.model.Variable;
 import org.drools.model.functions.BlockN;
 import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.decision.ContributionKind;
-import stoneprocess.core.decision.Subject;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Subject;
 import stoneprocess.rules.feature.OneOfMany;
 import stoneprocess.rules.internal.classify.Facts;
 

@@ -1,0 +1,390 @@
+package stoneprocess.core.site;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stoneprocess.core.estimate.Assumption;
+import stoneprocess.core.estimate.FloorMachine;
+import stoneprocess.core.estimate.Job;
+import stoneprocess.core.estimate.JobStep;
+import stoneprocess.core.estimate.OtherWork;
+import stoneprocess.core.estimate.Sealing;
+import stoneprocess.core.estimate.Site;
+import stoneprocess.core.estimate.StepKind;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.Preparation;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.plan.Step;
+import stoneprocess.core.plan.Track;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.AreaRate;
+import stoneprocess.core.quantity.Count;
+import stoneprocess.core.quantity.Coverage;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Densifier;
+import stoneprocess.core.topic.FinishTask;
+import stoneprocess.core.topic.Handling;
+import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.Repair;
+import stoneprocess.core.topic.Sealer;
+import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.TrackKind;
+
+/** Makes one job of one plan. */
+final class JobMaker {
+    private static final Range<TimeSpan> NONE = Range.of(new TimeSpan(0), new TimeSpan(0));
+    /** Part of the hours before the cutting: {@code estimate.masking} and {@code estimate.mobilisation}. */
+    private static final Set<Task> WITHIN_OTHER_LINES = EnumSet.of(Task.MASK, Task.PROTECT_ROUTE);
+    /** Name of the densifier's hours. */
+    private static final String DENSIFY = "densify";
+
+    private static final String STRIPPING = "estimate.upkeep.strip";
+    private static final String BUILD_UP = "estimate.upkeep.build-up";
+    private static final String BY_HAND = "estimate.edges";
+
+    private static final double SHARE_OF_NOTHING = 0.01;
+
+    private final Recommendation recommendation;
+    private final Parameters parameters;
+    private final JobOptions options;
+    private final List<JobStep> steps = new ArrayList<>();
+    private final List<OtherWork> others = new ArrayList<>();
+    private final Set<JobNote> notes = EnumSet.noneOf(JobNote.class);
+    private final List<String> uncounted = new ArrayList<>();
+    private final Set<String> takesHours = new TreeSet<>();
+
+    private final Map<String, List<Assumption>> rates = new LinkedHashMap<>();
+    private final HandWork handWork;
+
+    JobMaker(Recommendation recommendation, JobOptions options) {
+        this.recommendation = recommendation;
+        this.parameters = recommendation.parameters();
+        this.options = options;
+        this.handWork = new HandWork(parameters);
+    }
+
+    PlannedJob make() {
+        Plan plan = recommendation
+                .plan()
+                .orElseThrow(() -> new InvalidInputException(
+                        "recommendation.status",
+                        recommendation.status().key(),
+                        "a recommendation with a plan: planned or provisional"));
+        if (plan.tracks().isEmpty()) {
+            throw new InvalidInputException(
+                    "plan.tracks",
+                    "none",
+                    recommendation.status() == Status.PROVISIONAL
+                            ? "a plan that cuts; here nothing is cut until the questions are answered"
+                            : "a plan that cuts; this floor is only cleaned and kept");
+        }
+        Area area = recommendation
+                .survey()
+                .answer(SurveyField.AREA)
+                .value()
+                .orElseThrow(() ->
+                        new InvalidInputException(SurveyField.AREA.name(), "unknown", "the area of the floor in m2"));
+        return make(plan, area);
+    }
+
+    private PlannedJob make(Plan plan, Area area) {
+        if (recommendation.status() == Status.PROVISIONAL) {
+            notes.add(JobNote.PLAN_IS_PROVISIONAL);
+        }
+        List<Step> field = track(plan, TrackKind.OPEN_FIELD);
+        List<Step> edge = track(plan, TrackKind.EDGE);
+        Length edges = edges(area, field, edge);
+        plan.preparation().forEach(task -> prepare(task, area));
+        if (plan.densifier() == Densifier.BEFORE_CUTS) {
+            timed(DENSIFY, NONE, Optional.empty());
+        }
+        repairs(plan, area);
+        cuts(field, edge, area, edges);
+        if (plan.polishingAgent() != PolishingAgent.NONE) {
+            powder();
+        }
+        if (plan.densifier() == Densifier.AFTER_FINE_HONE) {
+            timed(DENSIFY, NONE, afterFineHone(field));
+        }
+        plan.finishTasks().stream()
+                .filter(task -> task != FinishTask.SEAL_LATER && task != FinishTask.REOPEN)
+                .forEach(task -> timed(task.key(), NONE, last()));
+        crew();
+        JobStone stone = JobStone.of(recommendation);
+        if (stone.mayBeHard()) {
+            notes.add(JobNote.STONE_MAY_BE_HARD);
+        }
+        requireKnownTimes();
+        if (others.stream().filter(other -> other.curing().high().minutes() > 0).count() > 1) {
+            notes.add(JobNote.WAITS_MAY_OVERLAP);
+        }
+        Job job = new Job(
+                area,
+                edges,
+                stone.floorStone(),
+                steps,
+                others,
+                sealing(plan),
+                options.site().orElseGet(() -> Site.usual(parameters)));
+        return new PlannedJob(job, notes, uncounted, takesHours, rates, parameters);
+    }
+
+    private static List<Step> track(Plan plan, TrackKind kind) {
+        return plan.tracks().stream()
+                .filter(track -> track.kind() == kind)
+                .map(Track::steps)
+                .findFirst()
+                .orElse(List.of());
+    }
+
+    private Length edges(Area area, List<Step> field, List<Step> edge) {
+        boolean stairs = recommendation.survey().zones().stream().anyMatch(zone -> zone.kind() == ZoneKind.STAIR);
+        if (edge.isEmpty()) {
+            notes.add(JobNote.NO_EDGE_WORK);
+        } else if (options.edges().isEmpty() && field.isEmpty() && isAllHandWork()) {
+            notes.add(JobNote.HAND_WORK_BY_AREA);
+            return new Length(0);
+        } else if (stairs) {
+            notes.add(JobNote.STAIRS_ARE_NOT_IN_THE_EDGES);
+        }
+        return options.edges().orElseGet(() -> {
+            notes.add(JobNote.EDGES_FROM_AREA);
+            return new Length(4000 * StrictMath.sqrt(area.squareMetres()));
+        });
+    }
+
+    private boolean isAllHandWork() {
+        double share = recommendation.survey().zones().stream()
+                .filter(zone -> zone.kind() == ZoneKind.EDGE || zone.kind() == ZoneKind.STAIR)
+                .mapToDouble(zone -> zone.share().percent())
+                .sum();
+        return share > 100 - SHARE_OF_NOTHING;
+    }
+
+    private void prepare(Preparation preparation, Area area) {
+        Task task = preparation.task();
+        Range<TimeSpan> rest = preparation.rest().orElse(NONE);
+        if (task == Task.LET_DRY) {
+            notes.add(JobNote.A_READING_ENDS_A_WAIT);
+        }
+        if (task == Task.STRIP_COATING && !options.times().containsKey(task.key())) {
+            takesHours.add(task.key());
+            rated(new OtherWork(task.key(), stripping(area), rest, Optional.empty()), STRIPPING, BUILD_UP);
+        } else if (!WITHIN_OTHER_LINES.contains(task)) {
+            timed(task.key(), rest, Optional.empty());
+        }
+    }
+
+    /** Fastest on one coat, slowest where coats have built up. */
+    private Range<TimeSpan> stripping(Area area) {
+        double rate = parameters.get(STRIPPING, AreaRate.class).squareMetresPerHour();
+        double slowed = parameters.get(BUILD_UP, Share.class).percent() / 100;
+        if (!(rate * slowed > 0 && slowed <= 1)) {
+            throw new InvalidInputException(
+                    STRIPPING, rate + " and " + slowed, "a rate above zero, slowed to 100 % or less");
+        }
+        double hours = area.squareMetres() / rate;
+        return Range.of(new TimeSpan(60 * hours), new TimeSpan(60 * hours / slowed));
+    }
+
+    /** Work that has no rate: by the hours given, else left out of the hours and told. Its rest counts all the same. */
+    private void timed(String name, Range<TimeSpan> rest, Optional<String> after) {
+        Optional<Range<TimeSpan>> given = Optional.ofNullable(options.times().get(name));
+        takesHours.add(name);
+        if (given.isEmpty()) {
+            uncounted.add(name);
+        }
+        if (given.isPresent() || rest.high().minutes() > 0) {
+            others.add(new OtherWork(name, given.orElse(NONE), rest, after));
+        }
+    }
+
+    private void rated(OtherWork work, String... parameterNames) {
+        others.add(work);
+        rates.put(
+                work.name(),
+                Stream.of(parameterNames)
+                        .map(name -> Assumption.of(name, parameters))
+                        .toList());
+    }
+
+    private void requireKnownTimes() {
+        for (String work : new TreeSet<>(options.times().keySet())) {
+            if (!takesHours.contains(work)) {
+                throw new InvalidInputException(
+                        "times", work, takesHours.isEmpty() ? "no times" : "one of " + String.join(", ", takesHours));
+            }
+        }
+    }
+
+    /** Local repairs are cut before the field, which then blends over them. */
+    private void repairs(Plan plan, Area area) {
+        int grades = track(plan, TrackKind.LOCAL_REPAIR).size();
+        for (Repair repair : plan.repairs()) {
+            String name = repair.key();
+            if (grades == 0 || !HandWork.hasArea(repair) || options.times().containsKey(name)) {
+                timed(name, NONE, Optional.empty());
+                continue;
+            }
+            takesHours.add(name);
+            Optional<Area> surveyed = handWork.surveyed(repair, recommendation.survey(), area);
+            notes.add(surveyed.isPresent() ? JobNote.REPAIRS_BY_SURVEY : JobNote.REPAIRS_BY_LIMIT);
+            notes.add(JobNote.HAND_WORK_USES_UP_MORE);
+            Range<Area> places = surveyed.map(one -> Range.of(one, one)).orElseGet(() -> handWork.upToLimit(area));
+            rated(new OtherWork(name, handWork.over(places, grades), NONE, Optional.empty()), BY_HAND);
+        }
+    }
+
+    /** The field's steps, each followed by the grades that only the edges need before the next. */
+    private void cuts(List<Step> field, List<Step> edge, Area area, Length edges) {
+        Set<String> atEdges = keys(edge);
+        Optional<String> after = Optional.empty();
+        int next = 0;
+        for (Step step : field) {
+            String grade = step.grade().key();
+            int same = indexOf(edge, grade);
+            while (next < same) {
+                edgesAlone(edge.get(next++), edges, area, after);
+            }
+            next = Math.max(next, same + 1);
+            if (step.machine() == MachineClass.EDGE_TOOL) {
+                byHand("by-hand " + grade, handWork.over(area), after);
+                if (same >= 0) {
+                    edgesAlone(edge.get(same), edges, area, after);
+                }
+            } else {
+                JobStep made = JobStep.of(step.grade(), machine(step), step.passes(), water(step, area));
+                steps.add(atEdges.contains(grade) ? made : made.withoutEdges());
+                after = Optional.of(grade);
+            }
+            if (step.handling().contains(Handling.REGROUT_PITS)) {
+                timed(
+                        Handling.REGROUT_PITS.key() + " " + grade,
+                        parameters.range("rest.regrout", TimeSpan.class),
+                        after);
+            }
+        }
+        for (Step step : edge.subList(next, edge.size())) {
+            edgesAlone(step, edges, area, after);
+        }
+    }
+
+    private void edgesAlone(Step step, Length edges, Area area, Optional<String> after) {
+        boolean byArea = notes.contains(JobNote.HAND_WORK_BY_AREA);
+        byHand("edges-alone " + step.grade().key(), byArea ? handWork.over(area) : handWork.along(edges), after);
+    }
+
+    private void byHand(String name, Range<TimeSpan> hours, Optional<String> after) {
+        notes.add(JobNote.HAND_WORK_USES_UP_MORE);
+        rated(new OtherWork(name, hours, NONE, after), BY_HAND);
+    }
+
+    private static Set<String> keys(List<Step> steps) {
+        return steps.stream().map(step -> step.grade().key()).collect(Collectors.toSet());
+    }
+
+    private static int indexOf(List<Step> steps, String grade) {
+        return steps.stream().map(step -> step.grade().key()).toList().indexOf(grade);
+    }
+
+    /** The usual machine of the class with the middle of the plan's added weight. */
+    private FloorMachine machine(Step step) {
+        Range<Mass> added = step.addedMass();
+        return FloorMachine.usual(step.machine(), parameters)
+                .withAdded(new Mass((added.low().kilograms() + added.high().kilograms()) / 2));
+    }
+
+    private static Range<Coverage> water(Step step, Area area) {
+        return step.litresPerPass()
+                .map(litres -> Range.of(
+                        new Coverage(litres.low().litres() / area.squareMetres()),
+                        new Coverage(litres.high().litres() / area.squareMetres())))
+                .orElseGet(() -> Range.of(new Coverage(0), new Coverage(0)));
+    }
+
+    private void powder() {
+        if (steps.isEmpty()) {
+            timed(StepKind.POWDER.key(), NONE, Optional.empty());
+            return;
+        }
+        notes.add(JobNote.POWDER_AS_USUAL);
+        JobStep finest = steps.get(steps.size() - 1);
+        Range<Count> passes = parameters.range("passes.later", Count.class);
+        JobStep powder = JobStep.powder(
+                finest.machine(),
+                Range.of((int) passes.low().number(), (int) passes.high().number()),
+                parameters.range("coverage.resin-finest", Coverage.class));
+        steps.add(finest.edges() ? powder : powder.withoutEdges());
+    }
+
+    private Optional<String> last() {
+        return steps.isEmpty()
+                ? Optional.empty()
+                : Optional.of(steps.get(steps.size() - 1).name());
+    }
+
+    /** After the first resin grade of 400 or finer; at the end where there is none. */
+    private Optional<String> afterFineHone(List<Step> field) {
+        return field.stream()
+                .map(Step::grade)
+                .filter(grade -> grade.bond() == Bond.RESIN && grade.number() >= Cut.FINE_HONE.number())
+                .map(AbrasiveGrade::key)
+                .filter(grade -> steps.stream().anyMatch(step -> step.name().equals(grade)))
+                .findFirst()
+                .or(this::last);
+    }
+
+    private Optional<Sealing> sealing(Plan plan) {
+        if (plan.finishTasks().contains(FinishTask.SEAL_LATER)) {
+            notes.add(JobNote.SEALED_LATER);
+            return Optional.empty();
+        }
+        if (plan.sealer() == Sealer.NONE) {
+            return Optional.empty();
+        }
+        Sealing sealing = Sealing.usual(parameters);
+        double longest =
+                sealing.drying().high().minutes() + sealing.curing().high().minutes();
+        recommendation
+                .survey()
+                .answer(SurveyField.REOPENS_AFTER)
+                .value()
+                .filter(opens -> opens.minutes() < longest)
+                .ifPresent(opens -> notes.add(JobNote.OPENS_BEFORE_CURED));
+        return Optional.of(sealing);
+    }
+
+    private void crew() {
+        boolean wet = steps.stream().anyMatch(JobStep::wet);
+        double reckoned = parameters
+                .get(wet ? "estimate.people.wet" : "estimate.people.dry", Count.class)
+                .number();
+        recommendation.survey().answer(SurveyField.CREW).value().ifPresent(crew -> {
+            if (crew.number() < reckoned) {
+                notes.add(JobNote.CREW_IS_SMALLER);
+            } else if (crew.number() > reckoned) {
+                notes.add(JobNote.CREW_IS_LARGER);
+            }
+        });
+    }
+}

@@ -1,0 +1,67 @@
+package stoneprocess.core.site;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import stoneprocess.core.estimate.Assumption;
+import stoneprocess.core.estimate.Estimate;
+import stoneprocess.core.estimate.Estimator;
+import stoneprocess.core.estimate.Job;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.problem.InvalidInputException;
+
+/**
+ * A plan as a job that can be estimated: steps with machine, passes, water, bond and grit; rests of the preparation;
+ * hand work; powder; sealing with its waits.
+ *
+ * @param job the job
+ * @param notes what a reader has to know, each once
+ * @param uncounted names of the plan's tasks that have no rate and were given no hours, in their order; they take time
+ *     that the estimate leaves out
+ * @param takesHours names of the plan's work that takes hours of {@link JobOptions#times}
+ * @param rates for other work that goes by a rate, its name and the numbers behind it; work with given hours has none
+ * @param parameters the numbers that the plan was made with
+ */
+public record PlannedJob(
+        Job job,
+        Set<JobNote> notes,
+        List<String> uncounted,
+        Set<String> takesHours,
+        Map<String, List<Assumption>> rates,
+        Parameters parameters) {
+    public PlannedJob {
+        notes = Collections.unmodifiableSet(new TreeSet<>(notes));
+        uncounted = List.copyOf(uncounted);
+        takesHours = Collections.unmodifiableSet(new TreeSet<>(takesHours));
+        rates = Collections.unmodifiableMap(new LinkedHashMap<>(rates));
+    }
+
+    /**
+     * The job of a plan. Steps, rests, water and passes are the plan's; rates come from the parameters named
+     * {@code estimate.} with their sources. The area is the survey's in square metres, the edges are the options' in
+     * millimetres or those of a square of that area. Safe to call from several threads; nothing given is changed.
+     *
+     * @param recommendation a recommendation with a plan that cuts something
+     * @param options what the plan does not know; {@link JobOptions#defaults} when nothing is
+     * @throws NullPointerException naming the argument that is null
+     * @throws InvalidInputException when there is no plan, when it cuts nothing, when nobody knows the area, when the
+     *     open field is cut with a machine other than single disc, planetary or hand tool, and for hours of work that
+     *     the plan does not have
+     */
+    public static PlannedJob of(Recommendation recommendation, JobOptions options) {
+        return new JobMaker(
+                        Objects.requireNonNull(recommendation, "recommendation"),
+                        Objects.requireNonNull(options, "options"))
+                .make();
+    }
+
+    /** The estimate by the numbers that the plan was made with. */
+    public Estimate estimate() {
+        return new Estimator(parameters).estimate(job);
+    }
+}

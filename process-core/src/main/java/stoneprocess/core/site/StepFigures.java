@@ -1,0 +1,166 @@
+package stoneprocess.core.site;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Count;
+import stoneprocess.core.quantity.Coverage;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.stone.Hardness;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.AddedWeight;
+import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.WaterLevel;
+
+/** StepFigures of a step, computed from closed decisions and parameters. All are common practice, of low confidence. */
+public final class StepFigures {
+    private StepFigures() {}
+
+    /**
+     * Traverses of a bay: the reference range, one for the first grade of a track and one for each later grade, divided
+     * by how fast this stone is cut with this machine and weight relative to the reference. The reference is hard
+     * stone under a single disc with reduced weight. Rounded up, one pass at least.
+     *
+     * @param first true for the first grade of a track
+     * @param cutRate name of the parameter that tells how fast the stone is cut
+     * @param machine the machine of the step
+     * @param weight its added weight
+     */
+    public static Range<Integer> passes(
+            boolean first, String cutRate, MachineClass machine, AddedWeight weight, Parameters parameters) {
+        Range<Count> range = parameters.range(passesParameter(first), Count.class);
+        double rate = part(cutRate, parameters)
+                * part(removalParameter(machine), parameters)
+                * part(loadParameter(weight), parameters);
+        return Range.of(passes(range.low().number(), rate), passes(range.high().number(), rate));
+    }
+
+    private static int passes(double reference, double rate) {
+        return Math.max(1, (int) StrictMath.ceil(reference / rate - 1e-9));
+    }
+
+    private static double part(String parameter, Parameters parameters) {
+        return parameters.get(parameter, Share.class).percent() / 100;
+    }
+
+    /** The parameter of the slowest cut among what the stone may be; hard grains in a weak binder cut fast. */
+    public static String cutRateParameter(Collection<Hardness> mayBe, boolean weakBinder) {
+        if (weakBinder) {
+            return "cut-rate.weak-binder";
+        }
+        return "cut-rate." + Collections.max(mayBe).key();
+    }
+
+    /** How much a class of machine removes, relative to a single disc. */
+    public static Share removal(MachineClass machine, Parameters parameters) {
+        return parameters.get(removalParameter(machine), Share.class);
+    }
+
+    /** The most stone that one pass of a grade takes off; common practice, of low confidence. */
+    public static Length stock(AbrasiveGrade grade, Parameters parameters) {
+        return parameters.get("stock." + stockClass(grade), Length.class);
+    }
+
+    private static String stockClass(AbrasiveGrade grade) {
+        if (grade.bond() != Bond.RESIN) {
+            return grade.bond().key();
+        }
+        if (grade.number() < 200) {
+            return "resin-coarse";
+        }
+        return grade.number() < 800 ? "resin-middle" : "resin-fine";
+    }
+
+    /** Name of the parameter that tells how much a machine removes, relative to a single disc. */
+    public static String removalParameter(MachineClass machine) {
+        return switch (machine) {
+            case EDGE_TOOL, SINGLE_DISC, PLANETARY -> "removal." + machine.key();
+            case BURNISHER, PROPANE_MACHINE, SCRUBBER -> "removal.other";
+        };
+    }
+
+    /** Name of the parameter that tells how much the added weight counts in removal. */
+    public static String loadParameter(AddedWeight weight) {
+        return "weight-load." + weight.key();
+    }
+
+    /** Name of the range of passes for the first grade of a track, or for a later one. */
+    public static String passesParameter(boolean first) {
+        return first ? "passes.first" : "passes.later";
+    }
+
+    /**
+     * Water for one pass over an area: coverage by bond and grit, times the area. Scant water is the lower half of the
+     * range, generous water the upper half.
+     *
+     * @return the range; empty when the area is not known or the grade is worked dry
+     */
+    public static Optional<Range<Volume>> litres(
+            AbrasiveGrade grade, WaterLevel level, Optional<Area> area, Parameters parameters) {
+        if (area.isEmpty() || level == WaterLevel.NONE) {
+            return Optional.empty();
+        }
+        Range<Coverage> coverage = parameters.range(coverageParameter(grade), Coverage.class);
+        double low = coverage.low().litresPerSquareMetre();
+        double high = coverage.high().litresPerSquareMetre();
+        double middle = (low + high) / 2;
+        double from = level == WaterLevel.GENEROUS ? middle : low;
+        double to = level == WaterLevel.SCANT ? middle : high;
+        double squareMetres = area.get().squareMetres();
+        return Optional.of(Range.of(new Volume(from * squareMetres), new Volume(to * squareMetres)));
+    }
+
+    /** Name of the range of water on a square metre for a grade. */
+    public static String coverageParameter(AbrasiveGrade grade) {
+        if (grade.bond() == Bond.METAL) {
+            return "coverage.metal";
+        }
+        if (grade.number() <= 400) {
+            return "coverage.resin-to-400";
+        }
+        return grade.number() <= 1500 ? "coverage.resin-to-1500" : "coverage.resin-finest";
+    }
+
+    /**
+     * Added weight as a mass for a class of machine; machines that take no weight have none.
+     *
+     * @param machine the machine of the step
+     * @param weight how much weight is added, as a class
+     */
+    public static Range<Mass> mass(MachineClass machine, AddedWeight weight, Parameters parameters) {
+        boolean takesWeight = machine == MachineClass.SINGLE_DISC || machine == MachineClass.PLANETARY;
+        if (weight == AddedWeight.NONE || !takesWeight) {
+            return Range.of(new Mass(0), new Mass(0));
+        }
+        Range<Mass> usual = parameters.range("weight." + machine.key(), Mass.class);
+        if (weight == AddedWeight.USUAL) {
+            return usual;
+        }
+        double part = 1 - parameters.get("weight.reduction", Share.class).percent() / 100;
+        return Range.of(
+                new Mass(usual.low().kilograms() * part), new Mass(usual.high().kilograms() * part));
+    }
+
+    /** How long the floor rests after a task; empty when there is nothing to wait for or a reading ends the wait. */
+    public static Optional<Range<TimeSpan>> rest(Task task, Parameters parameters) {
+        String name = "rest." + task.key();
+        boolean waits =
+                parameters.all().stream().anyMatch(parameter -> parameter.name().equals(name + ".low"));
+        return waits ? Optional.of(parameters.range(name, TimeSpan.class)) : Optional.empty();
+    }
+
+    /** The two parameters that make a range. */
+    public static List<String> rangeOf(String parameter) {
+        return List.of(parameter + ".low", parameter + ".high");
+    }
+}

@@ -1,0 +1,69 @@
+package stoneprocess.core.topic;
+
+import stoneprocess.core.term.Term;
+
+/** What the owner accepts before the start. */
+public enum Acceptance implements Term {
+    /** A sealer does not stop etching. */
+    SEALER_STOPS_NO_ETCHING,
+
+    /** Deep stains and fills stay visible. */
+    STAINS_MAY_STAY,
+
+    /** Edges and veins take another sheen. */
+    EDGES_AND_VEINS_DIFFER,
+
+    /** A cut changes colour, arrises and wet slip. */
+    CUT_CHANGES_LOOK,
+
+    /** A factory polish may not be matched on site. */
+    FACTORY_POLISH_MAY_NOT_BE_MATCHED,
+
+    /** Grinding opens pits that want grout. */
+    PITS_MAY_OPEN,
+
+    /** Slight lippage stays and shows in low light. */
+    LIPPAGE_EDGES_STAY,
+
+    /** The finish lasts only as the upkeep allows. */
+    UPKEEP_DECIDES,
+
+    /** Wet slip is measured on the test area before the finish is settled. */
+    GRIP_BEFORE_GLOSS,
+
+    /** Dye or oil comes off with the cut. */
+    DYE_COMES_OFF,
+
+    /** Edges of bays may show as frames on dark stone. */
+    FRAMES_ON_DARK_STONE,
+
+    /** The finish is agreed as a class of gloss and a test area, not by its name. */
+    FINISH_IS_MEASURED,
+
+    /** The result is judged by its gain and spread over the baseline. */
+    GAIN_OVER_BASELINE,
+
+    /** Cleaning leaves marks and finish as they are. */
+    MARKS_STAY,
+
+    /** Local marks are softened, not cleared. */
+    LOCAL_MARKS_SOFTENED,
+
+    /** Of two stones side by side one is finished well. */
+    ONE_OF_TWO_STONES,
+
+    /** A polished and a coated floor are kept in different ways. */
+    POLISH_OR_COATING,
+
+    /** The best corner reads lower than the finish is called. */
+    READS_LOWER_THAN_NAMED,
+
+    /** The depth of the cut decides how much aggregate shows. */
+    AGGREGATE_SHOWS,
+
+    /** The lanes decide the cut of the whole field. */
+    LANES_DECIDE,
+
+    /** Leaving the floor as it is, is an option. */
+    LEAVING_IT_IS_AN_OPTION
+}

@@ -1,0 +1,15 @@
+package stoneprocess.core.topic;
+
+import stoneprocess.core.term.Term;
+
+/** Weight added to the machine, from the most cautious to the boldest. */
+public enum AddedWeight implements Term {
+    /** None. */
+    NONE,
+
+    /** A quarter less than usual. */
+    REDUCED,
+
+    /** The usual weight of the class. */
+    USUAL
+}

@@ -1,0 +1,27 @@
+package stoneprocess.core.topic;
+
+import stoneprocess.core.term.Term;
+
+/** Who is asked. */
+public enum Ask implements Term {
+    /** The owner. */
+    OWNER,
+
+    /** The conservator or the owner's officer. */
+    CONSERVATOR,
+
+    /** The structural engineer. */
+    ENGINEER,
+
+    /** A laboratory, through a licensed surveyor. */
+    LABORATORY,
+
+    /** The occupational hygienist; in an emergency the emergency services. */
+    HYGIENIST,
+
+    /** Whoever relays and fixes the pieces. */
+    LAYER,
+
+    /** Whoever answers for drains and waste. */
+    WATER_AUTHORITY
+}

@@ -1,0 +1,72 @@
+package stoneprocess.core.topic;
+
+import stoneprocess.core.term.Term;
+
+/** What the log shows. */
+public enum Finding implements Term {
+    /** Clean and dry, no scratch of the last grade in low-angle light. */
+    LOOK_IS_CLEAN,
+
+    /** Gloss gained more than scatter and meter explain. */
+    GAIN_IS_REAL,
+
+    /** The gain does not stand out from scatter. */
+    GAIN_WITHIN_SCATTER,
+
+    /** Single readings: whether the gain is real cannot be told. */
+    GAIN_NEEDS_READINGS,
+
+    /** The latest grade brought the largest gain so far. */
+    LATEST_GAIN_LARGEST,
+
+    /** The 20-degree geometry tells more here. */
+    READ_AT_20,
+
+    /** The 85-degree geometry tells more here. */
+    READ_AT_85,
+
+    /** Nothing failed: the owner asked only for better. */
+    BETTER_IS_ENOUGH,
+
+    /** Started too fine for the finish that is aimed at, whatever the passes. */
+    STARTED_TOO_FINE,
+
+    /** Further passes of this grade would still raise the gloss. */
+    PASSES_STILL_RAISE,
+
+    /** The floor likely reads what is aimed at. */
+    TARGET_REACHED,
+
+    /** More passes of this grade likely reach what is aimed at. */
+    TARGET_BY_PASSES,
+
+    /** A grade still to come likely reaches what is aimed at. */
+    TARGET_BY_FINER_GRADE,
+
+    /** Nothing in view reaches what is aimed at. */
+    TARGET_OUT_OF_REACH,
+
+    /** The stone itself cannot read what is aimed at. */
+    TARGET_OVER_STONE,
+
+    /** Fewer passes were done than planned. */
+    FEWER_PASSES,
+
+    /** Less weight or a weaker machine than planned was used. */
+    WEAKER_SET_UP,
+
+    /** The test area is not cleared and signed. */
+    TEST_AREA_NOT_SIGNED,
+
+    /** The readings meet the signed test area. */
+    MEETS_TEST_AREA,
+
+    /** The readings fall short of the signed test area. */
+    UNDER_TEST_AREA,
+
+    /** Not every zone was looked at. */
+    ZONES_NOT_SEEN,
+
+    /** The grade was repeated and the look did not improve. */
+    REPEATED_IN_VAIN
+}

@@ -1,0 +1,30 @@
+package stoneprocess.core.topic;
+
+import stoneprocess.core.term.Term;
+
+/** What closes the job, in its order. */
+public enum FinishTask implements Term {
+    /** Scrub, rinse and wet-vacuum. */
+    SCRUB_AND_RINSE,
+
+    /** Neutralise and check that the pH is that of the rinse water. */
+    NEUTRALISE,
+
+    /** A hand wipe leaves nothing on the cloth. */
+    HAND_WIPE,
+
+    /** Have wet slip measured and the result signed before the floor opens. */
+    MEASURE_SLIP,
+
+    /** Seal in a closed period later, when the floor reopens before a sealer could cure. */
+    SEAL_LATER,
+
+    /** Reopen to shoes when dry, to water and furniture when cured. */
+    REOPEN,
+
+    /** Switch the floor heating on again, a few degrees a day. */
+    WARM_SLOWLY,
+
+    /** Hand over readings, photographs, chemicals, waste, slip result, open points and the care sheet. */
+    HAND_OVER
+}

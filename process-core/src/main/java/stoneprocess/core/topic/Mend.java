@@ -1,0 +1,69 @@
+package stoneprocess.core.topic;
+
+import stoneprocess.core.term.Term;
+
+/** What is put right. */
+public enum Mend implements Term {
+    /** Clean, rinse and dry the face. */
+    CLEAN_RINSE_DRY,
+
+    /** Dress the pads until they are open. */
+    DRESS_PAD,
+
+    /** Clean pads, machine and buckets of coarser grit. */
+    CLEAN_PADS_AND_BUCKETS,
+
+    /** Level the disc. */
+    LEVEL_DISC,
+
+    /** Walk slower. */
+    WALK_SLOWER,
+
+    /** Overlap by half. */
+    OVERLAP_HALF,
+
+    /** More water. */
+    MORE_WATER,
+
+    /** Less water. */
+    LESS_WATER,
+
+    /** Let the pad cool. */
+    LET_PAD_COOL,
+
+    /** The planned weight. */
+    PLANNED_WEIGHT,
+
+    /** The planned machine. */
+    PLANNED_MACHINE,
+
+    /** Finish the edges of each grade. */
+    FINISH_EDGES,
+
+    /** Let the floor dry to its reference. */
+    LET_FLOOR_DRY,
+
+    /** Find where the moisture comes from. */
+    FIND_MOISTURE,
+
+    /** Strip the coating. */
+    STRIP_COATING,
+
+    /** Take off the excess of sealer as its sheet says. */
+    REMOVE_SEALER_RESIDUE,
+
+    /** Refill, cure, and cut the fill level. */
+    REFILL,
+
+    /** Neutralise, rinse and check the pH. */
+    NEUTRALISE,
+
+    /** A powder that suits the stone, on a spot first. */
+    CHANGE_COMPOUND,
+
+    /** Touch up the lanes with the pad of the last grade. */
+    TOUCH_UP_LANES,
+
+    /** Leave it: it is as expected. */
+    LEAVE_IT
+}

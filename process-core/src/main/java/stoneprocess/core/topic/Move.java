@@ -1,0 +1,42 @@
+package stoneprocess.core.topic;
+
+import stoneprocess.core.term.Term;
+
+/** What comes next, in the order in which one demand goes before another; later values lead further forward. */
+public enum Move implements Term {
+    /** Stop and ask the people named. */
+    STOP_AND_ASK,
+
+    /** What happened changes the plan: the new preparation comes first. */
+    RE_PLAN,
+
+    /** Clean, rinse, dry, look and read before anything is decided. */
+    LOOK_FIRST,
+
+    /** Mend the set-up and repeat the grade. */
+    MEND_AND_REPEAT,
+
+    /** Start again coarser than the plan did, proven on a test area first. */
+    START_COARSER,
+
+    /** Work again from the first grade of the plan. */
+    BACK_TO_START,
+
+    /** Go two grades back. */
+    TWO_GRADES_BACK,
+
+    /** Go one grade back. */
+    ONE_GRADE_BACK,
+
+    /** More passes of this grade. */
+    MORE_PASSES,
+
+    /** Finish the edges of this grade before the next. */
+    EDGES_FIRST,
+
+    /** Go on to the next grade or hold point. */
+    GO_ON,
+
+    /** The floor can be accepted against the test area. */
+    ACCEPT
+}

@@ -1,0 +1,30 @@
+package stoneprocess.core.topic;
+
+import stoneprocess.core.term.Term;
+
+/** How the contributions to a topic become one decision. */
+public enum PolicyKind implements Term {
+    /** One value among those that all needs allow and no veto excludes: the boldest that a wish asks for, else the most cautious. */
+    ONE,
+
+    /** Every value asked for stands, unless vetoed. */
+    ALL,
+
+    /** The value asked for that comes first in the domain; the last value when nothing is asked for. */
+    PRECEDENCE,
+
+    /** Every value that all needs allow and no veto excludes. */
+    REMAINS,
+
+    /** Every value that is suggested and not vetoed, those suggested oftener and ranked higher first. */
+    RANKED,
+
+    /** The grit path from the first cut to the last grade over the grades in use. */
+    PATH,
+
+    /** One value for each step, changed as seldom as possible over the track. */
+    FEWEST_CHANGES,
+
+    /** A formula over closed decisions, parameters and the survey. */
+    COMPUTED
+}

@@ -1,0 +1,90 @@
+package stoneprocess.core.topic;
+
+import stoneprocess.core.term.Term;
+
+/** Preparation, in the order in which it is done. */
+public enum Task implements Term {
+    /** Stop, keep off, and have the layer or the stone sampled by a licensed person. */
+    STOP_AND_SAMPLE,
+
+    /** A specialist cleans it dry and by hand. */
+    CALL_SPECIALIST,
+
+    /** Agree the work with the conservator or the owner's officer. */
+    CONSULT_CONSERVATOR,
+
+    /** Have an engineer confirm what the floor carries. */
+    CONFIRM_FLOOR_LOAD,
+
+    /** Test the stone on hidden spots until two tests agree. */
+    TEST_STONE,
+
+    /** Try stripping and cleaning alone on a spot. */
+    CLEANING_TRIAL,
+
+    /** Mask walls, fittings and neighbouring floors. */
+    MASK,
+
+    /** Protect the machine route and finished bays. */
+    PROTECT_ROUTE,
+
+    /** Bring water for the work and the rinsing. */
+    BRING_WATER,
+
+    /** Count the grades on the van and get those that the sequence lacks. */
+    COUNT_GRADES,
+
+    /** Have a supply brought that carries the machines. */
+    ARRANGE_POWER,
+
+    /** Close the area off, with signs and barriers, and agree hours and noise. */
+    CLOSE_OFF,
+
+    /** Plan the bays from the far corner to the door, finished bays closed. */
+    PLAN_BAYS,
+
+    /** Agree a place for water, slurry and rinsing, and who takes the slurry away. */
+    PLACE_FOR_SLURRY,
+
+    /** Have smoke detectors and air handling looked after by whoever answers for them. */
+    SILENCE_DETECTORS,
+
+    /** Switch the floor heating off and let it cool. */
+    HEATING_OFF,
+
+    /** Strip the coating and rinse. */
+    STRIP_COATING,
+
+    /** Remove a urethane or epoxy film as its trial showed. */
+    REMOVE_FILM,
+
+    /** Find where moisture and salts come from. */
+    FIND_MOISTURE,
+
+    /** Remove salts dry. */
+    DRY_CLEAN_SALTS,
+
+    /** Let the floor dry to its reference. */
+    LET_DRY,
+
+    /** Draw oil stains with a poultice. */
+    POULTICE_OIL,
+
+    /** Draw organic stains with a poultice. */
+    POULTICE_ORGANIC,
+
+    /** Draw rust stains with a poultice, without acid on acid-sensitive stone and without bleach. */
+    POULTICE_RUST,
+
+    /** Lift and relay the few pieces that stand proud. */
+    RELAY_LIPPED,
+
+    /** Find how far the hollow reaches and fix it or agree to leave it. */
+    FIX_HOLLOW,
+
+    /** Fill cracks, chips and holes. */
+    FILL_CRACKS,
+
+    /** Regrout open joints. */
+    REGROUT
+}

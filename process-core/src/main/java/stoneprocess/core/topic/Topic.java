@@ -1,0 +1,256 @@
+package stoneprocess.core.topic;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stoneprocess.core.decision.Contribution;
+import stoneprocess.core.decision.ContributionKind;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.term.Term;
+
+/**
+ * One question that a program decides. Rules contribute to it; its policy closes it.
+ *
+ * @param <V> the values it may take; topics whose policy computes a path or a figure have an empty domain
+ */
+@SuppressWarnings("varargs")
+public final class Topic<V extends Term> {
+    private final String id;
+    private final Stage stage;
+    private final Scope scope;
+    private final PolicyKind policy;
+    private final List<V> domain;
+    private final Map<String, V> byKey = new HashMap<>();
+    private final boolean cautiousFirst;
+    private final boolean blocking;
+    private final Optional<V> whenUncertain;
+
+    private Topic(
+            String id,
+            Stage stage,
+            Scope scope,
+            PolicyKind policy,
+            List<V> domain,
+            boolean cautiousFirst,
+            boolean blocking,
+            Optional<V> whenUncertain) {
+        this.id = id;
+        this.stage = stage;
+        this.scope = scope;
+        this.policy = policy;
+        this.domain = domain;
+        domain.forEach(value -> byKey.put(value.key(), value));
+        this.cautiousFirst = cautiousFirst;
+        this.blocking = blocking;
+        this.whenUncertain = whenUncertain;
+    }
+
+    /** A topic whose domain is all constants of an enum, in their order. */
+    public static <V extends Enum<V> & Term> Topic<V> of(
+            String id, Stage stage, Scope scope, PolicyKind policy, Class<V> domain) {
+        return new Topic<>(
+                id, stage, scope, policy, List.of(domain.getEnumConstants()), false, false, Optional.empty());
+    }
+
+    /** A topic whose policy computes its value. */
+    public static Topic<Term> computed(String id, Stage stage, Scope scope, PolicyKind policy) {
+        return new Topic<>(id, stage, scope, policy, List.of(), false, policy == PolicyKind.PATH, Optional.empty());
+    }
+
+    /** The same topic, whose domain is declared to run from the most cautious to the boldest value. */
+    public Topic<V> cautiousFirst() {
+        return new Topic<>(id, stage, scope, policy, domain, true, blocking, whenUncertain);
+    }
+
+    /** The same topic, without which there is no plan: an impasse ends the planning. */
+    public Topic<V> blocking() {
+        return new Topic<>(id, stage, scope, policy, domain, cautiousFirst, true, whenUncertain);
+    }
+
+    /** The same topic, in which a value that is asked for because of an unknown fact counts as this one instead. */
+    public Topic<V> whenUncertain(V value) {
+        return new Topic<>(id, stage, scope, policy, domain, cautiousFirst, blocking, Optional.of(value));
+    }
+
+    /** What a value counts as when it rests on an unknown fact. */
+    public Optional<V> whenUncertain() {
+        return whenUncertain;
+    }
+
+    public String id() {
+        return id;
+    }
+
+    public Stage stage() {
+        return stage;
+    }
+
+    public Scope scope() {
+        return scope;
+    }
+
+    public PolicyKind policy() {
+        return policy;
+    }
+
+    public List<V> domain() {
+        return domain;
+    }
+
+    /** True when the domain runs from the most cautious to the boldest value. */
+    public boolean isCautiousFirst() {
+        return cautiousFirst;
+    }
+
+    public boolean isBlocking() {
+        return blocking;
+    }
+
+    /**
+     * The value with the given key.
+     *
+     * @throws InvalidInputException when the domain has none
+     */
+    public V value(String key) {
+        V value = byKey.get(key);
+        if (value == null) {
+            throw new InvalidInputException(id, key, "one of " + String.join(", ", Term.keys(domain)));
+        }
+        return value;
+    }
+
+    /** Contributions about another subject than the floor. */
+    public About<V> on(Subject subject) {
+        return new About<>(this, subject);
+    }
+
+    private About<V> onFloor() {
+        return on(Subject.FLOOR);
+    }
+
+    @SafeVarargs
+    public final Contribution need(V... allowed) {
+        return onFloor().needOf(Arrays.asList(allowed));
+    }
+
+    /** The outcome must be one of these. */
+    public Contribution need(Set<? extends V> allowed) {
+        return onFloor().needOf(List.copyOf(allowed));
+    }
+
+    public Contribution needAtLeast(V value) {
+        return onFloor().needAtLeast(value);
+    }
+
+    public Contribution needAtMost(V value) {
+        return onFloor().needAtMost(value);
+    }
+
+    @SafeVarargs
+    public final Contribution wish(V... ranked) {
+        return onFloor().wishOf(Arrays.asList(ranked));
+    }
+
+    @SafeVarargs
+    public final Contribution veto(V... excluded) {
+        return onFloor().vetoOf(Arrays.asList(excluded));
+    }
+
+    public Contribution vetoAbove(V value) {
+        return onFloor().vetoAbove(value);
+    }
+
+    @Override
+    public String toString() {
+        return id;
+    }
+
+    /**
+     * A topic and the subject that is spoken about.
+     *
+     * @param <V> the topic's values
+     */
+    public static final class About<V extends Term> {
+        private final Topic<V> topic;
+        private final Subject subject;
+
+        private About(Topic<V> topic, Subject subject) {
+            this.topic = topic;
+            this.subject = subject;
+        }
+
+        /** The outcome must be one of these. */
+        @SafeVarargs
+        public final Contribution need(V... allowed) {
+            return needOf(Arrays.asList(allowed));
+        }
+
+        /** The outcome must be this value or one that comes after it in the domain. */
+        public Contribution needAtLeast(V value) {
+            return make(ContributionKind.NEED, topic.domain.subList(position(value), topic.domain.size()));
+        }
+
+        /** The outcome must be this value or one that comes before it in the domain. */
+        public Contribution needAtMost(V value) {
+            return make(ContributionKind.NEED, topic.domain.subList(0, position(value) + 1));
+        }
+
+        /** These are preferred, the best first. */
+        @SafeVarargs
+        public final Contribution wish(V... ranked) {
+            return wishOf(Arrays.asList(ranked));
+        }
+
+        /** The outcome must not be one of these. */
+        @SafeVarargs
+        public final Contribution veto(V... excluded) {
+            return vetoOf(Arrays.asList(excluded));
+        }
+
+        /** The outcome must not come after this value in the domain. */
+        public Contribution vetoAbove(V value) {
+            return make(ContributionKind.VETO, topic.domain.subList(position(value) + 1, topic.domain.size()));
+        }
+
+        private Contribution needOf(List<? extends V> allowed) {
+            return make(ContributionKind.NEED, inDomainOrder(allowed));
+        }
+
+        private Contribution wishOf(List<? extends V> ranked) {
+            return make(ContributionKind.WISH, ranked);
+        }
+
+        private Contribution vetoOf(List<? extends V> excluded) {
+            return make(ContributionKind.VETO, inDomainOrder(excluded));
+        }
+
+        private Contribution make(ContributionKind kind, List<? extends Term> values) {
+            return new Contribution(kind, topic, subject, List.copyOf(values));
+        }
+
+        private List<V> inDomainOrder(List<? extends V> values) {
+            Set<V> wanted = new LinkedHashSet<>(values);
+            List<V> ordered = topic.domain.stream().filter(wanted::contains).toList();
+            if (ordered.size() != wanted.size()) {
+                throw new InvalidInputException(
+                        topic.id,
+                        String.join(", ", Term.keys(values)),
+                        "some of " + String.join(", ", Term.keys(topic.domain)));
+            }
+            return ordered;
+        }
+
+        private int position(V value) {
+            int position = topic.domain.indexOf(value);
+            if (position < 0) {
+                throw new InvalidInputException(
+                        topic.id, value.key(), "one of " + String.join(", ", Term.keys(topic.domain)));
+            }
+            return position;
+        }
+    }
+}

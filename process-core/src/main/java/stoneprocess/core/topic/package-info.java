@@ -1,0 +1,8 @@
+/**
+ * What is decided: the table of topics with stage, subject and policy, and the values that each topic may take. What
+ * comes of deciding stands in {@code decision}, {@code plan} and {@code follow}.
+ */
+@NullMarked
+package stoneprocess.core.topic;
+
+import org.jspecify.annotations.NullMarked;

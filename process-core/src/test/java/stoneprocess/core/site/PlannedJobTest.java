@@ -1,0 +1,495 @@
+package stoneprocess.core.site;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import stoneprocess.core.estimate.Assumption;
+import stoneprocess.core.estimate.ConsumableKind;
+import stoneprocess.core.estimate.Estimate;
+import stoneprocess.core.estimate.JobStep;
+import stoneprocess.core.estimate.Line;
+import stoneprocess.core.estimate.OtherWork;
+import stoneprocess.core.estimate.Site;
+import stoneprocess.core.estimate.Spread;
+import stoneprocess.core.estimate.Work;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Count;
+import stoneprocess.core.quantity.Coverage;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.stone.Hardness;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.ScriberTest;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.Zone;
+import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.Densifier;
+import stoneprocess.core.topic.FinishTask;
+import stoneprocess.core.topic.Handling;
+import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.Repair;
+import stoneprocess.core.topic.Sealer;
+import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.TrackKind;
+
+/** What a plan becomes when it is to be estimated. */
+class PlannedJobTest {
+    private static final JobOptions EDGES = JobOptions.defaults().withEdges(new Length(30_000));
+
+    private static PlannedJob of(Plans plans) {
+        return PlannedJob.of(plans.recommendation(), EDGES);
+    }
+
+    private static OtherWork other(PlannedJob planned, String name) {
+        return planned.job().others().stream()
+                .filter(work -> work.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void set(Plans plans, Consumer<FloorSurvey.Builder> change) {
+        FloorSurvey.Builder builder = plans.survey.toBuilder();
+        change.accept(builder);
+        plans.survey = builder.build();
+    }
+
+    @Test
+    void a_step_keeps_grade_machine_weight_passes_and_water() {
+        PlannedJob planned = of(Plans.marble());
+        assertThat(planned.job().area()).isEqualTo(new Area(100));
+        assertThat(planned.job().edges()).isEqualTo(new Length(30_000));
+        assertThat(planned.job().steps()).extracting(JobStep::name).containsExactly("resin-200", "resin-400");
+        JobStep step = planned.job().steps().get(0);
+        assertThat(step.grain()).contains(Plans.grade("resin-200").grain());
+        assertThat(step.machine().kind()).isEqualTo(MachineClass.SINGLE_DISC);
+        assertThat(step.machine().added()).isEqualTo(new Mass(22.5));
+        assertThat(step.passes()).isEqualTo(Range.of(6, 7));
+        assertThat(step.water()).isEqualTo(Range.of(new Coverage(0.2), new Coverage(0.5)));
+        assertThat(step.edges()).isTrue();
+        assertThat(planned.job().sealing()).isEmpty();
+        assertThat(planned.notes()).isEmpty();
+    }
+
+    @Test
+    void edges_that_nobody_measured_are_those_of_a_square_and_the_job_says_so() {
+        PlannedJob planned = PlannedJob.of(Plans.marble().recommendation(), JobOptions.defaults());
+        assertThat(planned.job().edges()).isEqualTo(new Length(40_000));
+        assertThat(planned.notes()).containsExactly(JobNote.EDGES_FROM_AREA);
+    }
+
+    @Test
+    void a_grade_of_the_field_alone_leaves_the_edges_out_and_one_of_the_edges_alone_is_hand_work() {
+        Plans plans = Plans.marble();
+        plans.track(TrackKind.EDGE, Plans.byHand("resin-100"), Plans.byHand("resin-200"), Plans.byHand("resin-800"));
+        PlannedJob planned = of(plans);
+        assertThat(planned.job().steps()).extracting(JobStep::edges).containsExactly(true, false);
+        OtherWork first = other(planned, "edges-alone resin-100");
+        assertThat(first.after()).isEmpty();
+        // 30 m at 3 to 6 m an hour.
+        assertThat(first.work()).isEqualTo(Plans.hours(5, 10));
+        assertThat(other(planned, "edges-alone resin-800").after()).contains("resin-400");
+        assertThat(planned.notes()).containsExactly(JobNote.HAND_WORK_USES_UP_MORE);
+    }
+
+    @Test
+    void a_plan_without_edge_work_takes_no_hours_at_the_edges() {
+        PlannedJob planned = of(Plans.marble().track(TrackKind.EDGE));
+        assertThat(planned.notes()).containsExactly(JobNote.NO_EDGE_WORK);
+        assertThat(planned.estimate().work()).noneMatch(line -> line.work() == Work.EDGES);
+    }
+
+    @Test
+    void rests_of_the_preparation_are_waited_for_before_the_first_step() {
+        PlannedJob planned = of(Plans.marble().prepare(Task.MASK).prepare(Task.HEATING_OFF, 24, 48));
+        OtherWork heating = other(planned, "heating-off");
+        assertThat(heating.curing()).isEqualTo(Plans.hours(24, 48));
+        assertThat(heating.after()).isEmpty();
+        assertThat(planned.uncounted()).containsExactly("heating-off");
+        Estimate estimate = planned.estimate();
+        assertThat(estimate.calendar().waiting().likely()).isEqualTo(TimeSpan.of(36, Unit.HOUR));
+    }
+
+    @Test
+    void hours_that_are_given_are_counted_and_no_longer_listed_as_missing() {
+        Plans plans = Plans.marble().prepare(Task.FILL_CRACKS, 12, 24).prepare(Task.PLAN_BAYS);
+        assertThat(of(plans).uncounted()).containsExactly("fill-cracks", "plan-bays");
+        PlannedJob given = PlannedJob.of(
+                plans.recommendation(),
+                EDGES.withTime("fill-cracks", Plans.hours(2, 4)).withTime("plan-bays", Plans.hours(1, 1)));
+        assertThat(given.uncounted()).isEmpty();
+        assertThat(given.takesHours()).containsExactly("fill-cracks", "plan-bays");
+        assertThat(other(given, "fill-cracks").work()).isEqualTo(Plans.hours(2, 4));
+        double more = given.estimate().personHours().likely().minutes()
+                - of(plans).estimate().personHours().likely().minutes();
+        assertThat(more).isEqualTo(4 * 60, Offset.offset(1e-6));
+    }
+
+    @Test
+    void hours_for_work_that_the_plan_does_not_have_are_refused_by_name() {
+        assertThatThrownBy(() -> PlannedJob.of(
+                        Plans.marble().prepare(Task.PLAN_BAYS).recommendation(),
+                        EDGES.withTime("regrout", Plans.hours(1, 2))))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("times: 'regrout'")
+                .hasMessageContaining("plan-bays");
+        Plans plans = Plans.marble().track(TrackKind.EDGE, Plans.byHand("resin-100"));
+        assertThatThrownBy(() -> PlannedJob.of(
+                        plans.recommendation(), EDGES.withTime("edges-alone resin-100", Plans.hours(1, 2))))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("no times");
+        OtherWork strip = other(
+                PlannedJob.of(
+                        Plans.marble().prepare(Task.STRIP_COATING).recommendation(),
+                        EDGES.withTime("strip-coating", Plans.hours(1, 2))),
+                "strip-coating");
+        assertThat(strip.work()).isEqualTo(Plans.hours(1, 2));
+    }
+
+    @Test
+    void hours_can_be_kept_for_named_work_alone() {
+        JobOptions both = EDGES.withTime("densify", Plans.hours(1, 2)).withTime("regrout", Plans.hours(3, 4));
+        assertThat(both.withTimesOf(Set.of("regrout", "hand-over")))
+                .isEqualTo(EDGES.withTime("regrout", Plans.hours(3, 4)));
+    }
+
+    @Test
+    void a_coating_is_stripped_at_the_published_rate_slower_where_it_built_up() {
+        OtherWork strip = other(of(Plans.marble().prepare(Task.STRIP_COATING)), "strip-coating");
+        // 100 m2 at 70 m2/h, halved with build-up.
+        assertThat(strip.work().low().minutes()).isEqualTo(60 * 100 / 70.0, Offset.offset(1e-3));
+        assertThat(strip.work().high().minutes()).isEqualTo(60 * 100 / 35.0, Offset.offset(1e-3));
+    }
+
+    @Test
+    void work_by_a_rate_says_which() {
+        Plans plans = Plans.marble().prepare(Task.STRIP_COATING).prepare(Task.FILL_CRACKS, 12, 24);
+        plans.repairs.add(Repair.LOCAL_ETCHES);
+        plans.track(TrackKind.LOCAL_REPAIR, Plans.byHand("resin-400"));
+        PlannedJob planned = PlannedJob.of(plans.recommendation(), EDGES.withTime("fill-cracks", Plans.hours(1, 2)));
+        assertThat(planned.rates()).containsOnlyKeys("strip-coating", "local-etches");
+        assertThat(planned.rates().get("strip-coating"))
+                .allMatch(rate -> rate.source().id().equals("CLEANING-TIMES"))
+                .extracting(rate -> rate.value().low().print())
+                .containsExactly("70 m2/h", "50 %");
+        assertThat(planned.rates().get("local-etches"))
+                .singleElement()
+                .isEqualTo(Assumption.of("estimate.edges", Parameters.standard()));
+    }
+
+    @Test
+    void a_reading_that_ends_a_wait_is_told() {
+        assertThat(of(Plans.marble().prepare(Task.LET_DRY)).notes()).containsExactly(JobNote.A_READING_ENDS_A_WAIT);
+    }
+
+    @Test
+    void pits_are_grouted_after_the_cut_that_opened_them() {
+        Plans plans = Plans.marble();
+        plans.track(TrackKind.OPEN_FIELD, Plans.step("resin-200", Handling.REGROUT_PITS), Plans.step("resin-400"));
+        PlannedJob planned = of(plans);
+        OtherWork grout = other(planned, "regrout-pits resin-200");
+        assertThat(grout.after()).contains("resin-200");
+        assertThat(grout.curing()).isEqualTo(Parameters.standard().range("rest.regrout", TimeSpan.class));
+        assertThat(planned.uncounted()).containsExactly("regrout-pits resin-200");
+    }
+
+    @Test
+    void local_repairs_are_as_large_as_the_survey_says() {
+        Plans plans = Plans.marble();
+        plans.repairs.add(Repair.LOCAL_SCRATCHES);
+        plans.track(TrackKind.LOCAL_REPAIR, Plans.byHand("resin-200"), Plans.byHand("resin-400"));
+        Map<DamageKind, Damage> lane = new EnumMap<>(DamageKind.class);
+        lane.put(DamageKind.SCRATCHES, Damage.seen(DamageKind.SCRATCHES, ScratchClass.DEEP, new Share(2)));
+        Map<DamageKind, Damage> rest = new EnumMap<>(DamageKind.class);
+        rest.put(DamageKind.SCRATCHES, Damage.seen(DamageKind.SCRATCHES, ScratchClass.SEEN, new Share(60)));
+        set(
+                plans,
+                builder -> builder.zone(new Zone("lane", ZoneKind.LANE, new Share(50), lane))
+                        .zone(new Zone("rest", ZoneKind.FIELD, new Share(50), rest)));
+        PlannedJob planned = of(plans);
+        // 1 m2 is a strip of 8 m under a disc of 125 mm, twice at 3 to 6 m an hour.
+        assertThat(other(planned, "local-scratches").work().low().minutes()).isEqualTo(160, Offset.offset(1e-3));
+        assertThat(other(planned, "local-scratches").work().high().minutes()).isEqualTo(320, Offset.offset(1e-3));
+        assertThat(planned.notes()).containsExactly(JobNote.REPAIRS_BY_SURVEY, JobNote.HAND_WORK_USES_UP_MORE);
+    }
+
+    @Test
+    void local_repairs_that_nobody_measured_range_up_to_the_share_that_would_govern() {
+        Plans plans = Plans.marble();
+        plans.repairs.add(Repair.LOCAL_ETCHES);
+        plans.track(TrackKind.LOCAL_REPAIR, Plans.byHand("resin-400"));
+        PlannedJob planned = of(plans);
+        // 5 % of 100 m2 is a strip of 40 m.
+        assertThat(other(planned, "local-etches").work()).isEqualTo(Range.of(new TimeSpan(0), new TimeSpan(800)));
+        assertThat(planned.notes()).contains(JobNote.REPAIRS_BY_LIMIT);
+    }
+
+    @Test
+    void raised_edges_have_no_area_and_are_listed_as_not_counted() {
+        Plans plans = Plans.marble();
+        plans.repairs.add(Repair.LOCAL_LIPPAGE);
+        plans.track(TrackKind.LOCAL_REPAIR, Plans.byHand("resin-400"));
+        assertThat(of(plans).uncounted()).containsExactly("local-lippage");
+    }
+
+    @Test
+    void a_floor_where_the_field_stays_is_hand_work_alone() {
+        PlannedJob planned = of(Plans.marble().track(TrackKind.OPEN_FIELD));
+        assertThat(planned.job().steps()).isEmpty();
+        assertThat(planned.job().others())
+                .extracting(OtherWork::name)
+                .containsExactly("edges-alone resin-200", "edges-alone resin-400");
+        assertThat(planned.estimate().consumables()).isEmpty();
+        assertThatThrownBy(() -> planned.estimate().areaPerMachineDay())
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("job.steps: 'none'");
+    }
+
+    @Test
+    void stairs_alone_go_by_their_area() {
+        Plans plans = Plans.marble().track(TrackKind.OPEN_FIELD);
+        set(plans, builder -> builder.zone(new Zone("treads", ZoneKind.STAIR, new Share(100), Map.of())));
+        PlannedJob planned = PlannedJob.of(plans.recommendation(), JobOptions.defaults());
+        assertThat(planned.notes()).contains(JobNote.HAND_WORK_BY_AREA);
+        // 100 m2 is a strip of 800 m at 3 to 6 m an hour.
+        assertThat(other(planned, "edges-alone resin-200").work().low().minutes())
+                .isEqualTo(60 * 800 / 6.0, Offset.offset(0.01));
+        assertThat(of(plans).notes()).contains(JobNote.STAIRS_ARE_NOT_IN_THE_EDGES);
+    }
+
+    @Test
+    void a_landing_cut_with_the_hand_tool_goes_by_its_area() {
+        Plans plans = Plans.marble();
+        plans.track(TrackKind.OPEN_FIELD, Plans.byHand("resin-200"));
+        PlannedJob planned = of(plans);
+        assertThat(planned.job().steps()).isEmpty();
+        assertThat(planned.job().others())
+                .extracting(OtherWork::name)
+                .containsExactly("by-hand resin-200", "edges-alone resin-200", "edges-alone resin-400");
+    }
+
+    @Test
+    void a_machine_without_usual_figures_is_refused_by_name() {
+        Plans plans = Plans.marble();
+        plans.track(TrackKind.OPEN_FIELD, Plans.step("resin-200", MachineClass.PROPANE_MACHINE));
+        assertThatThrownBy(() -> of(plans))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("machine.kind: 'propane-machine'");
+    }
+
+    @Test
+    void powder_is_a_last_step_with_the_finest_steps_machine() {
+        Plans plans = Plans.marble();
+        plans.agent = PolishingAgent.NEUTRAL_OXIDE;
+        PlannedJob planned = of(plans);
+        JobStep powder = planned.job().steps().get(2);
+        assertThat(powder.name()).isEqualTo("powder");
+        assertThat(powder.machine()).isEqualTo(planned.job().steps().get(1).machine());
+        assertThat(planned.notes()).containsExactly(JobNote.POWDER_AS_USUAL);
+        assertThat(planned.estimate().total(ConsumableKind.POWDER)).isPresent();
+    }
+
+    @Test
+    void sealing_waits_unless_it_is_done_later() {
+        Plans plans = Plans.marble();
+        plans.sealer = Sealer.IMPREGNATOR;
+        assertThat(of(plans).job().sealing()).isPresent();
+        assertThat(of(plans).notes()).isEmpty();
+        set(plans, builder -> builder.set(SurveyField.REOPENS_AFTER, TimeSpan.of(3, Unit.DAY)));
+        assertThat(of(plans).notes()).containsExactly(JobNote.OPENS_BEFORE_CURED);
+        set(plans, builder -> builder.set(SurveyField.REOPENS_AFTER, TimeSpan.of(5, Unit.DAY)));
+        assertThat(of(plans).notes()).isEmpty();
+        plans.finishTasks.add(FinishTask.SEAL_LATER);
+        assertThat(of(plans).job().sealing()).isEmpty();
+        assertThat(of(plans).notes()).containsExactly(JobNote.SEALED_LATER);
+        assertThat(of(plans).uncounted()).isEmpty();
+    }
+
+    @Test
+    void densifying_has_no_rate_and_stands_where_the_plan_has_it() {
+        Plans plans = Plans.marble();
+        plans.densifier = Densifier.AFTER_FINE_HONE;
+        JobOptions given = EDGES.withTime("densify", Plans.hours(1, 2));
+        assertThat(of(plans).uncounted()).containsExactly("densify");
+        assertThat(other(PlannedJob.of(plans.recommendation(), given), "densify")
+                        .after())
+                .contains("resin-400");
+        plans.densifier = Densifier.BEFORE_CUTS;
+        assertThat(other(PlannedJob.of(plans.recommendation(), given), "densify")
+                        .after())
+                .isEmpty();
+    }
+
+    @Test
+    void the_stone_is_reckoned_as_hard_when_it_may_be() {
+        Plans plans = Plans.marble();
+        assertThat(of(plans).job().stone().hardness()).isEqualTo(Hardness.MEDIUM);
+        plans.families = List.of("granite");
+        assertThat(of(plans).job().stone().hardness()).isEqualTo(Hardness.HARD);
+        assertThat(of(plans).notes()).isEmpty();
+        plans.families = List.of("soapstone");
+        assertThat(of(plans).job().stone().hardness()).isEqualTo(Hardness.SOFT);
+        plans.families = List.of("concrete");
+        assertThat(of(plans).job().stone().hardness()).isEqualTo(Hardness.HARD);
+        assertThat(of(plans).notes()).containsExactly(JobNote.STONE_MAY_BE_HARD);
+        set(plans, builder -> builder.set(SurveyField.SCRIBER, ScriberTest.NOT_SCRATCHED));
+        assertThat(of(plans).notes()).isEmpty();
+        set(plans, builder -> builder.set(SurveyField.SCRIBER, ScriberTest.SCRATCHED));
+        assertThat(of(plans).job().stone().hardness()).isEqualTo(Hardness.MEDIUM);
+    }
+
+    @Test
+    void a_crew_of_another_size_than_reckoned_is_told() {
+        Plans plans = Plans.marble();
+        for (int people = 1; people <= 3; people++) {
+            int crew = people;
+            set(plans, builder -> builder.set(SurveyField.CREW, new Count(crew)));
+            assertThat(of(plans).notes())
+                    .isEqualTo(
+                            crew == 1
+                                    ? Set.of(JobNote.CREW_IS_SMALLER)
+                                    : crew == 2 ? Set.of() : Set.of(JobNote.CREW_IS_LARGER));
+        }
+    }
+
+    @Test
+    void a_site_that_is_given_is_kept() {
+        Site usual = Site.usual(Parameters.standard());
+        Site night = new Site(2, usual.signOff(), usual.shift(), new Share(50));
+        assertThat(PlannedJob.of(Plans.marble().recommendation(), EDGES.withSite(night))
+                        .job()
+                        .site())
+                .isEqualTo(night);
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Status.class,
+            names = {"REFUSED", "UNDECIDED", "IMPASSE"})
+    void without_a_plan_there_is_no_job(Status status) {
+        Plans plans = Plans.marble();
+        plans.status = status;
+        assertThatThrownBy(() -> of(plans))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("recommendation.status: '" + status.key() + "'");
+    }
+
+    @Test
+    void a_floor_that_is_only_cleaned_has_no_job_and_the_message_says_so() {
+        Plans plans = new Plans();
+        assertThatThrownBy(() -> of(plans))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("plan.tracks: 'none'")
+                .hasMessageContaining("only cleaned");
+        plans.status = Status.PROVISIONAL;
+        assertThatThrownBy(() -> of(plans)).hasMessageContaining("until the questions are answered");
+    }
+
+    @Test
+    void without_an_area_there_is_no_job() {
+        Plans plans = Plans.marble();
+        set(plans, builder -> builder.unknown(SurveyField.AREA));
+        assertThatThrownBy(() -> of(plans))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("site.area: 'unknown'");
+    }
+
+    @Test
+    void a_provisional_plan_is_told() {
+        Plans plans = Plans.marble();
+        plans.status = Status.PROVISIONAL;
+        assertThat(of(plans).notes()).containsExactly(JobNote.PLAN_IS_PROVISIONAL);
+    }
+
+    @Test
+    void edges_of_no_length_are_refused() {
+        assertThatThrownBy(() -> JobOptions.defaults().withEdges(new Length(0)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("edges: '0 mm'");
+    }
+
+    private static Estimate estimate(double area) {
+        Plans plans = Plans.marble().prepare(Task.STRIP_COATING).prepare(Task.FILL_CRACKS, 12, 24);
+        plans.sealer = Sealer.IMPREGNATOR;
+        plans.agent = PolishingAgent.OXALIC_COMPOUND;
+        plans.repairs.add(Repair.LOCAL_ETCHES);
+        plans.track(TrackKind.LOCAL_REPAIR, Plans.byHand("resin-400"));
+        set(plans, builder -> builder.set(SurveyField.AREA, new Area(area)));
+        return PlannedJob.of(plans.recommendation(), JobOptions.defaults()).estimate();
+    }
+
+    private static List<ToDoubleFunction<Spread<? extends Quantity>>> figures() {
+        return List.of(
+                spread -> spread.low().kept(),
+                spread -> spread.likely().kept(),
+                spread -> spread.high().kept());
+    }
+
+    @Property(tries = 100)
+    void a_larger_area_never_takes_less(
+            @ForAll @DoubleRange(min = 1, max = 3000) double one,
+            @ForAll @DoubleRange(min = 1, max = 3000) double two) {
+        Estimate small = estimate(Math.min(one, two));
+        Estimate large = estimate(Math.max(one, two));
+        for (var figure : figures()) {
+            assertThat(figure.applyAsDouble(large.personHours()))
+                    .isGreaterThanOrEqualTo(figure.applyAsDouble(small.personHours()));
+            assertThat(figure.applyAsDouble(large.calendar().days()))
+                    .isGreaterThanOrEqualTo(
+                            figure.applyAsDouble(small.calendar().days()));
+        }
+    }
+
+    @Property(tries = 50)
+    void totals_are_the_sum_of_their_lines(@ForAll @DoubleRange(min = 1, max = 3000) double area) {
+        Estimate estimate = estimate(area);
+        for (var figure : figures()) {
+            double work = 0;
+            double waits = 0;
+            for (Line line : estimate.lines()) {
+                if (line instanceof Line.WorkLine one) {
+                    work += figure.applyAsDouble(one.personHours());
+                } else if (line instanceof Line.WaitLine one) {
+                    waits += figure.applyAsDouble(one.hours());
+                }
+            }
+            assertThat(figure.applyAsDouble(estimate.personHours())).isEqualTo(work, Offset.offset(0.01));
+            assertThat(figure.applyAsDouble(estimate.calendar().waiting())).isEqualTo(waits, Offset.offset(0.01));
+        }
+    }
+
+    @Test
+    void units_make_no_difference() {
+        Plans metric = Plans.marble();
+        Plans american = Plans.marble();
+        set(american, builder -> builder.set(SurveyField.AREA, Area.of(1076.391041671, Unit.SQUARE_FOOT)));
+        assertThat(PlannedJob.of(
+                        american.recommendation(), JobOptions.defaults().withEdges(Length.of(100, Unit.FOOT))))
+                .isEqualTo(PlannedJob.of(
+                        metric.recommendation(), JobOptions.defaults().withEdges(Length.of(30.48, Unit.METRE))));
+    }
+}

@@ -1,0 +1,249 @@
+package stoneprocess.rules.audit;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stoneprocess.core.audit.AuditReport;
+import stoneprocess.core.audit.Finding;
+import stoneprocess.core.audit.FindingKind;
+import stoneprocess.core.parameter.Parameter;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.RulebaseStamp;
+import stoneprocess.core.source.Card;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Stage;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.Rulebase;
+import stoneprocess.rules.feature.OneOfMany;
+import stoneprocess.rules.internal.classify.Facts;
+import stoneprocess.rules.internal.engine.CompiledRules;
+import stoneprocess.rules.internal.engine.FactPattern;
+import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.engine.RuleShape;
+import stoneprocess.rules.internal.run.Program;
+
+/**
+ * Looks for rules that disagree, repeat or never matter, for topics that cannot be closed, and for cards and numbers that
+ * nothing bears out; in the shipped rulebase, in that as a house changed it, or in any rules.
+ *
+ * <p>Each topic is looked at by itself, over every combination of the facts that its rules read, none left out: facts of
+ * a class are alike in which rules fire, in what these say, and, where the topic minds it, in whether they are known.
+ * Combinations that end alike are counted together, so that a topic of more than a million of them is split wherever
+ * no rule joins its facts, values that stand or fall by themselves are looked at one by one, and no count is estimated.
+ * What one topic's outcome does to the facts of the next is not combined: the product over all stages is told, so that
+ * the share can be.
+ *
+ * <p>Where a survey can show a finding, one is searched for, made small, and answered by the engine; the finding stands
+ * whether or not one is found. Immutable and safe to share between threads.
+ */
+public final class Audit {
+    private static final long SEED = 1;
+
+    private final List<LoadedRule> rules;
+    private final List<CompiledRules.Misshapen> misshapen;
+    private final Parameters parameters;
+    private final RulebaseStamp stamp;
+    private final Respondent respondent;
+
+    private Audit(
+            List<LoadedRule> rules,
+            List<CompiledRules.Misshapen> misshapen,
+            Parameters parameters,
+            RulebaseStamp stamp,
+            Respondent respondent) {
+        this.rules = rules;
+        this.misshapen = misshapen;
+        this.parameters = parameters;
+        this.stamp = stamp;
+        this.respondent = respondent;
+    }
+
+    /** An audit of the rulebase of an advisor, overlay included. */
+    public static Audit of(Advisor advisor) {
+        Respondent respondent = Respondent.of(advisor);
+        return new Audit(
+                respondent.rules(),
+                List.of(),
+                advisor.rulebase().parameters(),
+                advisor.rulebase().stamp(),
+                respondent);
+    }
+
+    /** An audit of any rules with any numbers; surveys are answered over the usual sequence. */
+    public static Audit of(CompiledRules rules, Parameters parameters) {
+        List<LoadedRule> sound = rules.flat().stream()
+                .filter(rule -> RuleShape.forbiddenConsequence(rule).isEmpty())
+                .toList();
+        return new Audit(
+                rules.flat(),
+                rules.misshapen(),
+                parameters,
+                new RulebaseStamp("unreleased", "unstamped", List.of(), List.of()),
+                Respondent.of(sound, parameters, GritSequence.standard()));
+    }
+
+    /**
+     * Audits.
+     *
+     * @param depth which topics
+     * @param progress is told of each topic
+     * @return what was found, each finding with its explanation where the library ships one; never null
+     * @throws stoneprocess.rules.internal.engine.RulebaseException when the facts of a topic are so entangled that they
+     *     cannot be gone through
+     */
+    public AuditReport run(AuditDepth depth, AuditProgress progress) {
+        List<Topic<? extends Term>> topics = Topics.all().stream()
+                .filter(topic ->
+                        depth == AuditDepth.WHOLE || Program.RECOMMEND.stages().contains(topic.stage()))
+                .toList();
+        return run(topics, progress);
+    }
+
+    /** Audits some topics. */
+    AuditReport run(List<Topic<? extends Term>> topics, AuditProgress progress) {
+        List<Finding> findings = new ArrayList<>(shapes(topics));
+        List<LoadedRule> sound = rules.stream()
+                .filter(rule -> RuleShape.forbiddenConsequence(rule).isEmpty())
+                .toList();
+        List<AuditReport.Space> spaces = new ArrayList<>();
+        Witnesses witnesses = new Witnesses(respondent, sound, parameters, SEED);
+        Explained explained = Explained.shipped();
+        for (Topic<? extends Term> topic : topics) {
+            TopicAudit audit = new TopicAudit(topic, sound);
+            List<Finding> found = new ArrayList<>(audit.findings());
+            spaces.add(audit.size());
+            found.addAll(cards(topic, audit.space()));
+            found.addAll(ownStage(audit.space().rules()));
+            found.forEach(finding -> findings.add(witnesses.show(finding)));
+            progress.done(
+                    topic.id(),
+                    spaces.size(),
+                    topics.size(),
+                    spaces.get(spaces.size() - 1).combinations());
+        }
+        findings.addAll(unused(parameters.all()));
+        List<String> order = Topics.all().stream().map(Topic::id).toList();
+        List<Finding> sorted = findings.stream()
+                .sorted(Comparator.comparing((Finding finding) -> order.indexOf(finding.topic()))
+                        .thenComparing(Finding::kind)
+                        .thenComparing(finding -> String.join(" ", finding.rules()))
+                        .thenComparing(finding -> String.join(" ", finding.values())))
+                .map(explained::explain)
+                .toList();
+        return new AuditReport(stamp, spaces, acrossStages(topics, sound), sorted);
+    }
+
+    private List<Finding> shapes(List<Topic<? extends Term>> topics) {
+        Set<String> audited = topics.stream().map(Topic::id).collect(Collectors.toSet());
+        List<Finding> findings = new ArrayList<>();
+        misshapen.stream()
+                .filter(rule -> audited.contains(rule.card().topic()))
+                .forEach(rule -> findings.add(plain(FindingKind.FORBIDDEN_SHAPE, rule.card(), rule.shapes())));
+        for (LoadedRule rule : rules) {
+            List<String> forbidden = RuleShape.forbiddenConsequence(rule);
+            if (audited.contains(rule.card().topic()) && !forbidden.isEmpty()) {
+                findings.add(plain(FindingKind.FORBIDDEN_SHAPE, rule.card(), forbidden));
+            }
+        }
+        return findings;
+    }
+
+    private List<Finding> cards(Topic<? extends Term> topic, WaySpace space) {
+        Set<String> ids = new HashSet<>();
+        rules.forEach(rule -> ids.add(rule.id()));
+        misshapen.forEach(rule -> ids.add(rule.card().id()));
+        CardAudit cards = new CardAudit(ids, parameters, Rulebase.version());
+        List<Finding> findings = new ArrayList<>();
+        for (LoadedRule rule : space.rules()) {
+            List<String> stale = cards.stale(rule.card(), space.ways(rule.id()));
+            if (!stale.isEmpty()) {
+                findings.add(plain(FindingKind.STALE_CARD, rule.card(), stale));
+            }
+        }
+        return findings;
+    }
+
+    private static List<Finding> ownStage(List<LoadedRule> rules) {
+        List<Finding> findings = new ArrayList<>();
+        for (LoadedRule rule : rules) {
+            Stage own = Topics.named(rule.card().topic()).stage();
+            List<String> early = rule.conditions().stream()
+                    .map(FactPattern::type)
+                    .distinct()
+                    .filter(type -> Facts.topics(type).stream()
+                            .anyMatch(topic -> topic.stage().compareTo(own) >= 0))
+                    .map(Class::getSimpleName)
+                    .toList();
+            if (!early.isEmpty()) {
+                findings.add(plain(FindingKind.READS_OWN_STAGE, rule.card(), early));
+            }
+        }
+        return findings;
+    }
+
+    /** Numbers that nothing reads. */
+    static List<Finding> unused(Collection<Parameter> numbers) {
+        ParameterUse use = ParameterUse.ofLibrary();
+        return numbers.stream()
+                .map(Parameter::name)
+                .filter(name -> !use.reads(name))
+                .map(name -> new Finding(
+                        FindingKind.UNUSED_PARAMETER,
+                        "",
+                        List.of(),
+                        List.of(name),
+                        List.of(),
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty()))
+                .toList();
+    }
+
+    private static Finding plain(FindingKind kind, Card card, List<String> details) {
+        return new Finding(
+                kind,
+                card.topic(),
+                List.of(card.id()),
+                List.of(),
+                List.of(),
+                details,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static BigInteger acrossStages(List<Topic<? extends Term>> topics, List<LoadedRule> rules) {
+        Set<String> audited = topics.stream().map(Topic::id).collect(Collectors.toSet());
+        Map<Class<?>, List<FactPattern>> byType = new LinkedHashMap<>();
+        rules.stream()
+                .filter(rule -> audited.contains(rule.card().topic()))
+                .flatMap(rule -> rule.conditions().stream())
+                .forEach(condition -> byType.computeIfAbsent(condition.type(), type -> new ArrayList<>())
+                        .add(condition));
+        BigInteger product = BigInteger.ONE;
+        for (Map.Entry<Class<?>, List<FactPattern>> read : byType.entrySet()) {
+            Map<Object, Set<List<Boolean>>> classes = new LinkedHashMap<>();
+            for (Object fact : Facts.space(read.getKey())) {
+                Object name = fact instanceof OneOfMany<?> one ? one.which() : read.getKey();
+                classes.computeIfAbsent(name, key -> new HashSet<>())
+                        .add(read.getValue().stream()
+                                .map(condition -> condition.matches(fact))
+                                .toList());
+            }
+            for (Set<List<Boolean>> told : classes.values()) {
+                product = product.multiply(BigInteger.valueOf(told.size()));
+            }
+        }
+        return product;
+    }
+}

@@ -1,0 +1,105 @@
+package stoneprocess.rules.audit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.Zone;
+import stoneprocess.rules.space.Forgetting;
+import stoneprocess.rules.space.Unremarkable;
+
+/**
+ * Makes a survey that breaks a law as small as it can while it still does: it forgets what does not matter, and puts the
+ * answer of an unremarkable floor where something has to be known but need not be remarkable.
+ */
+public final class Smallest {
+    private Smallest() {}
+
+    /**
+     * Forgets one answer or zone after the other, or replaces it by what an unremarkable floor would show, as long as
+     * the law stays broken.
+     *
+     * @return a survey that breaks the law and stops doing so when any one thing more is forgotten or becomes
+     *     unremarkable; the survey itself when it breaks nothing
+     */
+    public static FloorSurvey of(Law law, Respondent respondent, FloorSurvey survey, long seed) {
+        return of(survey, less -> !law.violations(respondent, less, seed).isEmpty());
+    }
+
+    /**
+     * The same for anything that is to be shown by a survey as small as can be.
+     *
+     * @param shows whether a survey still shows it; the given one does
+     */
+    public static FloorSurvey of(FloorSurvey survey, Predicate<FloorSurvey> shows) {
+        FloorSurvey smallest = survey;
+        Optional<FloorSurvey> smaller = Optional.of(survey);
+        while (smaller.isPresent()) {
+            smallest = smaller.get();
+            smaller = less(smallest).filter(shows).findFirst();
+        }
+        return smallest;
+    }
+
+    /** Surveys that know one thing less, then those with one thing less that is remarkable, lazily. */
+    public static Stream<FloorSurvey> less(FloorSurvey survey) {
+        Stream<FloorSurvey> withoutZone = survey.readings().isEmpty()
+                ? survey.zones().stream().map(zone -> {
+                    List<Zone> rest = new ArrayList<>(survey.zones());
+                    rest.remove(zone);
+                    return survey.toBuilder().zones(rest).build();
+                })
+                : Stream.empty();
+        return Stream.of(
+                        withoutZone,
+                        Forgetting.oneByOne(survey).stream().map(Forgetting.LessKnown::survey),
+                        unremarkableAnswers(survey),
+                        unremarkableZones(survey))
+                .flatMap(surveys -> surveys);
+    }
+
+    private static Stream<FloorSurvey> unremarkableAnswers(FloorSurvey survey) {
+        FloorSurvey floor = Unremarkable.floor().build();
+        return SurveyField.all().stream()
+                .filter(field -> survey.answer(field).isKnown()
+                        && floor.answer(field).isKnown()
+                        && !survey.answer(field).equals(floor.answer(field)))
+                .flatMap(field -> possible(() -> survey.toBuilder()
+                        .put(field, floor.answer(field).value().orElseThrow())
+                        .build()));
+    }
+
+    private static Stream<FloorSurvey> unremarkableZones(FloorSurvey survey) {
+        return survey.zones().stream()
+                .flatMap(zone -> zone.damages().values().stream()
+                        .filter(damage -> !damage.equals(Damage.none(damage.kind())))
+                        .map(damage -> {
+                            Map<DamageKind, Damage> damages = new HashMap<>(zone.damages());
+                            damages.put(damage.kind(), Damage.none(damage.kind()));
+                            Zone sound = new Zone(zone.name(), zone.kind(), zone.share(), damages);
+                            return survey.toBuilder()
+                                    .zones(survey.zones().stream()
+                                            .map(other -> other.equals(zone) ? sound : other)
+                                            .toList())
+                                    .build();
+                        }));
+    }
+
+    /** An answer that cannot hold together with the others leads nowhere. */
+    private static Stream<FloorSurvey> possible(Supplier<FloorSurvey> survey) {
+        try {
+            return Stream.of(survey.get());
+        } catch (InvalidInputException impossible) {
+            return Stream.empty();
+        }
+    }
+}

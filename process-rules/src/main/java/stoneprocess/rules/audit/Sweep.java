@@ -1,0 +1,265 @@
+package stoneprocess.rules.audit;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import stoneprocess.rules.internal.engine.RulebaseException;
+
+/**
+ * Goes through every combination of a space exactly, however many there are. Facts are taken one after the other;
+ * combinations that leave the same ways open and have had the same said so far are counted together and go on as one.
+ * Ways that can make no difference any more are forgotten. So groups of facts that no way joins never multiply, and a
+ * space of many billions comes down to some thousand states.
+ *
+ * @param <S> what is kept of what was said
+ */
+final class Sweep<S> {
+    /** More states than this at once mean that the facts are too entangled to be gone through. */
+    static final int MOST_STATES = 4_000_000;
+
+    /**
+     * What is kept of what was said.
+     *
+     * @param <S> its type; equal when all that follows would end alike
+     */
+    interface Tally<S> {
+        S start();
+
+        /** What is kept after a way fired; empty when the combination is of no interest. */
+        Optional<S> add(S kept, Way way);
+
+        /** True when the way would change nothing, now and later. */
+        boolean idle(S kept, Way way);
+    }
+
+    /**
+     * Combinations that end alike.
+     *
+     * @param kept what was said in them
+     * @param count how many they are
+     * @param classes one of them
+     */
+    record End<S>(S kept, BigInteger count, int[] classes) {}
+
+    private record State<S>(BitSet open, S kept) {}
+
+    /** One of the paths to a state, and how many there are. */
+    private static final class Path {
+        private final @Nullable Path before;
+        private final int place;
+        private final int chosen;
+        private BigInteger count;
+
+        Path(@Nullable Path before, int place, int chosen, BigInteger count) {
+            this.before = before;
+            this.place = place;
+            this.chosen = chosen;
+            this.count = count;
+        }
+    }
+
+    private final WaySpace space;
+    private final List<Way> ways;
+    private final Map<Integer, BitSet> only;
+    private final Tally<S> tally;
+    private long states;
+
+    /**
+     * @param space the space
+     * @param ways those that count
+     * @param only classes to which facts are narrowed, by the index of the fact
+     * @param tally what is kept
+     */
+    Sweep(WaySpace space, List<Way> ways, Map<Integer, BitSet> only, Tally<S> tally) {
+        this.space = space;
+        this.ways = ways;
+        this.only = only;
+        this.tally = tally;
+    }
+
+    /** How many states the last run went through. */
+    long states() {
+        return states;
+    }
+
+    /** All ends; none when every combination is of no interest. */
+    List<End<S>> run() {
+        Optional<S> start = Optional.of(tally.start());
+        for (Way way : ways) {
+            if (way.accepts().isEmpty()) {
+                start = start.flatMap(kept -> tally.idle(kept, way) ? Optional.of(kept) : tally.add(kept, way));
+            }
+        }
+        Map<State<S>, Path> now = new LinkedHashMap<>();
+        start.ifPresent(kept -> now.put(new State<>(new BitSet(), kept), new Path(null, -1, 0, BigInteger.ONE)));
+        List<Integer> order = order();
+        Map<State<S>, Path> last = now;
+        for (int step = 0; step < order.size(); step++) {
+            last = next(last, order, step);
+            states += last.size();
+        }
+        return ends(last, order);
+    }
+
+    private Map<State<S>, Path> next(Map<State<S>, Path> now, List<Integer> order, int step) {
+        int place = order.get(step);
+        Map<BitSet, int[]> alike = alike(place);
+        List<Integer> touched = new ArrayList<>();
+        for (int i = 0; i < ways.size(); i++) {
+            if (ways.get(i).accepts().containsKey(place)) {
+                touched.add(i);
+            }
+        }
+        boolean[] begins = new boolean[ways.size()];
+        boolean[] ends = new boolean[ways.size()];
+        for (int i : touched) {
+            long before = order.subList(0, step).stream()
+                    .filter(ways.get(i).accepts()::containsKey)
+                    .count();
+            begins[i] = before == 0;
+            ends[i] = before + 1 == ways.get(i).accepts().size();
+        }
+        Map<State<S>, Path> after = new LinkedHashMap<>();
+        now.forEach((state, path) -> alike.forEach((accepting, chosen) -> {
+            BitSet open = (BitSet) state.open().clone();
+            S kept = state.kept();
+            for (int i : touched) {
+                boolean alive = accepting.get(i) && (begins[i] || open.get(i)) && !tally.idle(kept, ways.get(i));
+                if (alive && ends[i]) {
+                    Optional<S> more = tally.add(kept, ways.get(i));
+                    if (more.isEmpty()) {
+                        return;
+                    }
+                    kept = more.get();
+                }
+                open.set(i, alive && !ends[i]);
+            }
+            for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
+                if (tally.idle(kept, ways.get(i))) {
+                    open.clear(i);
+                }
+            }
+            BigInteger count = path.count.multiply(BigInteger.valueOf(chosen[1]));
+            State<S> reached = new State<>(open, kept);
+            Path there = after.get(reached);
+            if (there == null) {
+                after.put(reached, new Path(path, place, chosen[0], count));
+            } else {
+                there.count = there.count.add(count);
+            }
+        }));
+        if (after.size() > MOST_STATES) {
+            throw new RulebaseException("The facts of topic " + space.topic().id() + " are too entangled: more than "
+                    + MOST_STATES + " states at once");
+        }
+        return after;
+    }
+
+    /** Classes of a fact that the same ways accept: the first of them and how many they are. */
+    private Map<BitSet, int[]> alike(int place) {
+        Map<BitSet, int[]> alike = new LinkedHashMap<>();
+        for (int one = 0; one < space.dimensions().get(place).classes().size(); one++) {
+            if (only.containsKey(place) && !only.get(place).get(one)) {
+                continue;
+            }
+            BitSet accepting = new BitSet();
+            for (int i = 0; i < ways.size(); i++) {
+                BitSet accepted = ways.get(i).accepts().get(place);
+                if (accepted != null && accepted.get(one)) {
+                    accepting.set(i);
+                }
+            }
+            int first = one;
+            alike.computeIfAbsent(accepting, key -> new int[] {first, 0})[1]++;
+        }
+        return alike;
+    }
+
+    /** Always the fact next that can leave the fewest states: by the ways that it leaves open, or by the classes behind. */
+    private List<Integer> order() {
+        Map<Integer, List<Way>> reading = new TreeMap<>();
+        ways.forEach(way -> way.accepts()
+                .keySet()
+                .forEach(place ->
+                        reading.computeIfAbsent(place, key -> new ArrayList<>()).add(way)));
+        Map<Integer, Integer> bits = new TreeMap<>();
+        reading.keySet()
+                .forEach(place -> bits.put(
+                        place,
+                        Integer.SIZE - Integer.numberOfLeadingZeros(alike(place).size() - 1)));
+        Set<Integer> taken = new LinkedHashSet<>();
+        while (taken.size() < reading.size()) {
+            int best = -1;
+            int fewest = Integer.MAX_VALUE;
+            for (int place : reading.keySet()) {
+                if (taken.add(place)) {
+                    int left = left(taken, reading, bits);
+                    if (left < fewest) {
+                        fewest = left;
+                        best = place;
+                    }
+                    taken.remove(place);
+                }
+            }
+            taken.add(best);
+        }
+        return List.copyOf(taken);
+    }
+
+    private static int left(Set<Integer> taken, Map<Integer, List<Way>> reading, Map<Integer, Integer> bits) {
+        Set<Way> open = Collections.newSetFromMap(new IdentityHashMap<>());
+        int behind = 0;
+        for (int place : taken) {
+            boolean needed = false;
+            for (Way way : reading.get(place)) {
+                if (!taken.containsAll(way.accepts().keySet())) {
+                    open.add(way);
+                    needed = true;
+                }
+            }
+            behind += needed ? bits.get(place) : 0;
+        }
+        return Math.min(open.size(), behind);
+    }
+
+    private List<End<S>> ends(Map<State<S>, Path> last, List<Integer> order) {
+        BigInteger free = BigInteger.ONE;
+        int[] first = new int[space.dimensions().size()];
+        for (int place = 0; place < first.length; place++) {
+            BitSet allowed = only.get(place);
+            int size = space.dimensions().get(place).classes().size();
+            if (allowed != null) {
+                first[place] = allowed.nextSetBit(0);
+                size = allowed.cardinality();
+            }
+            if (!order.contains(place)) {
+                free = free.multiply(BigInteger.valueOf(size));
+            }
+        }
+        Map<S, Path> byKept = new LinkedHashMap<>();
+        Map<S, BigInteger> counts = new LinkedHashMap<>();
+        last.forEach((state, path) -> {
+            byKept.putIfAbsent(state.kept(), path);
+            counts.merge(state.kept(), path.count, BigInteger::add);
+        });
+        List<End<S>> ends = new ArrayList<>();
+        for (Map.Entry<S, Path> entry : byKept.entrySet()) {
+            int[] classes = first.clone();
+            for (Path path = entry.getValue(); path != null && path.place >= 0; path = path.before) {
+                classes[path.place] = path.chosen;
+            }
+            ends.add(new End<>(entry.getKey(), counts.get(entry.getKey()).multiply(free), classes));
+        }
+        return ends;
+    }
+}

@@ -1,0 +1,124 @@
+package stoneprocess.rules.audit;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Hazard;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.Verdict;
+import stoneprocess.rules.space.Forgetting;
+import stoneprocess.rules.space.Forgetting.LessKnown;
+
+/**
+ * Compares the answer to a survey with the answers to surveys that know less.
+ *
+ * <p>A refusal and a hold are equally cautious: nothing is cut. Values are compared where both answers decide the topic.
+ * A step is compared with the same step: the same grade of the same track at the same place in its path, worked wet or
+ * dry alike, since what a grade needs depends on these. A survey whose name and tests contradict each other knows nothing of the stone, so
+ * one that forgets the contradiction does not know less.
+ *
+ * @param answers how many answers are forgotten, one at a time
+ */
+record UnknownLaw(int answers) implements Law.Check {
+    private static final String ID = "unknown-is-never-bolder";
+
+    @Override
+    public List<Violation> violations(Respondent respondent, FloorSurvey survey, long seed) {
+        Recommendation known = respondent.recommend(survey);
+        List<LessKnown> lessKnown = new ArrayList<>(Forgetting.oneByOne(survey));
+        Collections.shuffle(lessKnown, new Random(seed));
+        List<LessKnown> tried = new ArrayList<>(lessKnown.subList(0, Math.min(answers, lessKnown.size())));
+        tried.add(Forgetting.everything(survey));
+        List<Violation> violations = new ArrayList<>();
+        for (LessKnown less : tried) {
+            Recommendation unknown = respondent.recommend(less.survey());
+            if (!contradicted(known) || contradicted(unknown)) {
+                violations.addAll(compared(known, unknown, less.forgotten()));
+            }
+        }
+        return violations;
+    }
+
+    private static boolean contradicted(Recommendation recommendation) {
+        return recommendation.impasses().stream().map(Impasse::topic).anyMatch(Topics.STONE.id()::equals);
+    }
+
+    private static List<Violation> compared(Recommendation known, Recommendation unknown, String forgotten) {
+        List<Violation> violations = new ArrayList<>();
+        for (Outcome outcome : unknown.outcomes()) {
+            Topic<? extends Term> topic = Topics.named(outcome.topic());
+            if (!topic.isCautiousFirst() || !(outcome instanceof Decision less)) {
+                continue;
+            }
+            Optional<Decision> more = known.decision(topic, outcome.subject())
+                    .filter(decision -> samePlace(known, unknown, decision.subject()));
+            if (more.isPresent() && rank(topic, less) > rank(topic, more.get())) {
+                violations.add(new Violation(
+                        ID,
+                        topic.id(),
+                        less.subject(),
+                        "at most " + more.get().value(),
+                        less.value() + " without " + forgotten,
+                        known.survey()));
+            }
+        }
+        if (unknown.status() == Status.REFUSED) {
+            // Without work there is nothing to warn of but the cause of the refusal.
+            return violations;
+        }
+        Set<Hazard> missing = hazards(known);
+        missing.removeAll(hazards(unknown));
+        for (Hazard hazard : missing) {
+            violations.add(new Violation(
+                    ID,
+                    Topics.WARNINGS.id(),
+                    Subject.FLOOR,
+                    "a warning of " + hazard.key(),
+                    "none without " + forgotten,
+                    known.survey()));
+        }
+        return violations;
+    }
+
+    private static int rank(Topic<? extends Term> topic, Decision decision) {
+        Term value = topic.value(decision.value());
+        return topic.domain().indexOf(value == Verdict.HOLD ? Verdict.REFUSE : value);
+    }
+
+    private static boolean samePlace(Recommendation one, Recommendation other, Subject subject) {
+        boolean sameMethod =
+                one.values(Topics.METAL_METHOD, Subject.FLOOR).equals(other.values(Topics.METAL_METHOD, Subject.FLOOR));
+        return !(subject instanceof Subject.OfStep step)
+                || sameMethod && place(one, step).equals(place(other, step));
+    }
+
+    /** First, second or later, and whether it is the last. */
+    private static List<Object> place(Recommendation recommendation, Subject.OfStep step) {
+        List<String> path = recommendation
+                .decision(Topics.GRIT_PATH, new Subject.OfTrack(step.track()))
+                .map(Decision::values)
+                .orElse(List.of());
+        int index = path.indexOf(step.grade());
+        return List.of(Math.min(index, 2), index == path.size() - 1);
+    }
+
+    private static Set<Hazard> hazards(Recommendation recommendation) {
+        Set<Hazard> hazards = new LinkedHashSet<>();
+        recommendation.warnings().stream().map(SafetyWarning::hazard).forEach(hazards::add);
+        return hazards;
+    }
+}

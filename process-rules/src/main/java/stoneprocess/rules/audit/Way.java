@@ -1,0 +1,71 @@
+package stoneprocess.rules.audit;
+
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import stoneprocess.core.decision.Contribution;
+import stoneprocess.core.decision.ContributionKind;
+import stoneprocess.core.term.Term;
+import stoneprocess.rules.internal.engine.LoadedRule;
+
+/**
+ * One way in which a rule fires: which classes it accepts of each fact that it reads, and what it then says. A rule that
+ * says something else of other facts has several ways.
+ *
+ * @param rule the rule
+ * @param accepts by the index of the fact, the classes of which one must be there
+ * @param says what it says; the subject of a step stands for any step
+ * @param certain false when at least one of its facts is not known; true when all are, or when that makes no difference
+ */
+record Way(LoadedRule rule, SortedMap<Integer, BitSet> accepts, Contribution says, boolean certain) {
+    Way {
+        accepts = Collections.unmodifiableSortedMap(new TreeMap<>(accepts));
+    }
+
+    String id() {
+        return rule.id();
+    }
+
+    boolean isWish() {
+        return says.kind() == ContributionKind.WISH;
+    }
+
+    /** Says that a value may not be: by a demand that leaves it out, or by an exclusion. */
+    boolean excludes(Term value) {
+        return switch (says.kind()) {
+            case NEED -> !says.values().contains(value);
+            case VETO -> says.values().contains(value);
+            case WISH -> false;
+        };
+    }
+
+    /** True when both can fire on one combination. */
+    boolean meets(Way other) {
+        return accepts.entrySet().stream()
+                .allMatch(entry -> !other.accepts.containsKey(entry.getKey())
+                        || entry.getValue().intersects(other.accepts.get(entry.getKey())));
+    }
+
+    /** True when this one fires wherever the other does. */
+    boolean covers(Way other) {
+        return accepts.entrySet().stream().allMatch(entry -> {
+            BitSet theirs = other.accepts.get(entry.getKey());
+            if (theirs == null) {
+                return false;
+            }
+            BitSet more = (BitSet) theirs.clone();
+            more.andNot(entry.getValue());
+            return more.isEmpty();
+        });
+    }
+
+    /** True when the other says the same about the same subject. */
+    boolean saysAs(Way other) {
+        return says.kind() == other.says.kind()
+                && says.subject().equals(other.says.subject())
+                && List.copyOf(says.values()).equals(List.copyOf(other.says.values()))
+                && certain == other.certain;
+    }
+}

@@ -1,0 +1,186 @@
+package stoneprocess.rules.audit;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stoneprocess.core.audit.Finding;
+import stoneprocess.core.audit.FindingKind;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Stage;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.internal.classify.Facts;
+import stoneprocess.rules.internal.classify.Situation;
+import stoneprocess.rules.internal.engine.FlatRules;
+import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.run.Program;
+import stoneprocess.rules.internal.run.Run;
+import stoneprocess.rules.internal.run.Runner;
+import stoneprocess.rules.space.Forgetting;
+import stoneprocess.rules.space.SurveyGenerator;
+
+/**
+ * Searches a survey whose answer shows a finding: from drawn surveys, an answer or two are drawn anew as long as no
+ * fewer of the conditions are met, those that the unmet ones are read from first. What is found is made as small as it
+ * can be and is always what the respondent itself answers.
+ */
+final class Witnesses {
+    private static final int STARTS = 6;
+    private static final int STEPS = 120;
+    private static final SurveyGenerator DRAWN = SurveyGenerator.of(new Share(100));
+
+    private final Respondent respondent;
+    private final List<LoadedRule> rules;
+    private final FlatRules flat;
+    private final Parameters parameters;
+    private final long seed;
+
+    Witnesses(Respondent respondent, List<LoadedRule> rules, Parameters parameters, long seed) {
+        this.respondent = respondent;
+        this.rules = rules;
+        this.flat = FlatRules.of(rules);
+        this.parameters = parameters;
+        this.seed = seed;
+    }
+
+    /** The finding with a survey that shows it, if one was found. */
+    Finding show(Finding finding) {
+        boolean surveyed = !finding.topic().isEmpty()
+                && Program.RECOMMEND
+                        .stages()
+                        .contains(Topics.named(finding.topic()).stage());
+        if (!surveyed || !showsInAnswers(finding)) {
+            return finding;
+        }
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int start = 0; start < STARTS; start++) {
+            Optional<FloorSurvey> found = climb(finding, DRAWN.draw(random), random);
+            if (found.isPresent()) {
+                return finding.shownBy(small(finding, found.get()));
+            }
+        }
+        return finding;
+    }
+
+    private static boolean showsInAnswers(Finding finding) {
+        return switch (finding.kind()) {
+            case DUPLICATE, SUBSUMED, ALWAYS_OUTWEIGHED, GAP, UNDECLARED_CONFLICT, IMPASSE_WITHOUT_OFFER -> true;
+            default -> false;
+        };
+    }
+
+    private Optional<FloorSurvey> climb(Finding finding, FloorSurvey from, SplittableRandom random) {
+        List<LoadedRule> wanted = rules.stream()
+                .filter(rule -> finding.rules().contains(rule.id()))
+                .toList();
+        FloorSurvey best = from;
+        Run run = run(finding, best);
+        for (int step = 0; step < STEPS; step++) {
+            if (shows(finding, run.outcomes()) && shows(finding, respondent.recommend(best))) {
+                return Optional.of(best);
+            }
+            FloorSurvey next = DRAWN.redraw(best, names(wanted, run, random), random);
+            Run tried = run(finding, next);
+            if (unmet(wanted, tried) <= unmet(wanted, run)) {
+                best = next;
+                run = tried;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** As far as the topic of the finding, without an engine. */
+    private Run run(Finding finding, FloorSurvey survey) {
+        Situation situation = new Situation(survey, parameters, GritSequence.standard());
+        Stage last = Topics.named(finding.topic()).stage();
+        return Runner.runTo(last, flat, situation, Facts.after(Optional.empty(), situation));
+    }
+
+    private static long unmet(List<LoadedRule> wanted, Run run) {
+        return unmetTypes(wanted, run).count();
+    }
+
+    private static Stream<Class<?>> unmetTypes(List<LoadedRule> wanted, Run run) {
+        return wanted.stream()
+                .flatMap(rule -> rule.conditions().stream())
+                .filter(condition -> run.facts().stream().noneMatch(condition::matches))
+                .map(condition -> condition.type());
+    }
+
+    private static Set<String> names(List<LoadedRule> wanted, Run run, SplittableRandom random) {
+        List<String> near = unmetTypes(wanted, run)
+                .flatMap(type -> Facts.reads(type).stream())
+                .filter(Forgetting.names()::contains)
+                .distinct()
+                .toList();
+        List<String> all = Forgetting.names();
+        Set<String> names = new LinkedHashSet<>();
+        if (!near.isEmpty() && random.nextInt(3) > 0) {
+            names.add(near.get(random.nextInt(near.size())));
+        } else {
+            names.add(all.get(random.nextInt(all.size())));
+        }
+        if (random.nextBoolean()) {
+            names.add(all.get(random.nextInt(all.size())));
+        }
+        return names;
+    }
+
+    private static boolean shows(Finding finding, List<Outcome> outcomes) {
+        return outcomes.stream()
+                .filter(outcome -> outcome.topic().equals(finding.topic()))
+                .anyMatch(outcome -> shows(finding, outcome));
+    }
+
+    private static boolean shows(Finding finding, Outcome outcome) {
+        boolean impasse = outcome instanceof Impasse;
+        Set<String> speaking = outcome.reasons().stream().map(Reason::rule).collect(Collectors.toSet());
+        return switch (finding.kind()) {
+            case GAP, UNDECLARED_CONFLICT -> impasse && speaking.containsAll(finding.rules());
+            case IMPASSE_WITHOUT_OFFER -> impasse;
+            default -> speaking.containsAll(finding.rules());
+        };
+    }
+
+    private static boolean shows(Finding finding, Recommendation answer) {
+        return switch (finding.kind()) {
+            case IMPASSE_WITHOUT_OFFER ->
+                shows(finding, answer.outcomes())
+                        && answer.counterOffers().stream()
+                                .filter(offer -> offer.topic().equals(finding.topic()))
+                                .allMatch(offer -> offer.kind() == OfferKind.LEAVE_IT);
+            default -> shows(finding, answer.outcomes());
+        };
+    }
+
+    /** Made small by the rules read without an engine; what the engine does not bear out is left as it was. */
+    private FloorSurvey small(Finding finding, FloorSurvey survey) {
+        boolean byOffers = finding.kind() == FindingKind.IMPASSE_WITHOUT_OFFER;
+        Law law = new Law(
+                "shows-the-finding",
+                "The answer shows the finding",
+                "A small survey is easier to read",
+                (answering, asked, ignored) -> {
+                    boolean shown = byOffers
+                            ? shows(finding, answering.recommend(asked))
+                            : shows(finding, run(finding, asked).outcomes());
+                    return shown
+                            ? List.of(new Violation("", finding.topic(), Subject.FLOOR, "", "", asked))
+                            : List.of();
+                });
+        FloorSurvey small = Smallest.of(law, respondent, survey, seed);
+        return shows(finding, respondent.recommend(small)) ? small : survey;
+    }
+}

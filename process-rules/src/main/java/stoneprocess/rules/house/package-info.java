@@ -1,7 +1,0 @@
-/**
- * What a house changes in the shipped rulebase before it is built: rules switched off, numbers retuned.
- */
-@NullMarked
-package stoneprocess.rules.house;
-
-import org.jspecify.annotations.NullMarked;

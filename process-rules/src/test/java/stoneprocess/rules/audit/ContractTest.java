@@ -1,0 +1,14 @@
+package stoneprocess.rules.audit;
+
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.testkit.RulebaseContract;
+
+/** The contract holds of the shipped rules. */
+class ContractTest implements RulebaseContract {
+    private static final Advisor ADVISOR = Advisor.standard();
+
+    @Override
+    public Advisor advisor() {
+        return ADVISOR;
+    }
+}
