@@ -2,9 +2,9 @@ package stoneprocess.rules;
 
 import java.util.List;
 import java.util.Optional;
-import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Contribution;
 
 /**
  * What a rule says, readable without a floor: on which facts it speaks, and what it then asks for. Immutable and safe to

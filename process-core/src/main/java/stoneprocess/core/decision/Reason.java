@@ -1,6 +1,7 @@
 package stoneprocess.core.decision;
 
 import java.util.List;
+import stoneprocess.core.topic.ContributionKind;
 
 /**
  * One contribution as it is kept in a decision record: which rule, what it said, on which facts.

@@ -1,5 +1,5 @@
 /**
- * How a decision is put together: need, wish and veto, and the record of what won and what lost.
+ * How a topic was closed: the record of what won and what lost, each with its rule and the facts that matched.
  */
 @NullMarked
 package stoneprocess.core.decision;

@@ -3,7 +3,6 @@ package stoneprocess.core.json;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
@@ -34,6 +33,7 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Subject;
 

@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stoneprocess.core.decision.Contribution;
-import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
 

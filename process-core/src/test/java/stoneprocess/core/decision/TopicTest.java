@@ -21,6 +21,8 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.WavinessClass;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Contribution;
+import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Stage;

@@ -7,12 +7,12 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 

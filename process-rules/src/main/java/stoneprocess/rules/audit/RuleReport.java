@@ -1,8 +1,8 @@
 package stoneprocess.rules.audit;
 
 import java.util.List;
-import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Stage;
 
 /**

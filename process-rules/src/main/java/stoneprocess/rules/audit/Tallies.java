@@ -5,8 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Topic;
 
 /** What has to be kept of what was said on a topic, so that its outcome follows, by policy. */

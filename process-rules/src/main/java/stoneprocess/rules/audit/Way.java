@@ -5,9 +5,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import stoneprocess.core.decision.Contribution;
-import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Contribution;
+import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.rules.internal.engine.LoadedRule;
 
 /**

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 

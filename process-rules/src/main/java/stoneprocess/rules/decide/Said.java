@@ -1,7 +1,7 @@
 package stoneprocess.rules.decide;
 
-import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.topic.Contribution;
 
 /**
  * A contribution together with the reason that is kept of it.

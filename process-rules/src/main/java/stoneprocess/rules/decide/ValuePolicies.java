@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 

@@ -1,8 +1,8 @@
 package stoneprocess.rules.explain;
 
 import java.util.List;
-import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.rules.feature.Step;
 

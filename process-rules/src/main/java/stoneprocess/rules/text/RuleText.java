@@ -1,9 +1,9 @@
 package stoneprocess.rules.text;
 
 import java.util.List;
-import stoneprocess.core.decision.Contribution;
-import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Contribution;
+import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;

@@ -2,8 +2,8 @@ package stoneprocess.rules.text;
 
 import java.util.List;
 import java.util.Locale;
-import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;

@@ -8,13 +8,13 @@ import java.util.Set;
 import stoneprocess.core.answer.Ground;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.Why;
-import stoneprocess.core.decision.ContributionKind;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Topics;
 

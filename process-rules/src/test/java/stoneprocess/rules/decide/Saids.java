@@ -2,10 +2,10 @@ package stoneprocess.rules.decide;
 
 import java.util.List;
 import java.util.stream.Stream;
-import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Contribution;
 
 /** Contributions with the reasons that the ledger would keep of them. */
 final class Saids {

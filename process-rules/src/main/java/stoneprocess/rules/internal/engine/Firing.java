@@ -1,8 +1,8 @@
 package stoneprocess.rules.internal.engine;
 
 import java.util.List;
-import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Contribution;
 
 /**
  * One firing of one rule, as the engine reported it.

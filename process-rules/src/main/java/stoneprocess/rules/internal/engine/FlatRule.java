@@ -14,7 +14,7 @@ import org.drools.model.DroolsEntryPoint;
 import org.drools.model.Pattern;
 import org.drools.model.Variable;
 import org.jspecify.annotations.Nullable;
-import stoneprocess.core.decision.Contribution;
+import stoneprocess.core.topic.Contribution;
 
 /** One rule that fires without an engine. Safe to share between threads. */
 final class FlatRule {

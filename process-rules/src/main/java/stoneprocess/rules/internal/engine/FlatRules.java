@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
-import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Stage;
 
 /**

@@ -13,9 +13,9 @@ import org.drools.model.RuleItemBuilder;
 import org.drools.model.Variable;
 import org.drools.model.functions.Block1;
 import org.drools.model.functions.Block2;
-import stoneprocess.core.decision.Contribution;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Topic;
 
 /** Rules that no chapter has, for tests that spoil a rulebase. */

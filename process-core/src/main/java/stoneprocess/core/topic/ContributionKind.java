@@ -1,4 +1,4 @@
-package stoneprocess.core.decision;
+package stoneprocess.core.topic;
 
 import stoneprocess.core.term.Term;
 

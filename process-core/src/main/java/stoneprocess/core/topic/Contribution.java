@@ -1,10 +1,8 @@
-package stoneprocess.core.decision;
+package stoneprocess.core.topic;
 
 import java.util.List;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
-import stoneprocess.core.topic.Subject;
-import stoneprocess.core.topic.Topic;
 
 /**
  * What one firing of one rule says about one topic. Rules and facts are stamped on it by the engine room.
