@@ -17,8 +17,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.answer.Difference;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.Subject;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.json.AuditJson;
 import stoneprocess.core.json.ComparisonJson;
 import stoneprocess.core.json.DiagnosisJson;
@@ -34,14 +32,16 @@ import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Options;
 import stoneprocess.rules.Rulebase;
-import stoneprocess.rules.decide.Topics;
-import stoneprocess.rules.house.Overlay;
-import stoneprocess.rules.verify.Audit;
-import stoneprocess.rules.verify.AuditDepth;
-import stoneprocess.rules.verify.AuditProgress;
+import stoneprocess.rules.audit.Audit;
+import stoneprocess.rules.audit.AuditDepth;
+import stoneprocess.rules.audit.AuditProgress;
+import stoneprocess.rules.overlay.Overlay;
 
 /**
  * Pins the JSON of surveys, logs and all answers about the samples, apart from plans and next moves, which have pins of
