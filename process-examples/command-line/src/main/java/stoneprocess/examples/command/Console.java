@@ -54,4 +54,9 @@ record Console(InputStream in, PrintStream out, PrintStream err) {
         out.write(bytes, 0, bytes.length);
         out.flush();
     }
+
+    /** True when something that was printed did not get out: a disk is full, a pipe is closed. */
+    boolean isOutputLost() {
+        return out.checkError();
+    }
 }

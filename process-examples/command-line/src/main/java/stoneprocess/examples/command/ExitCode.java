@@ -8,6 +8,9 @@ final class ExitCode {
     /** An audit ended, and something that it found is open. */
     static final int FINDINGS = 1;
 
+    /** Standard output did not take all that was printed; one line on standard error says so. */
+    static final int NOT_WRITTEN = 1;
+
     /** The input or the command line is not accepted; one line on standard error says why. */
     static final int BAD_INPUT = 2;
 

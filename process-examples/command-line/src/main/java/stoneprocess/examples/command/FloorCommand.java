@@ -20,7 +20,7 @@ import stoneprocess.core.problem.InvalidInputException;
             "",
             "Exit codes: 0 planned (it may be provisional or cut nothing) or answered,",
             "3 refused, impasse, undecided, nothing to estimate or to follow or no way found,",
-            "2 input not accepted, 1 an audit left something open."
+            "2 input not accepted, 1 an audit left something open or the output could not be written."
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
@@ -64,7 +64,15 @@ public final class FloorCommand implements Runnable {
             }
             throw problem;
         });
-        return line.execute(arguments);
+        int exit = line.execute(arguments);
+        line.getOut().flush();
+        if (console.isOutputLost()) {
+            line.getErr()
+                    .println(
+                            "output: could not be written to its end; accepted: a file, disk or pipe that takes it all");
+            return ExitCode.NOT_WRITTEN;
+        }
+        return exit;
     }
 
     private static int badCommandLine(ParameterException problem, String[] arguments) {
