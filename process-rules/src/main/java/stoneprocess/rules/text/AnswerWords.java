@@ -72,8 +72,8 @@ final class AnswerWords {
         throw new IllegalStateException("No text of under " + SHORT + " characters: " + fromRichest[0]);
     }
 
-    /** Rules with what they say and on which facts, one after the other. */
-    void reasons(Page page, String heading, String topic, List<Reason> reasons, Function<String, Card> cards) {
+    /** Rules with what they say of their topics and on which facts, one after the other. */
+    void reasons(Page page, String heading, List<Reason> reasons, Function<String, Card> cards) {
         if (reasons.isEmpty()) {
             return;
         }
@@ -88,7 +88,7 @@ final class AnswerWords {
         byRule.forEach((rule, reason) -> {
             Card card = cards.apply(rule);
             page.item(card.title() + ". " + card.because() + ". (" + rule + ")");
-            page.labelled(INDENT, phrases.get("answer.says"), says(topic, reason));
+            page.labelled(INDENT, phrases.get("answer.says"), says(card.topic(), reason));
             if (!factsByRule.get(rule).isEmpty()) {
                 page.labelled(INDENT, phrases.get("answer.by"), String.join("; ", factsByRule.get(rule)));
             }

@@ -27,8 +27,8 @@ final class WhyNotWords {
         page.title(words.get("why-not.title", matter(not), value(not)));
         page.line(words.get(several(not) ? "why-not.stands" : "why-not.instead", words.outcome(not.outcome())) + " "
                 + words.phrases.of(not.kind()));
-        words.reasons(page, "why-not.by", not.matter().topic(), not.by(), not::card);
-        words.reasons(page, "why-not.asked", not.matter().topic(), not.asked(), not::card);
+        words.reasons(page, "why-not.by", not.by(), not::card);
+        words.reasons(page, "why-not.asked", not.asked(), not::card);
         silent(page, not);
         if (!not.restsOn().isEmpty()) {
             page.heading(words.phrases.get("answer.rests-on"));

@@ -33,12 +33,12 @@ final class WhyWords {
         page.line(words.get("answer.it-is", words.outcome(outcome)) + " "
                 + words.phrases.of(why.grounds().get(0).policy()));
         if (outcome instanceof Decision decision) {
-            words.reasons(page, "answer.won", decision.topic(), decision.won(), why::card);
-            words.reasons(page, "answer.outweighed", decision.topic(), decision.outweighed(), why::card);
-            words.reasons(page, "answer.vetoed", decision.topic(), decision.vetoed(), why::card);
+            words.reasons(page, "answer.won", decision.won(), why::card);
+            words.reasons(page, "answer.outweighed", decision.outweighed(), why::card);
+            words.reasons(page, "answer.vetoed", decision.vetoed(), why::card);
         } else if (outcome instanceof Impasse impasse) {
-            words.reasons(page, "answer.needs", impasse.topic(), impasse.needs(), why::card);
-            words.reasons(page, "answer.vetoes", impasse.topic(), impasse.vetoes(), why::card);
+            words.reasons(page, "answer.needs", impasse.needs(), why::card);
+            words.reasons(page, "answer.vetoes", impasse.vetoes(), why::card);
         }
         if (outcome.reasons().isEmpty() && why.grounds().size() == 1) {
             page.heading(words.phrases.get("answer.won"));
