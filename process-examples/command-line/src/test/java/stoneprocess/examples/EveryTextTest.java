@@ -13,15 +13,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
-import stoneprocess.core.decision.Topic;
 import stoneprocess.core.json.SurveyJson;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.decide.Topics;
 import stoneprocess.rules.explain.Explanation;
 import stoneprocess.rules.text.AnswerText;
 
