@@ -79,7 +79,7 @@ public final class Situation {
     /** The name of the parameter that tells how fast the stone is cut. */
     public String cutRate() {
         List<Family> families = values(Topics.STONE);
-        return StepFigures.cutRateParameter(Facts.hardness(this), families.equals(List.of(Family.SANDSTONE)));
+        return StepFigures.cutRateParameter(StoneClasses.hardness(this), families.equals(List.of(Family.SANDSTONE)));
     }
 
     /** True for a floor of nothing but edges and stairs, which no floor machine reaches. */

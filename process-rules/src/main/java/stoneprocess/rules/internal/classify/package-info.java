@@ -1,5 +1,6 @@
 /**
- * From a survey and closed decisions to facts. The table here says where each fact comes from.
+ * From a survey, a job log and closed decisions to facts. {@code FactTable} says where each fact comes from, the classes
+ * named for what they classify turn answers into classes, and {@code Facts} answers what other rooms ask.
  */
 @NullMarked
 package stoneprocess.rules.internal.classify;

@@ -362,7 +362,7 @@ class FactsTest {
         "2000, FINEST"
     })
     void grit_numbers_fall_into_classes(int number, GritClass grit) {
-        assertThat(Facts.gritClass(number)).isEqualTo(grit);
+        assertThat(StepFacts.gritClass(number)).isEqualTo(grit);
     }
 
     @Test

@@ -1,0 +1,116 @@
+package stoneprocess.rules.internal.classify;
+
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.EtchClass;
+import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.rules.feature.LaneContrast;
+
+/** What is damaged, how badly and where, as classes. */
+final class DamageClasses {
+    private DamageClasses() {}
+
+    /** What governs the field, which a floor machine reaches. */
+    static <E extends Enum<E>> Set<E> inField(Situation situation, DamageKind kind, Class<E> classes) {
+        return field(situation, kind).governing(classes);
+    }
+
+    /** What governs edges and stairs; the mildest class where nobody surveyed them apart. */
+    static <E extends Enum<E>> Set<E> alongEdges(Situation situation, DamageKind kind, Class<E> classes) {
+        return edges(situation, kind)
+                .map(edges -> edges.governing(classes))
+                .orElseGet(() -> notApart(situation, classes));
+    }
+
+    /** The worse of what is rare in the field and of what is rare along the edges. */
+    static <E extends Enum<E>> Set<E> inPlaces(Situation situation, DamageKind kind, Class<E> classes) {
+        Set<E> field = field(situation, kind).local(classes);
+        Optional<DamageSpread> edges = edges(situation, kind);
+        if (edges.isEmpty()) {
+            return field;
+        }
+        EnumSet<E> worse = EnumSet.noneOf(classes);
+        for (E alongEdges : edges.get().local(classes)) {
+            for (E inField : field) {
+                worse.add(inField.compareTo(alongEdges) > 0 ? inField : alongEdges);
+            }
+        }
+        return worse;
+    }
+
+    /** What governs the whole floor. */
+    static <E extends Enum<E>> Set<E> overall(Situation situation, DamageKind kind, Class<E> classes) {
+        return floor(situation, kind).governing(classes);
+    }
+
+    /** What is rare on the floor as a whole. */
+    static <E extends Enum<E>> Set<E> rareOverall(Situation situation, DamageKind kind, Class<E> classes) {
+        return floor(situation, kind).local(classes);
+    }
+
+    /** What occurs on the floor, however rare. */
+    static <E extends Enum<E>> Set<E> anywhere(Situation situation, DamageKind kind, Class<E> classes) {
+        return floor(situation, kind).anywhere(classes);
+    }
+
+    /** The damage of a kind over the whole floor. */
+    static DamageSpread floor(Situation situation, DamageKind kind) {
+        return DamageSpread.of(situation.survey(), kind, situation.parameters());
+    }
+
+    private static DamageSpread field(Situation situation, DamageKind kind) {
+        return DamageSpread.ofField(situation.survey(), kind, situation.parameters());
+    }
+
+    private static Optional<DamageSpread> edges(Situation situation, DamageKind kind) {
+        return DamageSpread.ofEdges(situation.survey(), kind, situation.parameters());
+    }
+
+    /** The worse of what scratches and etches say of the lanes. */
+    static Set<LaneContrast> lanes(Situation situation) {
+        EnumSet<LaneContrast> worse = EnumSet.noneOf(LaneContrast.class);
+        for (LaneContrast scratches : contrast(situation, DamageKind.SCRATCHES, ScratchClass.class)) {
+            for (LaneContrast etches : contrast(situation, DamageKind.ETCHES, EtchClass.class)) {
+                worse.add(scratches.compareTo(etches) > 0 ? scratches : etches);
+            }
+        }
+        return worse;
+    }
+
+    private static <E extends Enum<E>> Set<LaneContrast> contrast(
+            Situation situation, DamageKind kind, Class<E> classes) {
+        if (situation.survey().zones().isEmpty()) {
+            return EnumSet.allOf(LaneContrast.class);
+        }
+        Optional<DamageSpread> lanes = DamageSpread.ofLanes(situation.survey(), kind, situation.parameters());
+        Optional<DamageSpread> rest = DamageSpread.offLanes(situation.survey(), kind, situation.parameters());
+        if (lanes.isEmpty() || rest.isEmpty()) {
+            return notApart(situation, LaneContrast.class);
+        }
+        EnumSet<LaneContrast> contrasts = EnumSet.noneOf(LaneContrast.class);
+        for (E inLanes : lanes.get().governing(classes)) {
+            for (E beside : rest.get().governing(classes)) {
+                contrasts.add(inLanes.compareTo(beside) > 0 ? LaneContrast.LANES_WORSE : LaneContrast.EVEN);
+            }
+        }
+        return contrasts;
+    }
+
+    /** Stairs; a part of the floor that was left out may hold some. */
+    static Set<Presence> treads(Situation situation) {
+        boolean seen = situation.survey().zones().stream().anyMatch(zone -> zone.kind() == ZoneKind.STAIR);
+        return seen ? EnumSet.of(Presence.PRESENT) : notApart(situation, Presence.class);
+    }
+
+    /** The mildest class of a part that nobody surveyed apart; any class when a part of the floor was left out. */
+    private static <E extends Enum<E>> Set<E> notApart(Situation situation, Class<E> classes) {
+        double surveyed = situation.survey().zones().stream()
+                .mapToDouble(zone -> zone.share().percent())
+                .sum();
+        return surveyed > 99.99 ? EnumSet.of(classes.getEnumConstants()[0]) : EnumSet.allOf(classes);
+    }
+}

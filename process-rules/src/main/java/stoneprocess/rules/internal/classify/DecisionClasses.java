@@ -1,0 +1,61 @@
+package stoneprocess.rules.internal.classify;
+
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.stone.MetalBondUse;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.topic.ContributionKind;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.feature.RepairResult;
+
+/** What earlier decisions mean to a later stage, as classes. */
+final class DecisionClasses {
+    private DecisionClasses() {}
+
+    /** Excluded only because of something that nobody knows is the same as not knowing. */
+    static Set<MetalBondUse> metalBond(Situation situation) {
+        List<Reason> exclusions = situation.decision(Topics.BONDS, Subject.FLOOR).stream()
+                .flatMap(decision -> decision.won().stream())
+                .filter(reason -> reason.kind() == ContributionKind.VETO)
+                .filter(reason -> reason.values().contains(Bond.METAL.key()))
+                .toList();
+        if (exclusions.isEmpty()) {
+            return EnumSet.of(MetalBondUse.ALLOWED);
+        }
+        return exclusions.stream().anyMatch(Reason::certain)
+                ? EnumSet.of(MetalBondUse.EXCLUDED)
+                : EnumSet.allOf(MetalBondUse.class);
+    }
+
+    static Set<Cut> coarsestCut(Situation situation) {
+        return Stream.of(Subject.OPEN_FIELD, Subject.EDGE, Subject.LOCAL_REPAIR)
+                .flatMap(track -> situation.values(Topics.FIRST_CUT, track).stream())
+                .max(Comparator.naturalOrder())
+                .<Set<Cut>>map(EnumSet::of)
+                .orElseGet(() -> EnumSet.allOf(Cut.class));
+    }
+
+    /** A wish for a coarser cut than the one decided was excluded. */
+    static Set<RepairResult> localMarks(Situation situation) {
+        Optional<Decision> local = situation.decision(Topics.FIRST_CUT, Subject.LOCAL_REPAIR);
+        Cut cut = situation.values(Topics.FIRST_CUT, Subject.LOCAL_REPAIR).stream()
+                .findFirst()
+                .orElse(Cut.NONE);
+        if (cut == Cut.NONE) {
+            return EnumSet.of(RepairResult.NONE);
+        }
+        boolean softens = local.stream()
+                .flatMap(decision -> decision.won().stream())
+                .filter(reason -> reason.kind() == ContributionKind.WISH)
+                .anyMatch(reason -> !reason.values().get(0).equals(cut.key()));
+        return EnumSet.of(softens ? RepairResult.SOFTENS : RepairResult.CLEARS);
+    }
+}

@@ -1,0 +1,309 @@
+package stoneprocess.rules.internal.classify;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.stone.Traits;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.feature.BuildUp;
+import stoneprocess.rules.feature.Condition;
+import stoneprocess.rules.feature.CrewClass;
+import stoneprocess.rules.feature.Decided;
+import stoneprocess.rules.feature.Equipment;
+import stoneprocess.rules.feature.Feature;
+import stoneprocess.rules.feature.LoadClass;
+import stoneprocess.rules.feature.ReopenClass;
+import stoneprocess.rules.feature.Site;
+import stoneprocess.rules.feature.SizeClass;
+import stoneprocess.rules.feature.StoneFacts;
+import stoneprocess.rules.feature.StoneTraits;
+import stoneprocess.rules.feature.Wishes;
+import stoneprocess.rules.internal.classify.FactLine.Origin;
+
+/** The table of facts: every fact that a rule may read, and where it comes from. */
+final class FactTable {
+    /** The name by which questions refer to the gloss readings. */
+    static final String READINGS = "readings";
+
+    private static final Map<Class<?>, FactLine> LINES = new LinkedHashMap<>();
+
+    /** Reads the classes of a kind of damage off the floor. */
+    private interface Weighing<E extends Enum<E>> {
+        Set<E> classes(Situation situation, DamageKind kind, Class<E> classes);
+    }
+
+    static {
+        stone();
+        buildUp();
+        condition();
+        site();
+        equipment();
+        wishes();
+        stoneTraits();
+        decisions();
+        LogFacts.lines().forEach(FactTable::add);
+        add(FactPerConstant.of(
+                Equipment.MachineOnHand.class,
+                MachineClass.class,
+                SurveyClasses::onHand,
+                Origin.fields(SurveyField.MACHINES.name())));
+        LogFacts.linesPerConstant().forEach(FactTable::add);
+        add(new StepFacts());
+    }
+
+    private FactTable() {}
+
+    private static void stone() {
+        add(new SingleFact<>(
+                FeatureRecord.of(StoneFacts.NamedAs.class, Set.class),
+                StoneClasses::namedAs,
+                Origin.fields(SurveyField.STONE_NAME.name()),
+                true));
+        choice(StoneFacts.AcidTest.class, SurveyField.ACID_DROP);
+        choice(StoneFacts.ScriberMark.class, SurveyField.SCRIBER);
+        survey(StoneFacts.WaterTest.class, StoneClasses::waterDrop, SurveyField.WATER_DROP, SurveyField.COATING);
+        choice(StoneFacts.SolventTest.class, SurveyField.SOLVENT_RAG);
+        choice(StoneFacts.LaboratorySays.class, SurveyField.LABORATORY);
+        choice(StoneFacts.GroundColour.class, SurveyField.COLOUR);
+        choice(StoneFacts.LaidFace.class, SurveyField.FACE);
+        choice(StoneFacts.StonesMixed.class, SurveyField.MIX);
+    }
+
+    private static void buildUp() {
+        choice(BuildUp.BackedBy.class, SurveyField.BACKING);
+        choice(BuildUp.LaidOn.class, SurveyField.BED);
+        choice(BuildUp.FloorHeating.class, SurveyField.HEATED);
+        choice(BuildUp.TapSound.class, SurveyField.SOUNDING);
+        choice(BuildUp.LayerBelow.class, SurveyField.HAZARDOUS_LAYER);
+        choice(BuildUp.JointState.class, SurveyField.JOINTS);
+        survey(BuildUp.Moisture.class, SurveyClasses::damp, SurveyField.MOISTURE, SurveyField.DRY_REFERENCE);
+    }
+
+    private static void condition() {
+        choice(Condition.Coated.class, SurveyField.COATING);
+        choice(Condition.PresentFinish.class, SurveyField.FINISH_NOW);
+        choice(Condition.LastTreated.class, SurveyField.LAST_TREATMENT);
+        choice(Condition.LastTreatedAgo.class, SurveyField.TREATED_AGO);
+        choice(Condition.CleaningTried.class, SurveyField.CLEANING_TRIAL);
+        damage(Condition.Scratches.class, DamageKind.SCRATCHES, DamageClasses::inField);
+        damage(Condition.EdgeScratches.class, DamageKind.SCRATCHES, DamageClasses::alongEdges);
+        damage(Condition.LocalScratches.class, DamageKind.SCRATCHES, DamageClasses::inPlaces);
+        damage(Condition.Wear.class, DamageKind.WEAR, DamageClasses::overall);
+        damage(Condition.Etches.class, DamageKind.ETCHES, DamageClasses::inField);
+        damage(Condition.EdgeEtches.class, DamageKind.ETCHES, DamageClasses::alongEdges);
+        damage(Condition.LocalEtches.class, DamageKind.ETCHES, DamageClasses::inPlaces);
+        damage(Condition.Lippage.class, DamageKind.LIPPAGE, DamageClasses::overall);
+        damage(Condition.LocalLippage.class, DamageKind.LIPPAGE, DamageClasses::rareOverall);
+        damage(Condition.Waviness.class, DamageKind.WAVINESS, DamageClasses::overall);
+        damage(Condition.Cracks.class, DamageKind.CRACKS, DamageClasses::anywhere);
+        damage(Condition.OilStains.class, DamageKind.OIL_STAINS, DamageClasses::anywhere);
+        damage(Condition.OrganicStains.class, DamageKind.ORGANIC_STAINS, DamageClasses::anywhere);
+        damage(Condition.RustStains.class, DamageKind.RUST_STAINS, DamageClasses::anywhere);
+        damage(Condition.Salts.class, DamageKind.SALTS, DamageClasses::anywhere);
+        damage(Condition.Flaking.class, DamageKind.FLAKING, DamageClasses::anywhere);
+        line(
+                Condition.Lanes.class,
+                DamageClasses::lanes,
+                Origin.fields(damage(DamageKind.SCRATCHES), damage(DamageKind.ETCHES)));
+        line(
+                Condition.GlossRead.class,
+                situation -> SurveyClasses.glossRead(situation, Comparator.naturalOrder()),
+                Origin.fields(READINGS));
+        line(
+                Condition.StatedFinish.class,
+                SurveyClasses::statedFinish,
+                Origin.fields(READINGS, SurveyField.FINISH_NOW.name()));
+    }
+
+    private static void site() {
+        survey(
+                Site.FloorSize.class,
+                situation -> SurveyClasses.scaled(situation, "floor-size", SizeClass.class, SurveyField.AREA),
+                SurveyField.AREA);
+        choice(Site.Place.class, SurveyField.SETTING);
+        choice(Site.PeopleAbout.class, SurveyField.OCCUPIED);
+        choice(Site.FloorDrain.class, SurveyField.DRAIN);
+        choice(Site.TapWater.class, SurveyField.WATER_SUPPLY);
+        choice(Site.Slopes.class, SurveyField.SLOPE);
+        choice(Site.UsedWet.class, SurveyField.WET_USE);
+        choice(Site.Reached.class, SurveyField.ACCESS);
+        choice(Site.CarriedBy.class, SurveyField.STRUCTURE);
+        survey(
+                Site.FloorCarries.class,
+                situation -> SurveyClasses.scaled(situation, "floor-load", LoadClass.class, SurveyField.FLOOR_LOAD),
+                SurveyField.FLOOR_LOAD);
+        choice(Site.LoadConfirmedBy.class, SurveyField.LOAD_CONFIRMED);
+        choice(Site.HistoricFabric.class, SurveyField.HISTORIC);
+        choice(Site.Works.class, SurveyField.WORKS);
+        survey(
+                Site.CrewSize.class,
+                situation -> SurveyClasses.scaled(situation, "crew", CrewClass.class, SurveyField.CREW),
+                SurveyField.CREW);
+        survey(
+                Site.Reopening.class,
+                situation -> SurveyClasses.scaled(situation, "reopening", ReopenClass.class, SurveyField.REOPENS_AFTER),
+                SurveyField.REOPENS_AFTER);
+        choice(Wishes.StoneChosen.class, SurveyField.MIXED_CHOICE);
+        line(Site.Treads.class, DamageClasses::treads, Origin.fields(damage(DamageKind.WEAR)));
+        choice(Site.OfficerConsent.class, SurveyField.CONSENT);
+        choice(Site.FootTraffic.class, SurveyField.TRAFFIC);
+        survey(Site.PowerSupply.class, SurveyClasses::supply, SurveyField.VOLTS, SurveyField.AMPS);
+    }
+
+    private static void equipment() {
+        choice(Equipment.ExtractorOnHand.class, SurveyField.EXTRACTOR);
+        choice(Equipment.WetVacuumOnHand.class, SurveyField.WET_VACUUM);
+        survey(Equipment.GradesOnHand.class, SurveyClasses::anyGrade, SurveyField.GRADES);
+    }
+
+    private static void wishes() {
+        choice(Wishes.OwnerGoal.class, SurveyField.GOAL);
+        survey(
+                Wishes.WantedFinish.class,
+                SurveyClasses::wanted,
+                SurveyField.GOAL,
+                SurveyField.GOAL_GLOSS,
+                SurveyField.FINISH_NOW);
+        survey(
+                Wishes.FinishToGo.class,
+                SurveyClasses::gap,
+                SurveyField.GOAL,
+                SurveyField.GOAL_GLOSS,
+                SurveyField.FINISH_NOW);
+    }
+
+    private static void stoneTraits() {
+        Origin stone = Origin.decisions(Topics.STONE);
+        line(StoneTraits.StoneFamily.class, StoneClasses::families, stone);
+        line(
+                StoneTraits.Identified.class,
+                StoneClasses::identified,
+                stone.withFields(names(
+                        SurveyField.STONE_NAME,
+                        SurveyField.IDENTIFIED_BY,
+                        SurveyField.ACID_DROP,
+                        SurveyField.SCRIBER,
+                        SurveyField.COATING,
+                        SurveyField.SOLVENT_RAG,
+                        SurveyField.LAST_TREATMENT)));
+        trait(StoneTraits.AcidResponse.class, Traits::acid);
+        line(StoneTraits.CuttingHardness.class, StoneClasses::hardness, stone.withFields(SurveyField.SCRIBER.name()));
+        line(
+                StoneTraits.HighestFinish.class,
+                StoneClasses::finishReach,
+                stone.withFields(names(SurveyField.WATER_DROP, SurveyField.COATING, SurveyField.FINISH_NOW)));
+        trait(StoneTraits.WaterStanding.class, Traits::water);
+        line(
+                StoneTraits.FibreSuspicion.class,
+                StoneClasses::fibres,
+                stone.withFields(names(
+                                SurveyField.COLOUR,
+                                SurveyField.LABORATORY,
+                                SurveyField.IDENTIFIED_BY,
+                                SurveyField.ACID_DROP,
+                                SurveyField.SCRIBER))
+                        .behind(names(
+                                SurveyField.STONE_NAME,
+                                SurveyField.COATING,
+                                SurveyField.SOLVENT_RAG,
+                                SurveyField.LAST_TREATMENT)));
+        trait(StoneTraits.SilicaShare.class, Traits::silica);
+        trait(StoneTraits.BoundBy.class, Traits::body);
+        trait(StoneTraits.MetalTolerance.class, Traits::metal);
+        line(
+                StoneTraits.RemovalBudget.class,
+                RemovalClasses::budget,
+                stone.withFields(SurveyField.THICKNESS.name())
+                        .behind(damage(DamageKind.SCRATCHES), damage(DamageKind.LIPPAGE)));
+    }
+
+    private static void decisions() {
+        line(Decided.Permission.class, Situation::permission, Origin.decisions(Topics.VERDICT));
+        decided(Decided.FinishDecided.class, Topics.FINISH);
+        line(Decided.MetalBond.class, DecisionClasses::metalBond, Origin.decisions(Topics.BONDS));
+        line(Decided.StartCut.class, DecisionClasses::coarsestCut, Origin.decisions(Topics.FIRST_CUT));
+        line(Decided.LocalMarks.class, DecisionClasses::localMarks, Origin.decisions(Topics.FIRST_CUT));
+        decided(Decided.Sealing.class, Topics.SEALER);
+    }
+
+    /** All lines, in the order in which their facts reach the rules. */
+    static List<FactLine> lines() {
+        return List.copyOf(LINES.values());
+    }
+
+    /**
+     * The line of a type of fact.
+     *
+     * @throws InvalidInputException when it is no type of this table
+     */
+    static FactLine line(Class<?> type) {
+        FactLine line = LINES.get(type);
+        if (line == null) {
+            throw new InvalidInputException("fact", type.getName(), "a type of the table of facts");
+        }
+        return line;
+    }
+
+    /** The name by which questions refer to a kind of damage. */
+    static String damage(DamageKind kind) {
+        return "damages." + kind.key();
+    }
+
+    private static String[] names(SurveyField<?>... fields) {
+        List<String> names = new ArrayList<>();
+        for (SurveyField<?> field : fields) {
+            names.add(field.name());
+        }
+        return names.toArray(String[]::new);
+    }
+
+    private static void add(FactLine line) {
+        LINES.put(line.type(), line);
+    }
+
+    private static <E extends Enum<E> & Term, F extends Feature<E>> void line(
+            Class<F> type, Function<Situation, Set<E>> classify, Origin origin) {
+        add(SingleFact.of(type, classify, origin));
+    }
+
+    private static <E extends Enum<E> & Term, F extends Feature<E>> void survey(
+            Class<F> type, Function<Situation, Set<E>> classify, SurveyField<?>... fields) {
+        line(type, classify, Origin.fields(names(fields)));
+    }
+
+    /** A field's answer as it stands. */
+    private static <E extends Enum<E> & Term, F extends Feature<E>> void choice(Class<F> type, SurveyField<E> field) {
+        FeatureRecord<E, F> feature = FeatureRecord.of(type, Set.class);
+        survey(type, situation -> situation.answer(field, feature.classes()), field);
+    }
+
+    private static <E extends Enum<E> & Term, F extends Feature<E>> void damage(
+            Class<F> type, DamageKind kind, Weighing<E> weighing) {
+        FeatureRecord<E, F> feature = FeatureRecord.of(type, Set.class);
+        line(type, situation -> weighing.classes(situation, kind, feature.classes()), Origin.fields(damage(kind)));
+    }
+
+    private static <E extends Enum<E> & Term, F extends Feature<E>> void trait(
+            Class<F> type, Function<Traits, Set<E>> trait) {
+        FeatureRecord<E, F> feature = FeatureRecord.of(type, Set.class);
+        line(
+                type,
+                situation -> Traits.across(StoneClasses.families(situation), feature.classes(), trait),
+                Origin.decisions(Topics.STONE));
+    }
+
+    private static <E extends Enum<E> & Term, F extends Feature<E>> void decided(Class<F> type, Topic<E> topic) {
+        FeatureRecord<E, F> feature = FeatureRecord.of(type, Set.class);
+        line(type, situation -> situation.decided(topic, feature.classes()), Origin.decisions(topic));
+    }
+}

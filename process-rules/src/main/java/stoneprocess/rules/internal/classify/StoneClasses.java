@@ -1,0 +1,146 @@
+package stoneprocess.rules.internal.classify;
+
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import stoneprocess.core.stone.Body;
+import stoneprocess.core.stone.Family;
+import stoneprocess.core.stone.FibreRisk;
+import stoneprocess.core.stone.FinishReach;
+import stoneprocess.core.stone.Hardness;
+import stoneprocess.core.stone.StoneCatalogue;
+import stoneprocess.core.stone.Traits;
+import stoneprocess.core.survey.AcidDrop;
+import stoneprocess.core.survey.Coating;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.IdentifiedBy;
+import stoneprocess.core.survey.LaboratoryResult;
+import stoneprocess.core.survey.LastTreatment;
+import stoneprocess.core.survey.ScriberTest;
+import stoneprocess.core.survey.SolventRag;
+import stoneprocess.core.survey.StoneColour;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.WaterDrop;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.feature.Identification;
+
+/** What the stone is concluded to be, and what its tests tell. */
+final class StoneClasses {
+    private StoneClasses() {}
+
+    static Set<Family> namedAs(Situation situation) {
+        return situation
+                .survey()
+                .answer(SurveyField.STONE_NAME)
+                .value()
+                .map(name -> StoneCatalogue.standard()
+                        .get(name, SurveyField.STONE_NAME.name())
+                        .families())
+                .orElseGet(() -> EnumSet.allOf(Family.class));
+    }
+
+    static Set<Family> families(Situation situation) {
+        return situation.decided(Topics.STONE, Family.class);
+    }
+
+    /** A drop that does not darken the face tells something only when nothing keeps it out. */
+    static Set<WaterDrop> waterDrop(Situation situation) {
+        Set<WaterDrop> seen = situation.answer(SurveyField.WATER_DROP, WaterDrop.class);
+        boolean keptOut =
+                !situation.survey().answer(SurveyField.COATING).value().equals(Optional.of(Coating.NONE));
+        return keptOut && seen.contains(WaterDrop.NOT_DARKENED) ? EnumSet.allOf(WaterDrop.class) : seen;
+    }
+
+    static Set<Identification> identified(Situation situation) {
+        if (situation.decision(Topics.STONE, Subject.FLOOR).isEmpty()) {
+            return EnumSet.of(Identification.CONFLICT);
+        }
+        FloorSurvey survey = situation.survey();
+        boolean examined =
+                survey.answer(SurveyField.IDENTIFIED_BY).value().equals(Optional.of(IdentifiedBy.PETROGRAPHER));
+        boolean acid = acidTells(survey);
+        boolean scriber = survey.answer(SurveyField.SCRIBER).isKnown();
+        if (examined || acid && scriber) {
+            return EnumSet.of(Identification.TWO_TESTS);
+        }
+        if (acid || scriber) {
+            return EnumSet.of(Identification.ONE_TEST);
+        }
+        boolean named = survey.answer(SurveyField.STONE_NAME).isKnown();
+        return EnumSet.of(named ? Identification.NAME_ONLY : Identification.NOTHING);
+    }
+
+    /** A face that does not fizz tells something only when nothing lies on it and no layer was grown into it. */
+    private static boolean acidTells(FloorSurvey survey) {
+        Optional<AcidDrop> drop = survey.answer(SurveyField.ACID_DROP).value();
+        boolean bare = survey.answer(SurveyField.COATING).value().equals(Optional.of(Coating.NONE))
+                && survey.answer(SurveyField.SOLVENT_RAG).value().equals(Optional.of(SolventRag.CLEAN));
+        boolean crystallised = survey.answer(SurveyField.LAST_TREATMENT)
+                .value()
+                .map(LastTreatment.CRYSTALLISER::equals)
+                .orElse(true);
+        return drop.isPresent() && (drop.get() != AcidDrop.NO_REACTION || bare && !crystallised);
+    }
+
+    /**
+     * A green stone that may be serpentine is suspect, however little else is known, and one with fibres found is too. A
+     * green natural stone is not believed on its name or on one test.
+     */
+    static Set<FibreRisk> fibres(Situation situation) {
+        Set<FibreRisk> risks = Traits.across(families(situation), FibreRisk.class, Traits::fibres);
+        boolean green = situation.survey().answer(SurveyField.COLOUR).value().equals(Optional.of(StoneColour.GREEN));
+        boolean found = situation
+                .survey()
+                .answer(SurveyField.LABORATORY)
+                .value()
+                .equals(Optional.of(LaboratoryResult.FIBRES_FOUND));
+        boolean known = identified(situation).contains(Identification.TWO_TESTS);
+        boolean natural = families(situation).stream()
+                .anyMatch(family ->
+                        family == Family.BRECCIA || Traits.of(family).body().contains(Body.STONE));
+        boolean suspect = (green || found) && risks.contains(FibreRisk.POSSIBLE) || green && natural && !known;
+        return suspect ? EnumSet.of(FibreRisk.POSSIBLE) : risks;
+    }
+
+    /** Of stone that is dense or porous by kind, the drop of water tells which, and so does a shine that is there. */
+    static Set<FinishReach> finishReach(Situation situation) {
+        Set<WaterDrop> drop = waterDrop(situation);
+        Set<Finish> now = situation.answer(SurveyField.FINISH_NOW, Finish.class);
+        boolean mayBeDense = drop.contains(WaterDrop.NOT_DARKENED)
+                || now.stream().anyMatch(finish -> finish.compareTo(Finish.SATIN) > 0);
+        boolean mayBePorous = drop.stream().anyMatch(seen -> seen != WaterDrop.NOT_DARKENED)
+                && now.stream().anyMatch(finish -> finish.compareTo(Finish.SATIN) <= 0);
+        EnumSet<FinishReach> reaches = EnumSet.noneOf(FinishReach.class);
+        for (Family family : families(situation)) {
+            Set<FinishReach> byKind = Traits.of(family).finish();
+            boolean either = byKind.contains(FinishReach.SATIN) && byKind.contains(FinishReach.POLISH);
+            if (!either) {
+                reaches.addAll(byKind);
+            }
+            if (either && mayBeDense) {
+                reaches.add(FinishReach.POLISH);
+            }
+            if (either && mayBePorous) {
+                reaches.add(FinishReach.SATIN);
+            }
+        }
+        return reaches;
+    }
+
+    /** Of a kind that may be hard or not, the scriber tells; not of sandstone, whose hard grains sit in a weak binder. */
+    static Set<Hardness> hardness(Situation situation) {
+        Set<Hardness> byKind = Traits.across(families(situation), Hardness.class, Traits::hardness);
+        Optional<ScriberTest> mark =
+                situation.survey().answer(SurveyField.SCRIBER).value();
+        boolean silent =
+                mark.isEmpty() || byKind.size() == 1 || families(situation).contains(Family.SANDSTONE);
+        if (silent) {
+            return byKind;
+        }
+        Set<Hardness> told = EnumSet.copyOf(byKind);
+        told.removeIf(hardness -> (hardness == Hardness.HARD) == (mark.get() == ScriberTest.SCRATCHED));
+        return told.isEmpty() ? byKind : told;
+    }
+}

@@ -1,0 +1,159 @@
+package stoneprocess.rules.internal.classify;
+
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stoneprocess.core.gloss.Geometry;
+import stoneprocess.core.parameter.Scale;
+import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.quantity.Power;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.survey.Damp;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.GlossReading;
+import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.SurfaceState;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.rules.feature.FinishGap;
+import stoneprocess.rules.feature.FinishMatch;
+import stoneprocess.rules.feature.SupplyClass;
+
+/** Answers of a survey that have to be measured by a scale, or read together, before they are classes. */
+final class SurveyClasses {
+    private SurveyClasses() {}
+
+    /** The class of a measured answer, or all classes when it is unknown. */
+    static <E extends Enum<E> & Term> Set<E> scaled(
+            Situation situation, String scale, Class<E> classes, SurveyField<? extends Quantity> field) {
+        return situation
+                .survey()
+                .answer(field)
+                .value()
+                .<Set<E>>map(measured -> EnumSet.of(
+                        Scale.of(scale, classes, situation.parameters()).classify(measured)))
+                .orElseGet(() -> EnumSet.allOf(classes));
+    }
+
+    /** Moisture against the dry reference. */
+    static Set<Damp> damp(Situation situation) {
+        Optional<Share> moisture =
+                situation.survey().answer(SurveyField.MOISTURE).value();
+        Optional<Share> reference =
+                situation.survey().answer(SurveyField.DRY_REFERENCE).value();
+        if (moisture.isEmpty() || reference.isEmpty()) {
+            return EnumSet.allOf(Damp.class);
+        }
+        Share tolerance = situation.parameters().get("moisture.above-reference", Share.class);
+        Share limit = new Share(reference.get().percent() + tolerance.percent());
+        boolean above = moisture.get().compareTo(limit) > 0;
+        return EnumSet.of(above ? Damp.ABOVE_REFERENCE : Damp.AS_DRY_REFERENCE);
+    }
+
+    /** What the circuit carries without a break. */
+    static Set<SupplyClass> supply(Situation situation) {
+        FloorSurvey survey = situation.survey();
+        if (!survey.answer(SurveyField.VOLTS).isKnown()
+                || !survey.answer(SurveyField.AMPS).isKnown()) {
+            return EnumSet.allOf(SupplyClass.class);
+        }
+        double volts = survey.answer(SurveyField.VOLTS).value().orElseThrow().volts();
+        double amperes = survey.answer(SurveyField.AMPS).value().orElseThrow().amperes();
+        double part =
+                situation.parameters().get("supply.continuous", Share.class).percent() / 100;
+        Power power = new Power(volts * amperes * part / 1000);
+        return EnumSet.of(
+                Scale.of("supply", SupplyClass.class, situation.parameters()).classify(power));
+    }
+
+    /** A gloss counts where a sample is to be matched; while the goal is unknown it could be any other. */
+    static Set<Finish> wanted(Situation situation) {
+        FloorSurvey survey = situation.survey();
+        Optional<Goal> goal = survey.answer(SurveyField.GOAL).value();
+        if (goal.isEmpty()) {
+            return EnumSet.allOf(Finish.class);
+        }
+        if (goal.get() == Goal.JUST_BETTER) {
+            return situation.answer(SurveyField.FINISH_NOW, Finish.class);
+        }
+        if (goal.get() != Goal.MATCH_SAMPLE) {
+            return EnumSet.of(Finish.valueOf(goal.get().name()));
+        }
+        return survey.answer(SurveyField.GOAL_GLOSS)
+                .value()
+                .<Set<Finish>>map(gloss -> EnumSet.of(
+                        Scale.of("finish", Finish.class, situation.parameters()).classify(gloss)))
+                .orElseGet(() -> EnumSet.allOf(Finish.class));
+    }
+
+    /** Whether the floor has the finish that is wanted. */
+    static Set<FinishGap> gap(Situation situation) {
+        if (situation.survey().answer(SurveyField.GOAL).value().equals(Optional.of(Goal.JUST_BETTER))) {
+            return EnumSet.of(FinishGap.MET);
+        }
+        Set<Finish> wanted = wanted(situation);
+        Set<Finish> now = situation.answer(SurveyField.FINISH_NOW, Finish.class);
+        EnumSet<FinishGap> gaps = EnumSet.noneOf(FinishGap.class);
+        for (Finish target : wanted) {
+            for (Finish present : now) {
+                gaps.add(target == present ? FinishGap.MET : FinishGap.NOT_MET);
+            }
+        }
+        return gaps;
+    }
+
+    /** Whether a class of machine is on hand. */
+    static Set<Presence> onHand(Situation situation, MachineClass machine) {
+        return situation
+                .survey()
+                .answer(SurveyField.MACHINES)
+                .value()
+                .<Set<Presence>>map(
+                        machines -> EnumSet.of(machines.contains(machine) ? Presence.PRESENT : Presence.NONE))
+                .orElseGet(() -> EnumSet.allOf(Presence.class));
+    }
+
+    /** Whether any grade is on hand. */
+    static Set<Presence> anyGrade(Situation situation) {
+        return situation
+                .survey()
+                .answer(SurveyField.GRADES)
+                .value()
+                .<Set<Presence>>map(grades -> EnumSet.of(grades.isEmpty() ? Presence.NONE : Presence.PRESENT))
+                .orElseGet(() -> EnumSet.allOf(Presence.class));
+    }
+
+    /** The finish as it is called against what the brightest zone reads. */
+    static Set<FinishMatch> statedFinish(Situation situation) {
+        Set<Finish> brightest = glossRead(situation, Comparator.reverseOrder());
+        Set<Finish> called = situation.answer(SurveyField.FINISH_NOW, Finish.class);
+        EnumSet<FinishMatch> matches = EnumSet.noneOf(FinishMatch.class);
+        for (Finish read : brightest) {
+            for (Finish name : called) {
+                matches.add(read.compareTo(name) < 0 ? FinishMatch.READS_LOWER : FinishMatch.MATCHES);
+            }
+        }
+        return matches;
+    }
+
+    /** The class of the first zone in an order, by the mean of its readings at 60 degrees on clean, dry stone. */
+    static Set<Finish> glossRead(Situation situation, Comparator<Double> order) {
+        return situation.survey().readings().stream()
+                .filter(reading -> reading.geometry() == Geometry.DEG_60 && reading.state() == SurfaceState.CLEAN_DRY)
+                .collect(Collectors.groupingBy(
+                        GlossReading::zone,
+                        Collectors.averagingDouble(reading -> reading.gloss().gloss())))
+                .values()
+                .stream()
+                .min(order)
+                .<Set<Finish>>map(mean -> EnumSet.of(
+                        Scale.of("finish", Finish.class, situation.parameters()).classify(new Gloss(mean))))
+                .orElseGet(() -> EnumSet.allOf(Finish.class));
+    }
+}
