@@ -2,23 +2,17 @@ package stoneprocess.rules;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
-import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Card;
 import stoneprocess.rules.explain.RuleReach;
 import stoneprocess.rules.internal.classify.Facts;
-import stoneprocess.rules.internal.engine.Chapters;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.RulebaseException;
@@ -47,7 +41,8 @@ public final class Rulebase {
                 .toList();
         this.rules = rules;
         this.parameters = parameters;
-        this.stamp = new RulebaseStamp(version(), hash(parameters, switchedOff), switchedOff, overlay.houseRules());
+        this.stamp = new RulebaseStamp(
+                version(), CanonicalForm.of(version(), rules, parameters).hash(), switchedOff, overlay.houseRules());
         this.engine = new Engine(rules);
     }
 
@@ -160,24 +155,5 @@ public final class Rulebase {
             throw new RulebaseException("version.properties cannot be read", e);
         }
         return properties.getProperty("version");
-    }
-
-    private static String hash(Parameters parameters, List<String> switchedOff) {
-        StringBuilder text = new StringBuilder();
-        Chapters.names().forEach(name -> text.append(Chapters.text(name)));
-        for (Parameter parameter : parameters.all()) {
-            text.append(parameter.name())
-                    .append('=')
-                    .append(parameter.value().print())
-                    .append('\n');
-        }
-        switchedOff.forEach(id -> text.append('-').append(id).append('\n'));
-        try {
-            byte[] digest =
-                    MessageDigest.getInstance("SHA-256").digest(text.toString().getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java platform has SHA-256", e);
-        }
     }
 }

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Reads a shipped table: tab-separated, first line the column names, lines that start with {@code #} are remarks. A row
@@ -54,14 +56,39 @@ public final class Tsv {
 
     /** All rows of the table that lies beside {@code owner} on the class path. */
     public static List<Row> read(Class<?> owner, String name) {
-        try (InputStream in = owner.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException("Table " + name + " is missing beside " + owner.getName());
-            }
-            return read(name, new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)));
+        try (BufferedReader reader = open(owner, name)) {
+            return read(name, reader);
         } catch (IOException e) {
             throw new UncheckedIOException("Table " + name + " cannot be read", e);
         }
+    }
+
+    /**
+     * What the table that lies beside {@code owner} says, however it is laid out: its column names and rows, without
+     * remarks, blank lines, and spaces around cells.
+     */
+    public static String content(Class<?> owner, String name) {
+        try (BufferedReader reader = open(owner, name)) {
+            return reader.lines()
+                    .filter(line -> !isRemark(line))
+                    .map(line ->
+                            Stream.of(line.split("\t", -1)).map(String::strip).collect(Collectors.joining("\t")))
+                    .collect(Collectors.joining("\n"));
+        } catch (IOException e) {
+            throw new UncheckedIOException("Table " + name + " cannot be read", e);
+        }
+    }
+
+    private static BufferedReader open(Class<?> owner, String name) {
+        InputStream in = owner.getResourceAsStream(name);
+        if (in == null) {
+            throw new IllegalStateException("Table " + name + " is missing beside " + owner.getName());
+        }
+        return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+    }
+
+    private static boolean isRemark(String line) {
+        return line.isBlank() || line.startsWith("#");
     }
 
     static List<Row> read(String name, BufferedReader reader) throws IOException {
@@ -70,7 +97,7 @@ public final class Tsv {
         int number = 0;
         for (String line = reader.readLine(); line != null; line = reader.readLine()) {
             number++;
-            if (line.isBlank() || line.startsWith("#")) {
+            if (isRemark(line)) {
                 continue;
             }
             String[] cells = line.split("\t", -1);
