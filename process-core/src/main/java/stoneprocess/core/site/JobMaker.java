@@ -130,8 +130,8 @@ final class JobMaker {
                 .filter(task -> task != FinishTask.SEAL_LATER && task != FinishTask.REOPEN)
                 .forEach(task -> timed(task.key(), NONE, last()));
         crew();
-        JobStone stone = JobStone.of(recommendation);
-        if (stone.mayBeHard()) {
+        KnownStone stone = KnownStone.of(recommendation);
+        if (stone.reckonedHardInDoubt()) {
             notes.add(JobNote.STONE_MAY_BE_HARD);
         }
         requireKnownTimes();
@@ -141,7 +141,7 @@ final class JobMaker {
         Job job = new Job(
                 area,
                 edges,
-                stone.floorStone(),
+                stone.reckonedAs(),
                 steps,
                 others,
                 sealing(plan),

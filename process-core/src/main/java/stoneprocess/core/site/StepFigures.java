@@ -1,7 +1,5 @@
 package stoneprocess.core.site;
 
-import java.util.Collection;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.parameter.Parameters;
@@ -14,7 +12,6 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Volume;
-import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
@@ -22,7 +19,7 @@ import stoneprocess.core.topic.AddedWeight;
 import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.WaterLevel;
 
-/** StepFigures of a step, computed from closed decisions and parameters. All are common practice, of low confidence. */
+/** The figures of a step, computed from closed decisions and parameters. All are common practice, of low confidence. */
 public final class StepFigures {
     private StepFigures() {}
 
@@ -32,7 +29,7 @@ public final class StepFigures {
      * stone under a single disc with reduced weight. Rounded up, one pass at least.
      *
      * @param first true for the first grade of a track
-     * @param cutRate name of the parameter that tells how fast the stone is cut
+     * @param cutRate name of the parameter that tells how fast the stone is cut, see {@link KnownStone#cutRate}
      * @param machine the machine of the step
      * @param weight its added weight
      */
@@ -51,14 +48,6 @@ public final class StepFigures {
 
     private static double part(String parameter, Parameters parameters) {
         return parameters.get(parameter, Share.class).percent() / 100;
-    }
-
-    /** The parameter of the slowest cut among what the stone may be; hard grains in a weak binder cut fast. */
-    public static String cutRateParameter(Collection<Hardness> mayBe, boolean weakBinder) {
-        if (weakBinder) {
-            return "cut-rate.weak-binder";
-        }
-        return "cut-rate." + Collections.max(mayBe).key();
     }
 
     /** How much a class of machine removes, relative to a single disc. */

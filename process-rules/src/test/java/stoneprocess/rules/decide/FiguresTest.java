@@ -2,9 +2,9 @@ package stoneprocess.rules.decide;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,8 +17,9 @@ import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.site.StepFigures;
-import stoneprocess.core.stone.Hardness;
+import stoneprocess.core.stone.Family;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
@@ -56,12 +57,14 @@ class FiguresTest {
 
     @Test
     void what_may_be_hard_is_planned_as_hard_and_a_weak_binder_cuts_fast() {
-        assertThat(StepFigures.cutRateParameter(EnumSet.allOf(Hardness.class), false))
-                .isEqualTo("cut-rate.hard");
-        assertThat(StepFigures.cutRateParameter(EnumSet.of(Hardness.MEDIUM), false))
-                .isEqualTo("cut-rate.medium");
-        assertThat(StepFigures.cutRateParameter(EnumSet.of(Hardness.MEDIUM, Hardness.HARD), true))
-                .isEqualTo("cut-rate.weak-binder");
+        assertThat(cutRate(Family.values())).isEqualTo("cut-rate.hard");
+        assertThat(cutRate(Family.ONYX, Family.SLATE)).isEqualTo("cut-rate.medium");
+        assertThat(cutRate(Family.SANDSTONE)).isEqualTo("cut-rate.weak-binder");
+        assertThat(cutRate(Family.SANDSTONE, Family.SLATE)).isEqualTo("cut-rate.hard");
+    }
+
+    private static String cutRate(Family... families) {
+        return new KnownStone(Set.of(families), Optional.empty()).cutRate();
     }
 
     /** A lower cut rate never asks for fewer passes. */

@@ -31,7 +31,8 @@ import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Unit;
-import stoneprocess.core.site.GlossStone;
+import stoneprocess.core.site.GlossTarget;
+import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
@@ -42,8 +43,6 @@ import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Move;
-import stoneprocess.core.topic.Subject;
-import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
@@ -138,17 +137,13 @@ class FollowedJobsTest {
                 .toList();
     }
 
-    private static GlossStone stone(Recommendation plan) {
-        return new GlossStone(plan, plan.values(Topics.STONE, Subject.FLOOR));
-    }
-
     private static SimulatedFloor floor(Recommendation plan, int job) {
-        GlossStone stone = stone(plan);
+        KnownStone stone = KnownStone.of(plan);
         Hardness hardness = stone.hardness().iterator().next();
         return new SimulatedFloor(
                 new Random(7919L * job + 1),
                 hardness,
-                stone.lowest(),
+                stone.lowestCeiling(),
                 RESIN,
                 field(plan).get(0).grade());
     }
@@ -174,7 +169,7 @@ class FollowedJobsTest {
             floor.work(step.grade(), middle(step) + more, middle(step));
             passes += middle(step) + more;
         }
-        Gloss target = stone(plan).target().orElseThrow();
+        Gloss target = GlossTarget.of(plan).orElseThrow().gloss();
         return new Outcome(floor.reaches(target) ? End.REACHED : End.SHORT, passes, 0, belowBudget(plan, floor));
     }
 
@@ -239,7 +234,7 @@ class FollowedJobsTest {
         }
 
         private Outcome end(End otherwise) {
-            Gloss target = stone(plan).target().orElseThrow();
+            Gloss target = GlossTarget.of(plan).orElseThrow().gloss();
             End end = floor.reaches(target) ? End.REACHED : otherwise;
             return new Outcome(end, passes, Math.max(0, repeated), belowBudget(plan, floor));
         }

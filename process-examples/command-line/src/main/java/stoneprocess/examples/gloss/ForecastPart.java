@@ -16,6 +16,7 @@ import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Step;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.site.GlossTarget;
 import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.WorkMethod;
 import stoneprocess.rules.text.Phrases;
@@ -218,7 +219,7 @@ final class ForecastPart {
                         + best(outlook) + ".";
             case OVER_CEILING ->
                 gloss + " is more than the stone can read: "
-                        + Figures.whole(inputs.stone().lowest().at60()) + " when perfectly smooth.";
+                        + Figures.whole(inputs.stone().lowestCeiling().at60()) + " when perfectly smooth.";
         };
     }
 

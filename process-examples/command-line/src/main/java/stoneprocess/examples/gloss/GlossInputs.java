@@ -1,7 +1,6 @@
 package stoneprocess.examples.gloss;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -24,8 +23,8 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Step;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
-import stoneprocess.core.site.GlossStone;
-import stoneprocess.core.stone.Family;
+import stoneprocess.core.site.GlossTarget;
+import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.FloorSurvey;
@@ -37,25 +36,15 @@ import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
-import stoneprocess.core.topic.Subject;
-import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 
 /**
  * A survey and the plan made for it in the records of the gloss room.
  *
  * @param recommendation the plan with its survey
- * @param families what the stone may be; all families where that was not decided
  * @param readings the survey's readings, in its order
  */
-public record GlossInputs(Recommendation recommendation, Set<Family> families, List<Reading> readings) {
-    private static final Set<Family> MACHINE_MADE = Set.of(
-            Family.ENGINEERED_QUARTZ,
-            Family.ENGINEERED_MARBLE,
-            Family.PORCELAIN,
-            Family.BRICK,
-            Family.ENCAUSTIC_CEMENT);
-
+public record GlossInputs(Recommendation recommendation, List<Reading> readings) {
     private static final Set<Coating> FILMS =
             Set.of(Coating.WAX, Coating.ACRYLIC, Coating.URETHANE, Coating.EPOXY, Coating.CRYSTALLISED);
 
@@ -68,13 +57,11 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
     private static final Set<ZoneKind> OPEN_FIELD = Set.of(ZoneKind.LANE, ZoneKind.FIELD, ZoneKind.ENTRANCE);
 
     public GlossInputs {
-        families = Collections.unmodifiableSet(EnumSet.copyOf(families));
         readings = List.copyOf(readings);
     }
 
     /** Reads a recommendation. */
     public static GlossInputs of(Recommendation recommendation) {
-        List<Family> decided = recommendation.values(Topics.STONE, Subject.FLOOR);
         List<Reading> readings = new ArrayList<>();
         for (GlossReading reading : recommendation.survey().readings()) {
             readings.add(new Reading(
@@ -85,8 +72,7 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
                     reading.gloss(),
                     state(reading.state())));
         }
-        return new GlossInputs(
-                recommendation, decided.isEmpty() ? EnumSet.allOf(Family.class) : EnumSet.copyOf(decided), readings);
+        return new GlossInputs(recommendation, readings);
     }
 
     private static FaceState state(SurfaceState state) {
@@ -105,9 +91,9 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
         return recommendation.parameters();
     }
 
-    /** The stone's ceilings, hardness and what is aimed at. */
-    public GlossStone stone() {
-        return new GlossStone(recommendation, families);
+    /** The stone, its ceilings and hardness. */
+    public KnownStone stone() {
+        return KnownStone.of(recommendation);
     }
 
     /** True when the survey names a film on the face. */
@@ -132,9 +118,9 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
             obstacles.add(NoForecast.MIXED);
         }
         Set<Hardness> hardness = stone().hardness();
-        if (MACHINE_MADE.containsAll(families)) {
+        if (stone().machineMade()) {
             obstacles.add(NoForecast.MACHINE_MADE);
-        } else if (hardness.size() > 1 || families.stream().anyMatch(MACHINE_MADE::contains)) {
+        } else if (hardness.size() > 1 || stone().mayBeMachineMade()) {
             obstacles.add(NoForecast.UNKNOWN_STONE);
         } else if (hardness.contains(Hardness.SOFT)) {
             obstacles.add(NoForecast.SOFT);
@@ -230,7 +216,11 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
         return ReadingSet.of(
                 some.stream()
                         .filter(reading -> reading.geometry() != Geometry.DEG_60
-                                || GlossCheck.of(reading.gloss(), Geometry.DEG_60, stone().lowest(), parameters())
+                                || GlossCheck.of(
+                                                        reading.gloss(),
+                                                        Geometry.DEG_60,
+                                                        stone().lowestCeiling(),
+                                                        parameters())
                                                 .suspicion()
                                         == GlossSuspicion.NONE)
                         .toList(),
@@ -264,7 +254,7 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
     public WorkSoFar work(Optional<String> zone, List<GritDone> done) {
         Optional<LevelReading> start =
                 coated() || !coarserFirst(done).isEmpty() ? Optional.empty() : zone.flatMap(this::start);
-        return new WorkSoFar(stone().hardness().iterator().next(), stone().lowest(), start, stages(done));
+        return new WorkSoFar(stone().hardness().iterator().next(), stone().lowestCeiling(), start, stages(done));
     }
 
     /** Hold points of one grit in a row are one stage. */
@@ -292,10 +282,6 @@ public record GlossInputs(Recommendation recommendation, Set<Family> families, L
         if (asked.isPresent()) {
             return Optional.of(new GlossTarget(asked.get(), Optional.empty()));
         }
-        return stone().sample()
-                .map(gloss -> new GlossTarget(gloss, Optional.empty()))
-                .or(() -> stone().finish()
-                        .map(finish -> new GlossTarget(
-                                parameters().get("finish." + finish.key(), Gloss.class), Optional.of(finish))));
+        return GlossTarget.of(recommendation);
     }
 }

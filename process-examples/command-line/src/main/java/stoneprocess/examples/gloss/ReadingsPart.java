@@ -117,7 +117,7 @@ final class ReadingsPart {
 
     /** No mean lies over the ceiling, however wide few readings make the interval. */
     private Range<Gloss> possible(Range<Gloss> interval, Geometry geometry) {
-        Gloss most = inputs.stone().highest().at(geometry);
+        Gloss most = inputs.stone().highestCeiling().at(geometry);
         boolean cut = interval.low().compareTo(most) < 0 && interval.high().compareTo(most) > 0;
         return cut ? Range.of(interval.low(), most) : interval;
     }
@@ -144,12 +144,12 @@ final class ReadingsPart {
 
     private Optional<String> overCeiling(List<Gloss> values, Geometry geometry) {
         List<String> over = values.stream()
-                .filter(gloss -> isOver(gloss, geometry, inputs.stone().highest()))
+                .filter(gloss -> isOver(gloss, geometry, inputs.stone().highestCeiling()))
                 .map(figures::read)
                 .toList();
         if (!over.isEmpty()) {
             return Optional.of("OVER THE CEILING: " + String.join(", ", over) + ". The stone reads "
-                    + Figures.whole(inputs.stone().highest().at(geometry)) + " at most at " + geometry.degrees()
+                    + Figures.whole(inputs.stone().highestCeiling().at(geometry)) + " at most at " + geometry.degrees()
                     + " degrees. Check the meter's calibration, its angle and what the stone is;"
                     + " the forecast leaves it out.");
         }
@@ -257,13 +257,13 @@ final class ReadingsPart {
         if (inputs.stone().hardness().size() > 1 || !GritPrior.CLASSES.contains(hardness)) {
             return suspicions;
         }
-        Range<Gloss> usual = GritPrior.of(hardness, done.grit(), inputs.stone().highest(), parameters)
+        Range<Gloss> usual = GritPrior.of(hardness, done.grit(), inputs.stone().highestCeiling(), parameters)
                 .interval(FILM_LEVEL);
         TreeSet<Film> films = new TreeSet<>();
         List<String> high = new ArrayList<>();
         for (Gloss gloss : done.reads()) {
             GlossCheck check =
-                    GlossCheck.of(gloss, Geometry.DEG_60, inputs.stone().highest(), usual, parameters);
+                    GlossCheck.of(gloss, Geometry.DEG_60, inputs.stone().highestCeiling(), usual, parameters);
             if (check.suspicion() == GlossSuspicion.FILM) {
                 high.add(figures.read(gloss));
                 films.addAll(check.films());

@@ -182,7 +182,7 @@ public final class Assembler {
                 StepFigures.mass(machine, weight, situation.parameters()),
                 water,
                 StepFigures.litres(grade, water, situation.areaOf(kind), situation.parameters()),
-                StepFigures.passes(first, situation.cutRate(), machine, weight, situation.parameters()),
+                StepFigures.passes(first, situation.stone().cutRate(), machine, weight, situation.parameters()),
                 situation.values(Topics.HANDLING, subject),
                 situation.values(Topics.PICK_UP, subject).get(0),
                 situation.values(Topics.CHECKS, subject));

@@ -197,7 +197,10 @@ final class FactTable {
                         SurveyField.SOLVENT_RAG,
                         SurveyField.LAST_TREATMENT)));
         trait(StoneTraits.AcidResponse.class, Traits::acid);
-        line(StoneTraits.CuttingHardness.class, StoneClasses::hardness, stone.withFields(SurveyField.SCRIBER.name()));
+        line(
+                StoneTraits.CuttingHardness.class,
+                situation -> situation.stone().hardness(),
+                stone.withFields(SurveyField.SCRIBER.name()));
         line(
                 StoneTraits.HighestFinish.class,
                 StoneClasses::finishReach,

@@ -12,8 +12,7 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Area;
-import stoneprocess.core.site.StepFigures;
-import stoneprocess.core.stone.Family;
+import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
@@ -76,10 +75,9 @@ public final class Situation {
         return track == TrackKind.OPEN_FIELD ? survey.answer(SurveyField.AREA).value() : Optional.empty();
     }
 
-    /** The name of the parameter that tells how fast the stone is cut. */
-    public String cutRate() {
-        List<Family> families = values(Topics.STONE);
-        return StepFigures.cutRateParameter(StoneClasses.hardness(this), families.equals(List.of(Family.SANDSTONE)));
+    /** What is known of the stone; any stone until its topic is closed. */
+    public KnownStone stone() {
+        return KnownStone.of(survey, values(Topics.STONE));
     }
 
     /** True for a floor of nothing but edges and stairs, which no floor machine reaches. */

@@ -7,7 +7,6 @@ import stoneprocess.core.stone.Body;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.FibreRisk;
 import stoneprocess.core.stone.FinishReach;
-import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.stone.StoneCatalogue;
 import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.AcidDrop;
@@ -17,7 +16,6 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.IdentifiedBy;
 import stoneprocess.core.survey.LaboratoryResult;
 import stoneprocess.core.survey.LastTreatment;
-import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.SolventRag;
 import stoneprocess.core.survey.StoneColour;
 import stoneprocess.core.survey.SurveyField;
@@ -127,20 +125,5 @@ final class StoneClasses {
             }
         }
         return reaches;
-    }
-
-    /** Of a kind that may be hard or not, the scriber tells; not of sandstone, whose hard grains sit in a weak binder. */
-    static Set<Hardness> hardness(Situation situation) {
-        Set<Hardness> byKind = Traits.across(families(situation), Hardness.class, Traits::hardness);
-        Optional<ScriberTest> mark =
-                situation.survey().answer(SurveyField.SCRIBER).value();
-        boolean silent =
-                mark.isEmpty() || byKind.size() == 1 || families(situation).contains(Family.SANDSTONE);
-        if (silent) {
-            return byKind;
-        }
-        Set<Hardness> told = EnumSet.copyOf(byKind);
-        told.removeIf(hardness -> (hardness == Hardness.HARD) == (mark.get() == ScriberTest.SCRATCHED));
-        return told.isEmpty() ? byKind : told;
     }
 }

@@ -37,13 +37,11 @@ import stoneprocess.core.plan.Step;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Share;
-import stoneprocess.core.site.GlossStone;
-import stoneprocess.core.stone.Family;
+import stoneprocess.core.site.GlossTarget;
+import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
-import stoneprocess.core.topic.Subject;
-import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 
 /** The gloss readings of the log: which count, and what they tell of each zone. */
@@ -75,7 +73,7 @@ final class Readings {
 
     private final Recommendation plan;
     private final Logbook book;
-    private final GlossStone stone;
+    private final KnownStone stone;
     private final Map<String, List<Occasion>> byZone = new TreeMap<>();
     private final List<Reading> testArea = new ArrayList<>();
     private final List<ZoneProgress> progress = new ArrayList<>();
@@ -83,8 +81,7 @@ final class Readings {
     Readings(Recommendation plan, Logbook book, Notes notes) {
         this.plan = plan;
         this.book = book;
-        List<Family> families = plan.values(Topics.STONE, Subject.FLOOR);
-        this.stone = new GlossStone(plan, families.isEmpty() ? List.of(Family.values()) : families);
+        this.stone = KnownStone.of(plan);
         Map<String, List<Noted<Entry.Read>>> usable = new TreeMap<>();
         for (Noted<Entry.Read> read : book.entries(Entry.Read.class)) {
             if (usable(read, notes)) {
@@ -117,7 +114,7 @@ final class Readings {
             why = Optional.of(NoteKind.ZONE_NOT_SURVEYED);
         } else if (reading.geometry() != Geometry.DEG_60) {
             why = Optional.of(NoteKind.OTHER_GEOMETRY);
-        } else if (GlossCheck.of(reading.gloss(), reading.geometry(), stone.highest(), parameters())
+        } else if (GlossCheck.of(reading.gloss(), reading.geometry(), stone.highestCeiling(), parameters())
                         .suspicion()
                 != GlossSuspicion.NONE) {
             why = Optional.of(NoteKind.OVER_STONE);
@@ -176,8 +173,8 @@ final class Readings {
                 ? Optional.empty()
                 : Optional.of(Gain.of(occasions.get(occasions.size() - 2).values(), now.values(), parameters()));
         Optional<GlossForecast> forecast = forecast(zone, occasions);
-        Optional<TargetOutlook> outlook =
-                forecast.flatMap(known -> stone.target().map(target -> known.outlook(target, remaining(zone))));
+        Optional<TargetOutlook> outlook = forecast.flatMap(
+                known -> GlossTarget.of(plan).map(target -> known.outlook(target.gloss(), remaining(zone))));
         Optional<GlossPrediction> further = forecast.map(known -> known.afterMorePasses(morePasses()));
         progress.add(new ZoneProgress(
                 zone,
@@ -235,7 +232,8 @@ final class Readings {
                         .filter(occasion -> occasion.stage() < 0)
                         .findFirst()
                         .map(occasion -> level(0, occasion));
-        return Optional.of(GlossForecast.of(new WorkSoFar(hardness, stone.lowest(), start, grits), parameters()));
+        return Optional.of(
+                GlossForecast.of(new WorkSoFar(hardness, stone.lowestCeiling(), start, grits), parameters()));
     }
 
     private static int firstOfResin(List<TrackWork.Stage> stages) {

@@ -263,7 +263,7 @@ public final class Runner {
                     settle(Computed.passes(
                             subject,
                             first,
-                            situation.cutRate(),
+                            situation.stone().cutRate(),
                             situation.values(Topics.MACHINE, subject).get(0),
                             situation.values(Topics.ADDED_WEIGHT, subject).get(0),
                             situation.parameters()));
