@@ -24,7 +24,7 @@ import stoneprocess.core.json.RecommendationJson;
 import stoneprocess.core.json.SurveyJson;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.audit.Respondent;
+import stoneprocess.rules.testkit.law.Respondent;
 
 /** The same bytes for every sample: in any order of rules and facts, on any thread, on any JDK. */
 class SamplesRegressionTest {

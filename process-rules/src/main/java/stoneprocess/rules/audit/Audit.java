@@ -10,14 +10,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import stoneprocess.core.audit.AuditReport;
 import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.source.Card;
+import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Stage;
@@ -26,12 +30,18 @@ import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.feature.OneOfMany;
+import stoneprocess.rules.internal.assemble.Assembler;
 import stoneprocess.rules.internal.classify.Facts;
+import stoneprocess.rules.internal.classify.Situation;
 import stoneprocess.rules.internal.engine.CompiledRules;
+import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.FactPattern;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.RuleShape;
+import stoneprocess.rules.internal.engine.ShippedRules;
 import stoneprocess.rules.internal.run.Program;
+import stoneprocess.rules.internal.run.Run;
+import stoneprocess.rules.internal.run.Runner;
 
 /**
  * Looks for rules that disagree, repeat or never matter, for topics that cannot be closed, and for cards and numbers that
@@ -54,43 +64,44 @@ public final class Audit {
     private final List<CompiledRules.Misshapen> misshapen;
     private final Parameters parameters;
     private final RulebaseStamp stamp;
-    private final Respondent respondent;
+    private final Function<FloorSurvey, Recommendation> answers;
 
     private Audit(
             List<LoadedRule> rules,
             List<CompiledRules.Misshapen> misshapen,
             Parameters parameters,
             RulebaseStamp stamp,
-            Respondent respondent) {
+            Function<FloorSurvey, Recommendation> answers) {
         this.rules = rules;
         this.misshapen = misshapen;
         this.parameters = parameters;
         this.stamp = stamp;
-        this.respondent = respondent;
+        this.answers = answers;
     }
 
     /** An audit of the rulebase of an advisor, overlay included. */
     public static Audit of(Advisor advisor) {
-        Respondent respondent = Respondent.of(advisor);
+        Rulebase rulebase = advisor.rulebase();
         return new Audit(
-                respondent.rules(),
+                ShippedRules.of(rulebase.cards()),
                 List.of(),
-                advisor.rulebase().parameters(),
-                advisor.rulebase().stamp(),
-                respondent);
+                rulebase.parameters(),
+                rulebase.stamp(),
+                advisor::recommend);
     }
 
     /** An audit of any rules with any numbers; surveys are answered over the usual sequence. */
-    public static Audit of(CompiledRules rules, Parameters parameters) {
+    static Audit of(CompiledRules rules, Parameters parameters) {
         List<LoadedRule> sound = rules.flat().stream()
                 .filter(rule -> RuleShape.forbiddenConsequence(rule).isEmpty())
                 .toList();
-        return new Audit(
-                rules.flat(),
-                rules.misshapen(),
-                parameters,
-                new RulebaseStamp("unreleased", "unstamped", List.of(), List.of()),
-                Respondent.of(sound, parameters, GritSequence.standard()));
+        RulebaseStamp stamp = new RulebaseStamp("unreleased", "unstamped", List.of(), List.of());
+        Engine engine = new Engine(sound);
+        return new Audit(rules.flat(), rules.misshapen(), parameters, stamp, survey -> {
+            Situation situation = new Situation(survey, parameters, GritSequence.standard());
+            Run run = Runner.run(engine, Program.RECOMMEND, situation, List.of(), UnaryOperator.identity());
+            return Assembler.assemble(run, sound, stamp);
+        });
     }
 
     /**
@@ -117,7 +128,7 @@ public final class Audit {
                 .filter(rule -> RuleShape.forbiddenConsequence(rule).isEmpty())
                 .toList();
         List<AuditReport.Space> spaces = new ArrayList<>();
-        Witnesses witnesses = new Witnesses(respondent, sound, parameters, SEED);
+        Witnesses witnesses = new Witnesses(answers, sound, parameters, SEED);
         Explained explained = Explained.shipped();
         for (Topic<? extends Term> topic : topics) {
             TopicAudit audit = new TopicAudit(topic, sound);

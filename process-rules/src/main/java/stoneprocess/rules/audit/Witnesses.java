@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.audit.Finding;
@@ -19,7 +20,6 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Stage;
-import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
@@ -29,26 +29,27 @@ import stoneprocess.rules.internal.run.Program;
 import stoneprocess.rules.internal.run.Run;
 import stoneprocess.rules.internal.run.Runner;
 import stoneprocess.rules.space.Forgetting;
+import stoneprocess.rules.space.Smallest;
 import stoneprocess.rules.space.SurveyGenerator;
 
 /**
  * Searches a survey whose answer shows a finding: from drawn surveys, an answer or two are drawn anew as long as no
  * fewer of the conditions are met, those that the unmet ones are read from first. What is found is made as small as it
- * can be and is always what the respondent itself answers.
+ * can be and is always borne out by the answers themselves.
  */
 final class Witnesses {
     private static final int STARTS = 6;
     private static final int STEPS = 120;
     private static final SurveyGenerator DRAWN = SurveyGenerator.of(new Share(100));
 
-    private final Respondent respondent;
+    private final Function<FloorSurvey, Recommendation> answers;
     private final List<LoadedRule> rules;
     private final FlatRules flat;
     private final Parameters parameters;
     private final long seed;
 
-    Witnesses(Respondent respondent, List<LoadedRule> rules, Parameters parameters, long seed) {
-        this.respondent = respondent;
+    Witnesses(Function<FloorSurvey, Recommendation> answers, List<LoadedRule> rules, Parameters parameters, long seed) {
+        this.answers = answers;
         this.rules = rules;
         this.flat = FlatRules.of(rules);
         this.parameters = parameters;
@@ -88,7 +89,7 @@ final class Witnesses {
         FloorSurvey best = from;
         Run run = run(finding, best);
         for (int step = 0; step < STEPS; step++) {
-            if (shows(finding, run.outcomes()) && shows(finding, respondent.recommend(best))) {
+            if (shows(finding, run.outcomes()) && shows(finding, answers.apply(best))) {
                 return Optional.of(best);
             }
             FloorSurvey next = DRAWN.redraw(best, names(wanted, run, random), random);
@@ -168,19 +169,11 @@ final class Witnesses {
     /** Made small by the rules read without an engine; what the engine does not bear out is left as it was. */
     private FloorSurvey small(Finding finding, FloorSurvey survey) {
         boolean byOffers = finding.kind() == FindingKind.IMPASSE_WITHOUT_OFFER;
-        Law law = new Law(
-                "shows-the-finding",
-                "The answer shows the finding",
-                "A small survey is easier to read",
-                (answering, asked, ignored) -> {
-                    boolean shown = byOffers
-                            ? shows(finding, answering.recommend(asked))
-                            : shows(finding, run(finding, asked).outcomes());
-                    return shown
-                            ? List.of(new Violation("", finding.topic(), Subject.FLOOR, "", "", asked))
-                            : List.of();
-                });
-        FloorSurvey small = Smallest.of(law, respondent, survey, seed);
-        return shows(finding, respondent.recommend(small)) ? small : survey;
+        FloorSurvey small = Smallest.of(
+                survey,
+                less -> byOffers
+                        ? shows(finding, answers.apply(less))
+                        : shows(finding, run(finding, less).outcomes()));
+        return shows(finding, answers.apply(small)) ? small : survey;
     }
 }

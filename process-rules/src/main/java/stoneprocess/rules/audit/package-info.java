@@ -1,6 +1,6 @@
 /**
- * Checks of the rulebase: one rule at a time, one topic at a time, and laws that every recommendation keeps. Nothing in
- * the library depends on this room.
+ * Audits a rulebase without judging its answers: rules that disagree, repeat or never matter, cards and numbers that
+ * nothing bears out. Nothing in the library depends on this room; laws of recommendations stand in the test kit.
  */
 @NullMarked
 package stoneprocess.rules.audit;

@@ -30,6 +30,7 @@ import stoneprocess.rules.internal.engine.FaultyRules;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.RuleShape;
 import stoneprocess.rules.internal.engine.ShippedRules;
+import stoneprocess.rules.testkit.law.Respondent;
 
 /** Every kind of fault, sown into the shipped rules, is found; without it nothing of the kind is said. */
 class FaultyRulesTest {

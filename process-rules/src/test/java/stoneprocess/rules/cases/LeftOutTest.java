@@ -11,11 +11,11 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.audit.Law;
-import stoneprocess.rules.audit.Laws;
-import stoneprocess.rules.audit.Respondent;
-import stoneprocess.rules.audit.Violation;
 import stoneprocess.rules.space.Forgetting;
+import stoneprocess.rules.testkit.law.Law;
+import stoneprocess.rules.testkit.law.Laws;
+import stoneprocess.rules.testkit.law.Respondent;
+import stoneprocess.rules.testkit.law.Violation;
 
 /** Answers left out of the floors of the expert cases: one at a time and all together. */
 class LeftOutTest {

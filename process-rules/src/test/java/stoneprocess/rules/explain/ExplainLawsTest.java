@@ -15,11 +15,11 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.tool.GritSequence;
-import stoneprocess.rules.audit.Respondent;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.ShippedRules;
 import stoneprocess.rules.space.SurveyGenerator;
+import stoneprocess.rules.testkit.law.Respondent;
 
 /**
  * All laws of answers over drawn surveys, judged in one run; how many is set by the property explain.surveys, and from

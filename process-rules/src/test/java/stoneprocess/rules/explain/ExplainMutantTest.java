@@ -29,10 +29,10 @@ import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.Floors;
-import stoneprocess.rules.audit.Respondent;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.ShippedRules;
+import stoneprocess.rules.testkit.law.Respondent;
 
 /** Each law finds what it is meant to find: answers that are spoilt in one way break it on a floor on which it holds. */
 class ExplainMutantTest {

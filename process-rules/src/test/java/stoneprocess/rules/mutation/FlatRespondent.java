@@ -12,7 +12,6 @@ import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Stage;
-import stoneprocess.rules.audit.Respondent;
 import stoneprocess.rules.internal.assemble.Assembler;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
@@ -20,6 +19,7 @@ import stoneprocess.rules.internal.engine.FlatRules;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.run.Run;
 import stoneprocess.rules.internal.run.Runner;
+import stoneprocess.rules.testkit.law.Respondent;
 
 /** Answers by rules that run without the engine, so that a mutant costs no compiler. */
 record FlatRespondent(List<LoadedRule> rules, FlatRules flat) implements Respondent {

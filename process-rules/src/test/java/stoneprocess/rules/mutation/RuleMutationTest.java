@@ -28,14 +28,14 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.PlanningRules;
-import stoneprocess.rules.audit.Law;
-import stoneprocess.rules.audit.Laws;
 import stoneprocess.rules.cases.ExpertCases;
 import stoneprocess.rules.cases.RuleCase;
 import stoneprocess.rules.internal.engine.FlatRules;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.RuleMutant;
 import stoneprocess.rules.space.SurveyGenerator;
+import stoneprocess.rules.testkit.law.Law;
+import stoneprocess.rules.testkit.law.Laws;
 
 /**
  * Faults are put into the rules that plan a floor and into the policies of their topics, one at a time: do the expert

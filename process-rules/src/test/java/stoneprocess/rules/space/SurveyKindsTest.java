@@ -20,6 +20,7 @@ import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.feature.SizeClass;
+import stoneprocess.rules.testkit.InvalidSurveys;
 
 class SurveyKindsTest {
     private static final Parameters NUMBERS = Parameters.standard();

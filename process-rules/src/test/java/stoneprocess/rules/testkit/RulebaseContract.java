@@ -11,11 +11,10 @@ import net.jqwik.api.Provide;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.audit.Law;
-import stoneprocess.rules.audit.Laws;
-import stoneprocess.rules.audit.Respondent;
-import stoneprocess.rules.audit.Violation;
-import stoneprocess.rules.space.InvalidSurveys;
+import stoneprocess.rules.testkit.law.Law;
+import stoneprocess.rules.testkit.law.Laws;
+import stoneprocess.rules.testkit.law.Respondent;
+import stoneprocess.rules.testkit.law.Violation;
 
 /**
  * What every rulebase has to keep, as properties of jqwik. A test class implements it and says whose rules are tested; a

@@ -7,12 +7,14 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.drools.base.util.Drools;
 import org.drools.model.Model;
 import org.drools.model.Rule;
@@ -46,6 +48,21 @@ public final class ShippedRules {
             }
         }
         return List.copyOf(rules);
+    }
+
+    /**
+     * The shipped rules with the given cards, ordered by id.
+     *
+     * @throws RulebaseException when a card is not that of a shipped rule
+     */
+    public static List<LoadedRule> of(Collection<Card> cards) {
+        Set<String> ids = cards.stream().map(Card::id).collect(Collectors.toSet());
+        List<LoadedRule> rules =
+                load().stream().filter(rule -> ids.contains(rule.id())).toList();
+        if (rules.size() != ids.size()) {
+            throw new RulebaseException("The rulebase has rules that are not shipped ones; only those can be checked");
+        }
+        return rules;
     }
 
     private static List<String> modelNames() {

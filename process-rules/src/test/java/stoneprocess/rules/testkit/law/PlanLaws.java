@@ -1,4 +1,4 @@
-package stoneprocess.rules.audit;
+package stoneprocess.rules.testkit.law;
 
 import java.util.EnumMap;
 import java.util.List;
@@ -42,7 +42,7 @@ import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Verdict;
 import stoneprocess.core.topic.WaterLevel;
 import stoneprocess.core.topic.WorkMethod;
-import stoneprocess.rules.audit.Breaches.Placed;
+import stoneprocess.rules.testkit.law.Breaches.Placed;
 
 /** Laws about a plan by itself, from the trade: what no crew should be handed, whatever the rules. */
 final class PlanLaws {

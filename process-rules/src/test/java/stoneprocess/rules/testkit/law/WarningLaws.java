@@ -1,4 +1,4 @@
-package stoneprocess.rules.audit;
+package stoneprocess.rules.testkit.law;
 
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -39,7 +39,7 @@ import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.Topics;
-import stoneprocess.rules.audit.Breaches.Placed;
+import stoneprocess.rules.testkit.law.Breaches.Placed;
 
 /** Laws about what can hurt somebody, from the published duties and from the plan itself, not from the rules. */
 final class WarningLaws {

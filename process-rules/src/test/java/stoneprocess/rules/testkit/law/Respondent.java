@@ -1,13 +1,10 @@
-package stoneprocess.rules.audit;
+package stoneprocess.rules.testkit.law;
 
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.Advisor;
@@ -50,15 +47,8 @@ public interface Respondent {
      * @throws RulebaseException when the advisor has a rule that is not a shipped one
      */
     static Respondent of(Advisor advisor) {
-        Set<String> ids = advisor.rulebase().cards().stream().map(Card::id).collect(Collectors.toSet());
-        List<LoadedRule> rules = ShippedRules.load().stream()
-                .filter(rule -> ids.contains(rule.id()))
-                .toList();
-        if (rules.size() != ids.size()) {
-            throw new RulebaseException("The rulebase has rules that are not shipped ones; only those can be checked");
-        }
         RuleSet set = new RuleSet(
-                rules,
+                ShippedRules.of(advisor.rulebase().cards()),
                 advisor.rulebase().parameters(),
                 advisor.options().sequence(),
                 advisor.rulebase().stamp());

@@ -1,4 +1,4 @@
-package stoneprocess.rules.audit;
+package stoneprocess.rules.space;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -14,31 +14,20 @@ import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
-import stoneprocess.rules.space.Forgetting;
-import stoneprocess.rules.space.Unremarkable;
 
 /**
- * Makes a survey that breaks a law as small as it can while it still does: it forgets what does not matter, and puts the
- * answer of an unremarkable floor where something has to be known but need not be remarkable.
+ * Makes a survey as small as it can be while it still shows what it is to show: forgets what does not matter, and puts
+ * the answer of an unremarkable floor where something has to be known but need not be remarkable.
  */
 public final class Smallest {
     private Smallest() {}
 
     /**
      * Forgets one answer or zone after the other, or replaces it by what an unremarkable floor would show, as long as
-     * the law stays broken.
-     *
-     * @return a survey that breaks the law and stops doing so when any one thing more is forgotten or becomes
-     *     unremarkable; the survey itself when it breaks nothing
-     */
-    public static FloorSurvey of(Law law, Respondent respondent, FloorSurvey survey, long seed) {
-        return of(survey, less -> !law.violations(respondent, less, seed).isEmpty());
-    }
-
-    /**
-     * The same for anything that is to be shown by a survey as small as can be.
+     * the survey shows what it is to show.
      *
      * @param shows whether a survey still shows it; the given one does
+     * @return a survey that shows it and stops doing so when any one thing more is forgotten or becomes unremarkable
      */
     public static FloorSurvey of(FloorSurvey survey, Predicate<FloorSurvey> shows) {
         FloorSurvey smallest = survey;

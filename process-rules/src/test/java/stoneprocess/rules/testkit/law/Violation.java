@@ -1,4 +1,4 @@
-package stoneprocess.rules.audit;
+package stoneprocess.rules.testkit.law;
 
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.topic.Subject;

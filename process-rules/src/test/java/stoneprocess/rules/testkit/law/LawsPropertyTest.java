@@ -1,4 +1,4 @@
-package stoneprocess.rules.audit;
+package stoneprocess.rules.testkit.law;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -84,8 +84,8 @@ class LawsPropertyTest {
 
     private static void holds(Law law, FloorSurvey survey, long seed) {
         assertThat(law.violations(RESPONDENT, survey, seed))
-                .as(() ->
-                        law.prose() + "; smallest survey that breaks it: " + Smallest.of(law, RESPONDENT, survey, seed))
+                .as(() -> law.prose() + "; smallest survey that breaks it: "
+                        + law.smallestViolation(RESPONDENT, survey, seed))
                 .isEmpty();
     }
 }

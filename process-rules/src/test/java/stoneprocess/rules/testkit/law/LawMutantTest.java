@@ -1,4 +1,4 @@
-package stoneprocess.rules.audit;
+package stoneprocess.rules.testkit.law;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -54,6 +54,7 @@ import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.ShippedRules;
 import stoneprocess.rules.overlay.Overlay;
 import stoneprocess.rules.space.Forgetting;
+import stoneprocess.rules.space.Smallest;
 
 /** Each law finds what it is meant to find: on a floor on which it holds, a spoilt rulebase or answer breaks it. */
 class LawMutantTest {
@@ -274,7 +275,7 @@ class LawMutantTest {
     void the_smallest_survey_still_breaks_the_law_and_nothing_more_can_be_forgotten() {
         Respondent hasty = tampered(changedPath(path -> path.subList(0, path.size() - 1)));
 
-        FloorSurvey smallest = Smallest.of(Laws.GRIT_PATH_IS_LEGAL, hasty, MARBLE_TO_POLISH, 0);
+        FloorSurvey smallest = Laws.GRIT_PATH_IS_LEGAL.smallestViolation(hasty, MARBLE_TO_POLISH, 0);
 
         assertThat(Laws.GRIT_PATH_IS_LEGAL.violations(hasty, smallest, 0)).isNotEmpty();
         assertThat(smallest.zones()).isEmpty();

@@ -1,8 +1,9 @@
-package stoneprocess.rules.audit;
+package stoneprocess.rules.testkit.law;
 
 import java.util.List;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
+import stoneprocess.rules.space.Smallest;
 
 /**
  * A statement that holds for every survey, whatever the rules. A law knows the trade and the design, not the rules.
@@ -33,6 +34,15 @@ public record Law(String id, String prose, String reason, Check check) {
     /** Where an answer breaks the law; none when it holds. */
     public List<Violation> violations(Respondent respondent, FloorSurvey survey, long seed) {
         return check.violations(respondent, survey, seed);
+    }
+
+    /**
+     * The smallest survey that still breaks the law.
+     *
+     * @param survey one that breaks it; it is given back as it is when it breaks nothing
+     */
+    public FloorSurvey smallestViolation(Respondent respondent, FloorSurvey survey, long seed) {
+        return Smallest.of(survey, less -> !violations(respondent, less, seed).isEmpty());
     }
 
     @Override

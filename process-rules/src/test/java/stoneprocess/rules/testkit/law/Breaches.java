@@ -1,4 +1,4 @@
-package stoneprocess.rules.audit;
+package stoneprocess.rules.testkit.law;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package stoneprocess.rules.audit;
+package stoneprocess.rules.testkit.law;
 
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.testkit.RulebaseContract;

@@ -1,4 +1,4 @@
-package stoneprocess.rules.audit;
+package stoneprocess.rules.testkit.law;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

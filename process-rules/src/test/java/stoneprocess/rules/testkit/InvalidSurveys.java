@@ -1,4 +1,4 @@
-package stoneprocess.rules.space;
+package stoneprocess.rules.testkit;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
