@@ -3,23 +3,22 @@ package stoneprocess.core.json;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.term.Term;
 
-/** A value of a JSON tree that knows its path, so that every error names the field. */
-record Node(String path, Object value) {
+/** A value of a JSON tree that knows its path, so that every error names the field, and what was read around it. */
+record Node(String path, Object value, Scope scope) {
     private static final int LONGEST_NAME = 60;
 
-    private InvalidInputException refused(String accepted) {
+    InvalidInputException refused(String accepted) {
         return new InvalidInputException(path, describe(), accepted);
     }
 
@@ -43,31 +42,39 @@ record Node(String path, Object value) {
         return path.isEmpty() ? shown : path + "." + shown;
     }
 
+    @SuppressWarnings("unchecked")
     Map<String, Object> object() {
-        if (value instanceof Map<?, ?> fields) {
-            Map<String, Object> typed = new java.util.LinkedHashMap<>();
-            fields.forEach((name, member) -> typed.put((String) name, member));
-            return typed;
+        if (value instanceof Map<?, ?>) {
+            return (Map<String, Object>) value;
         }
         throw refused("an object");
     }
 
-    /** This object, which must be of the given form and version. */
-    Node form(String what, String form) {
-        if (!(value instanceof Map)) {
-            throw new InvalidInputException(path.isEmpty() ? what : path, String.valueOf(value), "a JSON object");
-        }
+    /** The same value, read inside a record of its own. */
+    Node inner() {
+        return new Node(path, value, scope.inner());
+    }
+
+    Node with(Scope other) {
+        return new Node(path, value, other);
+    }
+
+    /** This object, which must be of the given version of a form. */
+    Node form(String version) {
         Node format = get("format");
-        if (!format.isText(form)) {
-            throw new InvalidInputException(format.path(), String.valueOf(format.value()), form);
+        if (!format.isText(version)) {
+            throw new InvalidInputException(format.path(), String.valueOf(format.value()), version);
         }
         return this;
     }
 
-    /** The object's fields, none of them outside the accepted names. */
+    /** The object's fields, none of them outside the accepted names but those of the user's own. */
     Node only(Collection<String> accepted) {
-        for (String name : object().keySet()) {
-            if (!accepted.contains(name)) {
+        for (Map.Entry<String, Object> field : object().entrySet()) {
+            String name = field.getKey();
+            if (name.startsWith(Extras.PREFIX)) {
+                scope.extras().ifPresent(extras -> extras.keep(path, name, field.getValue()));
+            } else if (!accepted.contains(name)) {
                 throw new InvalidInputException(
                         pathOf(name), "the field", "only the fields " + String.join(", ", accepted));
             }
@@ -77,7 +84,7 @@ record Node(String path, Object value) {
 
     Optional<Node> optional(String name) {
         Object member = object().get(name);
-        return member == null ? Optional.empty() : Optional.of(new Node(pathOf(name), member));
+        return member == null ? Optional.empty() : Optional.of(new Node(pathOf(name), member, scope));
     }
 
     Node get(String name) {
@@ -118,20 +125,11 @@ record Node(String path, Object value) {
         }
     }
 
-    /** A whole number that is not below the least. */
-    int integer(int least) {
-        int number = integer();
-        if (number < least) {
-            throw refused("a whole number of " + least + " or more");
-        }
-        return number;
-    }
-
     List<Node> array() {
         if (value instanceof List<?> members) {
             List<Node> nodes = new ArrayList<>();
             for (int i = 0; i < members.size(); i++) {
-                nodes.add(new Node(path + "[" + i + "]", members.get(i)));
+                nodes.add(new Node(path + "[" + i + "]", members.get(i), scope));
             }
             return nodes;
         }
@@ -142,23 +140,9 @@ record Node(String path, Object value) {
         return array().stream().map(member).toList();
     }
 
-    List<String> texts() {
-        return list(Node::text);
-    }
-
-    <E extends Enum<E> & Term> E term(Class<E> type) {
-        return Term.parse(type, text(), path);
-    }
-
-    /** The constants of an enum, each at most once. */
-    <E extends Enum<E> & Term> Set<E> terms(Class<E> type) {
-        Set<E> terms = new LinkedHashSet<>();
-        for (Node member : array()) {
-            if (!terms.add(member.term(type))) {
-                throw member.refused("each value once");
-            }
-        }
-        return terms;
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    Term term(Class<?> type) {
+        return (Term) Term.parse((Class) type, text(), path);
     }
 
     /** A quantity of a dimension, in any of its units. */
@@ -175,7 +159,7 @@ record Node(String path, Object value) {
     }
 
     /** Runs a constructor that checks its arguments, and names this field when it refuses them. */
-    <T> T checked(java.util.function.Supplier<T> make) {
+    <T> T checked(Supplier<T> make) {
         try {
             return make.get();
         } catch (InvalidInputException e) {
@@ -183,12 +167,23 @@ record Node(String path, Object value) {
         }
     }
 
-    /** The same, where the constructor names one of its own parts, which is put behind this field's path. */
-    <T> T checkedParts(java.util.function.Supplier<T> make) {
+    /**
+     * Runs a constructor that checks its arguments, and puts what it names behind this field's path.
+     *
+     * @param parts the fields of this object; a part that the constructor names is one of them from there on
+     */
+    <T> T checkedParts(Collection<String> parts, Supplier<T> make) {
         try {
             return make.get();
         } catch (InvalidInputException e) {
-            throw path.isEmpty() ? e : e.within(path);
+            List<String> named = List.of(e.field().split("\\."));
+            for (int i = 0; i < named.size(); i++) {
+                if (parts.contains(named.get(i))) {
+                    String part = String.join(".", named.subList(i, named.size()));
+                    throw new InvalidInputException(pathOf(part), e.value(), e.accepted());
+                }
+            }
+            throw path.isEmpty() ? e : new InvalidInputException(path, e.value(), e.accepted());
         }
     }
 }

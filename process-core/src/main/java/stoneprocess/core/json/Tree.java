@@ -28,7 +28,7 @@ import tools.jackson.core.util.Separators;
  * decimal. Only the streaming part of Jackson is used.
  */
 final class Tree {
-    private static final int LONGEST_TEXT = 20_000_000;
+    static final int LONGEST_TEXT = 20_000_000;
     private static final int DEEPEST = 100;
     private static final int LONGEST_NUMBER = 1_000;
     private static final int LONGEST_NAME = 1_000;
@@ -168,7 +168,7 @@ final class Tree {
                 path, digits, "a number with an exponent from -" + LARGEST_EXPONENT + " to " + LARGEST_EXPONENT);
     }
 
-    /** JSON's null, which no field accepts: what is not known is left out. */
+    /** JSON's null, which no field but the user's own accepts: what is not known is left out. */
     enum Null {
         NULL;
 
@@ -178,13 +178,17 @@ final class Tree {
         }
     }
 
-    /** The text of a tree, two spaces a level, ending with a line feed; the same on every machine. */
-    static String print(Object tree) {
+    /**
+     * The text of a tree, the same on every machine.
+     *
+     * @param pretty two spaces a level, ending with a line feed; otherwise without any space
+     */
+    static String print(Object tree, boolean pretty) {
         StringWriter text = new StringWriter();
-        try (JsonGenerator generator = JSON.createGenerator(PRETTY, text)) {
+        try (JsonGenerator generator = JSON.createGenerator(pretty ? PRETTY : ObjectWriteContext.empty(), text)) {
             write(generator, tree);
         }
-        return text + "\n";
+        return pretty ? text + "\n" : text.toString();
     }
 
     private static void write(JsonGenerator generator, Object value) {
@@ -205,6 +209,8 @@ final class Tree {
             generator.writeNumber(number);
         } else if (value instanceof Boolean flag) {
             generator.writeBoolean(flag);
+        } else if (value == Null.NULL) {
+            generator.writeNull();
         } else {
             generator.writeString((String) value);
         }

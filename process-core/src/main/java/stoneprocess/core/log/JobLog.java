@@ -1,6 +1,9 @@
 package stoneprocess.core.log;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**
@@ -9,8 +12,10 @@ import stoneprocess.core.problem.InvalidInputException;
  *
  * @param title name of the job, 1 to 200 characters
  * @param entries the notes
+ * @param extras fields of the user's own that the library carries along and never looks at: by their path in the log's
+ *     JSON form, such as {@code x-crew} or {@code entries[3].x-photo}, their value as JSON
  */
-public record JobLog(String title, List<Entry> entries) {
+public record JobLog(String title, List<Entry> entries, Map<String, String> extras) {
     /** Version of the log's JSON form. */
     public static final String FORMAT = "job-log/1";
 
@@ -25,5 +30,11 @@ public record JobLog(String title, List<Entry> entries) {
             throw new InvalidInputException("title", title, "a title of 1 to " + LONGEST_TITLE + " characters");
         }
         entries = List.copyOf(entries);
+        extras = Collections.unmodifiableMap(new LinkedHashMap<>(extras));
+    }
+
+    /** A log without fields of the user's own. */
+    public JobLog(String title, List<Entry> entries) {
+        this(title, entries, Map.of());
     }
 }

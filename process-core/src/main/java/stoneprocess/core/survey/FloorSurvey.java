@@ -29,13 +29,19 @@ public final class FloorSurvey {
     private final Map<SurveyField<?>, Object> known;
     private final List<Zone> zones;
     private final List<GlossReading> readings;
+    private final Map<String, String> extras;
 
     private FloorSurvey(
-            String title, Map<SurveyField<?>, Object> known, List<Zone> zones, List<GlossReading> readings) {
+            String title,
+            Map<SurveyField<?>, Object> known,
+            List<Zone> zones,
+            List<GlossReading> readings,
+            Map<String, String> extras) {
         this.title = title;
         this.known = known;
         this.zones = zones;
         this.readings = readings;
+        this.extras = extras;
         requirePossible();
     }
 
@@ -55,6 +61,7 @@ public final class FloorSurvey {
         builder.known.putAll(known);
         builder.zones.addAll(zones);
         builder.readings.addAll(readings);
+        builder.extras.putAll(extras);
         return builder;
     }
 
@@ -75,6 +82,14 @@ public final class FloorSurvey {
 
     public List<GlossReading> readings() {
         return readings;
+    }
+
+    /**
+     * Fields of the user's own that the library carries along and never looks at: by their path in the survey's JSON form,
+     * such as {@code x-job} or {@code zones[0].x-photo}, their value as JSON.
+     */
+    public Map<String, String> extras() {
+        return extras;
     }
 
     /** Facts that cannot hold at one spot are refused, each with the field that would have to change. */
@@ -120,12 +135,13 @@ public final class FloorSurvey {
                 && title.equals(that.title)
                 && known.equals(that.known)
                 && zones.equals(that.zones)
-                && readings.equals(that.readings);
+                && readings.equals(that.readings)
+                && extras.equals(that.extras);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(title, known, zones, readings);
+        return Objects.hash(title, known, zones, readings, extras);
     }
 
     @Override
@@ -139,6 +155,7 @@ public final class FloorSurvey {
         private final Map<SurveyField<?>, Object> known = new LinkedHashMap<>();
         private final List<Zone> zones = new ArrayList<>();
         private final List<GlossReading> readings = new ArrayList<>();
+        private final Map<String, String> extras = new LinkedHashMap<>();
 
         private Builder(String title) {
             if (title.isBlank() || title.length() > 200) {
@@ -193,6 +210,12 @@ public final class FloorSurvey {
             return this;
         }
 
+        /** Adds fields of the user's own, see {@link FloorSurvey#extras}. */
+        public Builder extras(Map<String, String> added) {
+            extras.putAll(added);
+            return this;
+        }
+
         /** Adds a reading. */
         public Builder reading(GlossReading reading) {
             readings.add(reading);
@@ -213,7 +236,11 @@ public final class FloorSurvey {
                 }
             }
             return new FloorSurvey(
-                    title, Collections.unmodifiableMap(ordered), List.copyOf(zones), List.copyOf(readings));
+                    title,
+                    Collections.unmodifiableMap(ordered),
+                    List.copyOf(zones),
+                    List.copyOf(readings),
+                    Collections.unmodifiableMap(new LinkedHashMap<>(extras)));
         }
 
         private static Object frozen(SurveyField<?> field, Object value) {

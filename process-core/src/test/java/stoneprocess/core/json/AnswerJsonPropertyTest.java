@@ -58,9 +58,9 @@ import stoneprocess.core.topic.TrackKind;
 class AnswerJsonPropertyTest {
     private static final SchemaRegistry REGISTRY =
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-    private static final Schema WHY = REGISTRY.getSchema(Schemas.why(), InputFormat.JSON);
-    private static final Schema WHY_NOT = REGISTRY.getSchema(Schemas.whyNot(), InputFormat.JSON);
-    private static final Schema DIFFERENCE = REGISTRY.getSchema(Schemas.difference(), InputFormat.JSON);
+    private static final Schema WHY = REGISTRY.getSchema(Json.WHY.schema(), InputFormat.JSON);
+    private static final Schema WHY_NOT = REGISTRY.getSchema(Json.WHY_NOT.schema(), InputFormat.JSON);
+    private static final Schema DIFFERENCE = REGISTRY.getSchema(Json.DIFFERENCE.schema(), InputFormat.JSON);
     private static final Recommendation PLANNED = Examples.planned();
     private static final Outcome CUT = PLANNED.outcomes().get(0);
     private static final Outcome PATH = PLANNED.outcomes().get(1);
@@ -197,41 +197,41 @@ class AnswerJsonPropertyTest {
 
     @Property(tries = 200, seed = "1955")
     void any_answer_why_survives_printing_and_reading(@ForAll("whys") Why why) {
-        String json = WhyJson.print(why);
-        assertThat(WhyJson.read(json)).isEqualTo(why);
-        assertThat(WhyJson.print(WhyJson.read(json))).isEqualTo(json);
+        String json = Json.WHY.print(why);
+        assertThat(Json.WHY.read(json)).isEqualTo(why);
+        assertThat(Json.WHY.print(Json.WHY.read(json))).isEqualTo(json);
         assertThat(WHY.validate(json, InputFormat.JSON)).isEmpty();
     }
 
     @Property(tries = 200, seed = "1955")
     void any_answer_why_not_survives_printing_and_reading(@ForAll("whyNots") WhyNot whyNot) {
-        String json = WhyNotJson.print(whyNot);
-        assertThat(WhyNotJson.read(json)).isEqualTo(whyNot);
+        String json = Json.WHY_NOT.print(whyNot);
+        assertThat(Json.WHY_NOT.read(json)).isEqualTo(whyNot);
         assertThat(WHY_NOT.validate(json, InputFormat.JSON)).isEmpty();
     }
 
     @Property(tries = 200, seed = "1955")
     void any_difference_survives_printing_and_reading(@ForAll("differences") Difference difference) {
-        String json = DifferenceJson.print(difference);
-        assertThat(DifferenceJson.read(json)).isEqualTo(difference);
+        String json = Json.DIFFERENCE.print(difference);
+        assertThat(Json.DIFFERENCE.read(json)).isEqualTo(difference);
         assertThat(DIFFERENCE.validate(json, InputFormat.JSON)).isEmpty();
     }
 
     @Test
     void what_is_wrong_is_named_with_its_field() {
         Difference same = Difference.between(PLANNED, PLANNED);
-        String difference = DifferenceJson.print(same);
-        assertThatThrownBy(() -> DifferenceJson.read(difference.replace("\"tracks\"", "\"trucks\"")))
+        String difference = Json.DIFFERENCE.print(same);
+        assertThatThrownBy(() -> Json.DIFFERENCE.read(difference.replace("\"tracks\"", "\"trucks\"")))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("trucks");
-        assertThatThrownBy(() -> DifferenceJson.read(difference.replace("provisional", "perhaps")))
+        assertThatThrownBy(() -> Json.DIFFERENCE.read(difference.replace("provisional", "perhaps")))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("one: 'perhaps' is not accepted");
-        String why = WhyJson.print(whys().sample());
-        assertThatThrownBy(() -> WhyJson.read(why.replace("why/1", "why/2")))
+        String why = Json.WHY.print(whys().sample());
+        assertThatThrownBy(() -> Json.WHY.read(why.replace("why/1", "why/2")))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("format: 'why/2' is not accepted; accepted: why/1");
-        assertThatThrownBy(() -> WhyJson.read(why.replaceAll("(\"id\" ?: )\"CUT-003\"", "$1\"CUT-004\"")))
+        assertThatThrownBy(() -> Json.WHY.read(why.replaceAll("(\"id\" ?: )\"CUT-003\"", "$1\"CUT-004\"")))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("cards: 'without CUT-003' is not accepted; accepted: the card of every rule that is named");
     }

@@ -138,21 +138,21 @@ class BadInputTest {
     @ParameterizedTest
     @MethodSource("inputs")
     void the_message_names_field_value_and_what_would_be_accepted(String json, String... parts) {
-        Throwable problem = catchThrowable(() -> SurveyJson.read(json));
+        Throwable problem = catchThrowable(() -> Json.SURVEY.read(json));
         assertThat(problem).isInstanceOf(InvalidInputException.class);
         assertThat(problem.getMessage()).contains(parts).contains("accepted: ").doesNotContain("\n", "\r");
     }
 
     @Test
     void ten_megabytes_of_nesting_are_refused_in_one_line() {
-        Throwable problem = catchThrowable(() -> SurveyJson.read("[".repeat(10_000_000)));
+        Throwable problem = catchThrowable(() -> Json.SURVEY.read("[".repeat(10_000_000)));
         assertThat(problem).isInstanceOf(InvalidInputException.class).hasMessageContaining("nesting");
         assertThat(problem.getMessage()).hasSizeLessThan(400).doesNotContain("\n");
     }
 
     @Test
     void a_list_that_would_fill_the_memory_is_refused_in_one_line() {
-        Throwable problem = catchThrowable(() -> SurveyJson.read("[" + "[],".repeat(6_600_000) + "1]"));
+        Throwable problem = catchThrowable(() -> Json.SURVEY.read("[" + "[],".repeat(6_600_000) + "1]"));
         assertThat(problem)
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("1000000 names and values in all");
@@ -161,7 +161,7 @@ class BadInputTest {
 
     @Test
     void the_name_of_a_field_does_not_lengthen_the_message() {
-        Throwable problem = catchThrowable(() -> SurveyJson.read(survey(",\"" + "x".repeat(900) + "\":1")));
+        Throwable problem = catchThrowable(() -> Json.SURVEY.read(survey(",\"" + "x".repeat(900) + "\":1")));
         assertThat(problem).isInstanceOf(InvalidInputException.class);
         assertThat(problem.getMessage()).startsWith("x".repeat(60) + "...: ").hasSizeLessThan(400);
     }
@@ -199,11 +199,11 @@ class BadInputTest {
     @ParameterizedTest
     @MethodSource("changesOfARecommendation")
     void what_is_wrong_with_a_recommendation_is_said_with_the_whole_path(String good, String wrong, String start) {
-        String json = RecommendationJson.print(Examples.planned());
+        String json = Json.RECOMMENDATION.print(Examples.planned());
         int at = json.indexOf(good);
         assertThat(at).isNotNegative();
         String changed = json.substring(0, at) + wrong + json.substring(at + good.length());
-        Throwable problem = catchThrowable(() -> RecommendationJson.read(changed));
+        Throwable problem = catchThrowable(() -> Json.RECOMMENDATION.read(changed));
         assertThat(problem).isInstanceOf(InvalidInputException.class);
         assertThat(problem.getMessage())
                 .startsWith(start)
@@ -213,16 +213,16 @@ class BadInputTest {
 
     @Test
     void a_number_that_is_missing_is_never_taken_from_the_shipped_set() {
-        String json = RecommendationJson.print(Examples.planned());
+        String json = Json.RECOMMENDATION.print(Examples.planned());
         String less = json.replaceFirst("\"mats\\.low\" : \\{[^}]*},\\s*", "");
         assertThat(less).isNotEqualTo(json);
-        Throwable problem = catchThrowable(() -> RecommendationJson.read(less));
+        Throwable problem = catchThrowable(() -> Json.RECOMMENDATION.read(less));
         assertThat(problem)
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("parameters.mats.low: 'nothing' is not accepted; accepted: a value; the field is missing");
         String none = json.replaceFirst("(?s)\"parameters\" : \\{.*?},\\s*\"rulebase\"", "\"rulebase\"");
         assertThat(none).isNotEqualTo(json);
-        assertThat(catchThrowable(() -> RecommendationJson.read(none)).getMessage())
+        assertThat(catchThrowable(() -> Json.RECOMMENDATION.read(none)).getMessage())
                 .startsWith("parameters: 'nothing'");
     }
 
@@ -241,14 +241,14 @@ class BadInputTest {
                 GritSequence.standard(),
                 planned.parameters(),
                 planned.rulebase());
-        Throwable problem = catchThrowable(() -> RecommendationJson.print(other));
+        Throwable problem = catchThrowable(() -> Json.RECOMMENDATION.print(other));
         assertThat(problem).isInstanceOf(InvalidInputException.class);
-        assertThat(problem.getMessage()).startsWith("sequence: 'without resin-120");
+        assertThat(problem.getMessage()).startsWith("sequence: 'without resin-320");
     }
 
     @Test
     void a_text_beyond_all_sense_is_refused_before_it_is_read() {
-        Throwable problem = catchThrowable(() -> SurveyJson.read(" ".repeat(20_000_001)));
+        Throwable problem = catchThrowable(() -> Json.SURVEY.read(" ".repeat(20_000_001)));
         assertThat(problem).isInstanceOf(InvalidInputException.class).hasMessageContaining("20000000");
     }
 }

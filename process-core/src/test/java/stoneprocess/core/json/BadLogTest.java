@@ -26,7 +26,7 @@ import stoneprocess.core.tool.GritSequence;
 /** A bad log or answer gets one line that names the field with its path, the value and what would be accepted. */
 class BadLogTest {
     private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-            .getSchema(Schemas.jobLog(), InputFormat.JSON);
+            .getSchema(Json.JOB_LOG.schema(), InputFormat.JSON);
     private static final String WORK =
             "'work':{'track':'open-field','grade':'resin-800','passes':8,'machine':'single-disc',"
                     + "'added':{'value':15,'unit':'kg'}}";
@@ -128,7 +128,7 @@ class BadLogTest {
     @ParameterizedTest
     @MethodSource({"refusedByBoth", "refusedByReader"})
     void the_message_names_path_value_and_what_would_be_accepted(String json, String... parts) {
-        Throwable problem = catchThrowable(() -> JobLogJson.read(json));
+        Throwable problem = catchThrowable(() -> Json.JOB_LOG.read(json));
         assertThat(problem).isInstanceOf(InvalidInputException.class);
         assertThat(problem.getMessage()).startsWith(parts[0]).contains(parts).contains("accepted: ");
         assertThat(problem.getMessage()).doesNotContain("\n", "\r");
@@ -143,7 +143,7 @@ class BadLogTest {
     @Test
     void entries_are_counted_from_0() {
         String json = log("{'at':'day 1, 09:00'," + EVENT + "},{'at':'day 1, 10:00'," + TRIAL + "},{}");
-        assertThat(catchThrowable(() -> JobLogJson.read(json))).hasMessageStartingWith("entries[2].at: 'nothing'");
+        assertThat(catchThrowable(() -> Json.JOB_LOG.read(json))).hasMessageStartingWith("entries[2].at: 'nothing'");
     }
 
     @Test
@@ -164,19 +164,19 @@ class BadLogTest {
 
     @Test
     void weights_are_read_in_any_unit_and_printed_in_the_kept_one() {
-        JobLog log = JobLogJson.read(entry(WORK.replace("'value':15,'unit':'kg'", "'value':10,'unit':'lb'")));
-        assertThat(JobLogJson.print(log)).contains("\"value\" : 4.5359,").contains("\"unit\" : \"kg\"");
+        JobLog log = Json.JOB_LOG.read(entry(WORK.replace("'value':15,'unit':'kg'", "'value':10,'unit':'lb'")));
+        assertThat(Json.JOB_LOG.print(log)).contains("\"value\" : 4.5359,").contains("\"unit\" : \"kg\"");
     }
 
     @Test
     void grades_are_of_the_sequence_given() {
         String json = entry(WORK.replace("resin-800", "resin-320"));
-        assertThat(JobLogJson.read(json, Examples.sequence()).entries()).hasSize(1);
-        assertThat(catchThrowable(() -> JobLogJson.read(json))).hasMessageStartingWith("entries[0].work.grade:");
+        assertThat(Json.JOB_LOG.with(Examples.sequence()).read(json).entries()).hasSize(1);
+        assertThat(catchThrowable(() -> Json.JOB_LOG.read(json))).hasMessageStartingWith("entries[0].work.grade:");
     }
 
     private static Entry first(String noted) {
-        return JobLogJson.read(entry(noted)).entries().get(0);
+        return Json.JOB_LOG.read(entry(noted)).entries().get(0);
     }
 
     static Stream<Arguments> changesOfANextMove() {
@@ -219,18 +219,18 @@ class BadLogTest {
     @ParameterizedTest
     @MethodSource("changesOfANextMove")
     void what_is_wrong_with_a_next_move_is_said_with_the_whole_path(String good, String wrong, String start) {
-        String json = NextMoveJson.print(NextMoves.whole());
-        assertRefused(() -> NextMoveJson.read(changed(json, good, wrong)), start);
-        String diagnosis = DiagnosisJson.print(new Diagnosis(EnumSet.of(Sign.HAZE), NextMoves.whole()));
-        assertRefused(() -> DiagnosisJson.read(changed(diagnosis, good, wrong)), "remedy." + start);
+        String json = Json.NEXT_MOVE.print(NextMoves.whole());
+        assertRefused(() -> Json.NEXT_MOVE.read(changed(json, good, wrong)), start);
+        String diagnosis = Json.DIAGNOSIS.print(new Diagnosis(EnumSet.of(Sign.HAZE), NextMoves.whole()));
+        assertRefused(() -> Json.DIAGNOSIS.read(changed(diagnosis, good, wrong)), "remedy." + start);
     }
 
     @Test
     void what_is_wrong_with_a_diagnosis_is_said_with_the_whole_path() {
-        String json = DiagnosisJson.print(new Diagnosis(EnumSet.of(Sign.HAZE), NextMoves.whole()));
-        assertRefused(() -> DiagnosisJson.read(changed(json, "diagnosis/1", "diagnosis/9")), "format: 'diagnosis/9'");
-        assertRefused(() -> DiagnosisJson.read(changed(json, "\"haze\"", "\"fog\"")), "signs[0]: 'fog'");
-        assertRefused(() -> DiagnosisJson.read(changed(json, "\"signs\"", "\"seen\"")), "seen: 'the field'");
+        String json = Json.DIAGNOSIS.print(new Diagnosis(EnumSet.of(Sign.HAZE), NextMoves.whole()));
+        assertRefused(() -> Json.DIAGNOSIS.read(changed(json, "diagnosis/1", "diagnosis/9")), "format: 'diagnosis/9'");
+        assertRefused(() -> Json.DIAGNOSIS.read(changed(json, "\"haze\"", "\"fog\"")), "signs[0]: 'fog'");
+        assertRefused(() -> Json.DIAGNOSIS.read(changed(json, "\"signs\"", "\"seen\"")), "seen: 'the field'");
     }
 
     private static String changed(String json, String good, String wrong) {
@@ -267,6 +267,6 @@ class BadLogTest {
                 whole.unknown(),
                 whole.outcomes(),
                 other);
-        assertRefused(() -> NextMoveJson.print(next), "ahead.sequence: 'without resin-120");
+        assertRefused(() -> Json.NEXT_MOVE.print(next), "ahead.sequence: 'without resin-120");
     }
 }

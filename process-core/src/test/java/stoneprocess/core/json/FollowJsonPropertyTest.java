@@ -19,9 +19,9 @@ import stoneprocess.core.log.JobLog;
 class FollowJsonPropertyTest {
     private static final SchemaRegistry REGISTRY =
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-    private static final Schema LOG = REGISTRY.getSchema(Schemas.jobLog(), InputFormat.JSON);
-    private static final Schema NEXT = REGISTRY.getSchema(Schemas.nextMove(), InputFormat.JSON);
-    private static final Schema DIAGNOSIS = REGISTRY.getSchema(Schemas.diagnosis(), InputFormat.JSON);
+    private static final Schema LOG = REGISTRY.getSchema(Json.JOB_LOG.schema(), InputFormat.JSON);
+    private static final Schema NEXT = REGISTRY.getSchema(Json.NEXT_MOVE.schema(), InputFormat.JSON);
+    private static final Schema DIAGNOSIS = REGISTRY.getSchema(Json.DIAGNOSIS.schema(), InputFormat.JSON);
 
     @Provide
     Arbitrary<JobLog> logs() {
@@ -40,10 +40,10 @@ class FollowJsonPropertyTest {
 
     @Property(tries = 300, seed = "1955")
     void any_log_survives_printing_and_reading(@ForAll("logs") JobLog log) {
-        String json = JobLogJson.print(log);
-        JobLog read = JobLogJson.read(json);
+        String json = Json.JOB_LOG.print(log);
+        JobLog read = Json.JOB_LOG.read(json);
         assertThat(read).isEqualTo(log);
-        assertThat(JobLogJson.print(read)).isEqualTo(json);
+        assertThat(Json.JOB_LOG.print(read)).isEqualTo(json);
         for (Class<?> kind : Entry.class.getPermittedSubclasses()) {
             Statistics.label(kind.getSimpleName())
                     .collect(log.entries().stream().anyMatch(kind::isInstance))
@@ -61,15 +61,15 @@ class FollowJsonPropertyTest {
 
     @Property(tries = 100, seed = "1955")
     void the_schema_accepts_any_log_that_is_printed(@ForAll("logs") JobLog log) {
-        assertThat(LOG.validate(JobLogJson.print(log), InputFormat.JSON)).isEmpty();
+        assertThat(LOG.validate(Json.JOB_LOG.print(log), InputFormat.JSON)).isEmpty();
     }
 
     @Property(tries = 100, seed = "1955")
     void any_next_move_survives_printing_and_reading(@ForAll("nextMoves") NextMove next) {
-        String json = NextMoveJson.print(next);
-        NextMove read = NextMoveJson.read(json);
+        String json = Json.NEXT_MOVE.print(next);
+        NextMove read = Json.NEXT_MOVE.read(json);
         assertThat(read).isEqualTo(next);
-        assertThat(NextMoveJson.print(read)).isEqualTo(json);
+        assertThat(Json.NEXT_MOVE.print(read)).isEqualTo(json);
         assertThat(NEXT.validate(json, InputFormat.JSON)).isEmpty();
         Statistics.label("progress with gain and outlook")
                 .collect(next.progress().stream()
@@ -80,8 +80,8 @@ class FollowJsonPropertyTest {
 
     @Property(tries = 50, seed = "1955")
     void any_diagnosis_survives_printing_and_reading(@ForAll("diagnoses") Diagnosis diagnosis) {
-        String json = DiagnosisJson.print(diagnosis);
-        assertThat(DiagnosisJson.read(json)).isEqualTo(diagnosis);
+        String json = Json.DIAGNOSIS.print(diagnosis);
+        assertThat(Json.DIAGNOSIS.read(json)).isEqualTo(diagnosis);
         assertThat(DIAGNOSIS.validate(json, InputFormat.JSON)).isEmpty();
     }
 }

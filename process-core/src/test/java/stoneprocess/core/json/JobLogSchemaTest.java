@@ -20,9 +20,9 @@ import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.term.Term;
 
-/** The hand-written schema of a job log against the records that it describes. */
+/** The derived schema of a job log against its records, read here in another way. */
 class JobLogSchemaTest {
-    private static final Node SCHEMA = new Node("", Tree.parse(Schemas.jobLog(), "schema"));
+    private static final Described SCHEMA = Described.by(Json.JOB_LOG);
 
     static Stream<Arguments> records() {
         return Stream.of(
@@ -33,8 +33,12 @@ class JobLogSchemaTest {
                 Arguments.of(Entry.Tried.class, "test-area"));
     }
 
-    private static Node definition(String name) {
-        return SCHEMA.get("$defs").get(name);
+    private static Described definition(String name) {
+        return name.equals("entry") ? entry() : entry().get("properties").get(name);
+    }
+
+    private static Described entry() {
+        return SCHEMA.get("properties").get("entries").get("items");
     }
 
     private static List<RecordComponent> components(Class<?> type) {
@@ -54,10 +58,10 @@ class JobLogSchemaTest {
                 required.add(component.getName());
             }
         }
-        assertThat(definition(name).get("properties").object().keySet()).containsExactlyElementsOf(fields);
+        assertThat(definition(name).get("properties").names()).containsExactlyElementsOf(fields);
         assertThat(definition(name).get("required").texts()).isEqualTo(required);
-        assertThat(definition(name).get("additionalProperties").flag()).isFalse();
-        assertThat(definition("entry").get("properties").object()).containsKey(name);
+        assertThat(definition(name).get("additionalProperties").value()).isEqualTo(false);
+        assertThat(definition("entry").get("properties").names()).contains(name);
     }
 
     @ParameterizedTest
@@ -69,22 +73,16 @@ class JobLogSchemaTest {
                     ? ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0]
                     : component.getType();
             if (of instanceof Class<?> words && words.isEnum()) {
-                List<String> expected = new ArrayList<>(keys(words));
-                if (optional || words == Direction.class) {
-                    expected.add("unknown");
-                }
-                Node property = definition(name).get("properties").get(component.getName());
-                assertThat(property.get("enum").texts())
-                        .as(component.toString())
-                        .isEqualTo(expected);
+                Described property = definition(name).get("properties").get(component.getName());
+                boolean orUnknown = optional || words == Direction.class;
+                Described listed = orUnknown ? property.first("anyOf") : property;
+                assertThat(listed.get("enum").texts()).as(component.toString()).isEqualTo(keys(words));
+                assertThat(property.optional("anyOf")
+                                .map(either -> either.value().toString().contains("unknown")))
+                        .isEqualTo(orUnknown ? Optional.of(true) : Optional.empty());
             }
         }
-        Node signs = definition("look")
-                .get("properties")
-                .get("signs")
-                .get("oneOf")
-                .array()
-                .get(0);
+        Described signs = definition("look").get("properties").get("signs").first("anyOf");
         assertThat(Set.copyOf(signs.get("items").get("enum").texts())).isEqualTo(Set.copyOf(keys(Sign.class)));
     }
 

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.URL;
 import java.net.URLClassLoader;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
@@ -23,37 +25,37 @@ class JsonRoundTripTest {
     @Test
     void a_survey_survives_printing_and_reading() {
         FloorSurvey survey = Examples.survey();
-        String json = SurveyJson.print(survey);
-        assertThat(SurveyJson.read(json)).isEqualTo(survey);
-        assertThat(SurveyJson.print(SurveyJson.read(json))).isEqualTo(json);
+        String json = Json.SURVEY.print(survey);
+        assertThat(Json.SURVEY.read(json)).isEqualTo(survey);
+        assertThat(Json.SURVEY.print(Json.SURVEY.read(json))).isEqualTo(json);
     }
 
     @ParameterizedTest
     @MethodSource("recommendations")
     void a_recommendation_survives_printing_and_reading(Recommendation recommendation) {
-        String json = RecommendationJson.print(recommendation);
-        assertThat(RecommendationJson.read(json)).isEqualTo(recommendation);
-        assertThat(RecommendationJson.print(RecommendationJson.read(json))).isEqualTo(json);
+        String json = Json.RECOMMENDATION.print(recommendation);
+        assertThat(Json.RECOMMENDATION.read(json)).isEqualTo(recommendation);
+        assertThat(Json.RECOMMENDATION.print(Json.RECOMMENDATION.read(json))).isEqualTo(json);
     }
 
     @Test
     void unknown_and_left_out_mean_the_same_and_none_means_looked() {
         String head = "{\"format\":\"floor-survey/1\",\"title\":\"t\"";
-        FloorSurvey leftOut = SurveyJson.read(head + "}");
-        FloorSurvey unknown = SurveyJson.read(
+        FloorSurvey leftOut = Json.SURVEY.read(head + "}");
+        FloorSurvey unknown = Json.SURVEY.read(
                 head + ",\"condition\":{\"coating\":\"unknown\"},\"equipment\":{\"machines\":\"unknown\"}}");
         FloorSurvey none =
-                SurveyJson.read(head + ",\"condition\":{\"coating\":\"none\"},\"equipment\":{\"machines\":[]}}");
+                Json.SURVEY.read(head + ",\"condition\":{\"coating\":\"none\"},\"equipment\":{\"machines\":[]}}");
         assertThat(unknown).isEqualTo(leftOut);
         assertThat(none).isNotEqualTo(leftOut);
     }
 
     @Test
     void quantities_are_read_in_any_unit_and_printed_in_the_kept_one() {
-        FloorSurvey survey = SurveyJson.read("{\"format\":\"floor-survey/1\",\"title\":\"t\","
+        FloorSurvey survey = Json.SURVEY.read("{\"format\":\"floor-survey/1\",\"title\":\"t\","
                 + "\"site\":{\"area\":{\"value\":1e2,\"unit\":\"ft2\"}},"
                 + "\"build-up\":{\"thickness\":{\"value\":0.75,\"unit\":\"in\"}}}");
-        assertThat(SurveyJson.print(survey))
+        assertThat(Json.SURVEY.print(survey))
                 .contains("\"value\" : 9.2903,")
                 .contains("\"value\" : 19.05,")
                 .contains("\"unit\" : \"mm\"");
@@ -61,16 +63,19 @@ class JsonRoundTripTest {
 
     @Test
     void without_jackson_there_is_one_clear_error() throws Exception {
-        URL classes = SurveyJson.class.getProtectionDomain().getCodeSource().getLocation();
+        URL classes = Json.class.getProtectionDomain().getCodeSource().getLocation();
         try (URLClassLoader bare = new WithoutJackson(classes)) {
-            Class<?> reader = bare.loadClass(SurveyJson.class.getName());
+            Object form =
+                    bare.loadClass(Json.class.getName()).getField("SURVEY").get(null);
+            Class<?> reader = form.getClass();
             Class<?> survey = bare.loadClass(FloorSurvey.class.getName());
             Object builder = survey.getMethod("builder", String.class).invoke(null, "t");
             Object built = builder.getClass().getMethod("build").invoke(builder);
             // The second time, the Java machine says something else than the first.
             for (int time = 1; time <= 2; time++) {
-                assertMissing(() -> reader.getMethod("read", String.class).invoke(null, "{}"));
-                assertMissing(() -> reader.getMethod("print", survey).invoke(null, built));
+                assertMissing(() -> reader.getMethod("read", String.class).invoke(form, "{}"));
+                assertMissing(() -> reader.getMethod("print", Object.class).invoke(form, built));
+                assertMissing(() -> reader.getMethod("schema").invoke(form));
             }
         }
     }
@@ -90,15 +95,17 @@ class JsonRoundTripTest {
         }
     }
 
-    @Test
-    void the_schemas_need_no_jackson() throws IOException {
-        try (InputStream in = Schemas.class.getResourceAsStream("schema/floor-survey.schema.json")) {
-            assertThat(in).isNotNull();
+    /** Whoever has no Jackson reads the copies; run with {@code -Dschema.write} to write them anew. */
+    @ParameterizedTest
+    @MethodSource("stoneprocess.core.json.Json#all")
+    void the_files_of_the_schemas_are_those_of_the_records(Form<?> form) throws IOException {
+        String name = form.version().substring(0, form.version().indexOf('/')) + ".schema.json";
+        if (System.getProperty("schema.write") != null) {
+            Files.writeString(Path.of("..", "docs", "schema", name), form.schema());
         }
-        assertThat(Schemas.survey()).contains("floor-survey/1");
-        assertThat(Schemas.recommendation()).contains("floor-recommendation/1");
-        assertThat(Schemas.jobLog()).contains("job-log/1");
-        assertThat(Schemas.nextMove()).contains("next-move/1");
-        assertThat(Schemas.diagnosis()).contains("diagnosis/1");
+        assertThat(Path.of("..", "docs", "schema", name)).hasContent(form.schema());
+        try (InputStream in = Form.class.getResourceAsStream("schema/" + name)) {
+            assertThat(in).as("in the jar").isNotNull();
+        }
     }
 }

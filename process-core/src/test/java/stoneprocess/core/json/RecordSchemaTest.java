@@ -65,60 +65,60 @@ import stoneprocess.core.source.Citation;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 
-/** The hand-written schemas of the answers against the records that they describe. */
+/** The derived schemas of the answers against the records, read here in another way. */
 class RecordSchemaTest {
-    private static final Node SCHEMA = new Node("", Tree.parse(Schemas.recommendation(), "schema"));
-    private static final Node NEXT = new Node("", Tree.parse(Schemas.nextMove(), "schema"));
-    private static final Node WHY = new Node("", Tree.parse(Schemas.why(), "schema"));
-    private static final Node WHY_NOT = new Node("", Tree.parse(Schemas.whyNot(), "schema"));
-    private static final Node DIFFERENCE = new Node("", Tree.parse(Schemas.difference(), "schema"));
-    private static final Node DIAGNOSIS = new Node("", Tree.parse(Schemas.diagnosis(), "schema"));
+    private static final Described SCHEMA = Described.by(Json.RECOMMENDATION);
+    private static final Described NEXT = Described.by(Json.NEXT_MOVE);
+    private static final Described WHY = Described.by(Json.WHY);
+    private static final Described WHY_NOT = Described.by(Json.WHY_NOT);
+    private static final Described DIFFERENCE = Described.by(Json.DIFFERENCE);
+    private static final Described DIAGNOSIS = Described.by(Json.DIAGNOSIS);
 
-    private static final Node HOW_TO = new Node("", Tree.parse(Schemas.howTo(), "schema"));
-    private static final Node WHAT_ELSE = new Node("", Tree.parse(Schemas.whatElse(), "schema"));
-    private static final Node AUDIT = new Node("", Tree.parse(Schemas.audit(), "schema"));
-    private static final Node COMPARISON = new Node("", Tree.parse(Schemas.comparison(), "schema"));
+    private static final Described HOW_TO = Described.by(Json.HOW_TO);
+    private static final Described WHAT_ELSE = Described.by(Json.WHAT_ELSE);
+    private static final Described AUDIT = Described.by(Json.AUDIT);
+    private static final Described COMPARISON = Described.by(Json.COMPARISON);
 
     static Stream<Arguments> records() {
-        Node ways = HOW_TO.get("$defs");
-        Node compared = COMPARISON.get("$defs");
-        Node definitions = SCHEMA.get("$defs");
-        Node next = NEXT.get("$defs");
-        Node why = WHY.get("$defs");
-        Node whyNot = WHY_NOT.get("$defs");
-        Node difference = DIFFERENCE.get("$defs");
+        Described ways = HOW_TO.get("$defs");
+        Described compared = COMPARISON.get("$defs");
+        Described definitions = SCHEMA.get("$defs");
+        Described next = NEXT.get("$defs");
+        Described why = WHY.get("$defs");
+        Described whyNot = WHY_NOT.get("$defs");
+        Described difference = DIFFERENCE.get("$defs");
         return Stream.of(
                 Arguments.of(Recommendation.class, SCHEMA, Set.of("format")),
                 Arguments.of(Plan.class, definitions.get("plan"), Set.of()),
                 Arguments.of(Track.class, definitions.get("track"), Set.of()),
                 Arguments.of(Step.class, definitions.get("step"), Set.of()),
                 Arguments.of(Reason.class, definitions.get("reason"), Set.of()),
-                Arguments.of(MatchedFact.class, definitions.get("fact"), Set.of()),
-                Arguments.of(SafetyWarning.class, definitions.get("warning"), Set.of()),
+                Arguments.of(MatchedFact.class, definitions.get("matched-fact"), Set.of()),
+                Arguments.of(SafetyWarning.class, definitions.get("safety-warning"), Set.of()),
                 Arguments.of(Question.class, definitions.get("question"), Set.of()),
-                Arguments.of(CounterOffer.class, definitions.get("offer"), Set.of()),
+                Arguments.of(CounterOffer.class, definitions.get("counter-offer"), Set.of()),
                 Arguments.of(Decision.class, definitions.get("decision"), Set.of("kind")),
                 Arguments.of(Impasse.class, definitions.get("impasse"), Set.of("kind")),
-                Arguments.of(AbrasiveGrade.class, definitions.get("grade"), Set.of()),
+                Arguments.of(AbrasiveGrade.class, definitions.get("abrasive-grade"), Set.of()),
                 Arguments.of(HouseRule.class, definitions.get("house-rule"), Set.of()),
                 Arguments.of(RulebaseStamp.class, SCHEMA.get("properties").get("rulebase"), Set.of()),
                 Arguments.of(NextMove.class, NEXT, Set.of("format")),
                 Arguments.of(HoldPoint.class, next.get("hold-point"), Set.of()),
                 Arguments.of(Cause.class, next.get("cause"), Set.of()),
-                Arguments.of(LogNote.class, next.get("note"), Set.of()),
-                Arguments.of(ZoneProgress.class, next.get("progress"), Set.of()),
-                Arguments.of(ZoneStatistics.class, next.get("statistics"), Set.of()),
+                Arguments.of(LogNote.class, next.get("log-note"), Set.of()),
+                Arguments.of(ZoneProgress.class, next.get("zone-progress"), Set.of()),
+                Arguments.of(ZoneStatistics.class, next.get("zone-statistics"), Set.of()),
                 Arguments.of(Gain.class, next.get("gain"), Set.of()),
-                Arguments.of(TargetOutlook.class, next.get("outlook"), Set.of()),
-                Arguments.of(TargetOption.class, next.get("option"), Set.of()),
-                Arguments.of(GlossPrediction.class, next.get("prediction"), Set.of()),
-                Arguments.of(ForecastBasis.class, next.get("basis"), Set.of()),
+                Arguments.of(TargetOutlook.class, next.get("target-outlook"), Set.of()),
+                Arguments.of(TargetOption.class, next.get("target-option"), Set.of()),
+                Arguments.of(GlossPrediction.class, next.get("gloss-prediction"), Set.of()),
+                Arguments.of(ForecastBasis.class, next.get("forecast-basis"), Set.of()),
                 Arguments.of(HowTo.class, HOW_TO, Set.of("format")),
                 Arguments.of(Way.class, ways.get("way"), Set.of()),
-                Arguments.of(Change.OfAnswer.class, ways.get("answer"), Set.of("change", "changed-by")),
-                Arguments.of(Change.OfMember.class, ways.get("member"), Set.of("change", "changed-by")),
-                Arguments.of(Change.OfDamage.class, ways.get("damage-change"), Set.of("change", "changed-by")),
-                Arguments.of(RulebaseStamp.class, ways.get("rulebase"), Set.of()),
+                Arguments.of(Change.OfAnswer.class, ways.get("change-of-answer"), Set.of("change", "changed-by")),
+                Arguments.of(Change.OfMember.class, ways.get("change-of-member"), Set.of("change", "changed-by")),
+                Arguments.of(Change.OfDamage.class, ways.get("change-of-damage"), Set.of("change", "changed-by")),
+                Arguments.of(RulebaseStamp.class, ways.get("rulebase-stamp"), Set.of()),
                 Arguments.of(WhatElse.class, WHAT_ELSE, Set.of("format")),
                 Arguments.of(WhatElse.Open.class, WHAT_ELSE.get("$defs").get("open"), Set.of()),
                 Arguments.of(Comparison.class, COMPARISON, Set.of("format")),
@@ -128,17 +128,17 @@ class RecordSchemaTest {
                 Arguments.of(AuditReport.class, AUDIT, Set.of("format")),
                 Arguments.of(AuditReport.Space.class, AUDIT.get("$defs").get("space"), Set.of()),
                 Arguments.of(Finding.class, AUDIT.get("$defs").get("finding"), Set.of()),
-                Arguments.of(MatchedFact.class, AUDIT.get("$defs").get("fact"), Set.of()),
+                Arguments.of(MatchedFact.class, AUDIT.get("$defs").get("matched-fact"), Set.of()),
                 Arguments.of(Diagnosis.class, DIAGNOSIS, Set.of("format")),
                 Arguments.of(Why.class, WHY, Set.of("format")),
                 Arguments.of(Ground.class, why.get("ground"), Set.of()),
                 Arguments.of(Matter.class, why.get("matter"), Set.of()),
                 Arguments.of(Card.class, why.get("card"), Set.of()),
-                Arguments.of(Citation.class, why.get("source"), Set.of()),
-                Arguments.of(FieldAnswer.class, why.get("answer"), Set.of()),
+                Arguments.of(Citation.class, why.get("citation"), Set.of()),
+                Arguments.of(FieldAnswer.class, why.get("field-answer"), Set.of()),
                 Arguments.of(Given.class, why.get("given"), Set.of()),
                 Arguments.of(WhyNot.class, WHY_NOT, Set.of("format")),
-                Arguments.of(SilentRule.class, whyNot.get("silent"), Set.of()),
+                Arguments.of(SilentRule.class, whyNot.get("silent-rule"), Set.of()),
                 Arguments.of(Unmet.class, whyNot.get("unmet"), Set.of()),
                 Arguments.of(Difference.class, DIFFERENCE, Set.of("format")),
                 Arguments.of(MatterDifference.class, difference.get("matter-difference"), Set.of()),
@@ -147,7 +147,7 @@ class RecordSchemaTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"reason", "rule-id", "fact", "decision", "impasse"})
+    @ValueSource(strings = {"reason", "matched-fact", "decision", "impasse"})
     void what_both_answers_hold_is_described_alike(String name) {
         assertThat(NEXT.get("$defs").get(name).value())
                 .isEqualTo(SCHEMA.get("$defs").get(name).value());
@@ -155,7 +155,16 @@ class RecordSchemaTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"reason", "rule-id", "fact", "decision", "impasse", "matter", "card", "source", "answer", "given"
+            strings = {
+                "reason",
+                "matched-fact",
+                "decision",
+                "impasse",
+                "matter",
+                "card",
+                "citation",
+                "field-answer",
+                "given"
             })
     void what_answers_about_a_plan_hold_is_described_alike(String name) {
         assertThat(WHY_NOT.get("$defs").get(name).value())
@@ -173,7 +182,7 @@ class RecordSchemaTest {
 
     @ParameterizedTest
     @MethodSource("records")
-    void fields_of_the_schema_are_those_of_the_record(Class<?> type, Node schema, Set<String> besides) {
+    void fields_of_the_schema_are_those_of_the_record(Class<?> type, Described schema, Set<String> besides) {
         Set<String> fields = new LinkedHashSet<>(besides);
         Set<String> required = new LinkedHashSet<>(besides);
         for (RecordComponent component : type.getRecordComponents()) {
@@ -182,21 +191,21 @@ class RecordSchemaTest {
                 required.add(field(component));
             }
         }
-        assertThat(schema.get("properties").object().keySet()).containsExactlyInAnyOrderElementsOf(fields);
+        assertThat(schema.get("properties").names()).containsExactlyInAnyOrderElementsOf(fields);
         assertThat(schema.get("required").texts()).containsExactlyInAnyOrderElementsOf(required);
-        assertThat(schema.get("additionalProperties").flag()).isFalse();
+        assertThat(schema.get("additionalProperties").value()).isEqualTo(false);
     }
 
     @ParameterizedTest
     @MethodSource("records")
-    void words_of_the_schema_are_those_of_the_enums(Class<?> type, Node schema, Set<String> besides) {
+    void words_of_the_schema_are_those_of_the_enums(Class<?> type, Described schema, Set<String> besides) {
         for (RecordComponent component : type.getRecordComponents()) {
             Type of = component.getGenericType() instanceof ParameterizedType parameterized
                     ? parameterized.getActualTypeArguments()[0]
                     : component.getType();
             if (of instanceof Class<?> words && words.isEnum()) {
-                Node property = schema.get("properties").get(field(component));
-                Node listed = property.optional("items").orElse(property);
+                Described property = schema.get("properties").get(field(component));
+                Described listed = property.optional("items").orElse(property);
                 assertThat(listed.get("enum").texts()).as(component.toString()).isEqualTo(keys(words));
             }
         }

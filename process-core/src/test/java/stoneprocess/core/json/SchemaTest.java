@@ -25,12 +25,12 @@ import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 
-/** The hand-written schemas against an independent validator and against the tables of the code. */
+/** The derived schemas against an independent validator and against the tables of the code. */
 class SchemaTest {
     private static final SchemaRegistry REGISTRY =
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-    private static final Schema SURVEY = REGISTRY.getSchema(Schemas.survey(), InputFormat.JSON);
-    private static final Schema RECOMMENDATION = REGISTRY.getSchema(Schemas.recommendation(), InputFormat.JSON);
+    private static final Schema SURVEY = REGISTRY.getSchema(Json.SURVEY.schema(), InputFormat.JSON);
+    private static final Schema RECOMMENDATION = REGISTRY.getSchema(Json.RECOMMENDATION.schema(), InputFormat.JSON);
 
     private static List<Error> errors(Schema schema, String json) {
         return schema.validate(json, InputFormat.JSON);
@@ -42,13 +42,13 @@ class SchemaTest {
 
     @Test
     void a_printed_survey_is_valid() {
-        assertThat(errors(SURVEY, SurveyJson.print(Examples.survey()))).isEmpty();
+        assertThat(errors(SURVEY, Json.SURVEY.print(Examples.survey()))).isEmpty();
     }
 
     @ParameterizedTest
     @MethodSource("recommendations")
     void a_printed_recommendation_is_valid(Recommendation recommendation) {
-        assertThat(errors(RECOMMENDATION, RecommendationJson.print(recommendation)))
+        assertThat(errors(RECOMMENDATION, Json.RECOMMENDATION.print(recommendation)))
                 .isEmpty();
     }
 
@@ -73,59 +73,52 @@ class SchemaTest {
                 .forEach(field -> table.computeIfAbsent(field.section(), section -> new ArrayList<>())
                         .add(field.shortName()));
         table.forEach((section, fields) -> {
-            Node properties = schema().get("properties").get(section).get("properties");
-            assertThat(properties.object().keySet()).as(section).containsExactlyElementsOf(fields);
+            Described properties = schema().get("properties").get(section).get("properties");
+            assertThat(properties.names()).as(section).containsExactlyElementsOf(fields);
         });
         List<String> expected = new ArrayList<>(List.of("format", "title"));
         expected.addAll(table.keySet());
         expected.addAll(List.of("zones", "readings"));
-        assertThat(schema().get("properties").object().keySet()).containsExactlyElementsOf(expected);
+        assertThat(schema().get("properties").names()).containsExactlyElementsOf(expected);
     }
 
     @Test
     void the_words_of_the_schema_are_those_of_the_code() {
         for (SurveyField<?> field : SurveyField.all()) {
-            Node property = schema().get("properties")
+            Described property = schema().get("properties")
                     .get(field.section())
                     .get("properties")
                     .get(field.shortName());
             assertThat(words(property)).as(field.name()).isEqualTo(expectedWords(field));
         }
         for (DamageKind kind : DamageKind.values()) {
-            Node look = schema().get("$defs")
-                    .get("zone")
+            Described damages = schema().get("properties")
+                    .get("zones")
+                    .get("items")
                     .get("properties")
-                    .get("damages")
-                    .get("properties")
+                    .get("damages");
+            Described look = damages.get("properties")
                     .get(kind.key())
-                    .get("oneOf")
-                    .array()
-                    .get(1)
+                    .last("oneOf")
                     .get("properties")
                     .get("look");
             assertThat(look.get("enum").texts()).as(kind.key()).isEqualTo(Term.keys(kind.terms()));
         }
     }
 
-    private static Node schema() {
-        return new Node("", Tree.parse(Schemas.survey(), "schema"));
+    private static Described schema() {
+        return Described.by(Json.SURVEY);
     }
 
-    private static List<String> words(Node property) {
+    private static List<String> words(Described property) {
         if (property.optional("enum").isPresent()) {
             return property.get("enum").texts();
         }
-        Node first = property.get("oneOf").array().get(0);
-        if (first.optional("$ref").isPresent()) {
-            String definition = first.get("$ref").text().substring("#/$defs/".length());
-            return schema().get("$defs")
-                    .get(definition)
-                    .get("properties")
-                    .get("unit")
-                    .get("enum")
-                    .texts();
+        Described first = property.first("oneOf");
+        if (first.optional("properties").isPresent()) {
+            return first.get("properties").get("unit").get("enum").texts();
         }
-        Node items = first.get("items");
+        Described items = first.get("items");
         return items.optional("enum").isPresent() ? items.get("enum").texts() : List.of();
     }
 

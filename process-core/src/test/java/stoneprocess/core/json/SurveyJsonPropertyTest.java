@@ -18,7 +18,7 @@ import stoneprocess.core.tool.GritSequence;
 
 class SurveyJsonPropertyTest {
     private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-            .getSchema(Schemas.survey(), InputFormat.JSON);
+            .getSchema(Json.SURVEY.schema(), InputFormat.JSON);
 
     @Provide
     Arbitrary<FloorSurvey> surveys() {
@@ -27,10 +27,10 @@ class SurveyJsonPropertyTest {
 
     @Property(tries = 300, seed = "1955")
     void any_survey_survives_printing_and_reading(@ForAll("surveys") FloorSurvey survey) {
-        String json = SurveyJson.print(survey);
-        FloorSurvey read = SurveyJson.read(json);
+        String json = Json.SURVEY.print(survey);
+        FloorSurvey read = Json.SURVEY.read(json);
         assertThat(read).isEqualTo(survey);
-        assertThat(SurveyJson.print(read)).isEqualTo(json);
+        assertThat(Json.SURVEY.print(read)).isEqualTo(json);
 
         long known = SurveyField.all().stream()
                 .filter(field -> survey.answer(field).isKnown())
@@ -52,7 +52,7 @@ class SurveyJsonPropertyTest {
 
     @Property(tries = 100, seed = "1955")
     void the_schema_accepts_any_survey_that_is_printed(@ForAll("surveys") FloorSurvey survey) {
-        assertThat(SCHEMA.validate(SurveyJson.print(survey), InputFormat.JSON)).isEmpty();
+        assertThat(SCHEMA.validate(Json.SURVEY.print(survey), InputFormat.JSON)).isEmpty();
     }
 
     @Property(tries = 100, seed = "1955")
@@ -70,7 +70,7 @@ class SurveyJsonPropertyTest {
                 GritSequence.standard(),
                 impasse.parameters(),
                 impasse.rulebase());
-        assertThat(RecommendationJson.read(RecommendationJson.print(recommendation)))
+        assertThat(Json.RECOMMENDATION.read(Json.RECOMMENDATION.print(recommendation)))
                 .isEqualTo(recommendation);
     }
 }

@@ -42,9 +42,9 @@ import stoneprocess.core.topic.Subject;
 class WayJsonPropertyTest {
     private static final SchemaRegistry REGISTRY =
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-    private static final Schema HOW_TO = REGISTRY.getSchema(Schemas.howTo(), InputFormat.JSON);
-    private static final Schema WHAT_ELSE = REGISTRY.getSchema(Schemas.whatElse(), InputFormat.JSON);
-    private static final Schema COMPARISON = REGISTRY.getSchema(Schemas.comparison(), InputFormat.JSON);
+    private static final Schema HOW_TO = REGISTRY.getSchema(Json.HOW_TO.schema(), InputFormat.JSON);
+    private static final Schema WHAT_ELSE = REGISTRY.getSchema(Json.WHAT_ELSE.schema(), InputFormat.JSON);
+    private static final Schema COMPARISON = REGISTRY.getSchema(Json.COMPARISON.schema(), InputFormat.JSON);
     private static final RulebaseStamp STAMP = new RulebaseStamp(
             "0.1.0",
             "0".repeat(64),
@@ -90,8 +90,8 @@ class WayJsonPropertyTest {
         for (Change change : changes) {
             HowTo howTo = new HowTo(
                     "sealer", Subject.FLOOR, "penetrating", WayKind.FOUND, List.of(new Way(List.of(change))), STAMP);
-            String json = HowToJson.print(howTo);
-            assertThat(HowToJson.read(json)).isEqualTo(howTo);
+            String json = Json.HOW_TO.print(howTo);
+            assertThat(Json.HOW_TO.read(json)).isEqualTo(howTo);
             assertThat(HOW_TO.validate(json, InputFormat.JSON)).isEmpty();
         }
     }
@@ -111,8 +111,8 @@ class WayJsonPropertyTest {
 
     @Property(tries = 100, seed = "1955")
     void any_open_facts_survive_printing_and_reading(@ForAll("open") WhatElse whatElse) {
-        String json = WhatElseJson.print(whatElse);
-        assertThat(WhatElseJson.read(json)).isEqualTo(whatElse);
+        String json = Json.WHAT_ELSE.print(whatElse);
+        assertThat(Json.WHAT_ELSE.read(json)).isEqualTo(whatElse);
         assertThat(WHAT_ELSE.validate(json, InputFormat.JSON)).isEmpty();
     }
 
@@ -145,8 +145,8 @@ class WayJsonPropertyTest {
 
     @Property(tries = 100, seed = "1955")
     void any_comparison_survives_printing_and_reading(@ForAll("comparisons") Comparison comparison) {
-        String json = ComparisonJson.print(comparison);
-        assertThat(ComparisonJson.read(json)).isEqualTo(comparison);
+        String json = Json.COMPARISON.print(comparison);
+        assertThat(Json.COMPARISON.read(json)).isEqualTo(comparison);
         assertThat(COMPARISON.validate(json, InputFormat.JSON)).isEmpty();
     }
 
@@ -159,8 +159,8 @@ class WayJsonPropertyTest {
                 WayKind.FOUND,
                 List.of(new Way(List.of(new Change.OfAnswer(SurveyField.GOAL, Optional.empty(), Goal.SATIN, 1)))),
                 STAMP);
-        String json = HowToJson.print(howTo).replace("\"owner\"", "\"nobody\"");
-        assertThatThrownBy(() -> HowToJson.read(json))
+        String json = Json.HOW_TO.print(howTo).replace("\"owner\"", "\"nobody\"");
+        assertThatThrownBy(() -> Json.HOW_TO.read(json))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("ways[0].changes[0].changed-by")
                 .hasMessageContaining("owner");

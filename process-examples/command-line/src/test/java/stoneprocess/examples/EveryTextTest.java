@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.UnitSystem;
@@ -40,7 +40,7 @@ class EveryTextTest {
     @ParameterizedTest
     @MethodSource("samples")
     void every_question_about_a_sample_has_a_text(Path sample) throws IOException {
-        Recommendation plan = ADVISOR.recommend(SurveyJson.read(Files.readString(sample)));
+        Recommendation plan = ADVISOR.recommend(Json.SURVEY.read(Files.readString(sample)));
         Explanation explanation = ADVISOR.explain(plan);
         int texts = 0;
         for (Matter matter : explanation.matters()) {

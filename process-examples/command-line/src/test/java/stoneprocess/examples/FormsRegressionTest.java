@@ -17,16 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.answer.Difference;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.json.AuditJson;
-import stoneprocess.core.json.ComparisonJson;
-import stoneprocess.core.json.DiagnosisJson;
-import stoneprocess.core.json.DifferenceJson;
-import stoneprocess.core.json.HowToJson;
-import stoneprocess.core.json.JobLogJson;
-import stoneprocess.core.json.SurveyJson;
-import stoneprocess.core.json.WhatElseJson;
-import stoneprocess.core.json.WhyJson;
-import stoneprocess.core.json.WhyNotJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Recommendation;
@@ -65,7 +56,7 @@ class FormsRegressionTest {
     }
 
     private static FloorSurvey survey(String name) throws IOException {
-        return SurveyJson.read(Files.readString(Path.of("surveys", name)));
+        return Json.SURVEY.read(Files.readString(Path.of("surveys", name)));
     }
 
     /** Pins our own output; run with {@code -Dsamples.write} to pin anew. */
@@ -76,21 +67,21 @@ class FormsRegressionTest {
             FloorSurvey survey = survey(name);
             surveys.add(survey);
             Recommendation plan = ADVISOR.recommend(survey);
-            print("survey", name, SurveyJson.print(survey));
-            print("what-else", name, WhatElseJson.print(ADVISOR.whatElse(survey)));
-            print("how-to", name, HowToJson.print(ADVISOR.howTo(survey, Topics.VERDICT, Subject.FLOOR, "go")));
-            print("how-to", name, HowToJson.print(ADVISOR.howTo(survey, Topics.FINISH, Subject.FLOOR, "satin")));
+            print("survey", name, Json.SURVEY.print(survey));
+            print("what-else", name, Json.WHAT_ELSE.print(ADVISOR.whatElse(survey)));
+            print("how-to", name, Json.HOW_TO.print(ADVISOR.howTo(survey, Topics.VERDICT, Subject.FLOOR, "go")));
+            print("how-to", name, Json.HOW_TO.print(ADVISOR.howTo(survey, Topics.FINISH, Subject.FLOOR, "satin")));
             Recommendation first = ADVISOR.recommend(surveys.get(0));
-            print("difference", name, DifferenceJson.print(Difference.between(first, plan)));
+            print("difference", name, Json.DIFFERENCE.print(Difference.between(first, plan)));
             for (Outcome outcome : plan.outcomes()) {
-                print("why", name, WhyJson.print(ADVISOR.why(plan, topic(outcome), outcome.subject())));
+                print("why", name, Json.WHY.print(ADVISOR.why(plan, topic(outcome), outcome.subject())));
                 if (ASKED.contains(topic(outcome))) {
                     for (Term value : topic(outcome).domain()) {
                         if (!plan.values(topic(outcome), outcome.subject()).contains(value)) {
                             print(
                                     "why-not",
                                     name,
-                                    WhyNotJson.print(
+                                    Json.WHY_NOT.print(
                                             ADVISOR.whyNot(plan, topic(outcome), outcome.subject(), value.key())));
                         }
                     }
@@ -98,21 +89,21 @@ class FormsRegressionTest {
             }
         }
         for (String name : names("logs")) {
-            JobLog log = JobLogJson.read(Files.readString(Path.of("logs", name)));
-            print("job-log", name, JobLogJson.print(log));
+            JobLog log = Json.JOB_LOG.read(Files.readString(Path.of("logs", name)));
+            print("job-log", name, Json.JOB_LOG.print(log));
             Recommendation plan = ADVISOR.recommend(survey(LogsRegressionTest.SURVEY_OF.get(name)));
             for (Sign sign : Sign.values()) {
-                print("diagnosis", name, DiagnosisJson.print(ADVISOR.diagnose(plan, EnumSet.of(sign), log)));
+                print("diagnosis", name, Json.DIAGNOSIS.print(ADVISOR.diagnose(plan, EnumSet.of(sign), log)));
             }
         }
         Advisor house = Advisor.of(
                 Rulebase.with(Overlay.none().switchOff("FIN-001", "trainer", "shown side by side")),
                 Options.defaults());
-        print("comparison", "all", ComparisonJson.print(ADVISOR.compare(house, surveys)));
+        print("comparison", "all", Json.COMPARISON.print(ADVISOR.compare(house, surveys)));
         print(
                 "audit",
                 "all",
-                AuditJson.print(Audit.of(ADVISOR).run(AuditDepth.RECOMMENDATION, AuditProgress.silent())));
+                Json.AUDIT.print(Audit.of(ADVISOR).run(AuditDepth.RECOMMENDATION, AuditProgress.silent())));
         assertPinned();
     }
 

@@ -23,12 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stoneprocess.core.follow.NextMove;
-import stoneprocess.core.json.DiagnosisJson;
-import stoneprocess.core.json.JobLogJson;
-import stoneprocess.core.json.NextMoveJson;
-import stoneprocess.core.json.RecommendationJson;
-import stoneprocess.core.json.Schemas;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Sign;
@@ -39,10 +34,10 @@ import stoneprocess.rules.Advisor;
 class LogsRegressionTest {
     private static final SchemaRegistry REGISTRY =
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-    private static final Schema LOG = REGISTRY.getSchema(Schemas.jobLog(), InputFormat.JSON);
-    private static final Schema NEXT = REGISTRY.getSchema(Schemas.nextMove(), InputFormat.JSON);
-    private static final Schema DIAGNOSIS = REGISTRY.getSchema(Schemas.diagnosis(), InputFormat.JSON);
-    private static final Schema RECOMMENDATION = REGISTRY.getSchema(Schemas.recommendation(), InputFormat.JSON);
+    private static final Schema LOG = REGISTRY.getSchema(Json.JOB_LOG.schema(), InputFormat.JSON);
+    private static final Schema NEXT = REGISTRY.getSchema(Json.NEXT_MOVE.schema(), InputFormat.JSON);
+    private static final Schema DIAGNOSIS = REGISTRY.getSchema(Json.DIAGNOSIS.schema(), InputFormat.JSON);
+    private static final Schema RECOMMENDATION = REGISTRY.getSchema(Json.RECOMMENDATION.schema(), InputFormat.JSON);
     private static final Advisor ADVISOR = Advisor.standard();
     private static final Path LOGS = Path.of("logs");
 
@@ -57,11 +52,11 @@ class LogsRegressionTest {
     }
 
     private static JobLog log(String name) throws IOException {
-        return JobLogJson.read(Files.readString(LOGS.resolve(name)));
+        return Json.JOB_LOG.read(Files.readString(LOGS.resolve(name)));
     }
 
     private static Recommendation plan(String name) throws IOException {
-        return ADVISOR.recommend(SurveyJson.read(Files.readString(Path.of("surveys", SURVEY_OF.get(name)))));
+        return ADVISOR.recommend(Json.SURVEY.read(Files.readString(Path.of("surveys", SURVEY_OF.get(name)))));
     }
 
     private static NextMove answer(String name) throws IOException {
@@ -81,18 +76,18 @@ class LogsRegressionTest {
     void logs_and_their_answers_are_valid_and_read_back_equal(String name) throws IOException {
         String text = Files.readString(LOGS.resolve(name));
         assertThat(LOG.validate(text, InputFormat.JSON)).isEmpty();
-        assertThat(JobLogJson.read(JobLogJson.print(log(name)))).isEqualTo(log(name));
+        assertThat(Json.JOB_LOG.read(Json.JOB_LOG.print(log(name)))).isEqualTo(log(name));
 
         NextMove next = answer(name);
-        String answer = NextMoveJson.print(next);
+        String answer = Json.NEXT_MOVE.print(next);
         assertThat(NEXT.validate(answer, InputFormat.JSON)).isEmpty();
-        assertThat(RECOMMENDATION.validate(RecommendationJson.print(next.ahead()), InputFormat.JSON))
+        assertThat(RECOMMENDATION.validate(Json.RECOMMENDATION.print(next.ahead()), InputFormat.JSON))
                 .isEmpty();
-        assertThat(NextMoveJson.read(answer)).isEqualTo(next);
+        assertThat(Json.NEXT_MOVE.read(answer)).isEqualTo(next);
 
-        String diagnosis = DiagnosisJson.print(ADVISOR.diagnose(plan(name), EnumSet.of(Sign.HAZE), log(name)));
+        String diagnosis = Json.DIAGNOSIS.print(ADVISOR.diagnose(plan(name), EnumSet.of(Sign.HAZE), log(name)));
         assertThat(DIAGNOSIS.validate(diagnosis, InputFormat.JSON)).isEmpty();
-        assertThat(DiagnosisJson.print(DiagnosisJson.read(diagnosis))).isEqualTo(diagnosis);
+        assertThat(Json.DIAGNOSIS.print(Json.DIAGNOSIS.read(diagnosis))).isEqualTo(diagnosis);
     }
 
     /** An entry without a note counts as it stands; nothing hangs on the order of the pages but the note that says so. */
@@ -115,7 +110,7 @@ class LogsRegressionTest {
     void the_answers_are_the_bytes_that_are_pinned() throws Exception {
         StringBuilder pinned = new StringBuilder();
         for (String name : logs().toList()) {
-            byte[] bytes = NextMoveJson.print(answer(name)).getBytes(StandardCharsets.UTF_8);
+            byte[] bytes = Json.NEXT_MOVE.print(answer(name)).getBytes(StandardCharsets.UTF_8);
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
             pinned.append(HexFormat.of().formatHex(digest))
                     .append("  ")

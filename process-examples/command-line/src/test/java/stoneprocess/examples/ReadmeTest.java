@@ -10,7 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Length;
@@ -41,6 +41,9 @@ class ReadmeTest {
         assertThat(recommendation.questions()).isNotEmpty();
         assertThat(recommendation.decision(Topics.FIRST_CUT, Subject.OPEN_FIELD))
                 .isPresent();
+        String json = Json.RECOMMENDATION.print(recommendation);
+        Recommendation same = Json.RECOMMENDATION.read(json);
+        assertThat(same).isEqualTo(recommendation);
 
         Rulebase house = Rulebase.with(Overlay.none()
                 .retune("lippage.high", Length.of(2.5, Unit.MILLIMETRE), "floor manager", "our owners see less"));
@@ -65,7 +68,7 @@ class ReadmeTest {
         String survey = Files.readString(Path.of("surveys", "ferry-hall-granite.json"));
         Advisor advisor = Advisor.standard();
         String printed = new PlanText(UnitSystem.METRIC, advisor.rulebase().cards())
-                .render(advisor.recommend(SurveyJson.read(survey)), Detail.BRIEF);
+                .render(advisor.recommend(Json.SURVEY.read(survey)), Detail.BRIEF);
         List<String> shown = ShownCommands.blocks(Files.readString(README), "").stream()
                 .filter(block -> block.startsWith("Merrowhithe ferry hall, waiting floor"))
                 .flatMap(String::lines)

@@ -12,17 +12,15 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import stoneprocess.core.json.RecommendationJson;
-import stoneprocess.core.json.Schemas;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.rules.Advisor;
 
 /** Samples and their recommendations against the schemas, by an independent validator. */
 class SampleSchemaTest {
     private static final SchemaRegistry REGISTRY =
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-    private static final Schema SURVEY = REGISTRY.getSchema(Schemas.survey(), InputFormat.JSON);
-    private static final Schema RECOMMENDATION = REGISTRY.getSchema(Schemas.recommendation(), InputFormat.JSON);
+    private static final Schema SURVEY = REGISTRY.getSchema(Json.SURVEY.schema(), InputFormat.JSON);
+    private static final Schema RECOMMENDATION = REGISTRY.getSchema(Json.RECOMMENDATION.schema(), InputFormat.JSON);
     private static final Advisor ADVISOR = Advisor.standard();
 
     static Stream<String> samples() throws IOException {
@@ -34,7 +32,7 @@ class SampleSchemaTest {
     void samples_and_their_recommendations_are_valid(String name) throws IOException {
         String survey = Files.readString(Path.of("surveys", name));
         assertThat(SURVEY.validate(survey, InputFormat.JSON)).isEmpty();
-        String answer = RecommendationJson.print(ADVISOR.recommend(SurveyJson.read(survey)));
+        String answer = Json.RECOMMENDATION.print(ADVISOR.recommend(Json.SURVEY.read(survey)));
         assertThat(RECOMMENDATION.validate(answer, InputFormat.JSON)).isEmpty();
     }
 }

@@ -20,8 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import stoneprocess.core.json.RecommendationJson;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.testkit.law.Respondent;
@@ -38,11 +37,11 @@ class SamplesRegressionTest {
     }
 
     private static FloorSurvey survey(String name) throws IOException {
-        return SurveyJson.read(Files.readString(SURVEYS.resolve(name)));
+        return Json.SURVEY.read(Files.readString(SURVEYS.resolve(name)));
     }
 
     private static String plan(FloorSurvey survey) {
-        return RecommendationJson.print(ADVISOR.recommend(survey));
+        return Json.RECOMMENDATION.print(ADVISOR.recommend(survey));
     }
 
     @Test
@@ -59,7 +58,7 @@ class SamplesRegressionTest {
         Respondent shuffled = Respondent.of(ADVISOR);
         for (long seed = 0; seed < 200; seed++) {
             for (Map.Entry<String, String> sample : expected.entrySet()) {
-                assertThat(RecommendationJson.print(shuffled.recommendInOrder(survey(sample.getKey()), seed)))
+                assertThat(Json.RECOMMENDATION.print(shuffled.recommendInOrder(survey(sample.getKey()), seed)))
                         .as("%s in order %d", sample.getKey(), seed)
                         .isEqualTo(sample.getValue());
             }
@@ -119,7 +118,7 @@ class SamplesRegressionTest {
     @MethodSource("samples")
     void a_printed_recommendation_is_read_back_equal(String name) throws IOException {
         String json = plan(survey(name));
-        assertThat(RecommendationJson.print(RecommendationJson.read(json))).isEqualTo(json);
-        assertThat(RecommendationJson.read(json)).isEqualTo(ADVISOR.recommend(survey(name)));
+        assertThat(Json.RECOMMENDATION.print(Json.RECOMMENDATION.read(json))).isEqualTo(json);
+        assertThat(Json.RECOMMENDATION.read(json)).isEqualTo(ADVISOR.recommend(survey(name)));
     }
 }

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
@@ -99,7 +99,7 @@ record ExpertCase(String name, ObjectNode json) {
         if (survey.get("zones") instanceof ArrayNode zones) {
             zones.forEach(zone -> completed((ObjectNode) zone));
         }
-        return SurveyJson.read(MAPPER.writeValueAsString(survey));
+        return Json.SURVEY.read(MAPPER.writeValueAsString(survey));
     }
 
     private static void completed(ObjectNode zone) {

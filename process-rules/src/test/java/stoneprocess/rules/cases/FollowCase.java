@@ -12,7 +12,7 @@ import stoneprocess.core.follow.LogNote;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.follow.NoteKind;
 import stoneprocess.core.follow.Standing;
-import stoneprocess.core.json.JobLogJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Recommendation;
@@ -101,7 +101,7 @@ record FollowCase(String name, ObjectNode json) {
         ObjectNode log = json.objectNode().put("format", JobLog.FORMAT);
         log.set("title", json.get("title"));
         log.set("entries", json.get("log"));
-        return JobLogJson.read(log.toString());
+        return Json.JOB_LOG.read(log.toString());
     }
 
     /** The answer to the log, or to the signs where the case lies among the faults. */

@@ -32,8 +32,7 @@ import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.json.WhyJson;
-import stoneprocess.core.json.WhyNotJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.term.Term;
@@ -148,14 +147,14 @@ final class ExplainLaws {
     }
 
     private void jsonIsLossless(Why why, Map<String, List<WhyNot>> notAsked) {
-        if (!WhyJson.read(WhyJson.print(why)).equals(why)) {
+        if (!Json.WHY.read(Json.WHY.print(why)).equals(why)) {
             complain(
                     "an answer why is read back as it was printed",
                     why.grounds().get(0).matter());
         }
         if (!notAsked.isEmpty()) {
             WhyNot whyNot = any(any(List.copyOf(notAsked.values())));
-            if (!WhyNotJson.read(WhyNotJson.print(whyNot)).equals(whyNot)) {
+            if (!Json.WHY_NOT.read(Json.WHY_NOT.print(whyNot)).equals(whyNot)) {
                 complain("an answer why not is read back as it was printed", whyNot.matter(), whyNot.value());
             }
         }

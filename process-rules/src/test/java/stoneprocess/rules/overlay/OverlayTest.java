@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.json.RecommendationJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.HouseRule;
 import stoneprocess.core.plan.HouseRuleKind;
 import stoneprocess.core.plan.Recommendation;
@@ -75,7 +75,7 @@ class OverlayTest {
                                 "master restorer",
                                 "walls are masked by the painter"),
                         new HouseRule(HouseRuleKind.RETUNED, "lippage.high", "floor manager", "our owners see less"));
-        assertThat(RecommendationJson.read(RecommendationJson.print(answer))).isEqualTo(answer);
+        assertThat(Json.RECOMMENDATION.read(Json.RECOMMENDATION.print(answer))).isEqualTo(answer);
         assertThat(Rulebase.standard().stamp().house()).isEmpty();
     }
 

@@ -18,7 +18,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.topic.Topic;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
@@ -42,7 +42,7 @@ public class PlanBenchmark {
     /** Reads the shipped sample. */
     @Setup
     public void read() throws IOException {
-        survey = SurveyJson.read(Files.readString(Path.of("surveys", sample + ".json")));
+        survey = Json.SURVEY.read(Files.readString(Path.of("surveys", sample + ".json")));
     }
 
     /** The recommendation alone. */

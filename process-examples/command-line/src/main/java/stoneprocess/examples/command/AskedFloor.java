@@ -3,7 +3,7 @@ package stoneprocess.examples.command;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
@@ -20,7 +20,7 @@ import stoneprocess.rules.Advisor;
  */
 record AskedFloor(Console console, Advisor advisor) {
     FloorSurvey survey(String name) {
-        return SurveyJson.read(console.read(name), advisor.options().sequence());
+        return Json.SURVEY.with(advisor.options().sequence()).read(console.read(name));
     }
 
     /** The subject that is named; without a name the floor, or the open field. */

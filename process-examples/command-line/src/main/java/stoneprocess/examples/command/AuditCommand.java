@@ -5,7 +5,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import stoneprocess.core.audit.AuditReport;
-import stoneprocess.core.json.AuditJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.audit.Audit;
 import stoneprocess.rules.audit.AuditDepth;
@@ -39,7 +39,7 @@ final class AuditCommand implements Callable<Integer> {
         AuditReport report = Audit.of(advisor).run(depth, quick ? AuditProgress.silent() : progress());
         console.print(
                 json
-                        ? AuditJson.print(report)
+                        ? Json.AUDIT.print(report)
                         : new AuditText(advisor.rulebase().cards()).render(report));
         return exitCode(report);
     }

@@ -5,7 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.answer.Difference;
-import stoneprocess.core.json.DifferenceJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.rules.Advisor;
 
@@ -45,7 +45,7 @@ final class CompareCommand implements Callable<Integer> {
         form.print(
                 console,
                 advisor.rulebase(),
-                () -> DifferenceJson.print(difference),
+                () -> Json.DIFFERENCE.print(difference),
                 text -> text.render(difference),
                 text -> text.brief(difference));
         return ExitCode.DONE;

@@ -12,7 +12,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.follow.Diagnosis;
-import stoneprocess.core.json.DiagnosisJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Recommendation;
@@ -80,7 +80,7 @@ final class DiagnoseCommand implements Callable<Integer> {
         Diagnosis diagnosis = files.advisor().diagnose(plan, asked, read);
         console.print(
                 json
-                        ? DiagnosisJson.print(diagnosis)
+                        ? Json.DIAGNOSIS.print(diagnosis)
                         : new FollowText(
                                         reader.units(),
                                         files.advisor().rulebase().cards())

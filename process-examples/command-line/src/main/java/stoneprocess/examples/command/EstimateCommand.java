@@ -18,7 +18,7 @@ import stoneprocess.core.estimate.Estimator;
 import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.estimate.Site;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
@@ -103,7 +103,7 @@ final class EstimateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        FloorSurvey read = SurveyJson.read(console.read(survey));
+        FloorSurvey read = Json.SURVEY.read(console.read(survey));
         Optional<PriceList> priceList = prices.map(console::read).map(PriceFile::read);
         List<CrewTiming> timings =
                 timing.map(console::read).map(TimingFile::read).orElse(List.of());
@@ -155,7 +155,7 @@ final class EstimateCommand implements Callable<Integer> {
 
     private Optional<FloorSurvey> otherSurvey(FloorSurvey read) {
         if (other.survey.isPresent()) {
-            return other.survey.map(console::read).map(SurveyJson::read);
+            return other.survey.map(console::read).map(Json.SURVEY::read);
         }
         return other.finish
                 .map(key -> Term.parse(Finish.class, key, "--finish"))

@@ -6,7 +6,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.follow.NextMove;
-import stoneprocess.core.json.NextMoveJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.rules.Advisor;
@@ -48,7 +48,7 @@ final class FollowCommand implements Callable<Integer> {
         NextMove next = files.advisor().followUp(plan, read);
         console.print(
                 json
-                        ? NextMoveJson.print(next)
+                        ? Json.NEXT_MOVE.print(next)
                         : new FollowText(
                                         reader.units(),
                                         files.advisor().rulebase().cards())

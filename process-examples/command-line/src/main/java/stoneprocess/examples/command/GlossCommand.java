@@ -10,7 +10,7 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Quantity;
@@ -95,7 +95,7 @@ final class GlossCommand implements Callable<Integer> {
                 gloss("--within", within),
                 Optional.ofNullable(zone),
                 holdPoints.stream().map(GlossCommand::done).toList());
-        FloorSurvey read = SurveyJson.read(console.read(survey));
+        FloorSurvey read = Json.SURVEY.read(console.read(survey));
         console.print(new GlossSheet(units).render(Advisor.standard().recommend(read), question));
         return ExitCode.DONE;
     }

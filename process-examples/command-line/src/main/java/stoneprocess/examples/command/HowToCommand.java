@@ -7,7 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.WayKind;
-import stoneprocess.core.json.HowToJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Topic;
@@ -55,7 +55,7 @@ final class HowToCommand implements Callable<Integer> {
         form.print(
                 console,
                 advisor.rulebase(),
-                () -> HowToJson.print(howTo),
+                () -> Json.HOW_TO.print(howTo),
                 text -> text.render(howTo),
                 text -> text.brief(howTo));
         return howTo.kind() == WayKind.NONE_WITHIN_TWO ? ExitCode.NO_PLAN : ExitCode.DONE;

@@ -1,8 +1,6 @@
 package stoneprocess.examples.command;
 
-import stoneprocess.core.json.JobLogJson;
-import stoneprocess.core.json.RecommendationJson;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
@@ -28,12 +26,11 @@ record JobFiles(Console console, Advisor advisor) {
     }
 
     Recommendation plan(String survey) {
-        return advisor.recommend(
-                SurveyJson.read(console.read(survey), advisor.options().sequence()));
+        return advisor.recommend(Json.SURVEY.with(advisor.options().sequence()).read(console.read(survey)));
     }
 
     JobLog log(String log) {
-        return JobLogJson.read(console.read(log), advisor.options().sequence());
+        return Json.JOB_LOG.with(advisor.options().sequence()).read(console.read(log));
     }
 
     static boolean cutsNothing(Recommendation plan) {
@@ -43,7 +40,7 @@ record JobFiles(Console console, Advisor advisor) {
     /** Without grades to work there is nothing to follow: the plan itself is the answer. */
     int nothingToFollow(Recommendation plan, boolean json, UnitSystem units) {
         if (json) {
-            console.print(RecommendationJson.print(plan));
+            console.print(Json.RECOMMENDATION.print(plan));
         } else {
             console.print("NOTHING TO FOLLOW: "
                     + (plan.plan().isPresent() ? "the plan cuts nothing.\n\n" : "there is no plan.\n\n")

@@ -4,8 +4,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import stoneprocess.core.json.RecommendationJson;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.UnitSystem;
@@ -44,11 +43,11 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        FloorSurvey read = SurveyJson.read(console.read(survey));
+        FloorSurvey read = Json.SURVEY.read(console.read(survey));
         Advisor advisor = Advisor.standard();
         Recommendation recommendation = advisor.recommend(read);
         if (json) {
-            console.print(RecommendationJson.print(recommendation));
+            console.print(Json.RECOMMENDATION.print(recommendation));
         } else {
             PlanText text = new PlanText(units, advisor.rulebase().cards());
             console.print(text.render(recommendation, full ? Detail.FULL : Detail.BRIEF));

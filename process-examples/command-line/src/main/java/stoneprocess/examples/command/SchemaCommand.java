@@ -1,11 +1,13 @@
 package stoneprocess.examples.command;
 
+import java.util.Iterator;
+import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import stoneprocess.core.json.Schemas;
-import stoneprocess.core.term.Term;
+import stoneprocess.core.json.Form;
+import stoneprocess.core.json.Json;
+import stoneprocess.core.problem.InvalidInputException;
 
 /** Prints the JSON schemas. */
 @Command(
@@ -13,30 +15,11 @@ import stoneprocess.core.term.Term;
         description = "Prints the JSON schema of a survey, a job log or an answer.",
         mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
-    private enum Form {
-        SURVEY(Schemas::survey),
-        RECOMMENDATION(Schemas::recommendation),
-        JOB_LOG(Schemas::jobLog),
-        NEXT_MOVE(Schemas::nextMove),
-        DIAGNOSIS(Schemas::diagnosis),
-        WHY(Schemas::why),
-        WHY_NOT(Schemas::whyNot),
-        DIFFERENCE(Schemas::difference),
-        HOW_TO(Schemas::howTo),
-        WHAT_ELSE(Schemas::whatElse),
-        COMPARISON(Schemas::comparison),
-        AUDIT(Schemas::audit);
-
-        private final Supplier<String> schema;
-
-        Form(Supplier<String> schema) {
-            this.schema = schema;
-        }
-
-        /** As the command line says it. */
+    /** For the help page. */
+    static final class Names implements Iterable<String> {
         @Override
-        public String toString() {
-            return Term.keyOf(name());
+        public Iterator<String> iterator() {
+            return names().iterator();
         }
     }
 
@@ -46,9 +29,9 @@ final class SchemaCommand implements Callable<Integer> {
             paramLabel = "FORM",
             arity = "0..1",
             defaultValue = "survey",
-            description = "survey (default), recommendation, job-log, next-move, diagnosis, why, why-not, difference,"
-                    + " how-to, what-else, comparison or audit.")
-    private Form form = Form.SURVEY;
+            completionCandidates = Names.class,
+            description = "survey (default), or one of ${COMPLETION-CANDIDATES}.")
+    private String form = "survey";
 
     SchemaCommand(Console console) {
         this.console = console;
@@ -56,7 +39,18 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        console.print(form.schema.get());
+        console.print(named(form).schema());
         return ExitCode.DONE;
+    }
+
+    private static List<String> names() {
+        return Json.all().stream().map(Form::name).toList();
+    }
+
+    private static Form<?> named(String name) {
+        return Json.all().stream()
+                .filter(form -> form.name().equalsIgnoreCase(name))
+                .findFirst()
+                .orElseThrow(() -> new InvalidInputException("FORM", name, "one of " + String.join(", ", names())));
     }
 }

@@ -5,7 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.answer.WhatElse;
-import stoneprocess.core.json.WhatElseJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.rules.Advisor;
 
 /** Says what is worth finding out. */
@@ -33,7 +33,7 @@ final class WhatElseCommand implements Callable<Integer> {
         form.print(
                 console,
                 advisor.rulebase(),
-                () -> WhatElseJson.print(whatElse),
+                () -> Json.WHAT_ELSE.print(whatElse),
                 text -> text.render(whatElse),
                 text -> text.brief(whatElse));
         return ExitCode.DONE;

@@ -6,7 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.answer.Why;
-import stoneprocess.core.json.WhyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -51,7 +51,7 @@ final class WhyCommand implements Callable<Integer> {
         form.print(
                 console,
                 advisor.rulebase(),
-                () -> WhyJson.print(why),
+                () -> Json.WHY.print(why),
                 text -> text.render(why),
                 text -> text.brief(why));
         return ExitCode.DONE;

@@ -6,7 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.answer.WhyNot;
-import stoneprocess.core.json.WhyNotJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -57,7 +57,7 @@ final class WhyNotCommand implements Callable<Integer> {
         form.print(
                 console,
                 advisor.rulebase(),
-                () -> WhyNotJson.print(whyNot),
+                () -> Json.WHY_NOT.print(whyNot),
                 text -> text.render(whyNot),
                 text -> text.brief(whyNot));
         return ExitCode.DONE;

@@ -17,12 +17,7 @@ import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.decision.Decision;
-import stoneprocess.core.json.DifferenceJson;
-import stoneprocess.core.json.HowToJson;
-import stoneprocess.core.json.Schemas;
-import stoneprocess.core.json.WhatElseJson;
-import stoneprocess.core.json.WhyJson;
-import stoneprocess.core.json.WhyNotJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Status;
 import stoneprocess.examples.command.CommandLineTest.Ran;
 
@@ -71,15 +66,15 @@ class AnswerCommandTest {
 
     @Test
     void answers_are_json_on_request_and_can_be_read_back() {
-        Why why = WhyJson.read(printed("why", LIBRARY, "first-cut", "--json"));
+        Why why = Json.WHY.read(printed("why", LIBRARY, "first-cut", "--json"));
         assertThat(((Decision) why.outcome()).value()).isEqualTo("hone");
-        WhyNot whyNot = WhyNotJson.read(printed("why-not", LIBRARY, "first-cut", "fine-hone", "--json"));
+        WhyNot whyNot = Json.WHY_NOT.read(printed("why-not", LIBRARY, "first-cut", "fine-hone", "--json"));
         assertThat(whyNot.by()).isNotEmpty();
-        HowTo howTo = HowToJson.read(printed("how-to", ARCADE, "verdict", "go", "--json"));
+        HowTo howTo = Json.HOW_TO.read(printed("how-to", ARCADE, "verdict", "go", "--json"));
         assertThat(howTo.kind()).isEqualTo(WayKind.FOUND);
-        WhatElse whatElse = WhatElseJson.read(printed("what-else", LIGHTHOUSE, "--json"));
+        WhatElse whatElse = Json.WHAT_ELSE.read(printed("what-else", LIGHTHOUSE, "--json"));
         assertThat(whatElse.open()).isNotEmpty();
-        Difference difference = DifferenceJson.read(printed("what-if", ARCADE, "build-up.sounding=sound", "--json"));
+        Difference difference = Json.DIFFERENCE.read(printed("what-if", ARCADE, "build-up.sounding=sound", "--json"));
         assertThat(difference.one()).isEqualTo(Status.REFUSED);
         assertThat(difference.other()).isNotEqualTo(Status.REFUSED);
     }
@@ -163,11 +158,11 @@ class AnswerCommandTest {
 
     @Test
     void the_schemas_of_answers_are_printed() {
-        assertThat(printed("schema", "why")).isEqualTo(Schemas.why());
-        assertThat(printed("schema", "why-not")).isEqualTo(Schemas.whyNot());
-        assertThat(printed("schema", "difference")).isEqualTo(Schemas.difference());
-        assertThat(printed("schema", "how-to")).isEqualTo(Schemas.howTo());
-        assertThat(printed("schema", "what-else")).isEqualTo(Schemas.whatElse());
-        assertThat(printed("schema", "comparison")).isEqualTo(Schemas.comparison());
+        assertThat(printed("schema", "why")).isEqualTo(Json.WHY.schema());
+        assertThat(printed("schema", "why-not")).isEqualTo(Json.WHY_NOT.schema());
+        assertThat(printed("schema", "difference")).isEqualTo(Json.DIFFERENCE.schema());
+        assertThat(printed("schema", "how-to")).isEqualTo(Json.HOW_TO.schema());
+        assertThat(printed("schema", "what-else")).isEqualTo(Json.WHAT_ELSE.schema());
+        assertThat(printed("schema", "comparison")).isEqualTo(Json.COMPARISON.schema());
     }
 }

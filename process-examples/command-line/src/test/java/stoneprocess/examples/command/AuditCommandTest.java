@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import stoneprocess.core.audit.AuditReport;
 import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
-import stoneprocess.core.json.AuditJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.examples.command.CommandLineTest.Ran;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.text.AuditText;
@@ -21,12 +21,12 @@ class AuditCommandTest {
 
         assertThat(ran.exit()).isZero();
         assertThat(ran.err()).isEmpty();
-        AuditReport report = AuditJson.read(ran.out());
+        AuditReport report = Json.AUDIT.read(ran.out());
         assertThat(report.open()).isEmpty();
         assertThat(report.findings())
                 .isNotEmpty()
                 .anyMatch(finding -> finding.survey().isPresent());
-        assertThat(AuditJson.print(report)).isEqualTo(ran.out());
+        assertThat(Json.AUDIT.print(report)).isEqualTo(ran.out());
     }
 
     @Test

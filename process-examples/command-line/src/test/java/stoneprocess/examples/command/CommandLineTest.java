@@ -16,8 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import stoneprocess.core.json.RecommendationJson;
-import stoneprocess.core.json.Schemas;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 
@@ -72,9 +71,9 @@ class CommandLineTest {
     @Test
     void json_is_the_recommendation_alone_and_can_be_read_back() {
         Ran ran = Ran.command("", "plan", sample("ferry-hall-granite"), "--json");
-        Recommendation recommendation = RecommendationJson.read(ran.out());
+        Recommendation recommendation = Json.RECOMMENDATION.read(ran.out());
         assertThat(recommendation.status()).isEqualTo(Status.PLANNED);
-        assertThat(RecommendationJson.print(recommendation)).isEqualTo(ran.out());
+        assertThat(Json.RECOMMENDATION.print(recommendation)).isEqualTo(ran.out());
     }
 
     @Test
@@ -102,8 +101,8 @@ class CommandLineTest {
 
     @Test
     void the_schemas_are_printed() {
-        assertThat(Ran.command("", "schema")).isEqualTo(new Ran(0, Schemas.survey(), ""));
-        assertThat(Ran.command("", "schema", "recommendation")).isEqualTo(new Ran(0, Schemas.recommendation(), ""));
+        assertThat(Ran.command("", "schema")).isEqualTo(new Ran(0, Json.SURVEY.schema(), ""));
+        assertThat(Ran.command("", "schema", "recommendation")).isEqualTo(new Ran(0, Json.RECOMMENDATION.schema(), ""));
     }
 
     static Stream<Arguments> refusedInputs() {

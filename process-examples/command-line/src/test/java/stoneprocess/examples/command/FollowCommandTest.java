@@ -16,10 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.follow.Diagnosis;
 import stoneprocess.core.follow.NextMove;
-import stoneprocess.core.json.DiagnosisJson;
-import stoneprocess.core.json.NextMoveJson;
-import stoneprocess.core.json.RecommendationJson;
-import stoneprocess.core.json.Schemas;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.topic.Finding;
@@ -43,8 +40,8 @@ class FollowCommandTest {
         Ran ran = Ran.command("", "follow", survey(survey), log(log), "--json");
         assertThat(ran.err()).isEmpty();
         assertThat(ran.exit()).isZero();
-        NextMove next = NextMoveJson.read(ran.out());
-        assertThat(NextMoveJson.print(next)).isEqualTo(ran.out());
+        NextMove next = Json.NEXT_MOVE.read(ran.out());
+        assertThat(Json.NEXT_MOVE.print(next)).isEqualTo(ran.out());
         return next;
     }
 
@@ -136,7 +133,7 @@ class FollowCommandTest {
         }
         Ran json = Ran.command(NO_ENTRIES, "follow", survey(name), "-", "--json");
         assertThat(json.exit()).isEqualTo(3);
-        assertThat(RecommendationJson.read(json.out()).status()).isIn(Status.PLANNED, Status.REFUSED);
+        assertThat(Json.RECOMMENDATION.read(json.out()).status()).isIn(Status.PLANNED, Status.REFUSED);
     }
 
     static Stream<Arguments> refusedLogs() {
@@ -165,10 +162,10 @@ class FollowCommandTest {
         Ran ran = Ran.command(
                 "", "diagnose", survey("reading-room-marble"), "--sign", "haze", "--sign", "dull-edges", "--json");
         assertThat(ran.exit()).isZero();
-        Diagnosis diagnosis = DiagnosisJson.read(ran.out());
+        Diagnosis diagnosis = Json.DIAGNOSIS.read(ran.out());
         assertThat(diagnosis.signs()).isEqualTo(EnumSet.of(Sign.HAZE, Sign.DULL_EDGES));
         assertThat(diagnosis.causes()).isNotEmpty();
-        assertThat(DiagnosisJson.print(diagnosis)).isEqualTo(ran.out());
+        assertThat(Json.DIAGNOSIS.print(diagnosis)).isEqualTo(ran.out());
         String text = Ran.command("", "diagnose", survey("reading-room-marble"), "--sign", "haze")
                 .out();
         assertThat(text)
@@ -183,7 +180,7 @@ class FollowCommandTest {
         };
         Ran ran = Ran.command("", arguments);
         assertThat(ran.err()).isEmpty();
-        assertThat(DiagnosisJson.read(ran.out()).signs()).containsExactly(Sign.LOW_WITHOUT_LINES);
+        assertThat(Json.DIAGNOSIS.read(ran.out()).signs()).containsExactly(Sign.LOW_WITHOUT_LINES);
     }
 
     @Test
@@ -212,8 +209,8 @@ class FollowCommandTest {
 
     @Test
     void the_schemas_of_logs_and_answers_are_printed() {
-        assertThat(Ran.command("", "schema", "job-log")).isEqualTo(new Ran(0, Schemas.jobLog(), ""));
-        assertThat(Ran.command("", "schema", "next-move")).isEqualTo(new Ran(0, Schemas.nextMove(), ""));
-        assertThat(Ran.command("", "schema", "Diagnosis")).isEqualTo(new Ran(0, Schemas.diagnosis(), ""));
+        assertThat(Ran.command("", "schema", "job-log")).isEqualTo(new Ran(0, Json.JOB_LOG.schema(), ""));
+        assertThat(Ran.command("", "schema", "next-move")).isEqualTo(new Ran(0, Json.NEXT_MOVE.schema(), ""));
+        assertThat(Ran.command("", "schema", "Diagnosis")).isEqualTo(new Ran(0, Json.DIAGNOSIS.schema(), ""));
     }
 }

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.Estimate;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Unit;
@@ -33,7 +33,7 @@ class EstimateOfPlansTest {
             List.of(Goal.HONE, Goal.SATIN, Goal.SEMI_GLOSS, Goal.POLISH, Goal.HIGH_GLOSS);
 
     private static FloorSurvey sample(String name) throws IOException {
-        return SurveyJson.read(Files.readString(Path.of("surveys", name + ".json")));
+        return Json.SURVEY.read(Files.readString(Path.of("surveys", name + ".json")));
     }
 
     private static Optional<Estimate> estimate(FloorSurvey survey) {

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.gloss.Geometry;
-import stoneprocess.core.json.SurveyJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
@@ -41,7 +41,7 @@ class GlossSheetTest {
 
     private static FloorSurvey sample(String name) {
         try {
-            return SurveyJson.read(Files.readString(Path.of("surveys", name + ".json")));
+            return Json.SURVEY.read(Files.readString(Path.of("surveys", name + ".json")));
         } catch (IOException e) {
             throw new IllegalStateException(e);
         }

@@ -3,7 +3,7 @@ package stoneprocess.rules.testkit.law;
 import java.util.ArrayList;
 import java.util.List;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.json.RecommendationJson;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
@@ -28,7 +28,7 @@ final class OrderLaws {
     static List<Violation> json(Respondent respondent, FloorSurvey survey, long seed) {
         Recommendation printed = respondent.recommend(survey);
         try {
-            Recommendation read = RecommendationJson.read(RecommendationJson.print(printed));
+            Recommendation read = Json.RECOMMENDATION.read(Json.RECOMMENDATION.print(printed));
             return differences(Laws.JSON_IS_LOSSLESS.id(), printed, read);
         } catch (InvalidInputException e) {
             return List.of(new Violation(

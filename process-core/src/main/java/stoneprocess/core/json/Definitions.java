@@ -1,0 +1,37 @@
+package stoneprocess.core.json;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
+
+/** The named parts of one schema, each described once. */
+final class Definitions {
+    private final Map<String, Object> byName = new LinkedHashMap<>();
+    private final Map<Object, String> names = new HashMap<>();
+
+    /**
+     * A reference to a part.
+     *
+     * @param name what it is called
+     * @param longName what it is called when another part has that name
+     * @param part what tells it from other parts
+     */
+    Map<String, Object> refer(String name, String longName, Object part, Supplier<Map<String, Object>> schema) {
+        String known = names.get(part);
+        if (known == null) {
+            known = byName.containsKey(name) ? longName : name;
+            if (byName.containsKey(known)) {
+                throw new IllegalStateException("Two parts of a schema are called " + known);
+            }
+            names.put(part, known);
+            byName.put(known, Map.of());
+            byName.put(known, schema.get());
+        }
+        return Shape.object("$ref", "#/$defs/" + known);
+    }
+
+    Map<String, Object> byName() {
+        return byName;
+    }
+}

@@ -1,0 +1,206 @@
+package stoneprocess.core.json;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import stoneprocess.core.answer.Change;
+import stoneprocess.core.follow.HoldPoint;
+import stoneprocess.core.follow.NextMove;
+import stoneprocess.core.gloss.Direction;
+import stoneprocess.core.gloss.ForecastBasis;
+import stoneprocess.core.gloss.GlossPrediction;
+import stoneprocess.core.gloss.Reading;
+import stoneprocess.core.gloss.TargetOption;
+import stoneprocess.core.gloss.ZoneStatistics;
+import stoneprocess.core.log.Entry;
+import stoneprocess.core.log.JobLog;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Step;
+import stoneprocess.core.survey.ChangedBy;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.GlossReading;
+import stoneprocess.core.survey.Zone;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.GritSequence;
+
+/**
+ * What a record's form has that its components do not tell. Everything else is read from the components: the order and
+ * the names of the fields, their types, and which may be left out.
+ */
+final class Details {
+    private static final int LONGEST_NAME = 60;
+    private static final int LONGEST_TITLE = 200;
+    private static final Details NONE = new Details();
+    private static final Map<Class<?>, Details> OF = new HashMap<>();
+
+    static {
+        of(Recommendation.class).grades("sequence", Function.<GritSequence>identity());
+        of(NextMove.class).grades("ahead.sequence", Recommendation::sequence);
+        of(Step.class).name("litresPerPass", "water-per-pass");
+        of(AbrasiveGrade.class).whole("number", 1, 30_000);
+        of(HoldPoint.class).whole("passes", 1);
+        of(TargetOption.class).whole("grit", 1);
+        of(GlossPrediction.class).whole("grit", 1);
+        of(ZoneStatistics.class).whole("count", 1);
+        of(ForecastBasis.class).shape("sources", Shapes.list(Leaves.CITATION_ID));
+
+        of(JobLog.class).text("title", LONGEST_TITLE);
+        of(Entry.Worked.class).orUnknown().given("at").whole("passes", 1, 1000);
+        of(Entry.Looked.class).orUnknown().given("at").text("zone", LONGEST_NAME);
+        of(Entry.Happened.class).given("at").text("zone", LONGEST_NAME);
+        of(Entry.Tried.class).given("at");
+        of(Reading.class)
+                .orUnknown()
+                .text("place", LONGEST_NAME)
+                .text("zone", LONGEST_NAME)
+                .otherwise("direction", Direction.NOT_NOTED);
+
+        of(Zone.class)
+                .text("name", LONGEST_NAME)
+                .shape("damages", new DamagesShape())
+                .otherwise("damages", Map.of());
+        of(Damage.class).given("kind").shape("look", DamagesShape.LOOK);
+        of(GlossReading.class).text("zone", LONGEST_NAME);
+
+        of(Change.class).tag("change");
+        of(Change.OfAnswer.class)
+                .whole("classSteps", 1)
+                .shape("from", SurveyShape.ANSWER)
+                .shape("to", SurveyShape.ANSWER)
+                .derived("changedBy", ChangedBy.class);
+        of(Change.OfMember.class).shape("member", SurveyShape.MEMBER).derived("changedBy", ChangedBy.class);
+        of(Change.OfDamage.class)
+                .whole("classSteps", 1)
+                .shape("from", DamagesShape.DAMAGE)
+                .shape("to", DamagesShape.DAMAGE)
+                .derived("changedBy", ChangedBy.class);
+    }
+
+    private final Map<String, String> names = new HashMap<>();
+    private final Map<String, Shape> shapes = new HashMap<>();
+    private final Map<String, Object> otherwise = new HashMap<>();
+    private final Set<String> given = new HashSet<>();
+    private final Map<String, Class<?>> derived = new HashMap<>();
+    private String tag = "kind";
+    private String gradesPath = "";
+    private Function<Object, GritSequence> sequence = component -> GritSequence.standard();
+    private boolean orUnknown;
+
+    private Details() {}
+
+    private static Details of(Class<?> type) {
+        return OF.computeIfAbsent(type, added -> new Details());
+    }
+
+    static Details find(Class<?> type) {
+        return OF.getOrDefault(type, NONE);
+    }
+
+    private Details name(String component, String name) {
+        names.put(component, name);
+        return this;
+    }
+
+    private Details shape(String component, Shape shape) {
+        shapes.put(component, shape);
+        return this;
+    }
+
+    private Details whole(String component, int least) {
+        return whole(component, least, Integer.MAX_VALUE);
+    }
+
+    private Details whole(String component, int least, int most) {
+        return shape(component, Leaves.whole(least, most));
+    }
+
+    private Details text(String component, int longest) {
+        return shape(component, Leaves.text(longest));
+    }
+
+    /** The component is not printed: it is told by what stands around. */
+    private Details given(String component) {
+        given.add(component);
+        return this;
+    }
+
+    /** What the component is where it is left out; where it is empty, it is left out. */
+    private Details otherwise(String component, Object value) {
+        otherwise.put(component, value);
+        return this;
+    }
+
+    /** A text "unknown" is the same as leaving out. */
+    private Details orUnknown() {
+        orUnknown = true;
+        return this;
+    }
+
+    /** A method's result that is printed for readers and checked when it is read back. */
+    private Details derived(String method, Class<?> type) {
+        derived.put(method, type);
+        return this;
+    }
+
+    private Details tag(String name) {
+        tag = name;
+        return this;
+    }
+
+    /**
+     * Grades in this record are those of a sequence that is printed in it.
+     *
+     * @param path the field that holds the sequence; the component that it begins with is read first
+     * @param read from that component to the sequence
+     */
+    @SuppressWarnings("unchecked")
+    private <C> Details grades(String path, Function<C, GritSequence> read) {
+        gradesPath = path;
+        sequence = component -> read.apply((C) component);
+        return this;
+    }
+
+    String name(String component) {
+        return names.getOrDefault(component, Typed.kebab(component));
+    }
+
+    Optional<Shape> shape(String component) {
+        return Optional.ofNullable(shapes.get(component));
+    }
+
+    Optional<Object> otherwise(String component) {
+        return Optional.ofNullable(otherwise.get(component));
+    }
+
+    boolean isGiven(String component) {
+        return given.contains(component);
+    }
+
+    Map<String, Class<?>> derived() {
+        return derived;
+    }
+
+    String tag() {
+        return tag;
+    }
+
+    boolean isOrUnknown() {
+        return orUnknown;
+    }
+
+    String gradesPath() {
+        return gradesPath;
+    }
+
+    /** True for the component that holds the sequence of the record's grades. */
+    boolean holdsSequence(String component) {
+        return gradesPath.equals(component) || gradesPath.startsWith(component + ".");
+    }
+
+    GritSequence sequence(Object component) {
+        return sequence.apply(component);
+    }
+}

@@ -1,0 +1,196 @@
+package stoneprocess.core.json;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.stone.Stone;
+import stoneprocess.core.stone.StoneCatalogue;
+import stoneprocess.core.survey.FieldKind;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.GlossReading;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.Zone;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
+
+/**
+ * A survey, by the table {@link SurveyField}: a section is an object, a field that is not known is left out or written
+ * {@code "unknown"}.
+ */
+final class SurveyShape implements Shape {
+    private static final String UNKNOWN = "unknown";
+    private static final String FORMAT = "format";
+    private static final String TITLE = "title";
+    private static final Typed ZONES = new Typed(List.class, List.of(Typed.of(Zone.class)));
+    private static final Typed READINGS = new Typed(List.class, List.of(Typed.of(GlossReading.class)));
+
+    /** An answer to the field that was read before it. */
+    static final Shape ANSWER = Shape.of(
+            SurveyShape::answer,
+            node -> read(field(node), node),
+            definitions -> Shape.object(
+                    "type",
+                    List.of("string", "object", "array"),
+                    "description",
+                    "An answer to the field, as the schema of " + FloorSurvey.FORMAT + " describes it."));
+
+    /** One member of an answer to the field that was read before it. */
+    static final Shape MEMBER = Shape.of(
+            SurveyShape::answer,
+            node -> {
+                SurveyField<?> field = field(node);
+                Node alone = new Node(node.path(), List.of(node.value()), node.scope());
+                if (shape(field.kind()).read(alone) instanceof Collection<?> members) {
+                    return members.iterator().next();
+                }
+                throw new InvalidInputException(node.path(), field.name(), "a field that takes a set or a list");
+            },
+            definitions -> Shape.object("type", "string"));
+
+    private static SurveyField<?> field(Node node) {
+        return (SurveyField<?>) node.scope().find("field");
+    }
+
+    /** The shape of what a field takes. */
+    private static Shape shape(FieldKind kind) {
+        if (kind instanceof FieldKind.Choice choice) {
+            return Shapes.of(choice.type());
+        }
+        if (kind instanceof FieldKind.Choices choices) {
+            return Shapes.of(new Typed(Set.class, List.of(Typed.of(choices.type()))));
+        }
+        if (kind instanceof FieldKind.Measure measure) {
+            return Amount.of(measure.dimension()).alone();
+        }
+        return kind instanceof FieldKind.Grades ? Shapes.list(Leaves.GRADE_KEY) : Leaves.TEXT;
+    }
+
+    private static Object answer(Object answer, Grades grades) {
+        if (answer instanceof Collection<?> members) {
+            return members.stream().map(member -> answer(member, grades)).toList();
+        }
+        if (answer instanceof Quantity quantity) {
+            return Amount.of(quantity.dimension()).alone().print(quantity, grades);
+        }
+        if (answer instanceof AbrasiveGrade grade) {
+            return grades.key(grade);
+        }
+        return answer instanceof Term term ? term.key() : answer;
+    }
+
+    private static Object read(SurveyField<?> field, Node node) {
+        Object answer = shape(field.kind()).read(node);
+        return node.checked(() -> field.check(answer));
+    }
+
+    private static Map<String, Map<String, SurveyField<?>>> sections() {
+        Map<String, Map<String, SurveyField<?>>> sections = new LinkedHashMap<>();
+        for (SurveyField<?> field : SurveyField.all()) {
+            sections.computeIfAbsent(field.section(), name -> new LinkedHashMap<>())
+                    .put(field.shortName(), field);
+        }
+        return sections;
+    }
+
+    private static List<String> names() {
+        return Stream.of(Stream.of(FORMAT, TITLE), sections().keySet().stream(), Stream.of("zones", "readings"))
+                .flatMap(names -> names)
+                .toList();
+    }
+
+    @Override
+    public Object print(Object value, Grades grades) {
+        FloorSurvey survey = (FloorSurvey) value;
+        Map<String, Object> printed = Shape.object(FORMAT, FloorSurvey.FORMAT, TITLE, survey.title());
+        sections().forEach((section, fields) -> {
+            Map<String, Object> answers = new LinkedHashMap<>();
+            fields.forEach((name, field) ->
+                    survey.answer(field).value().ifPresent(answer -> answers.put(name, answer(answer, grades))));
+            if (!answers.isEmpty()) {
+                printed.put(section, answers);
+            }
+        });
+        if (!survey.zones().isEmpty()) {
+            printed.put("zones", Shapes.of(ZONES).print(survey.zones(), grades));
+        }
+        if (!survey.readings().isEmpty()) {
+            printed.put("readings", Shapes.of(READINGS).print(survey.readings(), grades));
+        }
+        return Extras.insert(survey.extras(), printed);
+    }
+
+    @Override
+    public Object read(Node around) {
+        Extras extras = new Extras(around.path());
+        Node node = around.with(around.scope().with(extras))
+                .form(FloorSurvey.FORMAT)
+                .only(names());
+        FloorSurvey.Builder builder = node.checkedParts(
+                names(), () -> FloorSurvey.builder(node.get(TITLE).text()));
+        sections()
+                .forEach((section, fields) -> node.optional(section).ifPresent(answers -> {
+                    answers.only(fields.keySet());
+                    fields.forEach((name, field) -> answers.optional(name)
+                            .filter(answer -> !answer.isText(UNKNOWN))
+                            .ifPresent(answer -> builder.put(field, read(field, answer))));
+                }));
+        node.optional("zones")
+                .ifPresent(
+                        zones -> ((List<?>) Shapes.of(ZONES).read(zones)).forEach(zone -> builder.zone((Zone) zone)));
+        node.optional("readings")
+                .ifPresent(readings -> ((List<?>) Shapes.of(READINGS).read(readings))
+                        .forEach(reading -> builder.reading((GlossReading) reading)));
+        builder.extras(extras.kept());
+        return node.checkedParts(names(), builder::build);
+    }
+
+    @Override
+    public Map<String, Object> schema(Definitions definitions) {
+        return RecordShape.ofItsOwnForm(FloorSurvey.FORMAT);
+    }
+
+    /** The schema of the survey itself. */
+    static Map<String, Object> objectSchema(Definitions definitions) {
+        Map<String, Object> properties = Shape.object(
+                FORMAT,
+                Shape.object("const", FloorSurvey.FORMAT),
+                TITLE,
+                Leaves.text(200).schema(definitions));
+        sections().forEach((section, fields) -> {
+            Map<String, Object> answers = new LinkedHashMap<>();
+            fields.forEach((name, field) -> answers.put(name, schema(field, definitions)));
+            properties.put(section, Leaves.objectSchema(answers, List.of()));
+        });
+        properties.put("zones", Shapes.of(ZONES).schema(definitions));
+        properties.put("readings", Shapes.of(READINGS).schema(definitions));
+        return Leaves.objectSchema(properties, List.of(FORMAT, TITLE));
+    }
+
+    private static Map<String, Object> schema(SurveyField<?> field, Definitions definitions) {
+        String found = "Found out by " + field.howFound().key() + ".";
+        if (field.kind() instanceof FieldKind.Choice choice) {
+            return words(found, Leaves.keys(choice.type()));
+        }
+        if (field.kind() instanceof FieldKind.StoneName) {
+            return words(found, StoneCatalogue.standard().all().stream().map(Stone::name));
+        }
+        String limits =
+                field.kind() instanceof FieldKind.Measure measure ? " " + SurveyField.printLimits(measure) + "." : "";
+        return Shape.object(
+                "description",
+                found + limits,
+                "oneOf",
+                List.of(shape(field.kind()).schema(definitions), Shape.object("const", UNKNOWN)));
+    }
+
+    private static Map<String, Object> words(String description, Stream<String> words) {
+        Map<String, Object> schema = Shape.object("description", description);
+        schema.putAll(Leaves.words(Stream.concat(words, Stream.of(UNKNOWN))));
+        return schema;
+    }
+}
