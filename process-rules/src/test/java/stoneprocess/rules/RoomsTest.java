@@ -43,6 +43,7 @@ class RoomsTest {
             "explain",
             "",
             "space",
+            "text.document",
             "text",
             "rulebook",
             "audit");

@@ -24,12 +24,13 @@ import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.explain.Explanation;
 import stoneprocess.rules.text.AnswerText;
+import stoneprocess.rules.text.document.Texts;
 
 /** Every why and every why-not that can be asked about the plan of a sample has a text, long and short. */
 class EveryTextTest {
     private static final Advisor ADVISOR = Advisor.standard();
     private static final List<AnswerText> TEXTS = Stream.of(UnitSystem.values())
-            .map(units -> new AnswerText(units, ADVISOR.rulebase().parameters()))
+            .map(units -> new AnswerText(Texts.english().in(units), ADVISOR.rulebase().parameters()))
             .toList();
     private static final List<String> FIGURES = List.of("0", "7", "1000000");
 

@@ -15,7 +15,6 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Unit;
-import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Subject;
@@ -25,6 +24,7 @@ import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.overlay.Overlay;
 import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.PlanText;
+import stoneprocess.rules.text.document.Texts;
 
 /** The code and the output that the README shows are the real ones. */
 class ReadmeTest {
@@ -67,7 +67,7 @@ class ReadmeTest {
     void the_output_of_the_readme_is_what_is_printed() throws IOException {
         String survey = Files.readString(Path.of("surveys", "ferry-hall-granite.json"));
         Advisor advisor = Advisor.standard();
-        String printed = new PlanText(UnitSystem.METRIC, advisor.rulebase().cards())
+        String printed = new PlanText(Texts.english(), advisor.rulebase().cards())
                 .render(advisor.recommend(Json.SURVEY.read(survey)), Detail.BRIEF);
         List<String> shown = ShownCommands.blocks(Files.readString(README), "").stream()
                 .filter(block -> block.startsWith("Merrowhithe ferry hall, waiting floor"))

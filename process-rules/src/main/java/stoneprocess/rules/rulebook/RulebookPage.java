@@ -1,5 +1,9 @@
 package stoneprocess.rules.rulebook;
 
+import static stoneprocess.rules.text.document.Wording.name;
+import static stoneprocess.rules.text.document.Wording.phrase;
+
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,7 +12,6 @@ import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.problem.InvalidInputException;
-import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.EvidenceGrade;
@@ -18,8 +21,18 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.RuleContent;
 import stoneprocess.rules.Rulebase;
-import stoneprocess.rules.text.Phrases;
 import stoneprocess.rules.text.RuleText;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Item;
+import stoneprocess.rules.text.document.Item.Align;
+import stoneprocess.rules.text.document.Item.Paragraph;
+import stoneprocess.rules.text.document.Item.Table;
+import stoneprocess.rules.text.document.Precision;
+import stoneprocess.rules.text.document.Section;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
 /**
  * The rulebook as a handbook in Markdown, made from the rules themselves: chapter by stage in the order of the work, then
@@ -42,138 +55,151 @@ public final class RulebookPage {
 
     private static final String NUMBERS = "numbers";
 
-    private final StringBuilder page = new StringBuilder();
     private final Rulebase rulebase;
     private final List<RuleContent> rules;
-    private final Phrases phrases;
-    private final RuleText text;
 
     private RulebookPage(Rulebase rulebase) {
         this.rulebase = rulebase;
         this.rules = rulebase.contents();
-        this.phrases = new Phrases(UnitSystem.METRIC, rulebase.parameters());
-        this.text = new RuleText(phrases);
     }
 
-    /** The whole handbook; the same rulebase gives the same text. */
+    /** The whole handbook in English and metric units, in Markdown; the same rulebase gives the same text. */
     public static String markdown(Rulebase rulebase) {
-        return new RulebookPage(rulebase).write();
+        return markdown(Texts.english(), rulebase);
+    }
+
+    /** The whole handbook in Markdown, in a reader's language. */
+    public static String markdown(Texts texts, Rulebase rulebase) {
+        return texts.markdown(document(rulebase));
+    }
+
+    /** The whole handbook as a document, to be rendered by any page; its phrases hold emphasis in Markdown. */
+    public static Document document(Rulebase rulebase) {
+        RulebookPage page = new RulebookPage(rulebase);
+        Draft draft = Draft.titled(phrase("rulebook.title"), rulebase.parameters())
+                .paragraph("rulebook.intro")
+                .add(page.grades());
+        CHAPTERS.forEach(stage -> draft.add(page.chapter(stage)));
+        return draft.add(page.numbers()).document();
     }
 
     /**
-     * A part of the handbook.
+     * A part of the handbook in Markdown, in a reader's language.
      *
      * @param part key of a stage for its chapter, for example {@code first-cut}; {@code numbers}; or the id of a rule
      * @throws InvalidInputException when the rulebase has neither
      */
-    public static String part(Rulebase rulebase, String part) {
-        RulebookPage page = new RulebookPage(rulebase);
-        Optional<RuleContent> rule = page.rules.stream()
-                .filter(candidate -> candidate.card().id().equals(part))
-                .findFirst();
-        Optional<Stage> chapter =
-                CHAPTERS.stream().filter(stage -> stage.key().equals(part)).findFirst();
-        if (rule.isPresent()) {
-            page.rule(rule.get());
-        } else if (chapter.isPresent()) {
-            page.chapter(chapter.get());
-        } else if (part.equals(NUMBERS)) {
-            page.numbers();
-        } else {
-            throw new InvalidInputException(
-                    "rulebook",
-                    part,
-                    "the id of a rule, for example CUT-003, " + NUMBERS + ", or a chapter: "
-                            + String.join(", ", Term.keys(CHAPTERS)));
+    public static String part(Texts texts, Rulebase rulebase, String part) {
+        return texts.markdown(Draft.untitled(rulebase.parameters())
+                .add(new RulebookPage(rulebase).part(part))
+                .document());
+    }
+
+    private Item part(String part) {
+        Optional<RuleContent> asked =
+                rules.stream().filter(rule -> rule.card().id().equals(part)).findFirst();
+        if (asked.isPresent()) {
+            return rule(asked.get());
         }
-        return page.page.toString();
+        if (part.equals(NUMBERS)) {
+            return numbers();
+        }
+        return CHAPTERS.stream()
+                .filter(stage -> stage.key().equals(part))
+                .findFirst()
+                .map(this::chapter)
+                .orElseThrow(() -> new InvalidInputException(
+                        "rulebook",
+                        part,
+                        "the id of a rule, for example CUT-003, " + NUMBERS + ", or a chapter: "
+                                + String.join(", ", Term.keys(CHAPTERS))));
     }
 
-    private String write() {
-        line("# Rulebook");
-        line("");
-        line(
-                "Made from the rules themselves when the library is built; a test keeps it true. Each rule says one thing");
-        line(
-                "about one topic; the topic's policy decides. *When* names the facts that must be so, *Then* what the rule");
-        line(
-                "asks for. Rules marked *locked* guard people or fabric and cannot be switched off. Where practice differs");
-        line(
-                "between crews and regions the rule says what others do; a house retunes numbers and switches rules off by");
-        line("an overlay. Chapters 1 to 8 plan a floor, 9 to 11 follow the work and trace faults.");
-        line("");
-        grades();
-        CHAPTERS.forEach(this::chapter);
-        numbers();
-        return page.toString();
-    }
-
-    private void grades() {
+    private Item grades() {
         Map<EvidenceGrade, Integer> counts = new TreeMap<>();
         rulebase.cards().forEach(card -> counts.merge(card.grade(), 1, Integer::sum));
-        line("| grade of the source | rules |");
-        line("|---|---|");
-        counts.forEach((grade, count) -> line("| " + grade.key().replace('-', ' ') + " | " + count + " |"));
-        line("| all | " + rulebase.cards().size() + " |");
-        line("");
+        List<List<Wording>> rows = new ArrayList<>();
+        counts.forEach((grade, count) -> rows.add(List.of(Wording.of(grade), Wording.number(count))));
+        rows.add(List.of(
+                phrase("rulebook.all-rules"), Wording.number(rulebase.cards().size())));
+        return new Table(
+                List.of(Align.LEFT, Align.LEFT), List.of(phrase("rulebook.grade"), phrase("rulebook.rules")), rows);
     }
 
-    private void chapter(Stage stage) {
-        line("## " + phrases.of(stage));
-        line("");
+    private Section chapter(Stage stage) {
+        List<Item> topics = new ArrayList<>();
         for (Topic<? extends Term> topic : Topics.of(stage)) {
-            line("### " + phrases.get("topic." + topic.id()) + " (`" + topic.id() + "`)");
-            line("");
-            List<String> values = topic.domain().stream().map(Term::key).toList();
-            line(phrases.of(topic.policy()) + " Decided for each "
-                    + topic.scope().key() + ".");
-            if (!values.isEmpty()) {
-                String order = topic.isCautiousFirst() ? "Values, the most cautious first: " : "Values: ";
-                line(order + String.join(", ", values) + ".");
-            }
-            line("");
-            rules.stream()
-                    .filter(rule -> rule.card().topic().equals(topic.id()))
-                    .forEach(this::rule);
+            topics.add(topic(topic));
         }
+        return new Section(Optional.of(Wording.of(stage)), topics);
     }
 
-    private void rule(RuleContent rule) {
+    private Section topic(Topic<? extends Term> topic) {
+        List<Item> items = new ArrayList<>();
+        Wording decided =
+                phrase("rulebook.decided").with("policy", topic.policy()).with("scope", topic.scope());
+        List<Wording> values =
+                topic.domain().stream().map(value -> name(value.key())).toList();
+        items.add(new Paragraph(
+                values.isEmpty()
+                        ? decided
+                        : phrase(topic.isCautiousFirst() ? "rulebook.values-cautious-first" : "rulebook.values")
+                                .with("decided", decided)
+                                .with("values", Wording.list(Joint.COMMA, values))));
+        rules.stream().filter(rule -> rule.card().topic().equals(topic.id())).forEach(rule -> items.add(rule(rule)));
+        return new Section(
+                Optional.of(phrase("rulebook.topic")
+                        .with("topic", phrase("topic." + topic.id()))
+                        .with("id", topic.id())),
+                items);
+    }
+
+    private static Item rule(RuleContent rule) {
         Card card = rule.card();
-        line("- **" + card.id() + "** " + card.title() + "." + (card.locked() ? " *Locked.*" : ""));
-        line("  *" + phrases.get("rule.when") + "* " + text.when(rule) + ".");
-        line("  *" + phrases.get("rule.then") + "* " + text.then(rule) + ".");
-        line("  " + card.because() + ".");
-        line("  Source: " + source(card.source()) + ". Since " + card.since() + ".");
-        card.differs().ifPresent(others -> line("  Practice differs. " + others + "."));
+        List<Item> says = new ArrayList<>();
+        says.add(new Paragraph(phrase("rulebook.when").with("when", RuleText.when(rule))));
+        says.add(new Paragraph(phrase("rulebook.then").with("then", RuleText.then(rule))));
+        says.add(new Paragraph(phrase("card.title").with("title", Wording.because(card))));
+        says.add(new Paragraph(
+                phrase("rulebook.source").with("source", source(card.source())).with("since", card.since())));
+        Wording.differs(card)
+                .ifPresent(others ->
+                        says.add(new Paragraph(phrase("rulebook.differs").with("others", others))));
         if (!card.offers().isEmpty()) {
-            List<String> offers = card.offers().stream()
-                    .map(offer -> phrases.of(OfferKind.valueOf(offer)))
-                    .toList();
-            line("  If it cannot be met: " + String.join(" ", offers));
+            List<OfferKind> offers =
+                    card.offers().stream().map(OfferKind::valueOf).toList();
+            says.add(new Paragraph(phrase("rulebook.offers").with("offers", Wording.sentences(offers))));
         }
-        line("");
+        return new Item.Bullet(
+                false,
+                phrase(card.locked() ? "rulebook.rule-locked" : "rulebook.rule")
+                        .with("id", card.id())
+                        .with("title", Wording.title(card)),
+                says);
     }
 
-    private static String source(Citation citation) {
-        String grade = citation.published() ? " [" + citation.grade().key().replace('-', ' ') + "]" : "";
-        return citation.print() + grade;
+    private static Wording source(Citation citation) {
+        Wording source = Wording.source(citation);
+        return citation.published()
+                ? phrase("rulebook.graded-source").with("source", source).with("grade", citation.grade())
+                : source;
     }
 
-    private void numbers() {
-        line("## Numbers");
-        line("");
-        line("| parameter | value | source |");
-        line("|---|---|---|");
+    private Section numbers() {
+        List<List<Wording>> rows = new ArrayList<>();
         for (Parameter parameter : rulebase.parameters().all()) {
             boolean retuned =
                     !Parameters.standard().parameter(parameter.name()).value().equals(parameter.value());
-            line("| `" + parameter.name() + "` | " + parameter.value().print() + (retuned ? " (retuned)" : "") + " | "
-                    + source(parameter.source()) + " |");
+            Wording value = Wording.amount(parameter.value(), Precision.EXACT);
+            rows.add(List.of(
+                    phrase("rulebook.code").with("code", parameter.name()),
+                    retuned ? phrase("rulebook.retuned").with("value", value) : value,
+                    source(parameter.source())));
         }
-    }
-
-    private void line(String line) {
-        page.append(line).append('\n');
+        List<Wording> headings =
+                List.of(phrase("rulebook.parameter"), phrase("rulebook.value"), phrase("rulebook.source-of-number"));
+        return new Section(
+                Optional.of(phrase("rulebook.numbers")),
+                List.of(new Table(List.of(Align.LEFT, Align.LEFT, Align.LEFT), headings, rows)));
     }
 }

@@ -9,7 +9,9 @@ import stoneprocess.core.answer.WhatIf;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
 
 /**
  * Answers about a recommendation as text, long and short. A long text has lines of at most 96 characters and ends with a
@@ -17,181 +19,124 @@ import stoneprocess.core.quantity.UnitSystem;
  * them: the answers hold the same as data. Immutable and safe to share between threads.
  */
 public final class AnswerText {
-    private final WhyWords whys;
-    private final WhyNotWords whyNots;
-    private final DifferenceWords differences;
-    private final WayWords ways;
-    private final ComparisonWords comparisons;
-    private final AnswerWords words;
+    private final Texts texts;
+    private final Parameters parameters;
 
     /**
-     * @param units the reader's units
+     * @param texts the reader's language and units
      * @param parameters the numbers of the rulebase that answered
      */
-    public AnswerText(UnitSystem units, Parameters parameters) {
-        AnswerWords words = new AnswerWords(units, parameters);
-        this.whys = new WhyWords(words);
-        this.whyNots = new WhyNotWords(words);
-        this.differences = new DifferenceWords(words);
-        this.ways = new WayWords(words);
-        this.comparisons = new ComparisonWords(words);
-        this.words = words;
+    public AnswerText(Texts texts, Parameters parameters) {
+        this.texts = texts.with(parameters);
+        this.parameters = parameters;
     }
 
     /** Why a matter was closed as it was. */
     public String render(Why why) {
-        return whys.full(why);
+        return texts.page(document(why));
+    }
+
+    /** The same as a document, to be rendered by any page. */
+    public Document document(Why why) {
+        return WhyWords.full(why, parameters);
     }
 
     /** The same in one line. */
     public String brief(Why why) {
-        return whys.brief(why);
+        return texts.word(WhyWords.brief(why));
     }
 
     /** Why a matter was not closed with a value. */
     public String render(WhyNot whyNot) {
-        return whyNots.full(whyNot);
+        return texts.page(document(whyNot));
+    }
+
+    /** The same as a document, to be rendered by any page. */
+    public Document document(WhyNot whyNot) {
+        return WhyNotWords.full(whyNot, parameters);
     }
 
     /** The same in one line. */
     public String brief(WhyNot whyNot) {
-        return whyNots.brief(whyNot);
+        return texts.word(WhyNotWords.brief(whyNot));
     }
 
     /** What differs between two recommendations. */
     public String render(Difference difference) {
-        return differences.full(words.phrases.get("difference.title"), List.of(), difference);
+        return texts.page(document(difference));
+    }
+
+    /** The same as a document, to be rendered by any page. */
+    public Document document(Difference difference) {
+        return DifferenceWords.full(Wording.phrase("difference.title"), List.of(), difference, parameters);
     }
 
     /** The same in one line. */
     public String brief(Difference difference) {
-        return differences.brief(difference);
+        return texts.word(DifferenceWords.brief(difference));
     }
 
     /** What changes of a survey bring. */
     public String render(WhatIf whatIf) {
-        return differences.full(
-                whatIf.before().survey().title(),
-                whatIf.changes().stream().map(words.fields::change).toList(),
-                Difference.between(whatIf.before(), whatIf.after()));
+        return texts.page(document(whatIf));
+    }
+
+    /** The same as a document, to be rendered by any page. */
+    public Document document(WhatIf whatIf) {
+        return DifferenceWords.full(
+                Wording.name(whatIf.before().survey().title()),
+                whatIf.changes().stream().map(FieldWords::change).toList(),
+                Difference.between(whatIf.before(), whatIf.after()),
+                parameters);
     }
 
     /** The same in one line. */
     public String brief(WhatIf whatIf) {
-        return differences.brief(Difference.between(whatIf.before(), whatIf.after()));
+        return texts.word(DifferenceWords.brief(Difference.between(whatIf.before(), whatIf.after())));
     }
 
     /** How a floor would get a value. */
     public String render(HowTo howTo) {
-        return ways.full(howTo);
+        return texts.page(document(howTo));
+    }
+
+    /** The same as a document, to be rendered by any page. */
+    public Document document(HowTo howTo) {
+        return WayWords.full(howTo, parameters);
     }
 
     /** The same in one line: the first of the smallest ways. */
     public String brief(HowTo howTo) {
-        return ways.brief(howTo);
+        return texts.word(WayWords.brief(howTo));
     }
 
     /** What is worth finding out. */
     public String render(WhatElse whatElse) {
-        return ways.full(whatElse);
+        return texts.page(document(whatElse));
+    }
+
+    /** The same as a document, to be rendered by any page. */
+    public Document document(WhatElse whatElse) {
+        return WayWords.full(whatElse, parameters);
     }
 
     /** The same in one line: what to find out first. */
     public String brief(WhatElse whatElse) {
-        return ways.brief(whatElse);
+        return texts.word(WayWords.brief(whatElse));
     }
 
     /** Which floors two rulebases advise otherwise. */
     public String render(Comparison comparison) {
-        return comparisons.full(comparison);
+        return texts.page(document(comparison));
+    }
+
+    /** The same as a document, to be rendered by any page. */
+    public Document document(Comparison comparison) {
+        return ComparisonWords.full(comparison, parameters);
     }
 
     /** The same in one line. */
     public String brief(Comparison comparison) {
-        return comparisons.brief(comparison);
-    }
-
-    /** The texts that do not come from an enum; a test keeps the bundle complete. */
-    static List<String> fixedKeys() {
-        return List.of(
-                "answer.it-is",
-                "answer.impasse",
-                "answer.nothing",
-                "answer.several",
-                "answer.says",
-                "answer.by",
-                "answer.won",
-                "answer.outweighed",
-                "answer.vetoed",
-                "answer.needs",
-                "answer.vetoes",
-                "answer.rests-on",
-                "answer.numbers",
-                "answer.to-overturn",
-                "answer.survey",
-                "answer.survey-too",
-                "answer.survey-says",
-                "answer.check-by",
-                "answer.degrees",
-                "answer.none-there",
-                "answer.check",
-                "answer.follows-from",
-                "why-not.title",
-                "why-not.instead",
-                "why-not.stands",
-                "why-not.brief-several",
-                "why-not.by",
-                "why-not.asked",
-                "why-not.silent",
-                "why-not.needs",
-                "why-not.here",
-                "why-not.more",
-                "why-not.brief",
-                "why-not.brief-needs",
-                "answer.not-reached",
-                "change.more",
-                "change.less",
-                "change.instead",
-                "change.found",
-                "change.to-find-out",
-                "difference.title",
-                "difference.one",
-                "difference.other",
-                "difference.none",
-                "difference.same-status",
-                "difference.same-matters",
-                "difference.status",
-                "difference.changes",
-                "difference.answers",
-                "difference.grits",
-                "difference.not-worked",
-                "difference.matters",
-                "difference.preparation",
-                "difference.warnings",
-                "difference.questions",
-                "difference.offers",
-                "difference.parameters",
-                "difference.rulebases",
-                "difference.brief",
-                "difference.brief-matter",
-                "how-to.title",
-                "how-to.people",
-                "how-to.nature",
-                "how-to.and",
-                "how-to.mind",
-                "how-to.more",
-                "how-to.change",
-                "how-to.count",
-                "what-else.title",
-                "what-else.nothing",
-                "what-else.count",
-                "what-else.heading",
-                "what-else.changes",
-                "what-else.brief",
-                "what-else.more",
-                "what-else.first",
-                "comparison.title",
-                "comparison.brief",
-                "comparison.through");
+        return texts.word(ComparisonWords.brief(comparison));
     }
 }

@@ -1,5 +1,9 @@
 package stoneprocess.rules.text;
 
+import static stoneprocess.rules.text.document.Draft.label;
+import static stoneprocess.rules.text.document.Wording.phrase;
+
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,115 +16,130 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Item;
+import stoneprocess.rules.text.document.Language;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
 /** What the texts of all answers share. */
 final class AnswerWords {
     /** A short text has fewer characters than this. */
     static final int SHORT = 140;
 
-    private static final String INDENT = "      ";
+    /** An outcome in few words has at most so many characters. */
+    private static final int FEW = 40;
 
-    final Phrases phrases;
-    final FactWords facts;
-    final ValueWords values;
-    final FieldWords fields;
-    final UnitSystem units;
-
-    AnswerWords(UnitSystem units, Parameters parameters) {
-        this.units = units;
-        this.phrases = new Phrases(units, parameters);
-        this.facts = new FactWords(phrases);
-        this.values = new ValueWords(phrases);
-        this.fields = new FieldWords(units, phrases);
-    }
-
-    String get(String key, Object... arguments) {
-        return phrases.get(key).formatted(arguments);
-    }
+    private AnswerWords() {}
 
     /** The values of an outcome, or that it has none. */
-    String outcome(Outcome outcome) {
-        if (!(outcome instanceof Decision decision)) {
-            return phrases.get("answer.impasse");
-        }
-        return decision.values().isEmpty()
-                ? phrases.get("answer.nothing")
-                : String.join(", ", values.values(decision.topic(), decision.values()));
+    static Wording outcome(Outcome outcome) {
+        return outcome instanceof Decision decision
+                ? values(decision.topic(), decision.values())
+                : phrase("answer.impasse");
+    }
+
+    /** The values of a decision, or that it has none. */
+    static Wording values(String topic, List<String> values) {
+        return values.isEmpty() ? phrase("answer.nothing") : ValueWords.values(topic, values);
     }
 
     /** The same, or how many values there are, in few words. */
-    String outcomeInFew(Outcome outcome) {
-        String all = outcome(outcome);
-        return outcome instanceof Decision decision && all.length() > 40
-                ? get("answer.several", decision.values().size())
+    static Wording outcomeInFew(Outcome outcome) {
+        Wording all = outcome(outcome);
+        return outcome instanceof Decision decision && !decision.values().isEmpty()
+                ? new Wording.Shortest(
+                        FEW + 1,
+                        List.of(
+                                all,
+                                phrase("answer.several")
+                                        .with("count", decision.values().size())))
                 : all;
     }
 
-    /** The first that is short enough; the last one always is. */
-    static String shortest(String... fromRichest) {
-        for (String text : fromRichest) {
-            if (text.length() < SHORT) {
-                return text;
-            }
-        }
-        throw new IllegalStateException("No text of under " + SHORT + " characters: " + fromRichest[0]);
+    /** The first that is short enough, from the richest on. */
+    static Wording shortest(Wording... fromRichest) {
+        return new Wording.Shortest(SHORT, List.of(fromRichest));
     }
 
     /** Rules with what they say of their topics and on which facts, one after the other. */
-    void reasons(Page page, String heading, List<Reason> reasons, Function<String, Card> cards) {
+    static void reasons(Draft draft, String heading, List<Reason> reasons, Function<String, Card> cards) {
         if (reasons.isEmpty()) {
             return;
         }
-        page.heading(phrases.get(heading));
-        Map<String, Set<String>> factsByRule = new LinkedHashMap<>();
+        draft.section(heading);
+        Map<String, Set<Wording>> factsByRule = new LinkedHashMap<>();
         Map<String, Reason> byRule = new LinkedHashMap<>();
         for (Reason reason : reasons) {
             byRule.putIfAbsent(reason.rule(), reason);
-            Set<String> known = factsByRule.computeIfAbsent(reason.rule(), rule -> new LinkedHashSet<>());
-            reason.facts().forEach(fact -> known.add(facts.so(fact)));
+            Set<Wording> known = factsByRule.computeIfAbsent(reason.rule(), rule -> new LinkedHashSet<>());
+            reason.facts().forEach(fact -> known.add(FactWords.so(fact)));
         }
         byRule.forEach((rule, reason) -> {
             Card card = cards.apply(rule);
-            page.item(card.title() + ". " + card.because() + ". (" + rule + ")");
-            page.labelled(INDENT, phrases.get("answer.says"), says(card.topic(), reason));
-            if (!factsByRule.get(rule).isEmpty()) {
-                page.labelled(INDENT, phrases.get("answer.by"), String.join("; ", factsByRule.get(rule)));
+            List<Item> details = new ArrayList<>();
+            details.add(label("answer.says", says(card.topic(), reason)));
+            Set<Wording> facts = factsByRule.getOrDefault(rule, Set.of());
+            if (!facts.isEmpty()) {
+                details.add(label("answer.by", Wording.list(Joint.SEMICOLON, facts)));
             }
-            page.labelled(INDENT, phrases.get("warnings.source"), card.source().print());
+            details.add(label("warnings.source", Wording.source(card.source())));
+            draft.bullet(RuleWords.withIds(RuleWords.because(card), List.of(rule)), details);
         });
     }
 
-    private String says(String topic, Reason reason) {
+    private static Wording says(String topic, Reason reason) {
         Topic<? extends Term> about = Topics.named(topic);
-        return values.says(
+        return ValueWords.says(
                 about, reason.kind(), reason.values().stream().map(about::value).toList());
     }
 
     /** Questions of the survey with what it answers and how to look again. */
-    void checks(Page page, Collection<String> questions, List<FieldAnswer> answers) {
+    static void checks(Draft draft, Collection<String> questions, List<FieldAnswer> answers) {
         for (String field : questions) {
-            String now = answers.stream()
+            List<Wording> words = new ArrayList<>();
+            words.add(FieldWords.question(field));
+            answers.stream()
                     .filter(answer -> answer.field().equals(field))
                     .findFirst()
-                    .map(answer -> " " + get("answer.survey-says", fields.answer(answer)))
-                    .orElse("");
-            page.item(fields.question(field) + now + " " + get("answer.check-by", fields.howFound(field)));
+                    .ifPresent(answer ->
+                            words.add(phrase("answer.survey-says").with("answer", FieldWords.answer(answer))));
+            words.add(phrase("answer.check-by").with("how", FieldWords.howFound(field)));
+            draft.bullet(Wording.list(Joint.SENTENCES, words));
         }
     }
 
-    /** The fact to name in a short text: one that is read from the survey, else one that was concluded. */
-    String factToCheck(List<MatchedFact> matched) {
-        return matched.stream()
+    /** The fact to check first: one that is read from the survey, else one that was concluded. */
+    static Wording check(List<MatchedFact> matched) {
+        MatchedFact first = matched.stream()
                 .filter(fact -> !fact.fields().isEmpty())
                 .findFirst()
-                .or(() -> matched.stream().findFirst())
-                .map(fact -> fact.name().equals("Step") ? values.topic(Topics.GRIT_PATH.id()) : facts.name(fact.name()))
-                .orElse("");
+                .orElse(matched.get(0));
+        return phrase("answer.check")
+                .with(
+                        "fact",
+                        first.name().equals("Step")
+                                ? ValueWords.topic(Topics.GRIT_PATH.id())
+                                : FactWords.name(first.name()));
+    }
+
+    /** A rule by its title, with its id. */
+    static Wording titleWithId(Card card) {
+        return RuleWords.withIds(phrase("card.title").with("title", Wording.title(card)), List.of(card.id()));
+    }
+
+    /** A rule by its id alone. */
+    static Wording rule(String id) {
+        return phrase("card.title").with("title", id);
+    }
+
+    /** What a number is about; its own name where the bundles have no words for it. */
+    static Wording parameter(String name) {
+        String key = "parameter." + name;
+        return Language.english().has(key) ? phrase(key) : Wording.name(name);
     }
 }

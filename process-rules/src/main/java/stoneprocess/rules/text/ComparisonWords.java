@@ -1,67 +1,64 @@
 package stoneprocess.rules.text;
 
+import static stoneprocess.rules.text.document.Draft.label;
+import static stoneprocess.rules.text.document.Wording.phrase;
+
+import java.util.ArrayList;
 import java.util.List;
 import stoneprocess.core.answer.Comparison;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Item;
+import stoneprocess.rules.text.document.Language;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
 /** What two rulebases advise otherwise, in words. */
 final class ComparisonWords {
-    private static final String INDENT = "      ";
+    private ComparisonWords() {}
 
-    private final AnswerWords words;
-
-    ComparisonWords(AnswerWords words) {
-        this.words = words;
-    }
-
-    String full(Comparison comparison) {
-        Page page = new Page();
-        page.title(words.phrases.get("comparison.title"));
-        page.line(brief(comparison));
+    static Document full(Comparison comparison, Parameters parameters) {
+        Draft draft = Draft.titled(phrase("comparison.title"), parameters).paragraph(brief(comparison));
         for (Comparison.Floor floor : comparison.differing()) {
-            page.heading(floor.title());
+            draft.section(Wording.name(floor.title()));
             if (floor.one() != floor.other()) {
-                page.labelled("  ", words.phrases.get("difference.one"), words.phrases.of(floor.one()));
-                page.labelled("  ", words.phrases.get("difference.other"), words.phrases.of(floor.other()));
+                draft.labelled("difference.one", Wording.of(floor.one()));
+                draft.labelled("difference.other", Wording.of(floor.other()));
             }
-            floor.decisions().forEach(differs -> differs(page, differs));
+            floor.decisions()
+                    .forEach(differs ->
+                            draft.bullet(ValueWords.matter(differs.topic(), differs.subject()), sides(differs)));
         }
-        return page.toString();
+        return draft.document();
     }
 
-    private void differs(Page page, Comparison.Differs differs) {
-        page.item(words.values.matter(differs.topic(), differs.subject()));
-        page.labelled(
-                INDENT,
-                words.phrases.get("difference.one"),
-                side(differs.topic(), differs.one()) + rules(differs.rulesOfOne()));
-        page.labelled(
-                INDENT,
-                words.phrases.get("difference.other"),
-                side(differs.topic(), differs.other()) + rules(differs.rulesOfOther()));
+    private static List<Item> sides(Comparison.Differs differs) {
+        List<Item> sides = new ArrayList<>();
+        sides.add(label("difference.one", side(differs.topic(), differs.one(), differs.rulesOfOne())));
+        sides.add(label("difference.other", side(differs.topic(), differs.other(), differs.rulesOfOther())));
         if (!differs.through().isEmpty()) {
-            List<String> through = differs.through().stream()
-                    .map(name -> Phrases.has("topic." + name) ? words.values.topic(name) : name)
+            List<Wording> through = differs.through().stream()
+                    .map(name -> Language.english().has("topic." + name) ? ValueWords.topic(name) : Wording.name(name))
                     .toList();
-            page.labelled(INDENT, words.phrases.get("comparison.through"), String.join(", ", through));
+            sides.add(label("comparison.through", Wording.list(Joint.COMMA, through)));
         }
+        return sides;
     }
 
-    private static String rules(List<String> rules) {
-        return rules.isEmpty() ? "" : " (" + String.join(", ", rules) + ")";
+    private static Wording side(String topic, Comparison.Side side, List<String> rules) {
+        return RuleWords.withIds(
+                switch (side.end()) {
+                    case IMPASSE -> phrase("answer.impasse");
+                    case NOT_REACHED -> phrase("answer.not-reached");
+                    case DECIDED -> AnswerWords.values(topic, side.values());
+                },
+                rules);
     }
 
-    private String side(String topic, Comparison.Side side) {
-        return switch (side.end()) {
-            case IMPASSE -> words.phrases.get("answer.impasse");
-            case NOT_REACHED -> words.phrases.get("answer.not-reached");
-            case DECIDED ->
-                side.values().isEmpty()
-                        ? words.phrases.get("answer.nothing")
-                        : String.join(", ", words.values.values(topic, side.values()));
-        };
-    }
-
-    String brief(Comparison comparison) {
-        return words.get("comparison.brief", comparison.differing().size(), comparison.floors());
+    static Wording brief(Comparison comparison) {
+        return phrase("comparison.brief")
+                .with("differing", comparison.differing().size())
+                .with("floors", comparison.floors());
     }
 }

@@ -1,148 +1,147 @@
 package stoneprocess.rules.text;
 
+import static stoneprocess.rules.text.document.Draft.label;
+import static stoneprocess.rules.text.document.Wording.phrase;
+
 import java.util.List;
 import java.util.function.Function;
-import stoneprocess.core.answer.Closing;
 import stoneprocess.core.answer.Difference;
 import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.answer.MatterDifference;
 import stoneprocess.core.answer.Side;
 import stoneprocess.core.answer.Split;
 import stoneprocess.core.answer.TrackDifference;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Wording;
 
 /** What differs between two recommendations, in words. */
 final class DifferenceWords {
-    private static final String INDENT = "      ";
+    private static final int HASH_SHOWN = 12;
 
-    private final AnswerWords words;
-
-    DifferenceWords(AnswerWords words) {
-        this.words = words;
-    }
+    private DifferenceWords() {}
 
     /**
      * @param changes what was changed, in words; none where two surveys are compared as they are
      */
-    String full(String title, List<String> changes, Difference difference) {
-        Page page = new Page();
-        page.title(title);
-        page.line(summary(difference));
-        list(page, "difference.changes", changes);
+    static Document full(Wording title, List<Wording> changes, Difference difference, Parameters parameters) {
+        Draft draft = Draft.titled(title, parameters).paragraph(summary(difference));
+        list(draft, "difference.changes", changes);
         if (changes.isEmpty()) {
-            split(page, "difference.answers", difference.answers(), this::answer);
+            split(draft, "difference.answers", difference.answers(), DifferenceWords::answer);
         }
-        tracks(page, difference.tracks());
-        matters(page, difference);
-        split(page, "difference.preparation", difference.preparation(), one -> words.values.value(one.task()));
+        tracks(draft, difference.tracks());
+        matters(draft, difference);
+        split(draft, "difference.preparation", difference.preparation(), planned -> ValueWords.name(planned.task()));
+        split(draft, "difference.warnings", difference.warnings(), warning -> {
+            Wording hazard = ValueWords.name(warning.hazard());
+            return warning.certain() ? hazard : Wording.sentences(hazard, phrase("warnings.uncertain"));
+        });
+        split(draft, "difference.questions", difference.questions(), FieldWords::question);
+        split(draft, "difference.offers", difference.counterOffers(), offer -> Wording.of(offer.kind()));
+        list(
+                draft,
+                "difference.parameters",
+                difference.parameters().stream().map(Wording::name).toList());
         split(
-                page,
-                "difference.warnings",
-                difference.warnings(),
-                warning -> words.values.value(warning.hazard())
-                        + (warning.certain() ? "" : " " + words.phrases.get("warnings.uncertain")));
-        split(page, "difference.questions", difference.questions(), words.fields::question);
-        split(page, "difference.offers", difference.counterOffers(), offer -> words.phrases.of(offer.kind()));
-        list(page, "difference.parameters", difference.parameters());
-        split(page, "difference.rulebases", difference.rulebases(), hash -> hash.substring(0, 12));
-        return page.toString();
+                draft,
+                "difference.rulebases",
+                difference.rulebases(),
+                hash -> Wording.name(hash.substring(0, HASH_SHOWN)));
+        return draft.document();
     }
 
-    private String summary(Difference difference) {
+    private static Wording summary(Difference difference) {
         if (difference.sameAdvice()) {
-            return words.phrases.get("difference.none");
+            return phrase("difference.none");
         }
         return difference.one() == difference.other()
-                ? words.phrases.get("difference.same-status")
-                : words.get(
-                        "difference.status", words.phrases.of(difference.one()), words.phrases.of(difference.other()));
+                ? phrase("difference.same-status")
+                : phrase("difference.status").with("first", difference.one()).with("second", difference.other());
     }
 
-    private String answer(FieldAnswer answer) {
-        return words.fields.question(answer.field()) + " " + words.fields.answer(answer);
+    private static Wording answer(FieldAnswer answer) {
+        return Wording.sentences(FieldWords.question(answer.field()), FieldWords.answer(answer));
     }
 
-    private void list(Page page, String heading, List<String> lines) {
+    private static void list(Draft draft, String heading, List<? extends Wording> lines) {
         if (!lines.isEmpty()) {
-            page.heading(words.phrases.get(heading)).items(lines);
+            draft.section(heading);
+            lines.forEach(draft::bullet);
         }
     }
 
-    private <T> void split(Page page, String heading, Split<T> split, Function<T, String> word) {
+    private static <T> void split(Draft draft, String heading, Split<T> split, Function<T, Wording> word) {
         if (split.isEmpty()) {
             return;
         }
-        page.heading(words.phrases.get(heading));
-        List<String> one = split.one().stream().map(word).distinct().toList();
-        List<String> other = split.other().stream().map(word).distinct().toList();
-        one.forEach(line -> page.labelled("  ", words.phrases.get("difference.one"), line));
-        other.forEach(line -> page.labelled("  ", words.phrases.get("difference.other"), line));
+        draft.section(heading);
+        split.one().stream().map(word).distinct().forEach(line -> draft.labelled("difference.one", line));
+        split.other().stream().map(word).distinct().forEach(line -> draft.labelled("difference.other", line));
     }
 
-    private void tracks(Page page, List<TrackDifference> tracks) {
+    private static void tracks(Draft draft, List<TrackDifference> tracks) {
         if (tracks.isEmpty()) {
             return;
         }
-        page.heading(words.phrases.get("difference.grits"));
+        draft.section("difference.grits");
         for (TrackDifference track : tracks) {
-            page.item(words.values.track(track.track()));
-            page.labelled(INDENT, words.phrases.get("difference.one"), grades(track.one()));
-            page.labelled(INDENT, words.phrases.get("difference.other"), grades(track.other()));
+            draft.bullet(
+                    ValueWords.track(track.track()),
+                    label("difference.one", grades(track.one())),
+                    label("difference.other", grades(track.other())));
         }
     }
 
-    private String grades(List<String> grades) {
-        return grades.isEmpty()
-                ? words.phrases.get("difference.not-worked")
-                : String.join(", ", grades).replace('-', ' ');
+    private static Wording grades(List<String> grades) {
+        return grades.isEmpty() ? phrase("difference.not-worked") : ValueWords.grades(grades);
     }
 
-    private void matters(Page page, Difference difference) {
-        List<MatterDifference> changed =
-                difference.matters().stream().filter(MatterDifference::changed).toList();
+    private static List<MatterDifference> changed(Difference difference) {
+        return difference.matters().stream().filter(MatterDifference::changed).toList();
+    }
+
+    private static Wording matter(MatterDifference matter) {
+        return ValueWords.matter(matter.matter().topic(), matter.matter().subject());
+    }
+
+    private static void matters(Draft draft, Difference difference) {
+        List<MatterDifference> changed = changed(difference);
         if (changed.isEmpty()) {
             return;
         }
-        page.heading(words.phrases.get("difference.matters"));
+        draft.section("difference.matters");
         for (MatterDifference matter : changed) {
-            page.item(
-                    words.values.matter(matter.matter().topic(), matter.matter().subject()));
-            page.labelled(INDENT, words.phrases.get("difference.one"), side(matter, matter.one()));
-            page.labelled(INDENT, words.phrases.get("difference.other"), side(matter, matter.other()));
+            draft.bullet(
+                    matter(matter),
+                    label("difference.one", side(matter, matter.one())),
+                    label("difference.other", side(matter, matter.other())));
         }
     }
 
-    private String side(MatterDifference matter, Side side) {
-        String rules = side.rules().isEmpty() ? "" : " (" + String.join(", ", side.rules()) + ")";
-        return closing(matter.matter().topic(), side.closing(), side.values()) + rules;
+    private static Wording side(MatterDifference matter, Side side) {
+        return RuleWords.withIds(
+                switch (side.closing()) {
+                    case IMPASSE -> phrase("answer.impasse");
+                    case NOT_REACHED -> phrase("answer.not-reached");
+                    case DECIDED -> AnswerWords.values(matter.matter().topic(), side.values());
+                },
+                side.rules());
     }
 
-    private String closing(String topic, Closing closing, List<String> values) {
-        return switch (closing) {
-            case IMPASSE -> words.phrases.get("answer.impasse");
-            case NOT_REACHED -> words.phrases.get("answer.not-reached");
-            case DECIDED ->
-                values.isEmpty()
-                        ? words.phrases.get("answer.nothing")
-                        : String.join(", ", words.values.values(topic, values));
-        };
-    }
-
-    String brief(Difference difference) {
-        List<MatterDifference> changed =
-                difference.matters().stream().filter(MatterDifference::changed).toList();
+    static Wording brief(Difference difference) {
+        List<MatterDifference> changed = changed(difference);
         if (changed.isEmpty()) {
-            return words.phrases.get(difference.sameAdvice() ? "difference.none" : "difference.same-matters");
+            return phrase(difference.sameAdvice() ? "difference.none" : "difference.same-matters");
         }
         MatterDifference first = changed.get(0);
-        String matter =
-                words.values.matter(first.matter().topic(), first.matter().subject());
         return AnswerWords.shortest(
-                words.get(
-                        "difference.brief",
-                        changed.size(),
-                        matter,
-                        side(first, first.one()),
-                        side(first, first.other())),
-                words.get("difference.brief-matter", changed.size(), matter));
+                phrase("difference.brief")
+                        .with("count", changed.size())
+                        .with("matter", matter(first))
+                        .with("first", side(first, first.one()))
+                        .with("second", side(first, first.other())),
+                phrase("difference.brief-matter").with("count", changed.size()).with("matter", matter(first)));
     }
 }

@@ -1,9 +1,12 @@
 package stoneprocess.rules.text;
 
+import static stoneprocess.rules.text.document.Wording.phrase;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.MatchedFact;
@@ -22,6 +25,8 @@ import stoneprocess.rules.feature.Step;
 import stoneprocess.rules.feature.StepEnd;
 import stoneprocess.rules.feature.StepOrder;
 import stoneprocess.rules.internal.classify.Facts;
+import stoneprocess.rules.text.document.Language;
+import stoneprocess.rules.text.document.Wording;
 
 /** Words for facts and their classes, as conditions of rules and as what is so on a floor. */
 final class FactWords {
@@ -47,22 +52,15 @@ final class FactWords {
         add("Step.method", WorkMethod.values());
     }
 
-    private final Phrases phrases;
-    private final LoggedFacts logged;
-    private final ValueWords values;
-
-    FactWords(Phrases phrases) {
-        this.phrases = phrases;
-        this.logged = new LoggedFacts(phrases);
-        this.values = new ValueWords(phrases);
-    }
+    private FactWords() {}
 
     private static void add(String fact, Enum<?>[] constants) {
         CLASSES.put(
                 fact,
                 Stream.of(constants)
                         .map(Term.class::cast)
-                        .collect(Collectors.toMap(Term::key, term -> term, (one, other) -> one, LinkedHashMap::new)));
+                        .collect(Collectors.toMap(
+                                Term::key, Function.identity(), (first, second) -> first, LinkedHashMap::new)));
     }
 
     /** The keys of the phrases that a fact of a floor can need. */
@@ -72,90 +70,81 @@ final class FactWords {
             keys.add("fact." + fact);
             classes.values().forEach(term -> keys.add(key(fact, term)));
         });
-        keys.addAll(List.of(
-                "fact.or",
-                "fact.or-not-known",
-                "fact.only-not-known",
-                "fact.whatever",
-                "fact.anything-but",
-                "fact.nobody-knows"));
         return keys;
     }
 
     private static String key(String fact, Term term) {
         String own = "fact." + fact + "." + term.key();
-        String name = Phrases.key(term) + ".name";
-        return Phrases.has(own) ? own : Phrases.has(name) ? name : Phrases.key(term);
+        return Language.english().has(own) ? own : ValueWords.nameKey(term);
     }
 
     /** What a fact is called; a fact of the job log has no name, only what is so. */
-    String name(String fact) {
+    static Wording name(String fact) {
         int mark = fact.indexOf(':');
         if (mark < 0) {
-            return phrases.get("fact." + fact);
+            return phrase("fact." + fact);
         }
         String which = fact.substring(mark + 1);
-        return phrases.get("fact." + fact.substring(0, mark))
-                .formatted(phrases.of(Term.parse(MachineClass.class, which, fact)));
+        return phrase("fact." + fact.substring(0, mark)).with("machine", Term.parse(MachineClass.class, which, fact));
     }
 
     /** A condition: that one of the facts is of one of these classes. */
-    String condition(List<String> facts, List<String> classes, List<String> others, boolean orNotKnown) {
-        String unknown = orNotKnown && !classes.isEmpty() ? ", " + phrases.get("fact.or-not-known") : "";
+    static Wording condition(List<String> facts, List<String> classes, List<String> others, boolean orNotKnown) {
         if (isLogged(facts.get(0))) {
-            return (classes.isEmpty() ? phrases.get("fact.only-not-known") : or(sentences(facts, classes))) + unknown;
+            Wording known = classes.isEmpty() ? phrase("fact.only-not-known") : or(sentences(facts, classes));
+            return orNotKnown && !classes.isEmpty() ? orNotKnown(known) : known;
         }
-        String name = or(facts.stream().map(this::name).toList());
+        Wording name = or(facts.stream().map(FactWords::name).toList());
         if (classes.isEmpty() || others.isEmpty()) {
-            return name + ": " + phrases.get(classes.isEmpty() ? "fact.only-not-known" : "fact.whatever");
+            return is(name, phrase(classes.isEmpty() ? "fact.only-not-known" : "fact.whatever"));
         }
-        boolean fewOthers = classes.size() > 2 && !others.isEmpty() && others.size() < classes.size();
-        String value = fewOthers
-                ? phrases.get("fact.anything-but").formatted(or(words(facts.get(0), others)))
+        boolean fewOthers = classes.size() > 2 && others.size() < classes.size();
+        Wording value = fewOthers
+                ? phrase("fact.anything-but").with("classes", or(words(facts.get(0), others)))
                 : or(words(facts.get(0), classes));
-        return name + ": " + value + unknown;
+        return orNotKnown ? orNotKnown(is(name, value)) : is(name, value);
     }
 
-    /** What a rule would need of a fact; not to be known when there are no classes. */
-    String needed(String fact, List<String> classes) {
-        if (classes.isEmpty()) {
-            return name(fact) + ": " + phrases.get("fact.only-not-known");
-        }
-        return isLogged(fact) ? or(sentences(List.of(fact), classes)) : name(fact) + ": " + or(words(fact, classes));
+    private static Wording is(Wording fact, Wording classes) {
+        return phrase("fact.is").with("fact", fact).with("classes", classes);
+    }
+
+    private static Wording orNotKnown(Wording known) {
+        return phrase("fact.or-not-known").with("known", known);
     }
 
     /** What is so on a floor, as a rule matched it. */
-    String so(MatchedFact fact) {
+    static Wording so(MatchedFact fact) {
         if (fact.name().equals(STEP)) {
-            return values.subject(Subject.parse(fact.mayBe().get(0), STEP));
+            return ValueWords.subject(Subject.parse(fact.mayBe().get(0), STEP));
         }
         return so(fact.name(), fact.mayBe());
     }
 
     /** What may be so on a floor. */
-    String so(String fact, List<String> mayBe) {
+    static Wording so(String fact, List<String> mayBe) {
         if (isLogged(fact)) {
             return or(sentences(List.of(fact), mayBe));
         }
         int all = CLASSES.getOrDefault(bare(fact), Map.of()).size();
         boolean open = mayBe.isEmpty() || mayBe.size() > 1 && mayBe.size() == all;
-        return name(fact) + ": " + (open ? phrases.get("fact.nobody-knows") : or(words(fact, mayBe)));
+        return is(name(fact), open ? phrase("fact.nobody-knows") : or(words(fact, mayBe)));
     }
 
-    List<String> words(String fact, List<String> classes) {
+    static List<Wording> words(String fact, List<String> classes) {
         Map<String, Term> terms = CLASSES.getOrDefault(bare(fact), Map.of());
         return classes.stream()
                 .map(key -> {
                     Term term = terms.get(key);
-                    return term == null ? key.replace('-', ' ') : phrases.get(key(bare(fact), term));
+                    return term == null ? ValueWords.grade(key) : phrase(key(bare(fact), term));
                 })
                 .toList();
     }
 
-    private List<String> sentences(List<String> facts, List<String> classes) {
+    private static List<Wording> sentences(List<String> facts, List<String> classes) {
         return facts.stream()
                 .flatMap(fact -> classes.stream()
-                        .map(key -> logged.say(new MatchedFact(fact, List.of(key), true, List.of(), List.of()))))
+                        .map(key -> LoggedFacts.say(new MatchedFact(fact, List.of(key), true, List.of(), List.of()))))
                 .toList();
     }
 
@@ -168,11 +157,8 @@ final class FactWords {
         return !CLASSES.containsKey(bare(fact));
     }
 
-    /** Several as alternatives: {@code a, b or c}. */
-    String or(List<String> words) {
-        int last = words.size() - 1;
-        return last < 1
-                ? String.join("", words)
-                : String.join(", ", words.subList(0, last)) + " " + phrases.get("fact.or") + " " + words.get(last);
+    /** Several as alternatives. */
+    static Wording or(List<Wording> words) {
+        return Wording.list(Wording.Joint.OR, words);
     }
 }

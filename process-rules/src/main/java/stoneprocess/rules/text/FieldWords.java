@@ -1,5 +1,7 @@
 package stoneprocess.rules.text;
 
+import static stoneprocess.rules.text.document.Wording.phrase;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -9,7 +11,6 @@ import stoneprocess.core.answer.Change;
 import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.answer.Given;
 import stoneprocess.core.quantity.Quantity;
-import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FieldKind;
@@ -17,6 +18,9 @@ import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.rules.text.document.Language;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
 /** Words for the questions of a survey, for how they are settled and for what is answered. */
 final class FieldWords {
@@ -24,66 +28,68 @@ final class FieldWords {
     private static final String SURFACE = SurfaceState.class.getSimpleName() + ".";
     private static final String DAMAGES = "damages.";
 
-    private final UnitSystem units;
-    private final Phrases phrases;
+    private FieldWords() {}
 
-    FieldWords(UnitSystem units, Phrases phrases) {
-        this.units = units;
-        this.phrases = phrases;
-    }
-
-    String question(String field) {
-        return phrases.get("field." + field);
+    static Wording question(String field) {
+        return phrase("field." + field);
     }
 
     /** The quickest test that settles it. */
-    String howFound(String field) {
+    static Wording howFound(String field) {
         if (field.equals(READINGS)) {
-            return phrases.get("question.how-readings");
+            return phrase("question.how-readings");
         }
         return field.startsWith(DAMAGES)
-                ? phrases.get("question.how-damages")
-                : phrases.of(SurveyField.named(field).howFound());
+                ? phrase("question.how-damages")
+                : Wording.of(SurveyField.named(field).howFound());
     }
 
-    String answer(FieldAnswer answer) {
+    static Wording answer(FieldAnswer answer) {
         if (!answer.known()) {
-            return phrases.get("fact.nobody-knows");
+            return phrase("fact.nobody-knows");
         }
         return answer.given().isEmpty()
-                ? phrases.get("answer.none-there")
-                : String.join(
-                        "; ",
+                ? phrase("answer.none-there")
+                : Wording.list(
+                        Joint.SEMICOLON,
                         answer.given().stream()
                                 .map(given -> given(answer.field(), given))
                                 .toList());
     }
 
-    private String given(String field, Given given) {
-        List<String> words = new ArrayList<>();
+    private static Wording given(String field, Given given) {
+        List<Wording> words = new ArrayList<>();
         given.keys().forEach(key -> words.add(word(field, key)));
-        given.amounts().forEach(amount -> words.add(units.print(amount)));
-        String zone = given.zone().map(name -> name + ": ").orElse("");
-        return zone + (words.isEmpty() ? phrases.get("answer.none-there") : String.join(", ", words));
+        given.amounts().forEach(amount -> words.add(Wording.amount(amount)));
+        Wording answer = orNone(words);
+        return given.zone().map(zone -> inZone(zone, answer)).orElse(answer);
+    }
+
+    private static Wording inZone(String zone, Wording answer) {
+        return phrase("answer.in-zone").with("zone", zone).with("answer", answer);
+    }
+
+    private static Wording orNone(List<Wording> words) {
+        return words.isEmpty() ? phrase("answer.none-there") : Wording.list(Joint.COMMA, words);
     }
 
     /** The word for a key that answers a field. */
-    String word(String field, String key) {
+    static Wording word(String field, String key) {
         if (field.equals(READINGS)) {
-            return Phrases.has(SURFACE + key)
-                    ? phrases.get(SURFACE + key)
-                    : phrases.get("answer.degrees").formatted(key);
+            return Language.english().has(SURFACE + key)
+                    ? phrase(SURFACE + key)
+                    : phrase("answer.degrees").with("angle", key);
         }
         return constants(field)
                 .filter(term -> term.key().equals(key))
                 .findFirst()
-                .map(term -> phrases.get(name(term)))
-                .orElse(key.replace('-', ' '));
+                .map(ValueWords::name)
+                .orElseGet(() -> field.equals(SurveyField.STONE_NAME.name()) ? stone(key) : ValueWords.grade(key));
     }
 
-    private static String name(Term term) {
-        String name = Phrases.key(term) + ".name";
-        return Phrases.has(name) ? name : Phrases.key(term);
+    /** What a stone is called: in English as the table of stones has it. */
+    private static Wording stone(String key) {
+        return new Wording.Tabled("stone." + key, key.replace('-', ' '));
     }
 
     private static Stream<Term> constants(String field) {
@@ -101,57 +107,53 @@ final class FieldWords {
     }
 
     /** The word for a typed answer. */
-    String value(String field, Object value) {
+    private static Wording value(String field, Object value) {
         if (value instanceof Quantity quantity) {
-            return units.print(quantity);
+            return Wording.amount(quantity);
         }
         if (value instanceof Damage damage) {
-            List<String> parts = new ArrayList<>();
-            damage.look().ifPresent(look -> parts.add(phrases.get(name(look))));
-            damage.depth().ifPresent(depth -> parts.add(units.print(depth)));
-            damage.share().ifPresent(share -> parts.add(units.print(share)));
-            return String.join(", ", parts);
+            List<Wording> parts = new ArrayList<>();
+            damage.look().ifPresent(look -> parts.add(ValueWords.name(look)));
+            damage.depth().ifPresent(depth -> parts.add(Wording.amount(depth)));
+            damage.share().ifPresent(share -> parts.add(Wording.amount(share)));
+            return Wording.list(Joint.COMMA, parts);
         }
         if (value instanceof Collection<?> members) {
-            return members.isEmpty()
-                    ? phrases.get("answer.none-there")
-                    : String.join(
-                            ", ",
-                            members.stream().map(member -> value(field, member)).toList());
+            return orNone(members.stream().map(member -> value(field, member)).toList());
         }
         if (value instanceof Term term) {
             return word(field, term.key());
         }
-        String key = value instanceof AbrasiveGrade grade ? grade.key() : (String) value;
-        return word(field, key);
+        return value instanceof AbrasiveGrade grade ? ValueWords.grade(grade) : word(field, (String) value);
     }
 
     /** A change: what it is, what it becomes, and what it was. */
-    String change(Change change) {
+    static Wording change(Change change) {
         if (change instanceof Change.OfMember member) {
-            String word = value(change.name(), member.member());
-            return phrases.get(member.added() ? "change.more" : "change.less").formatted(question(change.name()), word);
+            return phrase(member.added() ? "change.more" : "change.less")
+                    .with("question", question(change.name()))
+                    .with("value", value(change.name(), member.member()));
         }
-        Optional<?> from;
-        Object to;
-        String zone = "";
         if (change instanceof Change.OfDamage damage) {
-            from = damage.from();
-            to = damage.to();
-            zone = damage.zone() + ": ";
-        } else {
-            Change.OfAnswer answer = (Change.OfAnswer) change;
-            from = answer.from();
-            to = answer.to();
+            return becomes(change, inZone(damage.zone(), found(change, damage.from(), damage.to())));
         }
-        String now = from.map(value ->
-                        phrases.get("change.instead").formatted(value(change.name(), to), value(change.name(), value)))
-                .orElseGet(() -> phrases.get("change.found").formatted(value(change.name(), to)));
-        return question(change.name()) + " " + zone + now;
+        Change.OfAnswer answer = (Change.OfAnswer) change;
+        return becomes(change, found(change, answer.from(), answer.to()));
+    }
+
+    private static Wording becomes(Change change, Wording now) {
+        return Wording.sentences(question(change.name()), now);
+    }
+
+    private static Wording found(Change change, Optional<?> from, Object to) {
+        Wording now = value(change.name(), to);
+        return from.<Wording>map(before ->
+                        phrase("change.instead").with("now", now).with("before", value(change.name(), before)))
+                .orElseGet(() -> phrase("change.found").with("now", now));
     }
 
     /** Who can bring a change about. */
-    String who(Change change) {
-        return phrases.get(change.isFoundOut() ? "change.to-find-out" : Phrases.key(change.changedBy()));
+    static Wording who(Change change) {
+        return change.isFoundOut() ? phrase("change.to-find-out") : Wording.of(change.changedBy());
     }
 }

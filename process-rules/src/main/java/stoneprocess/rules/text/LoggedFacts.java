@@ -1,11 +1,12 @@
 package stoneprocess.rules.text;
 
+import static stoneprocess.rules.text.document.Wording.phrase;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.log.EventKind;
@@ -17,6 +18,9 @@ import stoneprocess.core.topic.Fault;
 import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.feature.OnSite;
 import stoneprocess.rules.internal.classify.Facts;
+import stoneprocess.rules.text.document.Language;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
 /** Words for the facts that a rule about a job log has matched. */
 final class LoggedFacts {
@@ -32,16 +36,12 @@ final class LoggedFacts {
         }
     }
 
-    private final Phrases phrases;
-
-    LoggedFacts(Phrases phrases) {
-        this.phrases = phrases;
-    }
+    private LoggedFacts() {}
 
     private static void add(Object fact) {
         MatchedFact matched = Facts.matched(fact);
-        for (Enum<?> one : ((Feature<?>) fact).mayBe()) {
-            Term term = (Term) one;
+        for (Enum<?> constant : ((Feature<?>) fact).mayBe()) {
+            Term term = (Term) constant;
             CLASSES.computeIfAbsent(matched.name(), name -> new LinkedHashMap<>())
                     .put(term.key(), term);
         }
@@ -61,44 +61,46 @@ final class LoggedFacts {
                 keys.add("fact." + type.getSimpleName() + "." + presence.key());
             }
         }
-        keys.addAll(List.of("fact.absent", "fact.not-known"));
         return keys;
     }
 
     private static String key(String fact, Term term) {
         String own = "fact." + fact + "." + term.key();
-        return Phrases.has(own) ? own : Phrases.key(term);
+        return Language.english().has(own) ? own : Wording.key(term);
     }
 
     private static String field(String name) {
-        return Phrases.has("log." + name) ? "log." + name : "field." + name;
+        return Language.english().has("log." + name) ? "log." + name : "field." + name;
     }
 
     /** What the log or the survey leaves open. */
-    String open(String field) {
-        return phrases.get(field(field));
+    static Wording open(String field) {
+        return phrase(field(field));
     }
 
-    String say(MatchedFact fact) {
+    static Wording say(MatchedFact fact) {
         if (!fact.known()) {
-            String key = fact.fields().stream().allMatch(name -> Phrases.has("log." + name))
-                    ? "fact.absent"
-                    : "fact.not-known";
-            return String.format(
-                    phrases.get(key),
-                    String.join(", ", fact.fields().stream().map(this::open).toList()));
+            boolean logged =
+                    fact.fields().stream().allMatch(name -> Language.english().has("log." + name));
+            return phrase(logged ? "fact.absent" : "fact.not-known")
+                    .with(
+                            "what",
+                            Wording.list(
+                                    Joint.COMMA,
+                                    fact.fields().stream()
+                                            .map(LoggedFacts::open)
+                                            .toList()));
         }
         String value = fact.mayBe().get(0);
         int mark = fact.name().indexOf(':');
         if (mark >= 0) {
             return oneOfMany(fact.name().substring(0, mark), fact.name().substring(mark + 1), value);
         }
-        Optional<Term> term =
-                Optional.ofNullable(CLASSES.getOrDefault(fact.name(), Map.of()).get(value));
-        return term.map(known -> phrases.get(key(fact.name(), known))).orElseGet(() -> surveyed(fact));
+        Term term = CLASSES.getOrDefault(fact.name(), Map.of()).get(value);
+        return term == null ? surveyed(fact) : phrase(key(fact.name(), term));
     }
 
-    private String oneOfMany(String fact, String which, String value) {
+    private static Wording oneOfMany(String fact, String which, String value) {
         Class<? extends Enum<?>> words;
         if (fact.equals(OnSite.SignSeen.class.getSimpleName())) {
             words = Sign.class;
@@ -109,36 +111,36 @@ final class LoggedFacts {
         } else if (fact.equals(OnSite.Suspected.class.getSimpleName())) {
             words = Fault.class;
         } else {
-            return which + " " + value;
+            return FactWords.so(fact + ":" + which, List.of(value));
         }
         Term constant = constant(words, which);
         if (words == Fault.class) {
-            return phrases.of(constant) + ", " + phrases.get("Standing." + value);
+            return phrase("fact.suspected").with("fault", constant).with("standing", phrase("Standing." + value));
         }
-        return phrases.get("fact." + fact + "." + value).formatted(phrases.of(constant));
+        return phrase("fact." + fact + "." + value).with("what", constant);
     }
 
     private static Term constant(Class<? extends Enum<?>> words, String key) {
-        for (Enum<?> one : words.getEnumConstants()) {
-            if (((Term) one).key().equals(key)) {
-                return (Term) one;
+        for (Enum<?> constant : words.getEnumConstants()) {
+            if (((Term) constant).key().equals(key)) {
+                return (Term) constant;
             }
         }
         throw new IllegalStateException("No " + words.getSimpleName() + " has the key " + key);
     }
 
     /** What the survey tells: the question and the class of the answer. */
-    private String surveyed(MatchedFact fact) {
-        String answer = String.join(" ", fact.mayBe()).replace('-', ' ');
-        List<String> questions = fact.fields().stream()
+    private static Wording surveyed(MatchedFact fact) {
+        Wording answer = FactWords.or(FactWords.words(fact.name(), fact.mayBe()));
+        return fact.fields().stream()
                 .map(name -> "field." + name)
-                .filter(Phrases::has)
-                .map(phrases::get)
-                .toList();
-        List<String> topics = fact.topics().stream()
-                .map(topic -> phrases.get("topic." + topic) + ":")
-                .toList();
-        List<String> about = questions.isEmpty() ? topics : questions;
-        return about.isEmpty() ? answer : about.get(0) + " " + answer;
+                .filter(Language.english()::has)
+                .map(Wording::phrase)
+                .findFirst()
+                .or(() -> fact.topics().stream()
+                        .findFirst()
+                        .map(topic -> phrase("fact.topic").with("topic", ValueWords.topic(topic))))
+                .map(about -> Wording.sentences(about, answer))
+                .orElse(answer);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.source.Card;
+import stoneprocess.rules.text.document.Wording;
 
 /** What the cards of a rulebase say about its rules. A rule without a card is called by its id. */
 final class RuleWords {
@@ -20,14 +21,35 @@ final class RuleWords {
         return Optional.ofNullable(cards.get(rule));
     }
 
-    String title(String rule) {
-        return card(rule).map(Card::title).orElse(rule);
+    Wording title(String rule) {
+        return card(rule).map(Wording::title).orElseGet(() -> Wording.name(rule));
     }
 
-    String because(String rule) {
-        return card(rule)
-                .map(card -> card.title() + ". " + card.because() + ".")
-                .orElse(rule);
+    /** The title and the reason as two sentences. */
+    Wording because(String rule) {
+        return card(rule).map(RuleWords::because).orElseGet(() -> Wording.name(rule));
+    }
+
+    /** The same and the rule's id in brackets. */
+    Wording becauseWithId(String rule) {
+        return withIds(because(rule), List.of(rule));
+    }
+
+    static Wording because(Card card) {
+        return Wording.phrase("card.because").with("title", Wording.title(card)).with("because", Wording.because(card));
+    }
+
+    /** Words and the ids of rules in brackets; only the words where there are no rules. */
+    static Wording withIds(Wording words, List<String> rules) {
+        return rules.isEmpty()
+                ? words
+                : Wording.phrase("card.ids")
+                        .with("words", words)
+                        .with(
+                                "ids",
+                                Wording.list(
+                                        Wording.Joint.COMMA,
+                                        rules.stream().map(Wording::name).toList()));
     }
 
     static List<String> rules(List<Reason> reasons) {

@@ -1,49 +1,61 @@
 package stoneprocess.rules.text;
 
+import static stoneprocess.rules.text.document.Wording.phrase;
+
 import stoneprocess.core.plan.Step;
-import stoneprocess.core.quantity.UnitSystem;
-import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.AddedWeight;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.WaterLevel;
+import stoneprocess.core.topic.WorkMethod;
+import stoneprocess.rules.text.document.Wording;
 
 /** Words for the parts of a step. */
 final class StepWords {
-    private final UnitSystem units;
-    private final Phrases phrases;
+    private StepWords() {}
 
-    StepWords(UnitSystem units, Phrases phrases) {
-        this.units = units;
-        this.phrases = phrases;
+    /** Grade, machine and weight, and whether it is worked dry. */
+    static Wording setUp(Step step) {
+        return phrase(step.method() == WorkMethod.DRY ? "step.set-up-dry" : "step.set-up")
+                .with("grade", ValueWords.grade(step.grade()))
+                .with("machine", step.machine())
+                .with("weight", weight(step));
     }
 
-    String grade(AbrasiveGrade grade) {
-        return phrases.of(grade.bond()) + " " + grade.number();
-    }
-
-    String weight(Step step) {
+    static Wording weight(Step step) {
         return step.weight() == AddedWeight.NONE
-                ? phrases.of(step.weight())
-                : String.format(phrases.of(step.weight()), units.print(step.addedMass()));
+                ? Wording.of(step.weight())
+                : Wording.of(step.weight()).with("mass", step.addedMass());
     }
 
-    String water(TrackKind track, Step step) {
-        String level = phrases.of(step.water());
+    static Wording water(TrackKind track, Step step) {
+        Wording level = Wording.of(step.water());
         if (step.litresPerPass().isPresent()) {
-            return level
-                    + String.format(
-                            phrases.get("step.litres"),
-                            units.print(step.litresPerPass().get()));
+            return phrase("step.litres")
+                    .with("level", level)
+                    .with("litres", step.litresPerPass().get());
         }
         return track == TrackKind.OPEN_FIELD && step.water() != WaterLevel.NONE
-                ? level + phrases.get("step.no-area")
+                ? phrase("step.no-area").with("level", level)
                 : level;
     }
 
-    String passes(Step step) {
-        return String.format(
-                phrases.get("step.passes-text"),
-                step.passes().low(),
-                step.passes().high());
+    /** Grade, machine, weight, water and passes. */
+    static Wording inOneGo(TrackKind track, Step step) {
+        return inOneGo(track, step, passes(step));
+    }
+
+    static Wording inOneGo(TrackKind track, Step step, Wording passes) {
+        return phrase("follow.step")
+                .with("grade", ValueWords.grade(step.grade()))
+                .with("machine", step.machine())
+                .with("weight", weight(step))
+                .with("water", water(track, step))
+                .with("passes", passes);
+    }
+
+    static Wording passes(Step step) {
+        return phrase("step.passes-text")
+                .with("low", step.passes().low())
+                .with("high", step.passes().high());
     }
 }

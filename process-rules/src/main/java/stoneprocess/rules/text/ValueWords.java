@@ -1,104 +1,132 @@
 package stoneprocess.rules.text;
 
+import static stoneprocess.rules.text.document.Wording.phrase;
+
+import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
+import stoneprocess.rules.text.document.Language;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
-/** Words for topics, for what they are decided for and for their values. */
+/** Words for topics, for what they are decided for, and for their values. */
 final class ValueWords {
-    private static final int LONGEST_NAME = 40;
+    private static final Pattern GRADE = Pattern.compile("(metal|transition|resin)-(\\d+)");
 
-    private final Phrases phrases;
+    private ValueWords() {}
 
-    ValueWords(Phrases phrases) {
-        this.phrases = phrases;
-    }
-
-    String topic(String id) {
-        return phrases.get("topic." + id);
+    static Wording topic(String id) {
+        return phrase("topic." + id);
     }
 
     /** The topic and, where it is not decided for the floor, what for. */
-    String matter(String topic, Subject subject) {
-        return subject.equals(Subject.FLOOR) ? topic(topic) : topic(topic) + ", " + subject(subject);
+    static Wording matter(String topic, Subject subject) {
+        return subject.equals(Subject.FLOOR)
+                ? topic(topic)
+                : phrase("value.matter").with("topic", topic(topic)).with("subject", subject(subject));
     }
 
-    String subject(Subject subject) {
+    static Wording subject(Subject subject) {
         if (subject instanceof Subject.OfTrack track) {
             return track(track.track());
         }
         if (subject instanceof Subject.OfStep step) {
-            return phrases.get("value.at")
-                    .formatted(track(step.track()), step.grade().replace('-', ' '));
+            return phrase("value.at").with("track", track(step.track())).with("grit", grade(step.grade()));
         }
-        return subject.key();
+        return Wording.name(subject.key());
     }
 
-    String track(TrackKind track) {
-        return phrases.of(track, "name");
+    static Wording track(TrackKind track) {
+        return Wording.of(track, "name");
     }
 
-    /** A short word for a value: a name of its own, a short phrase, or the words of its key. */
-    String value(String topic, String key) {
+    static Wording grade(AbrasiveGrade grade) {
+        return grade(grade.bond(), grade.number());
+    }
+
+    /** The words for the key of a grade, for example {@code resin-800}; another key stands as it is. */
+    static Wording grade(String key) {
+        Matcher matcher = GRADE.matcher(key);
+        return matcher.matches()
+                ? grade(Term.parse(Bond.class, matcher.group(1), "grade"), Integer.parseInt(matcher.group(2)))
+                : Wording.name(key.replace('-', ' '));
+    }
+
+    static Wording grade(Bond bond, int number) {
+        return phrase("value.grade").with("bond", bond).with("number", number);
+    }
+
+    static Wording grades(Collection<String> keys) {
+        return Wording.list(Joint.COMMA, keys.stream().map(ValueWords::grade).toList());
+    }
+
+    /** A short word for a value of a topic. */
+    static Wording value(String topic, String key) {
         return Topics.named(topic).domain().stream()
                 .filter(term -> term.key().equals(key))
-                .map(term -> value((Term) term))
+                .map(term -> name(term))
                 .findFirst()
-                .orElse(key.replace('-', ' '));
+                .orElseGet(() -> grade(key));
     }
 
-    String value(Term term) {
-        String name = Phrases.key(term) + ".name";
-        if (Phrases.has(name)) {
-            return phrases.get(name);
-        }
-        String phrase = phrases.of(term);
-        boolean sentence = phrase.length() > LONGEST_NAME || phrase.endsWith(".");
-        return sentence ? term.key().replace('-', ' ') : midSentence(phrase);
+    static Wording values(String topic, List<String> keys) {
+        return Wording.list(
+                Joint.COMMA, keys.stream().map(key -> value(topic, key)).toList());
     }
 
-    private static String midSentence(String phrase) {
-        boolean abbreviation = phrase.length() > 1 && Character.isUpperCase(phrase.charAt(1));
-        return abbreviation ? phrase : phrase.substring(0, 1).toLowerCase(Locale.ROOT) + phrase.substring(1);
+    /** A word for lists: a name of its own where the bundles have one, else the phrase itself. */
+    static Wording name(Term term) {
+        return phrase(nameKey(term));
     }
 
-    List<String> values(String topic, List<String> keys) {
-        return keys.stream().map(key -> value(topic, key)).toList();
+    static String nameKey(Term term) {
+        String name = Wording.key(term) + ".name";
+        return Language.english().has(name) ? name : Wording.key(term);
     }
 
     /** What a rule or a reason says of values of a topic. */
-    String says(Topic<?> topic, ContributionKind kind, List<? extends Term> said) {
-        List<String> words = said.stream().map(this::value).toList();
-        String list = String.join(", ", words);
+    static Wording says(Topic<?> topic, ContributionKind kind, List<? extends Term> values) {
         return switch (kind) {
-            case WISH -> phrases.get("rule.wish").formatted(list);
+            case WISH -> said("rule.wish", values);
             case VETO ->
-                said.isEmpty()
-                        ? phrases.get("rule.veto-nothing")
-                        : fromOneOn(topic, said)
-                                ? phrases.get("rule.veto-from").formatted(words.get(0))
-                                : phrases.get("rule.veto").formatted(list);
-            case NEED -> need(topic, said, words);
+                values.isEmpty()
+                        ? phrase("rule.veto-nothing")
+                        : fromOneOn(topic, values)
+                                ? said("rule.veto-from", values.subList(0, 1))
+                                : said("rule.veto", values);
+            case NEED -> need(topic, values);
         };
     }
 
-    private String need(Topic<?> topic, List<? extends Term> said, List<String> words) {
+    private static Wording need(Topic<?> topic, List<? extends Term> values) {
         boolean ordered = topic.policy() == PolicyKind.ONE;
-        if (ordered && fromOneOn(topic, said)) {
-            return phrases.get("rule.need-at-least").formatted(words.get(0));
+        if (ordered && fromOneOn(topic, values)) {
+            return said("rule.need-at-least", values.subList(0, 1));
         }
-        if (ordered && upToOne(topic, said)) {
-            return phrases.get("rule.need-at-most").formatted(words.get(words.size() - 1));
+        if (ordered && upToOne(topic, values)) {
+            return said("rule.need-at-most", values.subList(values.size() - 1, values.size()));
         }
         boolean narrows = topic.policy() == PolicyKind.REMAINS || topic.policy() == PolicyKind.FEWEST_CHANGES;
-        return phrases.get(narrows || ordered && words.size() > 1 ? "rule.need-only" : "rule.need")
-                .formatted(String.join(", ", words));
+        return said(narrows || ordered && values.size() > 1 ? "rule.need-only" : "rule.need", values);
+    }
+
+    private static Wording said(String key, List<? extends Term> values) {
+        return phrase(key)
+                .with(
+                        "values",
+                        Wording.list(
+                                Joint.COMMA,
+                                values.stream().map(ValueWords::name).toList()));
     }
 
     /** True when the values are those from one of the domain on, and more than one. */
@@ -114,19 +142,5 @@ final class ValueWords {
         return values.size() > 1
                 && values.size() < topic.domain().size()
                 && values.equals(topic.domain().subList(0, values.size()));
-    }
-
-    /** The texts that do not come from an enum; a test keeps the bundle complete. */
-    static List<String> fixedKeys() {
-        return List.of(
-                "value.at",
-                "rule.wish",
-                "rule.veto",
-                "rule.veto-from",
-                "rule.veto-nothing",
-                "rule.need",
-                "rule.need-only",
-                "rule.need-at-least",
-                "rule.need-at-most");
     }
 }

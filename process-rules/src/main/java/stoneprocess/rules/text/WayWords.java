@@ -1,5 +1,9 @@
 package stoneprocess.rules.text;
 
+import static stoneprocess.rules.text.document.Draft.label;
+import static stoneprocess.rules.text.document.Wording.phrase;
+import static stoneprocess.rules.text.document.Wording.sentences;
+
 import java.util.List;
 import java.util.stream.Stream;
 import stoneprocess.core.answer.Change;
@@ -7,120 +11,137 @@ import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.Way;
 import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.answer.WhatElse;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
 /** How a floor would get a value, and what is worth finding out, in words. */
 final class WayWords {
     private static final int TOPICS_SHOWN = 5;
-    private static final String INDENT = "     ";
 
-    private final AnswerWords words;
+    private WayWords() {}
 
-    WayWords(AnswerWords words) {
-        this.words = words;
-    }
-
-    String full(HowTo howTo) {
-        Page page = new Page();
-        page.title(words.get("how-to.title", matter(howTo), wanted(howTo)));
-        page.line(words.phrases.of(howTo.kind()));
-        if (howTo.kind() != WayKind.FOUND) {
-            return page.toString();
+    static Document full(HowTo howTo, Parameters parameters) {
+        Draft draft = Draft.titled(
+                phrase("how-to.title").with("matter", matter(howTo)).with("value", wanted(howTo)), parameters);
+        draft.paragraph(Wording.of(howTo.kind()));
+        if (howTo.kind() == WayKind.FOUND) {
+            ways(draft, "how-to.people", howTo.ways().stream().filter(Way::byPeople));
+            ways(draft, "how-to.nature", howTo.ways().stream().filter(way -> !way.byPeople()));
+            draft.section("closing.heading").paragraph("how-to.mind");
         }
-        ways(page, "how-to.people", howTo.ways().stream().filter(Way::byPeople));
-        ways(page, "how-to.nature", howTo.ways().stream().filter(way -> !way.byPeople()));
-        page.heading(words.phrases.get("closing.heading"));
-        page.line(words.phrases.get("how-to.mind"));
-        return page.toString();
+        return draft.document();
     }
 
-    private void ways(Page page, String heading, Stream<Way> ways) {
+    private static void ways(Draft draft, String heading, Stream<Way> ways) {
         List<Way> listed = ways.toList();
         if (listed.isEmpty()) {
             return;
         }
-        page.heading(words.phrases.get(heading));
-        for (int i = 0; i < listed.size(); i++) {
-            List<Change> changes = listed.get(i).changes();
-            page.numbered(i + 1, words.fields.change(changes.get(0)) + ". " + words.fields.who(changes.get(0)));
-            changes.subList(1, changes.size())
-                    .forEach(change -> page.labelled(
-                            INDENT,
-                            words.phrases.get("how-to.and"),
-                            words.fields.change(change) + ". " + words.fields.who(change)));
+        draft.section(heading);
+        for (Way way : listed) {
+            List<Change> changes = way.changes();
+            draft.numbered(
+                    change(changes.get(0)),
+                    changes.subList(1, changes.size()).stream()
+                            .map(change -> label("how-to.and", change(change)))
+                            .toList());
         }
     }
 
-    private String matter(HowTo howTo) {
-        return words.values.matter(howTo.topic(), howTo.subject());
+    private static Wording change(Change change) {
+        return sentences(phrase("how-to.way").with("changes", FieldWords.change(change)), FieldWords.who(change));
     }
 
-    private String wanted(HowTo howTo) {
-        return words.values.value(howTo.topic(), howTo.wanted());
+    private static Wording matter(HowTo howTo) {
+        return ValueWords.matter(howTo.topic(), howTo.subject());
     }
 
-    String brief(HowTo howTo) {
-        String start = matter(howTo) + ", " + wanted(howTo) + ": ";
+    private static Wording wanted(HowTo howTo) {
+        return ValueWords.value(howTo.topic(), howTo.wanted());
+    }
+
+    static Wording brief(HowTo howTo) {
         if (howTo.kind() != WayKind.FOUND) {
-            return AnswerWords.shortest(
-                    start + words.phrases.of(howTo.kind()),
-                    wanted(howTo) + ": " + words.phrases.of(howTo.kind()),
-                    words.phrases.of(howTo.kind()));
+            Wording kind = Wording.of(howTo.kind());
+            return AnswerWords.shortest(of(howTo, kind), byValue(howTo, kind), kind);
         }
         List<Change> changes = howTo.ways().get(0).changes();
-        String all =
-                String.join("; ", changes.stream().map(words.fields::change).toList());
-        String more = howTo.ways().size() == 1
-                ? ""
-                : " " + words.get("how-to.more", howTo.ways().size() - 1);
-        String questions = String.join(
-                " ",
-                changes.stream()
-                        .map(change -> words.fields.question(change.name()))
-                        .toList());
+        Wording all = phrase("how-to.way")
+                .with(
+                        "changes",
+                        Wording.list(
+                                Joint.SEMICOLON,
+                                changes.stream().map(FieldWords::change).toList()));
+        int others = howTo.ways().size() - 1;
+        Wording way = others == 0 ? all : sentences(all, phrase("how-to.more").with("count", others));
+        Wording questions = phrase("how-to.change")
+                .with(
+                        "questions",
+                        Wording.list(
+                                Joint.SENTENCES,
+                                changes.stream()
+                                        .map(change -> FieldWords.question(change.name()))
+                                        .toList()));
         return AnswerWords.shortest(
-                start + all + "." + more,
-                wanted(howTo) + ": " + all + "." + more,
-                wanted(howTo) + ": " + words.get("how-to.change", questions),
-                words.get("how-to.change", questions),
-                words.get("how-to.count", changes.size(), howTo.ways().size()));
+                of(howTo, way),
+                byValue(howTo, way),
+                byValue(howTo, questions),
+                questions,
+                phrase("how-to.count")
+                        .with("changes", changes.size())
+                        .with("ways", howTo.ways().size()));
     }
 
-    String full(WhatElse whatElse) {
-        Page page = new Page();
-        page.title(words.phrases.get("what-else.title"));
+    private static Wording of(HowTo howTo, Wording way) {
+        return phrase("how-to.brief")
+                .with("matter", matter(howTo))
+                .with("value", wanted(howTo))
+                .with("way", way);
+    }
+
+    private static Wording byValue(HowTo howTo, Wording way) {
+        return phrase("how-to.brief-value").with("value", wanted(howTo)).with("way", way);
+    }
+
+    static Document full(WhatElse whatElse, Parameters parameters) {
+        Draft draft = Draft.titled(phrase("what-else.title"), parameters);
         if (whatElse.open().isEmpty()) {
-            page.line(words.phrases.get("what-else.nothing"));
-            return page.toString();
+            return draft.paragraph("what-else.nothing").document();
         }
-        page.line(words.get("what-else.count", whatElse.open().size()));
-        page.heading(words.phrases.get("what-else.heading"));
-        for (int i = 0; i < whatElse.open().size(); i++) {
-            WhatElse.Open open = whatElse.open().get(i);
-            page.numbered(i + 1, words.fields.question(open.field()) + " " + words.fields.howFound(open.field()));
-            page.labelled(INDENT, words.phrases.get("what-else.changes"), topics(open.topics()));
+        draft.paragraph(phrase("what-else.count").with("count", whatElse.open().size()));
+        draft.section("what-else.heading");
+        for (WhatElse.Open open : whatElse.open()) {
+            draft.numbered(
+                    sentences(FieldWords.question(open.field()), FieldWords.howFound(open.field())),
+                    label("what-else.changes", topics(open.topics())));
         }
-        return page.toString();
+        return draft.document();
     }
 
-    private String topics(List<String> ids) {
+    private static Wording topics(List<String> ids) {
         int shown = ids.size() > TOPICS_SHOWN + 1 ? TOPICS_SHOWN : ids.size();
-        String listed = String.join(
-                ", ", ids.subList(0, shown).stream().map(words.values::topic).toList());
-        return shown == ids.size() ? listed : words.get("what-else.more", listed, ids.size() - shown);
+        Wording listed = Wording.list(
+                Joint.COMMA,
+                ids.subList(0, shown).stream().map(ValueWords::topic).toList());
+        return shown == ids.size()
+                ? listed
+                : phrase("what-else.more").with("topics", listed).with("count", ids.size() - shown);
     }
 
-    String brief(WhatElse whatElse) {
+    static Wording brief(WhatElse whatElse) {
         if (whatElse.open().isEmpty()) {
-            return words.phrases.get("what-else.nothing");
+            return phrase("what-else.nothing");
         }
         WhatElse.Open first = whatElse.open().get(0);
-        String question = words.fields.question(first.field());
+        Wording question = FieldWords.question(first.field());
         return AnswerWords.shortest(
-                words.get(
-                        "what-else.brief",
-                        question,
-                        first.topics().size(),
-                        whatElse.open().size() - 1),
-                words.get("what-else.first", question));
+                phrase("what-else.brief")
+                        .with("question", question)
+                        .with("topics", first.topics().size())
+                        .with("more", whatElse.open().size() - 1),
+                phrase("what-else.first").with("question", question));
     }
 }

@@ -1,45 +1,51 @@
 package stoneprocess.rules.text;
 
+import static stoneprocess.rules.text.document.Draft.label;
+import static stoneprocess.rules.text.document.Wording.phrase;
+import static stoneprocess.rules.text.document.Wording.sentences;
+
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import stoneprocess.core.answer.SilentRule;
 import stoneprocess.core.answer.Unmet;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Item;
+import stoneprocess.rules.text.document.Wording;
 
 /** Why a matter was not closed with a value, in words. */
 final class WhyNotWords {
     private static final int SILENT_SHOWN = 5;
-    private static final String INDENT = "      ";
 
-    private final AnswerWords words;
+    private WhyNotWords() {}
 
-    WhyNotWords(AnswerWords words) {
-        this.words = words;
-    }
-
-    String full(WhyNot not) {
-        Page page = new Page();
-        page.title(words.get("why-not.title", matter(not), value(not)));
-        page.line(words.get(several(not) ? "why-not.stands" : "why-not.instead", words.outcome(not.outcome())) + " "
-                + words.phrases.of(not.kind()));
-        words.reasons(page, "why-not.by", not.by(), not::card);
-        words.reasons(page, "why-not.asked", not.asked(), not::card);
-        silent(page, not);
+    static Document full(WhyNot not, Parameters parameters) {
+        Draft draft =
+                Draft.titled(phrase("why-not.title").with("matter", matter(not)).with("value", value(not)), parameters);
+        draft.paragraph(sentences(
+                phrase(several(not) ? "why-not.stands" : "why-not.instead")
+                        .with("value", AnswerWords.outcome(not.outcome())),
+                Wording.of(not.kind())));
+        AnswerWords.reasons(draft, "why-not.by", not.by(), not::card);
+        AnswerWords.reasons(draft, "why-not.asked", not.asked(), not::card);
+        silent(draft, not);
         if (!not.restsOn().isEmpty()) {
-            page.heading(words.phrases.get("answer.rests-on"));
-            not.restsOn().forEach(matter -> page.item(words.values.matter(matter.topic(), matter.subject())));
+            draft.section("answer.rests-on");
+            not.restsOn().forEach(matter -> draft.bullet(ValueWords.matter(matter.topic(), matter.subject())));
         }
         Set<String> fields = fields(not);
         if (!fields.isEmpty()) {
-            page.heading(words.phrases.get("answer.to-overturn"));
-            words.checks(page, fields, not.answers());
+            draft.section("answer.to-overturn");
+            AnswerWords.checks(draft, fields, not.answers());
         }
-        return page.toString();
+        return draft.document();
     }
 
     /** True where several values stand side by side. */
@@ -50,35 +56,36 @@ final class WhyNotWords {
         };
     }
 
-    private String matter(WhyNot not) {
-        return words.values.matter(not.matter().topic(), not.matter().subject());
+    private static Wording matter(WhyNot not) {
+        return ValueWords.matter(not.matter().topic(), not.matter().subject());
     }
 
-    private String value(WhyNot not) {
-        return words.values.value(not.matter().topic(), not.value());
+    private static Wording value(WhyNot not) {
+        return ValueWords.value(not.matter().topic(), not.value());
     }
 
-    private void silent(Page page, WhyNot not) {
+    private static void silent(Draft draft, WhyNot not) {
         if (not.silent().isEmpty()) {
             return;
         }
-        page.heading(words.phrases.get("why-not.silent"));
+        draft.section("why-not.silent");
         int shown = Math.min(SILENT_SHOWN, not.silent().size());
         for (SilentRule silent : not.silent().subList(0, shown)) {
-            Card card = not.card(silent.rule());
-            page.item(card.title() + ". (" + silent.rule() + ")");
-            for (Unmet unmet : silent.unmet()) {
-                page.labelled(INDENT, words.phrases.get("why-not.needs"), wanted(unmet));
-                page.labelled(INDENT, words.phrases.get("why-not.here"), words.facts.so(unmet.fact(), unmet.actual()));
-            }
+            draft.bullet(
+                    AnswerWords.titleWithId(not.card(silent.rule())),
+                    silent.unmet().stream()
+                            .flatMap(unmet -> Stream.<Item>of(
+                                    label("why-not.needs", wanted(unmet)),
+                                    label("why-not.here", FactWords.so(unmet.fact(), unmet.actual()))))
+                            .toList());
         }
         if (shown < not.silent().size()) {
-            page.item(words.get("why-not.more", not.silent().size() - shown));
+            draft.bullet(phrase("why-not.more").with("count", not.silent().size() - shown));
         }
     }
 
-    private String wanted(Unmet unmet) {
-        return words.facts.condition(
+    private static Wording wanted(Unmet unmet) {
+        return FactWords.condition(
                 List.of(unmet.fact()),
                 unmet.required(),
                 List.of(unmet.fact()),
@@ -97,31 +104,37 @@ final class WhyNotWords {
         return fields;
     }
 
-    String brief(WhyNot not) {
-        String instead = several(not)
-                ? words.get("why-not.brief-several", value(not))
-                : words.get("why-not.brief", value(not), words.outcomeInFew(not.outcome()));
-        String start = matter(not) + ": " + instead;
+    static Wording brief(WhyNot not) {
+        Wording instead = several(not)
+                ? phrase("why-not.brief-several").with("value", value(not))
+                : phrase("why-not.brief")
+                        .with("value", value(not))
+                        .with("instead", AnswerWords.outcomeInFew(not.outcome()));
+        Wording start =
+                phrase("why-not.brief-matter").with("matter", matter(not)).with("instead", instead);
         List<MatchedFact> facts =
                 not.by().stream().flatMap(reason -> reason.facts().stream()).toList();
         if (!facts.isEmpty()) {
-            String rule = not.by().get(0).rule();
-            String check = words.get("answer.check", words.factToCheck(facts));
+            String id = not.by().get(0).rule();
+            Wording rule = AnswerWords.rule(id);
+            Wording check = AnswerWords.check(facts);
             return AnswerWords.shortest(
-                    start + " " + not.card(rule).title() + " (" + rule + "). " + check,
-                    start + " " + rule + ". " + check,
-                    instead + " " + rule + ". " + check,
-                    instead + " " + rule + ".");
+                    sentences(start, AnswerWords.titleWithId(not.card(id)), check),
+                    sentences(start, rule, check),
+                    sentences(instead, rule, check),
+                    sentences(instead, rule));
         }
         if (!not.silent().isEmpty()) {
             SilentRule nearest = not.silent().get(0);
-            String needs = words.get("why-not.brief-needs", nearest.rule(), wanted(nearest.nearest()));
-            String check = words.get(
-                    "why-not.brief-needs",
-                    nearest.rule(),
-                    words.facts.name(nearest.nearest().fact()));
-            return AnswerWords.shortest(start + " " + needs, start + " " + check, instead + " " + check, instead);
+            Wording needs = needs(nearest, wanted(nearest.nearest()));
+            Wording check = needs(nearest, FactWords.name(nearest.nearest().fact()));
+            return AnswerWords.shortest(
+                    sentences(start, needs), sentences(start, check), sentences(instead, check), instead);
         }
-        return AnswerWords.shortest(start + " " + words.phrases.of(not.kind()), start, instead);
+        return AnswerWords.shortest(sentences(start, Wording.of(not.kind())), start, instead);
+    }
+
+    private static Wording needs(SilentRule rule, Wording what) {
+        return phrase("why-not.brief-needs").with("rule", rule.rule()).with("needs", what);
     }
 }

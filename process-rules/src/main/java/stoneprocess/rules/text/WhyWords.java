@@ -1,5 +1,8 @@
 package stoneprocess.rules.text;
 
+import static stoneprocess.rules.text.document.Wording.phrase;
+import static stoneprocess.rules.text.document.Wording.sentences;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -13,83 +16,85 @@ import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Wording;
 
 /** Why a matter was closed as it was, in words. */
 final class WhyWords {
-    private final AnswerWords words;
+    private WhyWords() {}
 
-    WhyWords(AnswerWords words) {
-        this.words = words;
-    }
-
-    String full(Why why) {
+    static Document full(Why why, Parameters parameters) {
         Outcome outcome = why.outcome();
-        Page page = new Page();
-        page.title(title(outcome));
-        page.line(words.get("answer.it-is", words.outcome(outcome)) + " "
-                + words.phrases.of(why.grounds().get(0).policy()));
+        Draft draft = Draft.titled(matter(outcome), parameters);
+        draft.paragraph(sentences(
+                phrase("answer.it-is").with("value", AnswerWords.outcome(outcome)),
+                Wording.of(why.grounds().get(0).policy())));
         if (outcome instanceof Decision decision) {
-            words.reasons(page, "answer.won", decision.won(), why::card);
-            words.reasons(page, "answer.outweighed", decision.outweighed(), why::card);
-            words.reasons(page, "answer.vetoed", decision.vetoed(), why::card);
+            AnswerWords.reasons(draft, "answer.won", decision.won(), why::card);
+            AnswerWords.reasons(draft, "answer.outweighed", decision.outweighed(), why::card);
+            AnswerWords.reasons(draft, "answer.vetoed", decision.vetoed(), why::card);
         } else if (outcome instanceof Impasse impasse) {
-            words.reasons(page, "answer.needs", impasse.needs(), why::card);
-            words.reasons(page, "answer.vetoes", impasse.vetoes(), why::card);
+            AnswerWords.reasons(draft, "answer.needs", impasse.needs(), why::card);
+            AnswerWords.reasons(draft, "answer.vetoes", impasse.vetoes(), why::card);
         }
         if (outcome.reasons().isEmpty() && why.grounds().size() == 1) {
-            page.heading(words.phrases.get("answer.won"));
-            page.item(words.phrases.get("reasons.nothing-said"));
+            draft.section("answer.won").bullet("reasons.nothing-said");
         }
-        restsOn(page, why);
-        numbers(page, why);
-        checks(page, why);
-        return page.toString();
+        restsOn(draft, why);
+        numbers(draft, why);
+        checks(draft, why);
+        return draft.document();
     }
 
-    private String title(Outcome outcome) {
-        return words.values.matter(outcome.topic(), outcome.subject());
+    private static Wording matter(Outcome outcome) {
+        return ValueWords.matter(outcome.topic(), outcome.subject());
     }
 
-    private void restsOn(Page page, Why why) {
+    private static void restsOn(Draft draft, Why why) {
         if (why.grounds().size() == 1) {
             return;
         }
-        page.heading(words.phrases.get("answer.rests-on"));
+        draft.section("answer.rests-on");
         for (Ground ground : why.grounds().subList(1, why.grounds().size())) {
-            List<String> rules = RuleWords.rules(ground.reasons());
-            page.item(title(ground.outcome()) + ": " + words.outcome(ground.outcome()) + "."
-                    + (rules.isEmpty() ? "" : " (" + String.join(", ", rules) + ")"));
+            Wording outcome = phrase("answer.outcome")
+                    .with("matter", matter(ground.outcome()))
+                    .with("value", AnswerWords.outcome(ground.outcome()));
+            draft.bullet(RuleWords.withIds(outcome, RuleWords.rules(ground.reasons())));
         }
     }
 
-    private void numbers(Page page, Why why) {
+    private static void numbers(Draft draft, Why why) {
         if (!why.numbers().isEmpty()) {
-            page.heading(words.phrases.get("answer.numbers"));
+            draft.section("answer.numbers");
             why.numbers()
-                    .forEach((name, value) ->
-                            page.item(name.replace('-', ' ').replace(".", ", ") + ": " + words.units.print(value)));
+                    .forEach((name, value) -> draft.bullet(phrase("answer.number")
+                            .with("name", AnswerWords.parameter(name))
+                            .with("value", value)));
         }
     }
 
-    private void checks(Page page, Why why) {
+    private static void checks(Draft draft, Why why) {
         Set<String> first = fields(why, decisive(why.outcome()));
         Set<String> rest = new LinkedHashSet<>();
         why.answers().forEach(answer -> rest.add(answer.field()));
         rest.removeAll(first);
         if (!first.isEmpty()) {
-            page.heading(words.phrases.get("answer.to-overturn"));
-            words.checks(page, first, why.answers());
+            draft.section("answer.to-overturn");
+            AnswerWords.checks(draft, first, why.answers());
         }
         if (!rest.isEmpty()) {
-            page.heading(words.phrases.get(first.isEmpty() ? "answer.survey" : "answer.survey-too"));
+            draft.section(first.isEmpty() ? "answer.survey" : "answer.survey-too");
             why.answers().stream()
                     .filter(answer -> rest.contains(answer.field()))
-                    .forEach(answer ->
-                            page.item(words.fields.question(answer.field()) + " " + words.fields.answer(answer) + "."));
+                    .forEach(answer -> draft.bullet(phrase("answer.answered")
+                            .with("question", FieldWords.question(answer.field()))
+                            .with("answer", FieldWords.answer(answer))));
         }
     }
 
@@ -150,30 +155,37 @@ final class WhyWords {
         };
     }
 
-    String brief(Why why) {
+    static Wording brief(Why why) {
         Outcome outcome = why.outcome();
-        String start = title(outcome) + ": " + words.outcomeInFew(outcome) + ".";
-        String whole = title(outcome) + ": " + words.outcome(outcome) + ".";
+        Wording start = result(outcome, AnswerWords.outcomeInFew(outcome));
+        Wording whole = result(outcome, AnswerWords.outcome(outcome));
         List<MatchedFact> facts = decisive(outcome);
         if (facts.isEmpty()) {
-            String from = why.grounds().size() == 1
-                    ? words.phrases.get("reasons.nothing-said")
-                    : words.get(
-                            "answer.follows-from",
-                            words.values.topic(why.grounds().get(1).matter().topic()));
-            return AnswerWords.shortest(whole + " " + from, start + " " + from, start);
+            Wording from = why.grounds().size() == 1
+                    ? phrase("reasons.nothing-said")
+                    : phrase("answer.follows-from")
+                            .with(
+                                    "topic",
+                                    ValueWords.topic(
+                                            why.grounds().get(1).matter().topic()));
+            return AnswerWords.shortest(sentences(whole, from), sentences(start, from), start);
         }
         Reason first = outcome.reasons().stream()
                 .filter(reason -> reason.facts().stream().anyMatch(facts::contains))
                 .findFirst()
                 .orElseThrow();
-        String check = words.get("answer.check", words.factToCheck(facts));
-        String title = why.card(first.rule()).title() + " (" + first.rule() + "). ";
+        Wording check = AnswerWords.check(facts);
+        Wording title = AnswerWords.titleWithId(why.card(first.rule()));
+        Wording rule = AnswerWords.rule(first.rule());
         return AnswerWords.shortest(
-                whole + " " + title + check,
-                start + " " + title + check,
-                whole + " " + first.rule() + ". " + check,
-                start + " " + first.rule() + ". " + check,
-                start + " " + first.rule() + ".");
+                sentences(whole, title, check),
+                sentences(start, title, check),
+                sentences(whole, rule, check),
+                sentences(start, rule, check),
+                sentences(start, rule));
+    }
+
+    private static Wording result(Outcome outcome, Wording value) {
+        return phrase("answer.outcome").with("matter", matter(outcome)).with("value", value);
     }
 }

@@ -19,11 +19,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stoneprocess.core.exposure.Role;
-import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.HazardSheet;
 import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.SafetyWarning;
-import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.tool.MachineClass;
@@ -38,7 +36,9 @@ import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.FactPattern;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.ShippedRules;
-import stoneprocess.rules.text.Phrases;
+import stoneprocess.rules.text.document.Language;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
 
 /** Warnings against the triggers and the limits that stand beside the expert cases. */
 class WarningsTest {
@@ -89,19 +89,17 @@ class WarningsTest {
 
     @Test
     void every_limit_shows_the_published_figure_and_names_its_source() throws IOException {
-        Phrases phrases = new Phrases(UnitSystem.METRIC, Parameters.standard());
         for (List<String> row : rows("warning-limits.tsv")) {
             Hazard hazard = Hazard.valueOf(row.get(0));
             String figure = row.get(1);
             HazardSheet sheet = HazardSheet.of(hazard);
-            String precautions = String.join(
-                    " ", sheet.precautions().stream().map(phrases::of).toList());
+            String precautions = Texts.english().word(Wording.sentences(sheet.precautions()));
             assertThat(sheet.limitSources().stream().map(Citation::id))
                     .as(hazard.key())
                     .contains(row.get(2));
             assertThat(Sources.standard().get(row.get(2)).print()).isNotBlank();
             if (!figure.equals("none")) {
-                assertThat(phrases.of(hazard, "limit") + precautions)
+                assertThat(Texts.english().word(Wording.of(hazard, "limit")) + precautions)
                         .as(hazard.key())
                         .containsPattern("(?<![0-9.])" + Pattern.quote(figure) + "(?![0-9])");
             }
@@ -112,7 +110,9 @@ class WarningsTest {
     @EnumSource(Hazard.class)
     void every_warning_names_who_is_exposed_what_to_do_and_who_decides(Hazard hazard) {
         for (String part : List.of("exposed", "limit")) {
-            assertThat(Phrases.has(Phrases.key(hazard) + "." + part)).as(part).isTrue();
+            assertThat(Language.english().has(Wording.key(hazard) + "." + part))
+                    .as(part)
+                    .isTrue();
         }
         HazardSheet sheet = HazardSheet.of(hazard);
         assertThat(sheet.precautions()).isNotEmpty().doesNotHaveDuplicates();

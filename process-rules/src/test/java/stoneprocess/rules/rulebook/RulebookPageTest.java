@@ -21,6 +21,7 @@ import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.RuleContent;
 import stoneprocess.rules.Rulebase;
+import stoneprocess.rules.text.document.Texts;
 
 class RulebookPageTest {
     private static final Rulebase RULEBASE = Rulebase.standard();
@@ -48,16 +49,16 @@ class RulebookPageTest {
 
     @Test
     void a_rule_is_told_in_plain_words() {
-        assertThat(RulebookPage.part(RULEBASE, "CUT-003"))
+        assertThat(RulebookPage.part(Texts.english(), RULEBASE, "CUT-003"))
                 .startsWith("- **CUT-003** Scratches that a nail feels start at 200 or coarser.\n")
                 .contains("*When* scratches of the field: felt by a nail.\n")
                 .contains("*Then* asks for: resin 200 or what follows it.\n")
                 .contains("Practice differs. Some start every worn floor with 50");
-        assertThat(RulebookPage.part(RULEBASE, "CUT-024"))
+        assertThat(RulebookPage.part(Texts.english(), RULEBASE, "CUT-024"))
                 .contains("*When* written consent of conservator or officer: no, or not known;"
                         + " protected or historic: yes, or not known.\n")
                 .contains("*Then* rules out: resin 200 and whatever follows it.\n");
-        assertThat(RulebookPage.part(RULEBASE, "SUR-001"))
+        assertThat(RulebookPage.part(Texts.english(), RULEBASE, "SUR-001"))
                 .contains("*Then* allows only what this allows: the stone as it is named.\n");
     }
 
@@ -65,7 +66,7 @@ class RulebookPageTest {
     @EnumSource(Stage.class)
     void every_stage_is_a_chapter_and_the_page_has_them_in_the_order_of_the_work(Stage stage) {
         String page = RulebookPage.markdown(RULEBASE);
-        String chapter = RulebookPage.part(RULEBASE, stage.key());
+        String chapter = RulebookPage.part(Texts.english(), RULEBASE, stage.key());
         assertThat(chapter).startsWith("## ").contains("*When*");
         assertThat(page.indexOf(chapter)).isNotNegative().isEqualTo(page.lastIndexOf(chapter));
         assertThat(page.lines().filter(line -> line.matches("## \\d+\\. .*")))
@@ -76,7 +77,7 @@ class RulebookPageTest {
     @ParameterizedTest
     @ValueSource(strings = {"CUT-999", "cut-003", "chapter", ""})
     void an_unknown_part_is_refused_with_what_there_is(String part) {
-        assertThatThrownBy(() -> RulebookPage.part(RULEBASE, part))
+        assertThatThrownBy(() -> RulebookPage.part(Texts.english(), RULEBASE, part))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("rulebook: '" + part + "'")
                 .hasMessageContaining("first-cut, sequence");

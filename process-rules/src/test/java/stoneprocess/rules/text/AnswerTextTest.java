@@ -23,7 +23,6 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Share;
-import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.survey.Backing;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
@@ -44,15 +43,19 @@ import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.explain.Explanation;
 import stoneprocess.rules.overlay.Overlay;
 import stoneprocess.rules.space.SurveyGenerator;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
 
 /** What a reader learns from an answer. Floors are drawn or invented. */
 class AnswerTextTest {
     private static final Advisor ADVISOR = Advisor.standard();
     private static final AnswerText TEXT =
-            new AnswerText(UnitSystem.METRIC, ADVISOR.rulebase().parameters());
-    private static final Phrases PHRASES =
-            new Phrases(UnitSystem.METRIC, ADVISOR.rulebase().parameters());
+            new AnswerText(Texts.english(), ADVISOR.rulebase().parameters());
     private static final int SURVEYS = 12;
+
+    private static String said(String key) {
+        return Texts.english().word(Wording.phrase(key));
+    }
 
     @Test
     void short_texts_are_short_and_long_ones_keep_to_the_page() {
@@ -201,9 +204,9 @@ class AnswerTextTest {
         Recommendation before = ADVISOR.recommend(asked.floor());
         Why why = ADVISOR.why(before, asked.topic(), asked.subject());
         String text = TEXT.render(why).replaceAll("\\s+", " ");
-        String question = PHRASES.get("field." + asked.field());
-        int heading = text.indexOf(PHRASES.get("answer.to-overturn"));
-        int besides = text.indexOf(PHRASES.get("answer.survey-too"));
+        String question = said("field." + asked.field());
+        int heading = text.indexOf(said("answer.to-overturn"));
+        int besides = text.indexOf(said("answer.survey-too"));
         String checks = text.substring(heading, besides < 0 ? text.length() : besides);
         assertThat(checks).contains("- " + question + " The survey says: ", " Check: ");
         Outcome after = ADVISOR.why(ADVISOR.recommend(asked.other()), asked.topic(), asked.subject())

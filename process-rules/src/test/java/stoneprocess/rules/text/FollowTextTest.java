@@ -39,6 +39,7 @@ import stoneprocess.core.source.Card;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
@@ -48,6 +49,8 @@ import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
 
 /** What a crew reads of an answer. Floors and logs are invented. */
 class FollowTextTest {
@@ -55,11 +58,22 @@ class FollowTextTest {
     private static final Recommendation PLAN = ADVISOR.recommend(
             Floors.unremarkable().set(SurveyField.GOAL, Goal.POLISH).build());
     private static final String ZONE = PLAN.survey().zones().get(0).name();
-    private static final Phrases PHRASES =
-            new Phrases(UnitSystem.METRIC, ADVISOR.rulebase().parameters());
+    private static final Texts TEXTS = Texts.english().with(ADVISOR.rulebase().parameters());
+
+    private static String said(String key) {
+        return TEXTS.word(Wording.phrase(key));
+    }
+
+    private static String said(Term term) {
+        return TEXTS.word(Wording.of(term));
+    }
+
+    private static String said(Wording wording) {
+        return TEXTS.word(wording);
+    }
 
     private static FollowText text(UnitSystem units) {
-        return new FollowText(units, ADVISOR.rulebase().cards());
+        return new FollowText(Texts.english().in(units), ADVISOR.rulebase().cards());
     }
 
     private static JobLog log(Entry... entries) {
@@ -120,7 +134,7 @@ class FollowTextTest {
         NextMove next = ADVISOR.followUp(PLAN, log);
         String text = follow(log);
         assertThat(text).startsWith("Customs hall, first week\n=====");
-        assertSays(text.lines().skip(2).limit(3).reduce("", String::concat), PHRASES.of(next.move()));
+        assertSays(text.lines().skip(2).limit(3).reduce("", String::concat), said(next.move()));
         assertSays(text, "Where the work stands: resin 800, open field, 8 passes.");
         Decision move = decision(next);
         assertThat(move.won()).isNotEmpty();
@@ -212,7 +226,7 @@ class FollowTextTest {
         JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8));
         NextMove next = ADVISOR.followUp(PLAN, log);
         assertThat(next.unknown()).contains("look.scratches", "look.film");
-        assertSays(follow(log), PHRASES.get("follow.unknown"), PHRASES.get("log.look.film"), "not noted: ");
+        assertSays(follow(log), said("follow.unknown"), said("log.look.film"), "not noted: ");
     }
 
     @Test
@@ -220,14 +234,14 @@ class FollowTextTest {
         JobLog log = log();
         Track field = PLAN.plan().orElseThrow().tracks().get(0);
         Step first = field.steps().get(0);
-        StepWords words = new StepWords(UnitSystem.METRIC, PHRASES);
         assertSays(
                 follow(log),
-                PHRASES.get("follow.not-begun"),
-                words.grade(first.grade()) + ", " + PHRASES.of(first.machine()) + ", " + words.weight(first),
-                words.water(field.kind(), first),
-                words.passes(first),
-                PHRASES.get("follow.changes") + " - " + PHRASES.get("follow.unchanged"));
+                said("follow.not-begun"),
+                said(ValueWords.grade(first.grade())) + ", " + said(first.machine()) + ", "
+                        + said(StepWords.weight(first)),
+                said(StepWords.water(field.kind(), first)),
+                said(StepWords.passes(first)),
+                said("follow.changes") + " - " + said("follow.unchanged"));
     }
 
     @ParameterizedTest
@@ -236,22 +250,21 @@ class FollowTextTest {
         JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), happened(kind));
         NextMove next = ADVISOR.followUp(PLAN, log);
         String text = follow(log);
-        assertSays(text, PHRASES.of(next.move()));
+        assertSays(text, said(next.move()));
         for (Ask ask : next.asks()) {
-            assertSays(text, PHRASES.of(ask) + ": ");
+            assertSays(text, said(ask) + ": ");
         }
         boolean cited = decision(next).won().stream()
                 .flatMap(reason -> reason.facts().stream())
                 .anyMatch(fact -> fact.name().equals("EventStands:" + kind.key()));
-        assertThat(squeezed(text).contains("it stands that " + PHRASES.of(kind)))
-                .isEqualTo(cited);
+        assertThat(squeezed(text).contains("it stands that " + said(kind))).isEqualTo(cited);
         next.ahead()
                 .plan()
                 .ifPresent(ahead -> ahead.tasks().stream()
                         .filter(task -> !PLAN.plan().orElseThrow().tasks().contains(task))
-                        .forEach(task -> assertSays(text, "Prepare: " + PHRASES.of(task))));
+                        .forEach(task -> assertSays(text, "Prepare: " + said(task))));
         if (next.ahead().status() != PLAN.status()) {
-            assertSays(text, PHRASES.of(next.ahead().status()));
+            assertSays(text, said(next.ahead().status()));
         }
     }
 
@@ -269,9 +282,9 @@ class FollowTextTest {
                 log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), looked(9, FaceState.CLEAN_DRY, ScratchLook.NONE));
         Diagnosis diagnosis = ADVISOR.diagnose(PLAN, EnumSet.of(sign), log);
         String text = text(UnitSystem.METRIC).render(PLAN, log, diagnosis);
-        assertSays(text, PHRASES.get("follow.signs") + " - " + PHRASES.of(sign));
+        assertSays(text, said("follow.signs") + " - " + said(sign));
         diagnosis.causes().forEach(cause -> {
-            assertSays(text, PHRASES.of(cause.fault()) + ": " + PHRASES.of(cause.standing()));
+            assertSays(text, said(cause.fault()) + ": " + said(cause.standing()));
             RuleWords.rules(cause.speaksFor()).forEach(rule -> assertSays(text, "(" + rule + ")"));
             RuleWords.rules(cause.speaksAgainst()).forEach(rule -> assertSays(text, "(" + rule + ")"));
         });
@@ -281,15 +294,15 @@ class FollowTextTest {
     void cautions_stand_as_in_the_text_of_the_plan() {
         JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8));
         NextMove next = ADVISOR.followUp(PLAN, log);
-        String plan = new PlanText(UnitSystem.METRIC, ADVISOR.rulebase().cards()).render(next.ahead(), Detail.BRIEF);
+        String plan = new PlanText(Texts.english(), ADVISOR.rulebase().cards()).render(next.ahead(), Detail.BRIEF);
         assertThat(next.ahead().warnings()).isNotEmpty();
         assertThat(plan).contains("\nSafety\n");
         for (SafetyWarning warning : next.ahead().warnings()) {
-            String controls = PHRASES.sentence(warning.precautions());
+            String controls = said(Wording.sentences(warning.precautions()));
             assertSays(follow(log), controls);
             assertSays(plan, controls);
         }
-        assertSays(follow(log), PHRASES.get("closing.deference"));
+        assertSays(follow(log), said("closing.deference"));
     }
 
     @Test
@@ -298,8 +311,8 @@ class FollowTextTest {
         NextMove next = ADVISOR.followUp(PLAN, log);
         assertThat(next.move()).isEqualTo(Move.STOP_AND_ASK);
         String text = follow(log);
-        PLAN.warnings().forEach(warning -> assertSays(text, PHRASES.sentence(warning.precautions())));
-        next.ahead().warnings().forEach(warning -> assertSays(text, PHRASES.sentence(warning.precautions())));
+        PLAN.warnings().forEach(warning -> assertSays(text, said(Wording.sentences(warning.precautions()))));
+        next.ahead().warnings().forEach(warning -> assertSays(text, said(Wording.sentences(warning.precautions()))));
     }
 
     @Test
@@ -327,7 +340,7 @@ class FollowTextTest {
         int low = next.morePasses().orElseThrow().low();
         assertSays(
                 follow(log),
-                PHRASES.of(Move.MORE_PASSES) + " Passes: " + low,
+                said(Move.MORE_PASSES) + " Passes: " + low,
                 "resin 1500, slow single disc",
                 "passes: " + low);
     }
@@ -354,8 +367,8 @@ class FollowTextTest {
         assertSays(
                 follow(log),
                 "Grades to come - None, until those who are asked have answered.",
-                PHRASES.get("follow.checks-later"));
-        assertThat(follow(log)).doesNotContain("\n" + PHRASES.get("follow.checks") + "\n");
+                said("follow.checks-later"));
+        assertThat(follow(log)).doesNotContain("\n" + said("follow.checks") + "\n");
     }
 
     @Test
@@ -364,7 +377,7 @@ class FollowTextTest {
         NextMove next = ADVISOR.followUp(PLAN, log);
         assertThat(next.checks()).isEmpty();
         assertThat(next.mends()).isEmpty();
-        assertThat(follow(log)).doesNotContain(PHRASES.get("follow.checks-later"));
+        assertThat(follow(log)).doesNotContain(said("follow.checks-later"));
     }
 
     @Test

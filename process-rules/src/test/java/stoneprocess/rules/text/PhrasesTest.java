@@ -2,15 +2,20 @@ package stoneprocess.rules.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.ResourceBundle;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.answer.WhyNotKind;
+import stoneprocess.core.audit.FindingKind;
 import stoneprocess.core.exposure.Role;
 import stoneprocess.core.follow.Effect;
 import stoneprocess.core.follow.NoteKind;
@@ -30,6 +35,7 @@ import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.source.EvidenceGrade;
 import stoneprocess.core.survey.ChangedBy;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FieldKind;
@@ -37,23 +43,49 @@ import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
+import stoneprocess.core.topic.Upkeep;
+import stoneprocess.rules.text.document.Language;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
 
 class PhrasesTest {
-    private static List<String> neededKeys() {
-        List<String> keys = new ArrayList<>(PlanText.fixedKeys());
-        keys.addAll(FollowText.fixedKeys());
+    private static final Path TEXT = Path.of("src/main/java/stoneprocess/rules/text");
+    private static final Path RULEBOOK = Path.of("src/main/java/stoneprocess/rules/rulebook");
+    private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z0-9-]*(?:\\.[a-z0-9-]+)+)\"");
+    private static final Language ENGLISH = Language.english();
+
+    /** The keys that stand in the code of the text room; names of parameters look the same and are none. */
+    private static Set<String> literalKeys() throws IOException {
+        Set<String> keys = new TreeSet<>();
+        for (Path room : List.of(TEXT, RULEBOOK)) {
+            try (Stream<Path> files = Files.walk(room)) {
+                for (Path file :
+                        files.filter(path -> path.toString().endsWith(".java")).toList()) {
+                    LITERAL.matcher(Files.readString(file)).results().forEach(found -> keys.add(found.group(1)));
+                }
+            }
+        }
+        keys.removeIf(key -> Parameters.standard().all().stream()
+                .anyMatch(parameter -> parameter.name().startsWith(key)));
+        return keys;
+    }
+
+    private static List<String> neededKeys() throws IOException {
+        List<String> keys = new ArrayList<>(literalKeys());
         keys.addAll(LoggedFacts.keys());
         keys.addAll(FactWords.keys());
-        keys.addAll(RuleText.fixedKeys());
-        keys.addAll(ValueWords.fixedKeys());
-        keys.addAll(AnswerText.fixedKeys());
-        keys.addAll(List.of("rule.when", "rule.then"));
+        Topics.all().forEach(topic -> keys.add("topic." + topic.id()));
+        for (ContributionKind kind : ContributionKind.values()) {
+            keys.add("rule.follows." + kind.key());
+        }
         List<Term> terms = new ArrayList<>();
         Topics.all().forEach(topic -> terms.addAll(topic.domain()));
         terms.addAll(List.of(Status.values()));
@@ -77,6 +109,9 @@ class PhrasesTest {
         terms.addAll(List.of(GainVerdict.values()));
         terms.addAll(List.of(TargetVerdict.values()));
         terms.addAll(List.of(Precaution.values()));
+        terms.addAll(List.of(FindingKind.values()));
+        terms.addAll(List.of(EvidenceGrade.values()));
+        terms.addAll(List.of(Scope.values()));
         terms.addAll(List.of(Role.values()));
         terms.addAll(List.of(WhyNotKind.values()));
         terms.addAll(List.of(WayKind.values()));
@@ -88,19 +123,19 @@ class PhrasesTest {
                         .forEach(terms::add);
             }
         }
-        terms.forEach(term -> keys.add(Phrases.key(term)));
+        terms.forEach(term -> keys.add(Wording.key(term)));
         for (Hazard hazard : Hazard.values()) {
             for (String part : List.of("exposed", "limit")) {
-                keys.add(Phrases.key(hazard) + "." + part);
+                keys.add(Wording.key(hazard) + "." + part);
             }
         }
         for (OfferKind offer : OfferKind.values()) {
-            keys.add(Phrases.key(offer) + ".gives-up");
+            keys.add(Wording.key(offer) + ".gives-up");
         }
         for (TrackKind track : TrackKind.values()) {
-            keys.add(Phrases.key(track) + ".name");
+            keys.add(Wording.key(track) + ".name");
         }
-        keys.add(Phrases.key(Sealer.IMPREGNATOR) + ".check");
+        keys.add(Wording.key(Sealer.IMPREGNATOR) + ".check");
         SurveyField.all().forEach(field -> keys.add("field." + field.name()));
         for (DamageKind kind : DamageKind.values()) {
             keys.add("field.damages." + kind.key());
@@ -109,30 +144,53 @@ class PhrasesTest {
     }
 
     @Test
-    void every_key_that_a_text_can_ask_for_has_a_phrase() {
-        Phrases phrases = new Phrases(UnitSystem.METRIC, Parameters.standard());
-        for (String key : neededKeys()) {
-            assertThat(Phrases.has(key)).as(key).isTrue();
-            assertThat(phrases.get(key)).as(key).isNotBlank().doesNotContain("{");
-        }
+    void every_key_that_a_text_can_ask_for_has_a_phrase() throws IOException {
+        List<String> missing =
+                neededKeys().stream().filter(key -> !ENGLISH.has(key)).toList();
+        assertThat(missing).isEmpty();
+        assertThat(ENGLISH.keys())
+                .allSatisfy(key -> assertThat(ENGLISH.phrase(key)).isNotBlank());
     }
 
     @Test
-    void no_phrase_is_left_over() {
+    void no_phrase_is_left_over() throws IOException {
         Set<String> used = new HashSet<>(neededKeys());
-        List<String> leftOver = ResourceBundle.getBundle("stoneprocess.rules.text.english").keySet().stream()
+        List<String> leftOver = ENGLISH.keys().stream()
                 .filter(key -> !used.contains(key))
                 .filter(key -> !key.endsWith(".name"))
-                .sorted()
+                .filter(key -> !key.startsWith("list.") && !key.startsWith("parameter."))
                 .toList();
         assertThat(leftOver).isEmpty();
     }
 
     @Test
+    void every_parameter_that_a_phrase_names_is_shipped() {
+        for (String key : ENGLISH.keys()) {
+            if (ENGLISH.phrase(key).matches(".*\\{(value|range):.*")) {
+                assertThat(Texts.english().in(UnitSystem.US).word(anyArguments(key)))
+                        .isNotBlank();
+            }
+        }
+        assertThat(ENGLISH.keys().stream()
+                        .filter(key -> key.startsWith("parameter."))
+                        .map(key -> key.substring("parameter.".length())))
+                .isNotEmpty()
+                .allSatisfy(name ->
+                        assertThat(Parameters.standard().parameter(name)).isNotNull());
+    }
+
+    private static Wording anyArguments(String key) {
+        Wording.Phrase phrase = Wording.phrase(key);
+        for (String name : List.of("mass", "time")) {
+            phrase = phrase.with(name, "any");
+        }
+        return phrase;
+    }
+
+    @Test
     void numbers_in_phrases_are_printed_in_the_readers_units() {
-        assertThat(new Phrases(UnitSystem.METRIC, Parameters.standard()).get("Upkeep.mats"))
-                .isEqualTo("4.5-6 m of mats at the doors.");
-        assertThat(new Phrases(UnitSystem.US, Parameters.standard()).get("Upkeep.mats"))
+        assertThat(Texts.english().word(Wording.of(Upkeep.MATS))).isEqualTo("4.5-6 m of mats at the doors.");
+        assertThat(Texts.english().in(UnitSystem.US).word(Wording.of(Upkeep.MATS)))
                 .isEqualTo("14.8-19.7 ft of mats at the doors.");
     }
 }

@@ -11,6 +11,7 @@ import stoneprocess.rules.audit.Audit;
 import stoneprocess.rules.audit.AuditDepth;
 import stoneprocess.rules.audit.AuditProgress;
 import stoneprocess.rules.text.AuditText;
+import stoneprocess.rules.text.document.Texts;
 
 /** Looks for rules that disagree, repeat or never matter. */
 @Command(
@@ -40,7 +41,7 @@ final class AuditCommand implements Callable<Integer> {
         console.print(
                 json
                         ? Json.AUDIT.print(report)
-                        : new AuditText(advisor.rulebase().cards()).render(report));
+                        : new AuditText(Texts.english(), advisor.rulebase().cards()).render(report));
         return exitCode(report);
     }
 

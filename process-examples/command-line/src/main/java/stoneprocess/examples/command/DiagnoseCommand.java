@@ -18,6 +18,7 @@ import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.FollowText;
+import stoneprocess.rules.text.document.Texts;
 
 /** Traces signs of a fault to causes. */
 @Command(
@@ -82,7 +83,7 @@ final class DiagnoseCommand implements Callable<Integer> {
                 json
                         ? Json.DIAGNOSIS.print(diagnosis)
                         : new FollowText(
-                                        reader.units(),
+                                        Texts.english().in(reader.units()),
                                         files.advisor().rulebase().cards())
                                 .render(plan, read, diagnosis));
         return ExitCode.DONE;

@@ -39,6 +39,7 @@ import stoneprocess.examples.estimate.TimingFile;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.PlanText;
+import stoneprocess.rules.text.document.Texts;
 
 /** Estimates the job of one survey's plan. */
 @Command(
@@ -116,7 +117,8 @@ final class EstimateCommand implements Callable<Integer> {
             console.print((recommendation.plan().isPresent()
                             ? "NO ESTIMATE: the plan cuts nothing, so there are no hours of cutting.\n\n"
                             : "NO ESTIMATE: there is no plan to estimate.\n\n")
-                    + new PlanText(units, advisor.rulebase().cards()).render(recommendation, Detail.BRIEF));
+                    + new PlanText(Texts.english().in(units), advisor.rulebase().cards())
+                            .render(recommendation, Detail.BRIEF));
             return ExitCode.NO_PLAN;
         }
         PlannedJob planned = PlannedJob.of(recommendation, options);

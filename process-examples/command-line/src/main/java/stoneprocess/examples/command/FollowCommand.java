@@ -11,6 +11,7 @@ import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.FollowText;
+import stoneprocess.rules.text.document.Texts;
 
 /** Says what comes next on a job. */
 @Command(
@@ -50,7 +51,7 @@ final class FollowCommand implements Callable<Integer> {
                 json
                         ? Json.NEXT_MOVE.print(next)
                         : new FollowText(
-                                        reader.units(),
+                                        Texts.english().in(reader.units()),
                                         files.advisor().rulebase().cards())
                                 .render(plan, read, next));
         return ExitCode.DONE;

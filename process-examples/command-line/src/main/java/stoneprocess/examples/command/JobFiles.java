@@ -8,6 +8,7 @@ import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.PlanText;
+import stoneprocess.rules.text.document.Texts;
 
 /**
  * The survey and the job log that follow and diagnose read.
@@ -44,7 +45,7 @@ record JobFiles(Console console, Advisor advisor) {
         } else {
             console.print("NOTHING TO FOLLOW: "
                     + (plan.plan().isPresent() ? "the plan cuts nothing.\n\n" : "there is no plan.\n\n")
-                    + new PlanText(units, advisor.rulebase().cards()).render(plan, Detail.BRIEF));
+                    + new PlanText(Texts.english().in(units), advisor.rulebase().cards()).render(plan, Detail.BRIEF));
         }
         return ExitCode.NO_PLAN;
     }

@@ -12,6 +12,7 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.PlanText;
+import stoneprocess.rules.text.document.Texts;
 
 /** Plans one survey. */
 @Command(
@@ -49,7 +50,8 @@ final class PlanCommand implements Callable<Integer> {
         if (json) {
             console.print(Json.RECOMMENDATION.print(recommendation));
         } else {
-            PlanText text = new PlanText(units, advisor.rulebase().cards());
+            PlanText text =
+                    new PlanText(Texts.english().in(units), advisor.rulebase().cards());
             console.print(text.render(recommendation, full ? Detail.FULL : Detail.BRIEF));
         }
         boolean planned = recommendation.status() == Status.PLANNED || recommendation.status() == Status.PROVISIONAL;

@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.rulebook.RulebookPage;
+import stoneprocess.rules.text.document.Texts;
 
 /** Prints the rulebook or a part of it. */
 @Command(
@@ -30,8 +31,8 @@ final class RulebookCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Rulebase rulebase = Rulebase.standard();
-        console.print(
-                part.map(name -> RulebookPage.part(rulebase, name)).orElseGet(() -> RulebookPage.markdown(rulebase)));
+        console.print(part.map(name -> RulebookPage.part(Texts.english(), rulebase, name))
+                .orElseGet(() -> RulebookPage.markdown(rulebase)));
         return ExitCode.DONE;
     }
 }

@@ -33,7 +33,9 @@ import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.PlannedJob;
-import stoneprocess.rules.text.Phrases;
+import stoneprocess.rules.text.Words;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
 
 /** An estimate as a text: every line of hours, waits and consumables, what it rests on, and what it leaves out. */
 public final class EstimateText {
@@ -41,14 +43,14 @@ public final class EstimateText {
 
     private final UnitSystem units;
     private final Recommendation recommendation;
-    private final Phrases phrases;
+    private final Texts texts;
     private final EstimatePage page = new EstimatePage();
 
     /** For the plan that the estimate is of. */
     public EstimateText(UnitSystem units, Recommendation recommendation) {
         this.units = units;
         this.recommendation = recommendation;
-        this.phrases = new Phrases(units, recommendation.parameters());
+        this.texts = Texts.english().in(units).with(recommendation.parameters());
     }
 
     /**
@@ -83,7 +85,7 @@ public final class EstimateText {
         String finish = recommendation
                 .plan()
                 .flatMap(plan -> plan.finish())
-                .map(value -> ", finish " + phrases.of(value))
+                .map(value -> ", finish " + texts.word(Wording.of(value)))
                 .orElse("");
         page.line("ESTIMATE for " + units.print(planned.job().area()) + " with "
                 + units.print(planned.job().edges()) + " of edges" + finish + ": "
@@ -249,12 +251,13 @@ public final class EstimateText {
         if (!recommendation.warnings().isEmpty()) {
             page.heading("Hazards of this work, told in the plan, and who decides");
             for (SafetyWarning warning : recommendation.warnings()) {
-                page.item(phrases.of(warning.hazard()) + " " + phrases.get("warnings.decider-is") + " "
-                        + phrases.decides(warning));
+                page.item(texts.word(Wording.phrase("warnings.who-decides")
+                        .with("hazard", warning.hazard())
+                        .with("decides", Words.decides(warning))));
             }
         }
-        page.heading(phrases.get("closing.heading"));
-        page.line(phrases.get("closing.deference"));
+        page.heading(texts.word(Wording.phrase("closing.heading")));
+        page.line(texts.word(Wording.phrase("closing.deference")));
     }
 
     private String unit(Spread<Quantity> amount) {

@@ -19,7 +19,8 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.site.GlossTarget;
 import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.WorkMethod;
-import stoneprocess.rules.text.Phrases;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
 
 /** What the plan would bring at 60 degrees, or why that cannot be told. */
 final class ForecastPart {
@@ -27,17 +28,17 @@ final class ForecastPart {
     private final GlossQuestion question;
     private final Parameters parameters;
     private final Figures figures;
-    private final Phrases phrases;
+    private final Texts texts;
     private final Optional<GlossForecast> forecast;
     private final Optional<GlossTarget> target;
     private final Optional<String> zone;
 
-    ForecastPart(GlossInputs inputs, GlossQuestion question, Figures figures, Phrases phrases) {
+    ForecastPart(GlossInputs inputs, GlossQuestion question, Figures figures, Texts texts) {
         this.inputs = inputs;
         this.question = question;
         this.parameters = inputs.recommendation().parameters();
         this.figures = figures;
-        this.phrases = phrases;
+        this.texts = texts;
         this.zone = inputs.zone(question.zone());
         this.target = inputs.target(question.target());
         this.forecast = inputs.obstacles().isEmpty()
@@ -59,7 +60,7 @@ final class ForecastPart {
 
     private String headline(GlossForecast known, GlossTarget wanted) {
         String start = wanted.finish()
-                .map(finish -> capital(phrases.of(finish)) + " begins at " + figures.read(wanted.gloss()))
+                .map(finish -> capital(texts.word(Wording.of(finish))) + " begins at " + figures.read(wanted.gloss()))
                 .orElse("Wanted are " + figures.read(wanted.gloss()));
         TargetOutlook outlook = outlook(known, wanted);
         String verdict = switch (outlook.verdict()) {
@@ -172,7 +173,7 @@ final class ForecastPart {
         PolishingAgent agent =
                 inputs.recommendation().plan().map(Plan::polishingAgent).orElse(PolishingAgent.NONE);
         if (agent != PolishingAgent.NONE) {
-            sheet.item("The plan ends with " + phrases.of(agent, "name")
+            sheet.item("The plan ends with " + texts.word(Wording.of(agent, "name"))
                     + ", which may lift it beyond the last grit; the forecast stops before.");
         }
         if (!inputs.stone().withoutCeiling().isEmpty()) {
@@ -287,7 +288,7 @@ final class ForecastPart {
         return inputs.field().stream()
                 .map(Step::grade)
                 .filter(grade -> coarser && grade.number() == grit)
-                .map(grade -> phrases.of(grade.bond()) + " " + grit)
+                .map(grade -> texts.word(Wording.of(grade.bond())) + " " + grit)
                 .findFirst()
                 .orElse("resin " + grit);
     }

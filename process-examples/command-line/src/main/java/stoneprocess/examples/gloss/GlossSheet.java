@@ -13,7 +13,8 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.stone.Family;
-import stoneprocess.rules.text.Phrases;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
 
 /**
  * What a floor reads and could read, as a text. Never parse it; the gloss room gives the same as data. Immutable and
@@ -32,12 +33,12 @@ public final class GlossSheet {
         GlossInputs inputs = GlossInputs.of(recommendation);
         Parameters parameters = recommendation.parameters();
         Figures figures = new Figures(units);
-        Phrases phrases = new Phrases(units, parameters);
-        ReadingsPart readings = new ReadingsPart(inputs, question, figures, phrases);
-        ForecastPart forecast = new ForecastPart(inputs, question, figures, phrases);
+        Texts texts = Texts.english().in(units).with(parameters);
+        ReadingsPart readings = new ReadingsPart(inputs, question, figures, texts);
+        ForecastPart forecast = new ForecastPart(inputs, question, figures, texts);
         Sheet sheet = new Sheet(recommendation.survey().title() + ": gloss");
         sheet.line(forecast.answer());
-        ceilings(sheet, inputs, phrases);
+        ceilings(sheet, inputs, texts);
         readings.writeTo(sheet);
         forecast.writeTo(sheet);
         readings.needed(sheet);
@@ -46,7 +47,7 @@ public final class GlossSheet {
         return sheet.toString();
     }
 
-    private static void ceilings(Sheet sheet, GlossInputs inputs, Phrases phrases) {
+    private static void ceilings(Sheet sheet, GlossInputs inputs, Texts texts) {
         sheet.heading("What the stone could reach, perfectly smooth");
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("20 degrees", "60 degrees", "85 degrees", ""));
@@ -54,11 +55,13 @@ public final class GlossSheet {
         inputs.stone()
                 .ceilings()
                 .forEach((family, ceiling) -> families.computeIfAbsent(ceiling, key -> new ArrayList<>())
-                        .add(phrases.of(family)));
+                        .add(texts.word(Wording.of(family))));
         families.forEach((ceiling, names) -> rows.add(row(ceiling, String.join(", ", names))));
         Set<Family> without = inputs.stone().withoutCeiling();
         if (!without.isEmpty()) {
-            List<String> names = without.stream().map(phrases::of).toList();
+            List<String> names = without.stream()
+                    .map(family -> texts.word(Wording.of(family)))
+                    .toList();
             rows.add(row(
                     GlossCeiling.ofAnyStone(),
                     "any stone; used for " + String.join(", ", names) + ", of which no ceiling is known"));

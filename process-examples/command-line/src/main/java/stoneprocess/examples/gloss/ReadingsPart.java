@@ -27,7 +27,8 @@ import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.term.Term;
-import stoneprocess.rules.text.Phrases;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
 
 /** What was read, zone by zone and hold point by hold point, and how many readings a mean needs. */
 final class ReadingsPart {
@@ -38,15 +39,15 @@ final class ReadingsPart {
     private final GlossQuestion question;
     private final Parameters parameters;
     private final Figures figures;
-    private final Phrases phrases;
+    private final Texts texts;
     private final Share confidence;
 
-    ReadingsPart(GlossInputs inputs, GlossQuestion question, Figures figures, Phrases phrases) {
+    ReadingsPart(GlossInputs inputs, GlossQuestion question, Figures figures, Texts texts) {
         this.inputs = inputs;
         this.question = question;
         this.parameters = inputs.recommendation().parameters();
         this.figures = figures;
-        this.phrases = phrases;
+        this.texts = texts;
         this.confidence = parameters.get("gloss-gain.confidence", Share.class);
     }
 
@@ -155,7 +156,7 @@ final class ReadingsPart {
         }
         List<String> excluded = inputs.stone().ceilings().entrySet().stream()
                 .filter(family -> values.stream().anyMatch(gloss -> isOver(gloss, geometry, family.getValue())))
-                .map(family -> phrases.of(family.getKey()))
+                .map(family -> texts.word(Wording.of(family.getKey())))
                 .toList();
         return excluded.isEmpty()
                 ? Optional.empty()

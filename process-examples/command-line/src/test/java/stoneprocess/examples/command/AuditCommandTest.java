@@ -13,6 +13,7 @@ import stoneprocess.core.json.Json;
 import stoneprocess.examples.command.CommandLineTest.Ran;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.text.AuditText;
+import stoneprocess.rules.text.document.Texts;
 
 class AuditCommandTest {
     @Test
@@ -43,7 +44,7 @@ class AuditCommandTest {
         Finding stays = open.explainedBy("It is on the shelf");
         Rulebase rulebase = Rulebase.standard();
         AuditReport report = new AuditReport(rulebase.stamp(), List.of(), BigInteger.ONE, List.of(stays, open));
-        String text = new AuditText(rulebase.cards()).render(report);
+        String text = new AuditText(Texts.english(), rulebase.cards()).render(report);
 
         assertThat(AuditCommand.exitCode(report)).isEqualTo(1);
         assertThat(AuditCommand.exitCode(new AuditReport(rulebase.stamp(), List.of(), BigInteger.ONE, List.of(stays))))

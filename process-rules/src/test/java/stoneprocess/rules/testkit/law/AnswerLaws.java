@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
-import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -18,7 +17,6 @@ import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.survey.Damage;
@@ -38,8 +36,10 @@ import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.space.Forgetting;
 import stoneprocess.rules.text.Detail;
-import stoneprocess.rules.text.Phrases;
 import stoneprocess.rules.text.PlanText;
+import stoneprocess.rules.text.document.Language;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
 
 /** Laws about the form of an answer: what it has to say whatever it advises. */
 final class AnswerLaws {
@@ -360,15 +360,16 @@ final class AnswerLaws {
         List<Card> cards = rules.stream().map(LoadedRule::card).toList();
         for (UnitSystem units : UnitSystem.values()) {
             try {
-                new PlanText(units, cards).render(answer, Detail.FULL);
-            } catch (MissingResourceException | InvalidInputException e) {
+                new PlanText(Texts.english().in(units), cards).render(answer, Detail.FULL);
+            } catch (IllegalArgumentException e) {
                 breaches.add(Topics.VERDICT, "words", String.valueOf(e.getMessage()));
             }
         }
     }
 
     private static boolean hasPhrase(Collection<? extends Term> domain, String key) {
-        return domain.stream().anyMatch(term -> term.key().equals(key) && Phrases.has(Phrases.key(term)));
+        return domain.stream()
+                .anyMatch(term -> term.key().equals(key) && Language.english().has(Wording.key(term)));
     }
 
     private static List<Violation> offerKept(Respondent respondent, FloorSurvey survey, long seed) {

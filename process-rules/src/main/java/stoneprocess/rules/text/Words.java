@@ -1,0 +1,55 @@
+package stoneprocess.rules.text;
+
+import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.plan.Question;
+import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.plan.Step;
+import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.rules.text.document.Wording;
+
+/**
+ * The words for one thing, for who makes pages of his own: {@code Texts.in(locale).word(Words.fact(matched))}. A term by
+ * itself is {@link Wording#of}, a rule's title and reason are {@link Wording#title} and {@link Wording#because}.
+ */
+public final class Words {
+    private Words() {}
+
+    /** A fact that a rule matched, about the floor or about the work on it. */
+    public static Wording fact(MatchedFact fact) {
+        return FactWords.so(fact);
+    }
+
+    /** A safety warning as one paragraph: what it is, what to do, the limit, who decides. */
+    public static Wording warning(SafetyWarning warning) {
+        return WarningWords.inOneGo(warning);
+    }
+
+    /** Who decides about a hazard, as a sentence. */
+    public static Wording decides(SafetyWarning warning) {
+        return WarningWords.decides(warning);
+    }
+
+    /** A step as one sentence: grade, machine, weight, water and passes. */
+    public static Wording step(TrackKind track, Step step) {
+        return StepWords.inOneGo(track, step);
+    }
+
+    /** The question and how it is settled. */
+    public static Wording question(Question question) {
+        return Wording.sentences(FieldWords.question(question.field()), FieldWords.howFound(question.field()));
+    }
+
+    /** A rule's title and reason as two sentences. */
+    public static Wording rule(Card card) {
+        return RuleWords.because(card);
+    }
+
+    /** What was decided, and what about: {@code First cut, open field: resin 50.} */
+    public static Wording outcome(Outcome outcome) {
+        return Wording.phrase("answer.outcome")
+                .with("matter", ValueWords.matter(outcome.topic(), outcome.subject()))
+                .with("value", AnswerWords.outcome(outcome));
+    }
+}

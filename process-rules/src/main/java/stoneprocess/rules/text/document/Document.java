@@ -1,0 +1,18 @@
+package stoneprocess.rules.text.document;
+
+import java.util.List;
+import java.util.Optional;
+import stoneprocess.core.parameter.Parameters;
+
+/**
+ * A text as data: what it says, in which order and rank, in no language yet.
+ *
+ * @param title its title; empty for one that starts at once
+ * @param sections its parts
+ * @param parameters the numbers that its phrases name
+ */
+public record Document(Optional<Wording> title, List<Section> sections, Parameters parameters) {
+    public Document {
+        sections = List.copyOf(sections);
+    }
+}

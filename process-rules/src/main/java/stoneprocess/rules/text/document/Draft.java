@@ -1,0 +1,133 @@
+package stoneprocess.rules.text.document;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.term.Term;
+
+/** A document under construction, written from top to bottom. Not safe to share. */
+public final class Draft {
+    private final Optional<Wording> title;
+    private final Parameters parameters;
+    private final List<Section> sections = new ArrayList<>();
+    private final List<Item> items = new ArrayList<>();
+    private Optional<Wording> heading = Optional.empty();
+    private int number;
+
+    private Draft(Optional<Wording> title, Parameters parameters) {
+        this.title = title;
+        this.parameters = parameters;
+    }
+
+    /**
+     * Begins a document.
+     *
+     * @param parameters the numbers that its phrases name
+     */
+    public static Draft titled(Wording title, Parameters parameters) {
+        return new Draft(Optional.of(title), parameters);
+    }
+
+    /** Begins a document without a title. */
+    public static Draft untitled(Parameters parameters) {
+        return new Draft(Optional.empty(), parameters);
+    }
+
+    /** Begins a section whose heading is a phrase. */
+    public Draft section(String key) {
+        return section(Wording.phrase(key));
+    }
+
+    /** Begins a section. */
+    public Draft section(Wording newHeading) {
+        endSection();
+        heading = Optional.of(newHeading);
+        return this;
+    }
+
+    /** A section that lists what the terms say, unless there are none. */
+    public Draft list(String key, Collection<? extends Term> terms) {
+        return terms.isEmpty() ? this : section(key).bullets(terms);
+    }
+
+    /** The same in an order that counts. */
+    public Draft steps(String key, Collection<? extends Term> terms) {
+        if (!terms.isEmpty()) {
+            section(key);
+            terms.forEach(term -> numbered(Wording.of(term)));
+        }
+        return this;
+    }
+
+    public Draft paragraph(Wording words) {
+        return add(new Item.Paragraph(words));
+    }
+
+    public Draft paragraph(String key) {
+        return paragraph(Wording.phrase(key));
+    }
+
+    public Draft bullet(Wording words, Item... under) {
+        return bullet(words, Arrays.asList(under));
+    }
+
+    public Draft bullet(Wording words, List<? extends Item> under) {
+        return add(new Item.Bullet(false, words, List.copyOf(under)));
+    }
+
+    public Draft bullet(String key) {
+        return bullet(Wording.phrase(key));
+    }
+
+    public Draft bullets(Collection<? extends Term> terms) {
+        terms.forEach(term -> bullet(Wording.of(term)));
+        return this;
+    }
+
+    /** Words that head what belongs to them, without a mark. */
+    public Draft group(Wording words, List<? extends Item> under) {
+        return add(new Item.Bullet(true, words, List.copyOf(under)));
+    }
+
+    /** The next of a numbered list, which each section begins anew. */
+    public Draft numbered(Wording words, Item... under) {
+        return numbered(words, Arrays.asList(under));
+    }
+
+    public Draft numbered(Wording words, List<? extends Item> under) {
+        number++;
+        return add(new Item.Numbered(number, words, List.copyOf(under)));
+    }
+
+    public Draft labelled(String labelKey, Wording words) {
+        return add(label(labelKey, words));
+    }
+
+    public Draft add(Item item) {
+        items.add(item);
+        return this;
+    }
+
+    /** A label, which is a phrase, and what it stands for. */
+    public static Item label(String labelKey, Wording words) {
+        return new Item.Labelled(Wording.phrase(labelKey), words);
+    }
+
+    private void endSection() {
+        if (heading.isPresent() || !items.isEmpty()) {
+            sections.add(new Section(heading, items));
+            items.clear();
+        }
+        number = 0;
+    }
+
+    /** What was written. */
+    public Document document() {
+        endSection();
+        heading = Optional.empty();
+        return new Document(title, sections, parameters);
+    }
+}

@@ -1,0 +1,55 @@
+package stoneprocess.rules.text.document;
+
+import java.util.List;
+
+/** A piece of a section. */
+public sealed interface Item permits Item.Paragraph, Item.Bullet, Item.Numbered, Item.Labelled, Item.Table, Section {
+
+    /** Sentences in a row. */
+    record Paragraph(Wording words) implements Item {}
+
+    /** A member of a list, with what belongs to it; a bare one has no mark before it and heads what belongs to it. */
+    record Bullet(boolean bare, Wording words, List<Item> under) implements Item {
+        public Bullet {
+            under = List.copyOf(under);
+        }
+    }
+
+    /** A member of a list whose order counts. */
+    record Numbered(int number, Wording words, List<Item> under) implements Item {
+        public Numbered {
+            under = List.copyOf(under);
+        }
+    }
+
+    /** A label and what it stands for. */
+    record Labelled(Wording label, Wording words) implements Item {}
+
+    /**
+     * Rows of as many cells each.
+     *
+     * @param columns how the cells of a column stand
+     * @param headings the columns' names; empty where they have none
+     * @param rows the cells
+     */
+    record Table(List<Align> columns, List<Wording> headings, List<List<Wording>> rows) implements Item {
+        public Table {
+            columns = List.copyOf(columns);
+            headings = List.copyOf(headings);
+            rows = rows.stream().map(List::copyOf).toList();
+            for (List<Wording> row : rows) {
+                if (row.size() != columns.size()) {
+                    throw new IllegalArgumentException(
+                            "A row of " + row.size() + " cells in a table of " + columns.size() + " columns");
+                }
+            }
+        }
+    }
+
+    /** How the cells of a column stand. */
+    enum Align {
+        LEFT,
+        /** Figures, one below the other. */
+        RIGHT
+    }
+}
