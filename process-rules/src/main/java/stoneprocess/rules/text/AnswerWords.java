@@ -132,6 +132,11 @@ final class AnswerWords {
         return RuleWords.withIds(phrase("card.title").with("title", Wording.title(card)), List.of(card.id()));
     }
 
+    /** The same as a part of one line. */
+    static Wording titleInLine(Card card) {
+        return phrase("card.in-line").with("title", Wording.title(card)).with("id", card.id());
+    }
+
     /** A rule by its id alone. */
     static Wording rule(String id) {
         return phrase("card.title").with("title", id);

@@ -119,7 +119,7 @@ final class WhyNotWords {
             Wording rule = AnswerWords.rule(id);
             Wording check = AnswerWords.check(facts);
             return AnswerWords.shortest(
-                    sentences(start, AnswerWords.titleWithId(not.card(id)), check),
+                    sentences(start, AnswerWords.titleInLine(not.card(id)), check),
                     sentences(start, rule, check),
                     sentences(instead, rule, check),
                     sentences(instead, rule));

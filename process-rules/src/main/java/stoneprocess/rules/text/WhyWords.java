@@ -175,7 +175,7 @@ final class WhyWords {
                 .findFirst()
                 .orElseThrow();
         Wording check = AnswerWords.check(facts);
-        Wording title = AnswerWords.titleWithId(why.card(first.rule()));
+        Wording title = AnswerWords.titleInLine(why.card(first.rule()));
         Wording rule = AnswerWords.rule(first.rule());
         return AnswerWords.shortest(
                 sentences(whole, title, check),

@@ -26,9 +26,11 @@ public final class Words {
         return WarningWords.inOneGo(warning);
     }
 
-    /** Who decides about a hazard, as a sentence. */
-    public static Wording decides(SafetyWarning warning) {
-        return WarningWords.decides(warning);
+    /** A hazard and who decides about it. */
+    public static Wording whoDecides(SafetyWarning warning) {
+        return Wording.phrase("warnings.who-decides")
+                .with("hazard", warning.hazard())
+                .with("decides", WarningWords.decides(warning));
     }
 
     /** A step as one sentence: grade, machine, weight, water and passes. */

@@ -251,9 +251,7 @@ public final class EstimateText {
         if (!recommendation.warnings().isEmpty()) {
             page.heading("Hazards of this work, told in the plan, and who decides");
             for (SafetyWarning warning : recommendation.warnings()) {
-                page.item(texts.word(Wording.phrase("warnings.who-decides")
-                        .with("hazard", warning.hazard())
-                        .with("decides", Words.decides(warning))));
+                page.item(texts.word(Words.whoDecides(warning)));
             }
         }
         page.heading(texts.word(Wording.phrase("closing.heading")));

@@ -106,8 +106,15 @@ public final class Draft {
         return add(label(labelKey, words));
     }
 
+    /** An item of the section that was begun; a section ends that one and stands for itself. */
     public Draft add(Item item) {
-        items.add(item);
+        if (item instanceof Section section) {
+            endSection();
+            heading = Optional.empty();
+            sections.add(section);
+        } else {
+            items.add(item);
+        }
         return this;
     }
 

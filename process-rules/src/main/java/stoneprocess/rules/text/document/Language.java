@@ -23,6 +23,8 @@ import stoneprocess.core.problem.InvalidInputException;
 public final class Language {
     private static final List<String> BUNDLES = List.of("language", "phrases");
 
+    private static final String ROOM = "/stoneprocess/rules/text/";
+
     private static final class Shipped {
         private static final Language ENGLISH = new Language(Locale.ENGLISH, load("en"));
     }
@@ -53,7 +55,7 @@ public final class Language {
             return english();
         }
         for (String tag : List.of(locale.toLanguageTag(), locale.getLanguage())) {
-            if (Language.class.getResource(tag + "/" + BUNDLES.get(0) + ".properties") != null) {
+            if (Language.class.getResource(ROOM + tag + "/" + BUNDLES.get(0) + ".properties") != null) {
                 return of(locale, load(tag));
             }
         }
@@ -88,7 +90,7 @@ public final class Language {
         Map<String, String> phrases = new TreeMap<>();
         for (String bundle : BUNDLES) {
             String name = tag + "/" + bundle + ".properties";
-            try (InputStream stream = Language.class.getResourceAsStream(name)) {
+            try (InputStream stream = Language.class.getResourceAsStream(ROOM + name)) {
                 if (stream == null) {
                     throw new InvalidInputException("language " + tag, "missing", "the bundle " + name);
                 }
