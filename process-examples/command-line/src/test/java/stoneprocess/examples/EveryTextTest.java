@@ -30,7 +30,8 @@ import stoneprocess.rules.text.document.Texts;
 class EveryTextTest {
     private static final Advisor ADVISOR = Advisor.standard();
     private static final List<AnswerText> TEXTS = Stream.of(UnitSystem.values())
-            .map(units -> new AnswerText(Texts.english().in(units), ADVISOR.rulebase().parameters()))
+            .map(units ->
+                    new AnswerText(Texts.english().in(units), ADVISOR.rulebase().parameters()))
             .toList();
     private static final List<String> FIGURES = List.of("0", "7", "1000000");
 

@@ -73,8 +73,9 @@ class PhrasesTest {
                 }
             }
         }
-        keys.removeIf(key -> !ENGLISH.has(key) && Parameters.standard().all().stream()
-                .anyMatch(parameter -> parameter.name().startsWith(key)));
+        keys.removeIf(key -> !ENGLISH.has(key)
+                && Parameters.standard().all().stream()
+                        .anyMatch(parameter -> parameter.name().startsWith(key)));
         keys.remove("notes.entry");
         return keys;
     }
