@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** The text of the rules as a trainer reads it; part of the rulebase's hash, never parsed at run time. */
+/** The text of the rules as a trainer reads it; the rulebase's hash is made from it, the engine never reads it. */
 public final class Chapters {
     private static final List<String> NAMES = List.of(
             "10-survey.drl",
@@ -19,7 +19,8 @@ public final class Chapters {
             "90-follow-review.drl",
             "91-diagnose-signs.drl",
             "92-follow-next.drl",
-            "93-diagnose-next.drl");
+            "93-diagnose-next.drl",
+            "94-remedies.drl");
 
     private Chapters() {}
 

@@ -164,7 +164,7 @@ class EngineTest {
     @Test
     void every_chapter_file_is_there_with_line_feeds_only() {
         assertThat(Chapters.names())
-                .hasSize(12)
+                .hasSize(13)
                 .allSatisfy(name ->
                         assertThat(Chapters.text(name)).contains("agenda-group").doesNotContain("\r"));
         assertThatThrownBy(() -> Chapters.text("90-none.drl"))
