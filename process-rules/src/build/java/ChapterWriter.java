@@ -26,8 +26,7 @@ public final class ChapterWriter {
     private static final List<String> COLUMNS =
             List.of("id", "cause", "standing", "topic", "outcome", "title", "because", "source", "since");
 
-    private static final String HEAD =
-            """
+    private static final String HEAD = """
             package stoneprocess.rules.chapter.cause
 
             import stoneprocess.core.follow.*
@@ -37,8 +36,7 @@ public final class ChapterWriter {
             agenda-group "next"
             """;
 
-    private static final String RULE =
-            """
+    private static final String RULE = """
 
             rule "%s"
               @id("%s")
