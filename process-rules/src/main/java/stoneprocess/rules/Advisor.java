@@ -215,7 +215,7 @@ public final class Advisor {
      *     no two changes do it
      * @throws InvalidInputException for a topic, subject or value that cannot be asked for, and as {@link #recommend}
      */
-    public HowTo howTo(FloorSurvey survey, Topic<? extends Term> topic, Subject subject, String value) {
+    public HowTo howTo(FloorSurvey survey, Topic<?> topic, Subject subject, String value) {
         requireGrades(Objects.requireNonNull(survey, "survey"));
         return HowToSearch.find(
                 rulebase.reach(),

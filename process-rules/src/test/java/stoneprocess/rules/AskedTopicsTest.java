@@ -3,9 +3,12 @@ package stoneprocess.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Step;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.tool.Grit;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
@@ -15,22 +18,17 @@ class AskedTopicsTest {
     private final Recommendation answer = Advisor.standard().recommend(Floors.wornGranite());
 
     @Test
-    void the_values_of_a_computed_topic_are_refused_with_the_way_to_read_them() {
-        assertThatThrownBy(() -> answer.values(Topics.GRIT_PATH, Subject.OPEN_FIELD))
-                .isInstanceOf(InvalidInputException.class)
-                .hasMessage(
-                        "topic: 'grit-path of open-field' is not accepted; accepted: a topic whose values are words; "
-                                + "the keys of this one are the values of its decision for one of open-field, edge, "
-                                + "local-repair");
-        assertThatThrownBy(() -> answer.values(Topics.TEST_CUTS, Subject.FLOOR))
-                .isInstanceOf(InvalidInputException.class)
-                .hasMessageStartingWith("topic: 'test-cuts of floor' is not accepted")
-                .hasMessageEndingWith("its decision for floor");
-        assertThat(answer.decision(Topics.GRIT_PATH, Subject.OPEN_FIELD)
-                        .orElseThrow()
-                        .values())
+    void what_is_derived_has_values_of_its_own_type() {
+        List<Grit> path = answer.values(Topics.GRIT_PATH, Subject.OPEN_FIELD);
+        assertThat(path)
                 .isNotEmpty()
-                .allMatch(key -> answer.sequence().get(key, "key") != null);
+                .allMatch(grit -> answer.sequence().get(grit, "key").grit().equals(grit));
+        assertThat(answer.values(Topics.TEST_CUTS, Subject.FLOOR)).containsExactly(path.get(1), path.get(0));
+        Subject first = new Subject.OfStep(TrackKind.OPEN_FIELD, path.get(0).key());
+        Step step = answer.plan().orElseThrow().tracks().get(0).steps().get(0);
+        assertThat(answer.values(Topics.PASSES, first)).containsExactly(step.passes());
+        assertThat(answer.values(Topics.LITRES, first))
+                .isEqualTo(step.litresPerPass().stream().toList());
     }
 
     @Test

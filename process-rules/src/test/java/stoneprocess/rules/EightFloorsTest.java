@@ -238,8 +238,8 @@ class EightFloorsTest {
         assertThat(answer.status()).isEqualTo(Status.IMPASSE);
         assertThat(answer.plan()).isEmpty();
         assertThat(answer.impasses()).extracting(Impasse::subject).containsExactly(Subject.OPEN_FIELD, Subject.EDGE);
-        Impasse impasse = answer.impasses().get(0);
-        assertThat(impasse.topic()).isEqualTo(Topics.FIRST_CUT.id());
+        Impasse<?> impasse = answer.impasses().get(0);
+        assertThat(impasse.topic()).isEqualTo(Topics.FIRST_CUT);
         assertThat(impasse.needs()).extracting(Reason::rule).containsExactly("CUT-007");
         assertThat(impasse.vetoes()).extracting(Reason::rule).containsExactly("CUT-020", "CUT-021");
         assertThat(impasse.untilKnown()).isFalse();
@@ -247,13 +247,16 @@ class EightFloorsTest {
                 .containsExactly(
                         new CounterOffer(
                                 OfferKind.KEEP_THE_MARKS,
-                                impasse.topic(),
+                                impasse.topic().id(),
                                 List.of(Cut.COARSE_HONE.key()),
                                 List.of("CUT-007")),
-                        new CounterOffer(OfferKind.LOCAL_REPAIR, impasse.topic(), List.of(), List.of("CUT-007")),
+                        new CounterOffer(OfferKind.LOCAL_REPAIR, impasse.topic().id(), List.of(), List.of("CUT-007")),
                         new CounterOffer(
-                                OfferKind.REPLACE_PIECES, impasse.topic(), List.of(), List.of("CUT-007", "CUT-021")),
-                        new CounterOffer(OfferKind.LEAVE_IT, impasse.topic(), List.of(), List.of()));
+                                OfferKind.REPLACE_PIECES,
+                                impasse.topic().id(),
+                                List.of(),
+                                List.of("CUT-007", "CUT-021")),
+                        new CounterOffer(OfferKind.LEAVE_IT, impasse.topic().id(), List.of(), List.of()));
         assertThat(hazards(answer)).contains(Hazard.SILICA_DUST);
     }
 

@@ -26,20 +26,20 @@ class LackingTest {
         Recommendation without = withMachines(EnumSet.of(MachineClass.EDGE_TOOL));
         assertThat(without.status()).isEqualTo(Status.IMPASSE);
         assertThat(without.impasses()).isNotEmpty().allSatisfy(impasse -> {
-            assertThat(impasse.topic()).isEqualTo(Topics.MACHINE.id());
+            assertThat(impasse.topic()).isEqualTo(Topics.MACHINE);
             assertThat(impasse.lacking()).isNotEmpty();
         });
-        for (String key : without.impasses().get(0).lacking()) {
+        for (String key : without.impasses().get(0).lackingKeys()) {
             MachineClass got = Term.parse(MachineClass.class, key, "lacking");
             boolean everywhere =
-                    without.impasses().stream().map(Impasse::lacking).allMatch(one -> one.contains(key));
+                    without.impasses().stream().map(Impasse::lackingKeys).allMatch(keys -> keys.contains(key));
             if (everywhere) {
                 assertThat(withMachines(EnumSet.of(MachineClass.EDGE_TOOL, got)).status())
                         .as(key)
                         .isEqualTo(Status.PLANNED);
             }
         }
-        assertThat(without.impasses().get(0).lacking()).contains(MachineClass.SINGLE_DISC.key());
+        assertThat(without.impasses().get(0).lackingKeys()).contains(MachineClass.SINGLE_DISC.key());
         assertThat(withMachines(EnumSet.of(MachineClass.EDGE_TOOL, MachineClass.SINGLE_DISC))
                         .status())
                 .isEqualTo(Status.PLANNED);

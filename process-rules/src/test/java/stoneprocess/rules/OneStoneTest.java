@@ -88,13 +88,13 @@ class OneStoneTest {
 
     private static List<List<String>> passInputs(Recommendation answer) {
         return decisions(answer)
-                .filter(decision -> decision.topic().equals(Topics.PASSES.id()))
+                .filter(decision -> decision.topic() == Topics.PASSES)
                 .map(Decision::inputs)
                 .toList();
     }
 
-    private static Stream<Decision> decisions(Recommendation answer) {
+    private static Stream<Decision<?>> decisions(Recommendation answer) {
         return answer.outcomes().stream().filter(Decision.class::isInstance).map((Outcome outcome) ->
-                (Decision) outcome);
+                (Decision<?>) outcome);
     }
 }

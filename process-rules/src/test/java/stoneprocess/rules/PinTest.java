@@ -14,14 +14,8 @@ class PinTest {
     @Test
     void a_pinned_topic_keeps_its_value_and_later_stages_see_it() {
         Advisor advisor = Advisor.standard();
-        Decision pin = new Decision(
-                Topics.FIRST_CUT.id(),
-                Subject.OPEN_FIELD,
-                List.of(Cut.HONE.key()),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of());
+        Decision<Cut> pin = new Decision<>(
+                Topics.FIRST_CUT, Subject.OPEN_FIELD, List.of(Cut.HONE), List.of(), List.of(), List.of(), List.of());
         Recommendation pinned = advisor.recommend(Floors.unremarkable().build(), List.of(pin));
         assertThat(pinned.decision(Topics.FIRST_CUT, Subject.OPEN_FIELD)).contains(pin);
         assertThat(pinned.plan().orElseThrow().tracks().get(0).steps())

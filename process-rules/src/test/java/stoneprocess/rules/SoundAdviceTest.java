@@ -327,7 +327,7 @@ class SoundAdviceTest {
                 recommend(Floors.damaged(Floors.etched(EtchClass.ROUGH, 20)).set(SurveyField.GOAL, Goal.HONE));
         assertThat(answer.plan()).isEmpty();
         assertThat(answer.impasses())
-                .filteredOn(impasse -> impasse.topic().equals(Topics.FIRST_CUT.id()))
+                .filteredOn(impasse -> impasse.topic() == Topics.FIRST_CUT)
                 .isNotEmpty()
                 .allMatch(Impasse::untilKnown);
         assertThat(answer.decision(Topics.VERDICT, Subject.FLOOR).orElseThrow().won())

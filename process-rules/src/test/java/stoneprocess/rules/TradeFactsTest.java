@@ -164,7 +164,7 @@ class TradeFactsTest {
         assertThat(answer.status()).isEqualTo(Status.IMPASSE);
         assertThat(answer.plan()).isEmpty();
         assertThat(answer.impasses()).allSatisfy(impasse -> {
-            assertThat(impasse.topic()).isEqualTo(Topics.MACHINE.id());
+            assertThat(impasse.topic()).isEqualTo(Topics.MACHINE);
             assertThat(rules(impasse)).contains("MAC-003");
         });
         assertThat(answer.counterOffers())
@@ -240,7 +240,7 @@ class TradeFactsTest {
         assertThat(plan.repairs()).containsExactly(stoneprocess.core.topic.Repair.LOCAL_SCRATCHES);
     }
 
-    private static List<String> rules(Impasse impasse) {
+    private static List<String> rules(Impasse<?> impasse) {
         return impasse.vetoes().stream().map(Reason::rule).toList();
     }
 }

@@ -144,8 +144,8 @@ public record Difference(
         if (mine == null) {
             return new Side(Closing.NOT_REACHED, List.of(), List.of());
         }
-        return mine instanceof Decision decision
-                ? new Side(Closing.DECIDED, decision.values(), List.copyOf(rules))
+        return mine instanceof Decision<?> decision
+                ? new Side(Closing.DECIDED, decision.keys(), List.copyOf(rules))
                 : new Side(Closing.IMPASSE, List.of(), List.copyOf(rules));
     }
 

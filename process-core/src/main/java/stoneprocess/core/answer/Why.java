@@ -45,9 +45,7 @@ public record Why(List<Ground> grounds, List<Card> cards, List<FieldAnswer> answ
             for (Matter matter : grounds.get(i).restsOn()) {
                 if (!following.contains(matter)) {
                     throw new InvalidInputException(
-                            "grounds.rests-on",
-                            matter.topic() + " of " + matter.subject().key(),
-                            "matters that follow the one that rests on them");
+                            "grounds.rests-on", matter.toString(), "matters that follow the one that rests on them");
                 }
             }
             following.add(grounds.get(i).matter());

@@ -4,23 +4,25 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 
 /**
  * A topic closed with a value. The record is the explanation: it keeps what won, what was outweighed and what was
  * vetoed.
  *
- * @param topic id of the topic
+ * @param <V> the topic's values
+ * @param topic what was decided
  * @param subject what it was decided for
- * @param values keys of the values; one for most policies, several where several stand
+ * @param values one value for most policies, several where several stand
  * @param won the needs and wishes that ask for the outcome, and the vetoes that shaped it
  * @param outweighed wishes that another wish or a more cautious value outweighed
  * @param vetoed wishes that a need or a veto excluded
  * @param inputs for a computed outcome, the names of the parameters and topics that went into it
  */
-public record Decision(
-        String topic,
+public record Decision<V>(
+        Topic<V> topic,
         Subject subject,
-        List<String> values,
+        List<V> values,
         List<Reason> won,
         List<Reason> outweighed,
         List<Reason> vetoed,
@@ -46,11 +48,21 @@ public record Decision(
         return Collections.unmodifiableList(all);
     }
 
+    /** The values' stable keys, as JSON and texts name them. */
+    public List<String> keys() {
+        return topic.keys(values);
+    }
+
     /** The only value of a decision that has one. */
-    public String value() {
+    public V value() {
         if (values.size() != 1) {
-            throw new IllegalStateException(topic + " of " + subject.key() + " has " + values.size() + " values");
+            throw new IllegalStateException(topic.id() + " of " + subject.key() + " has " + values.size() + " values");
         }
         return values.get(0);
+    }
+
+    /** The key of the only value of a decision that has one. */
+    public String key() {
+        return topic.keys(List.of(value())).get(0);
     }
 }

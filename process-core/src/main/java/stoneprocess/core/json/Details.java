@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import stoneprocess.core.answer.Change;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.gloss.Direction;
@@ -40,6 +42,8 @@ final class Details {
         of(Recommendation.class).grades("sequence", Function.<GritSequence>identity());
         of(NextMove.class).grades("ahead.sequence", Recommendation::sequence);
         of(Step.class).name("litresPerPass", "water-per-pass");
+        of(Decision.class).keys("values", "keys");
+        of(Impasse.class).keys("lacking", "lackingKeys");
         of(AbrasiveGrade.class).whole("number", 1, 30_000);
         of(HoldPoint.class).whole("passes", 1);
         of(TargetOption.class).whole("grit", 1);
@@ -81,6 +85,7 @@ final class Details {
 
     private final Map<String, String> names = new HashMap<>();
     private final Map<String, Shape> shapes = new HashMap<>();
+    private final Map<String, String> keys = new HashMap<>();
     private final Map<String, Object> otherwise = new HashMap<>();
     private final Set<String> given = new HashSet<>();
     private final Map<String, Class<?>> derived = new HashMap<>();
@@ -107,6 +112,12 @@ final class Details {
     private Details shape(String component, Shape shape) {
         shapes.put(component, shape);
         return this;
+    }
+
+    /** Values of a topic, which are printed as their keys, as a method of the record gives them. */
+    private Details keys(String component, String method) {
+        keys.put(component, method);
+        return shape(component, Leaves.VALUES);
     }
 
     private Details whole(String component, int least) {
@@ -169,6 +180,11 @@ final class Details {
 
     Optional<Shape> shape(String component) {
         return Optional.ofNullable(shapes.get(component));
+    }
+
+    /** The method that gives what is printed, where it is not the component itself. */
+    Optional<String> keys(String component) {
+        return Optional.ofNullable(keys.get(component));
     }
 
     Optional<Object> otherwise(String component) {

@@ -15,6 +15,8 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 
 /** Shapes of what is no record: texts, whole numbers, words and what is known by a key. */
@@ -47,6 +49,17 @@ final class Leaves {
             field -> ((SurveyField<?>) field).name(),
             node -> node.checked(() -> SurveyField.named(node.text())),
             words(SurveyField.all().stream().map(SurveyField::name)));
+
+    static final Shape TOPIC = Shape.of(
+            topic -> ((Topic<?>) topic).id(),
+            node -> node.checked(() -> Topics.named(node.text())),
+            Shape.object("type", "string"));
+
+    /** Values of the topic that the record around them names, by their keys. */
+    static final Shape VALUES = Shape.of(
+            keys -> keys,
+            node -> ((Topic<?>) node.scope().find("topic")).parse(node.list(Node::text), node.path()),
+            Shape.object("type", "array", "items", Shape.object("type", "string")));
 
     static final Shape CITATION_ID = Shape.of(
             source -> ((Citation) source).id(),

@@ -90,10 +90,18 @@ final class RecordShape implements Shape {
         return new Part(
                 name,
                 details.name(name),
-                component.getAccessor(),
+                details.keys(name).map(this::method).orElseGet(component::getAccessor),
                 isPrinted(name) ? details.shape(name).orElseGet(() -> Shapes.of(present)) : Leaves.TEXT,
                 optional,
                 details.otherwise(name));
+    }
+
+    private Method method(String name) {
+        try {
+            return type.raw().getMethod(name);
+        } catch (NoSuchMethodException e) {
+            throw new IllegalArgumentException(type.raw() + " has no " + name, e);
+        }
     }
 
     private boolean isPrinted(String component) {

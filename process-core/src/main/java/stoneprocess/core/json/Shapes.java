@@ -24,6 +24,7 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 
 /** The walker: from a type to its shape. A record's shape is found from its components. */
 final class Shapes {
@@ -38,6 +39,7 @@ final class Shapes {
         KNOWN.put(Subject.class, Leaves.SUBJECT);
         KNOWN.put(Moment.class, Leaves.MOMENT);
         KNOWN.put(AbrasiveGrade.class, Leaves.GRADE_KEY);
+        KNOWN.put(Topic.class, Leaves.TOPIC);
         KNOWN.put(SurveyField.class, Leaves.FIELD);
         KNOWN.put(GlossChange.class, Amount.GLOSS_CHANGE.alone());
         KNOWN.put(GritSequence.class, sequence());

@@ -33,7 +33,7 @@ record Typed(Class<?> raw, List<Typed> arguments) {
                             .map(this::resolve)
                             .toList());
         }
-        return declared instanceof TypeVariable<?> variable
+        return declared instanceof TypeVariable<?> variable && !arguments.isEmpty()
                 ? arguments.get(List.of(raw.getTypeParameters()).indexOf(variable))
                 : of(Object.class);
     }

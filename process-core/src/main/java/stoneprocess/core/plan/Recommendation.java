@@ -9,7 +9,6 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Subject;
@@ -71,45 +70,29 @@ public record Recommendation(
      * @param subject what fits the topic's scope: the floor, a track, or a track at one grade
      * @throws InvalidInputException for a subject of another scope, naming those that are accepted
      */
-    public Optional<Decision> decision(Topic<?> topic, Subject subject) {
+    public <V> Optional<Decision<V>> decision(Topic<V> topic, Subject subject) {
         if (!topic.scope().fits(subject)) {
             throw new InvalidInputException(
                     topic.id() + ".subject", subject.key(), topic.scope().subjects());
         }
-        return outcomes.stream()
-                .filter(outcome -> outcome.topic().equals(topic.id()))
-                .filter(outcome -> outcome.subject().equals(subject))
-                .filter(Decision.class::isInstance)
-                .map(Decision.class::cast)
-                .findFirst();
+        return Outcome.decision(outcomes, topic, subject);
     }
 
     /**
-     * The typed values of a topic for a subject; none when it was not decided.
+     * The values of a topic for a subject; none when it was not decided.
      *
-     * @param topic one whose values are words; what a topic computes, such as the keys of a grit path, stands in
-     *     {@link Decision#values()}, and the grades themselves in the plan
+     * @param topic one of the table, chosen by rules or derived
      * @param subject as in {@link #decision}
-     * @throws InvalidInputException for a computed topic, and for a subject of another scope
+     * @throws InvalidInputException for a subject of another scope
      */
-    public <V extends Term> List<V> values(Topic<V> topic, Subject subject) {
-        if (topic.domain().isEmpty()) {
-            throw new InvalidInputException(
-                    "topic",
-                    topic.id() + " of " + subject.key(),
-                    "a topic whose values are words; the keys of this one are the values of its decision for "
-                            + topic.scope().subjects());
-        }
-        return decision(topic, subject)
-                .map(decision -> decision.values().stream().map(topic::value).toList())
-                .orElse(List.of());
+    public <V> List<V> values(Topic<V> topic, Subject subject) {
+        return decision(topic, subject).map(Decision::values).orElse(List.of());
     }
 
     /** All impasses, in the order of the topic table; none when every topic was decided. */
-    public List<Impasse> impasses() {
+    public List<Impasse<?>> impasses() {
         return outcomes.stream()
-                .filter(Impasse.class::isInstance)
-                .map(Impasse.class::cast)
+                .<Impasse<?>>mapMulti((outcome, impasses) -> outcome.stuck().ifPresent(impasses))
                 .toList();
     }
 }

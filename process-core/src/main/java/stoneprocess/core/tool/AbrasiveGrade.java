@@ -1,7 +1,6 @@
 package stoneprocess.core.tool;
 
 import java.util.Comparator;
-import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
 
@@ -19,13 +18,16 @@ public record AbrasiveGrade(Bond bond, int number, Range<Length> grain) {
             Comparator.comparing(AbrasiveGrade::bond).thenComparingInt(AbrasiveGrade::number);
 
     public AbrasiveGrade {
-        if (number < 1 || number > 30_000) {
-            throw new InvalidInputException("grade.number", Integer.toString(number), "a grit number from 1 to 30000");
-        }
+        Grit.requireNumber(number);
+    }
+
+    /** Its name without the grain. */
+    public Grit grit() {
+        return new Grit(bond, number);
     }
 
     /** Stable key, for example {@code resin-800}. */
     public String key() {
-        return bond.key() + "-" + number;
+        return grit().key();
     }
 }

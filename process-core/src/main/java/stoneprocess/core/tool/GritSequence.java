@@ -104,6 +104,15 @@ public final class GritSequence {
                                         grades.stream().map(AbrasiveGrade::key).toList())));
     }
 
+    /**
+     * The grade with the given name.
+     *
+     * @throws InvalidInputException naming the field and the grades of this sequence
+     */
+    public AbrasiveGrade get(Grit grit, String field) {
+        return get(grit.key(), field);
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof GritSequence that && grades.equals(that.grades);

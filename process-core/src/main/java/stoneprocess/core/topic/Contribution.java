@@ -12,7 +12,7 @@ import stoneprocess.core.term.Term;
  * @param subject what it is said about; on a topic that is decided for each track, the floor stands for its tracks
  * @param values the set allowed or excluded in domain order, or the ranked preference
  */
-public record Contribution(ContributionKind kind, Topic<?> topic, Subject subject, List<? extends Term> values) {
+public record Contribution(ContributionKind kind, Choice<?> topic, Subject subject, List<? extends Term> values) {
     public Contribution {
         values = List.copyOf(values);
         if (values.isEmpty() && kind != ContributionKind.VETO) {
@@ -22,9 +22,7 @@ public record Contribution(ContributionKind kind, Topic<?> topic, Subject subjec
             throw new InvalidInputException(
                     topic.id(),
                     String.join(", ", Term.keys(values)),
-                    topic.domain().isEmpty()
-                            ? "nothing; it is computed"
-                            : "some of " + String.join(", ", Term.keys(topic.domain())));
+                    "some of " + String.join(", ", Term.keys(topic.domain())));
         }
         boolean fits = switch (topic.scope()) {
             case FLOOR -> subject instanceof Subject.Floor;

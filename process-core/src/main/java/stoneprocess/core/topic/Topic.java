@@ -1,254 +1,81 @@
 package stoneprocess.core.topic;
 
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
 
 /**
- * One question that a program decides. Rules contribute to it; its policy closes it.
+ * One question that a program decides. A {@link Choice} is made among words by what rules contribute; a {@link Derived}
+ * topic follows from a formula over other topics.
  *
- * @param <V> the values it may take; topics whose policy computes a path or a figure have an empty domain
+ * @param <V> the values it may take
  */
-@SuppressWarnings("varargs")
-public final class Topic<V extends Term> {
+public abstract sealed class Topic<V> permits Choice, Derived {
     private final String id;
     private final Stage stage;
     private final Scope scope;
     private final PolicyKind policy;
-    private final List<V> domain;
-    private final Map<String, V> byKey = new HashMap<>();
-    private final boolean cautiousFirst;
-    private final boolean blocking;
-    private final Optional<V> whenUncertain;
 
-    private Topic(
-            String id,
-            Stage stage,
-            Scope scope,
-            PolicyKind policy,
-            List<V> domain,
-            boolean cautiousFirst,
-            boolean blocking,
-            Optional<V> whenUncertain) {
+    Topic(String id, Stage stage, Scope scope, PolicyKind policy) {
         this.id = id;
         this.stage = stage;
         this.scope = scope;
         this.policy = policy;
-        this.domain = domain;
-        domain.forEach(value -> byKey.put(value.key(), value));
-        this.cautiousFirst = cautiousFirst;
-        this.blocking = blocking;
-        this.whenUncertain = whenUncertain;
     }
 
-    /** A topic whose domain is all constants of an enum, in their order. */
-    public static <V extends Enum<V> & Term> Topic<V> of(
-            String id, Stage stage, Scope scope, PolicyKind policy, Class<V> domain) {
-        return new Topic<>(
-                id, stage, scope, policy, List.of(domain.getEnumConstants()), false, false, Optional.empty());
-    }
-
-    /** A topic whose policy computes its value. */
-    public static Topic<Term> computed(String id, Stage stage, Scope scope, PolicyKind policy) {
-        return new Topic<>(id, stage, scope, policy, List.of(), false, policy == PolicyKind.PATH, Optional.empty());
-    }
-
-    /** The same topic, whose domain is declared to run from the most cautious to the boldest value. */
-    public Topic<V> cautiousFirst() {
-        return new Topic<>(id, stage, scope, policy, domain, true, blocking, whenUncertain);
-    }
-
-    /** The same topic, without which there is no plan: an impasse ends the planning. */
-    public Topic<V> blocking() {
-        return new Topic<>(id, stage, scope, policy, domain, cautiousFirst, true, whenUncertain);
-    }
-
-    /** The same topic, in which a value that is asked for because of an unknown fact counts as this one instead. */
-    public Topic<V> whenUncertain(V value) {
-        return new Topic<>(id, stage, scope, policy, domain, cautiousFirst, blocking, Optional.of(value));
-    }
-
-    /** What a value counts as when it rests on an unknown fact. */
-    public Optional<V> whenUncertain() {
-        return whenUncertain;
-    }
-
-    public String id() {
+    public final String id() {
         return id;
     }
 
-    public Stage stage() {
+    public final Stage stage() {
         return stage;
     }
 
-    public Scope scope() {
+    public final Scope scope() {
         return scope;
     }
 
-    public PolicyKind policy() {
+    public final PolicyKind policy() {
         return policy;
     }
 
-    public List<V> domain() {
-        return domain;
-    }
+    /** The words that may be chosen, in their order; none where the value is derived. */
+    public abstract List<? extends Term> domain();
 
     /** True when the domain runs from the most cautious to the boldest value. */
-    public boolean isCautiousFirst() {
-        return cautiousFirst;
-    }
+    public abstract boolean isCautiousFirst();
 
-    public boolean isBlocking() {
-        return blocking;
-    }
+    /** True when there is no plan without it: an impasse ends the planning. */
+    public abstract boolean isBlocking();
+
+    /** What a value counts as when it rests on an unknown fact. */
+    public abstract Optional<? extends Term> whenUncertain();
+
+    /** The stable keys of values, as JSON and texts name them. */
+    public abstract List<String> keys(List<? extends V> values);
 
     /**
-     * The value with the given key.
+     * The values with the given keys, as {@link #keys} gives them.
      *
-     * @throws InvalidInputException when the domain has none
+     * @param field what the keys are called in an error
+     * @throws InvalidInputException for keys that name no value
      */
-    public V value(String key) {
-        V value = byKey.get(key);
-        if (value == null) {
-            throw new InvalidInputException(id, key, "one of " + String.join(", ", Term.keys(domain)));
-        }
-        return value;
-    }
+    public abstract List<V> parse(List<String> keys, String field);
 
-    /** Contributions about another subject than the floor. */
-    public About<V> on(Subject subject) {
-        return new About<>(this, subject);
-    }
-
-    private About<V> onFloor() {
-        return on(Subject.FLOOR);
-    }
-
-    @SafeVarargs
-    public final Contribution need(V... allowed) {
-        return onFloor().needOf(Arrays.asList(allowed));
-    }
-
-    /** The outcome must be one of these. */
-    public Contribution need(Set<? extends V> allowed) {
-        return onFloor().needOf(List.copyOf(allowed));
-    }
-
-    public Contribution needAtLeast(V value) {
-        return onFloor().needAtLeast(value);
-    }
-
-    public Contribution needAtMost(V value) {
-        return onFloor().needAtMost(value);
-    }
-
-    @SafeVarargs
-    public final Contribution wish(V... ranked) {
-        return onFloor().wishOf(Arrays.asList(ranked));
-    }
-
-    @SafeVarargs
-    public final Contribution veto(V... excluded) {
-        return onFloor().vetoOf(Arrays.asList(excluded));
-    }
-
-    public Contribution vetoAbove(V value) {
-        return onFloor().vetoAbove(value);
+    /** A hash that is the same in every run; equality is identity. */
+    @Override
+    public final int hashCode() {
+        return id.hashCode();
     }
 
     @Override
-    public String toString() {
-        return id;
+    public final boolean equals(Object other) {
+        return this == other;
     }
 
-    /**
-     * A topic and the subject that is spoken about.
-     *
-     * @param <V> the topic's values
-     */
-    public static final class About<V extends Term> {
-        private final Topic<V> topic;
-        private final Subject subject;
-
-        private About(Topic<V> topic, Subject subject) {
-            this.topic = topic;
-            this.subject = subject;
-        }
-
-        /** The outcome must be one of these. */
-        @SafeVarargs
-        public final Contribution need(V... allowed) {
-            return needOf(Arrays.asList(allowed));
-        }
-
-        /** The outcome must be this value or one that comes after it in the domain. */
-        public Contribution needAtLeast(V value) {
-            return make(ContributionKind.NEED, topic.domain.subList(position(value), topic.domain.size()));
-        }
-
-        /** The outcome must be this value or one that comes before it in the domain. */
-        public Contribution needAtMost(V value) {
-            return make(ContributionKind.NEED, topic.domain.subList(0, position(value) + 1));
-        }
-
-        /** These are preferred, the best first. */
-        @SafeVarargs
-        public final Contribution wish(V... ranked) {
-            return wishOf(Arrays.asList(ranked));
-        }
-
-        /** The outcome must not be one of these. */
-        @SafeVarargs
-        public final Contribution veto(V... excluded) {
-            return vetoOf(Arrays.asList(excluded));
-        }
-
-        /** The outcome must not come after this value in the domain. */
-        public Contribution vetoAbove(V value) {
-            return make(ContributionKind.VETO, topic.domain.subList(position(value) + 1, topic.domain.size()));
-        }
-
-        private Contribution needOf(List<? extends V> allowed) {
-            return make(ContributionKind.NEED, inDomainOrder(allowed));
-        }
-
-        private Contribution wishOf(List<? extends V> ranked) {
-            return make(ContributionKind.WISH, ranked);
-        }
-
-        private Contribution vetoOf(List<? extends V> excluded) {
-            return make(ContributionKind.VETO, inDomainOrder(excluded));
-        }
-
-        private Contribution make(ContributionKind kind, List<? extends Term> values) {
-            return new Contribution(kind, topic, subject, List.copyOf(values));
-        }
-
-        private List<V> inDomainOrder(List<? extends V> values) {
-            Set<V> wanted = new LinkedHashSet<>(values);
-            List<V> ordered = topic.domain.stream().filter(wanted::contains).toList();
-            if (ordered.size() != wanted.size()) {
-                throw new InvalidInputException(
-                        topic.id,
-                        String.join(", ", Term.keys(values)),
-                        "some of " + String.join(", ", Term.keys(topic.domain)));
-            }
-            return ordered;
-        }
-
-        private int position(V value) {
-            int position = topic.domain.indexOf(value);
-            if (position < 0) {
-                throw new InvalidInputException(
-                        topic.id, value.key(), "one of " + String.join(", ", Term.keys(topic.domain)));
-            }
-            return position;
-        }
+    @Override
+    public final String toString() {
+        return id;
     }
 }

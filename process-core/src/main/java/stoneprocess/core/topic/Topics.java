@@ -5,10 +5,12 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.Finish;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.Grit;
 import stoneprocess.core.tool.MachineClass;
 
 /**
@@ -16,102 +18,103 @@ import stoneprocess.core.tool.MachineClass;
  * rule contributes to these and to nothing else.
  */
 public final class Topics {
-    public static final Topic<Family> STONE =
-            Topic.of("stone", Stage.SURVEY, Scope.FLOOR, PolicyKind.REMAINS, Family.class);
+    public static final Choice<Family> STONE =
+            Choice.of("stone", Stage.SURVEY, Scope.FLOOR, PolicyKind.REMAINS, Family.class);
 
-    public static final Topic<Verdict> VERDICT = Topic.of(
+    public static final Choice<Verdict> VERDICT = Choice.of(
                     "verdict", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.PRECEDENCE, Verdict.class)
             .cautiousFirst()
             .whenUncertain(Verdict.HOLD);
-    public static final Topic<Finish> FINISH = Topic.of(
+    public static final Choice<Finish> FINISH = Choice.of(
                     "finish", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.ONE, Finish.class)
             .cautiousFirst()
             .blocking();
-    public static final Topic<Bond> BONDS =
-            Topic.of("bonds", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.REMAINS, Bond.class);
-    public static final Topic<Task> PREPARATION =
-            Topic.of("preparation", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.ALL, Task.class);
+    public static final Choice<Bond> BONDS =
+            Choice.of("bonds", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.REMAINS, Bond.class);
+    public static final Choice<Task> PREPARATION =
+            Choice.of("preparation", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.ALL, Task.class);
 
-    public static final Topic<Cut> FIRST_CUT = Topic.of(
+    public static final Choice<Cut> FIRST_CUT = Choice.of(
                     "first-cut", Stage.FIRST_CUT, Scope.TRACK, PolicyKind.ONE, Cut.class)
             .cautiousFirst()
             .blocking();
-    public static final Topic<Repair> REPAIRS =
-            Topic.of("repairs", Stage.FIRST_CUT, Scope.FLOOR, PolicyKind.ALL, Repair.class);
-    public static final Topic<TestArea> TEST_AREA =
-            Topic.of("test-area", Stage.FIRST_CUT, Scope.FLOOR, PolicyKind.PRECEDENCE, TestArea.class);
+    public static final Choice<Repair> REPAIRS =
+            Choice.of("repairs", Stage.FIRST_CUT, Scope.FLOOR, PolicyKind.ALL, Repair.class);
+    public static final Choice<TestArea> TEST_AREA =
+            Choice.of("test-area", Stage.FIRST_CUT, Scope.FLOOR, PolicyKind.PRECEDENCE, TestArea.class);
 
-    public static final Topic<Finding> FINDINGS =
-            Topic.of("findings", Stage.REVIEW, Scope.FLOOR, PolicyKind.ALL, Finding.class);
-    public static final Topic<Fault> CAUSES =
-            Topic.of("causes", Stage.SIGNS, Scope.FLOOR, PolicyKind.RANKED, Fault.class);
-    public static final Topic<Move> MOVE = Topic.of("move", Stage.NEXT, Scope.FLOOR, PolicyKind.PRECEDENCE, Move.class)
+    public static final Choice<Finding> FINDINGS =
+            Choice.of("findings", Stage.REVIEW, Scope.FLOOR, PolicyKind.ALL, Finding.class);
+    public static final Choice<Fault> CAUSES =
+            Choice.of("causes", Stage.SIGNS, Scope.FLOOR, PolicyKind.RANKED, Fault.class);
+    public static final Choice<Move> MOVE = Choice.of(
+                    "move", Stage.NEXT, Scope.FLOOR, PolicyKind.PRECEDENCE, Move.class)
             .whenUncertain(Move.LOOK_FIRST);
-    public static final Topic<SiteCheck> SITE_CHECKS =
-            Topic.of("site-checks", Stage.NEXT, Scope.FLOOR, PolicyKind.ALL, SiteCheck.class);
-    public static final Topic<Mend> MENDS = Topic.of("mends", Stage.NEXT, Scope.FLOOR, PolicyKind.ALL, Mend.class);
-    public static final Topic<Ask> ASKS = Topic.of("asks", Stage.NEXT, Scope.FLOOR, PolicyKind.ALL, Ask.class);
+    public static final Choice<SiteCheck> SITE_CHECKS =
+            Choice.of("site-checks", Stage.NEXT, Scope.FLOOR, PolicyKind.ALL, SiteCheck.class);
+    public static final Choice<Mend> MENDS = Choice.of("mends", Stage.NEXT, Scope.FLOOR, PolicyKind.ALL, Mend.class);
+    public static final Choice<Ask> ASKS = Choice.of("asks", Stage.NEXT, Scope.FLOOR, PolicyKind.ALL, Ask.class);
 
-    public static final Topic<LastGrit> LAST_GRIT =
-            Topic.of("last-grit", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.ONE, LastGrit.class);
-    public static final Topic<StepRule> STEP_RULE =
-            Topic.of("step-rule", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.PRECEDENCE, StepRule.class);
-    public static final Topic<TransitionUse> TRANSITION =
-            Topic.of("transition", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.PRECEDENCE, TransitionUse.class);
-    public static final Topic<WorkMethod> METAL_METHOD = Topic.of(
+    public static final Choice<LastGrit> LAST_GRIT =
+            Choice.of("last-grit", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.ONE, LastGrit.class);
+    public static final Choice<StepRule> STEP_RULE =
+            Choice.of("step-rule", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.PRECEDENCE, StepRule.class);
+    public static final Choice<TransitionUse> TRANSITION =
+            Choice.of("transition", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.PRECEDENCE, TransitionUse.class);
+    public static final Choice<WorkMethod> METAL_METHOD = Choice.of(
                     "metal-method", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.ONE, WorkMethod.class)
             .cautiousFirst();
-    public static final Topic<Term> GRIT_PATH =
-            Topic.computed("grit-path", Stage.SEQUENCE, Scope.TRACK, PolicyKind.PATH);
-    public static final Topic<Term> TEST_CUTS =
-            Topic.computed("test-cuts", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.COMPUTED);
+    public static final Derived<Grit> GRIT_PATH =
+            Derived.grits("grit-path", Stage.SEQUENCE, Scope.TRACK, PolicyKind.PATH);
+    public static final Derived<Grit> TEST_CUTS =
+            Derived.grits("test-cuts", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.COMPUTED);
 
-    public static final Topic<MachineClass> MACHINE = Topic.of(
+    public static final Choice<MachineClass> MACHINE = Choice.of(
                     "machine", Stage.EQUIPMENT, Scope.STEP, PolicyKind.FEWEST_CHANGES, MachineClass.class)
             .blocking();
-    public static final Topic<AddedWeight> ADDED_WEIGHT = Topic.of(
+    public static final Choice<AddedWeight> ADDED_WEIGHT = Choice.of(
                     "added-weight", Stage.EQUIPMENT, Scope.STEP, PolicyKind.ONE, AddedWeight.class)
             .cautiousFirst();
 
-    public static final Topic<Shortfall> SHORTFALLS =
-            Topic.of("shortfalls", Stage.EQUIPMENT, Scope.FLOOR, PolicyKind.ALL, Shortfall.class);
+    public static final Choice<Shortfall> SHORTFALLS =
+            Choice.of("shortfalls", Stage.EQUIPMENT, Scope.FLOOR, PolicyKind.ALL, Shortfall.class);
 
-    public static final Topic<WaterLevel> WATER_LEVEL = Topic.of(
+    public static final Choice<WaterLevel> WATER_LEVEL = Choice.of(
                     "water-level", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.ONE, WaterLevel.class)
             .cautiousFirst();
-    public static final Topic<Term> PASSES =
-            Topic.computed("passes", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.COMPUTED);
-    public static final Topic<Term> LITRES =
-            Topic.computed("litres", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.COMPUTED);
-    public static final Topic<Handling> HANDLING =
-            Topic.of("handling", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.ALL, Handling.class);
-    public static final Topic<PickUp> PICK_UP =
-            Topic.of("pick-up", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.PRECEDENCE, PickUp.class);
-    public static final Topic<Check> CHECKS =
-            Topic.of("checks", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.ALL, Check.class);
-    public static final Topic<SlurryRoute> SLURRY =
-            Topic.of("slurry", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, SlurryRoute.class);
+    public static final Derived<Range<Integer>> PASSES =
+            Derived.counts("passes", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.COMPUTED);
+    public static final Derived<Range<Volume>> LITRES =
+            Derived.volumes("litres", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.COMPUTED);
+    public static final Choice<Handling> HANDLING =
+            Choice.of("handling", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.ALL, Handling.class);
+    public static final Choice<PickUp> PICK_UP =
+            Choice.of("pick-up", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.PRECEDENCE, PickUp.class);
+    public static final Choice<Check> CHECKS =
+            Choice.of("checks", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.ALL, Check.class);
+    public static final Choice<SlurryRoute> SLURRY =
+            Choice.of("slurry", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, SlurryRoute.class);
 
-    public static final Topic<PolishingAgent> POLISHING_AGENT = Topic.of(
+    public static final Choice<PolishingAgent> POLISHING_AGENT = Choice.of(
                     "polishing-agent", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, PolishingAgent.class)
             .cautiousFirst();
-    public static final Topic<Densifier> DENSIFIER = Topic.of(
+    public static final Choice<Densifier> DENSIFIER = Choice.of(
                     "densifier", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, Densifier.class)
             .cautiousFirst();
-    public static final Topic<Sealer> SEALER = Topic.of(
+    public static final Choice<Sealer> SEALER = Choice.of(
                     "sealer", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, Sealer.class)
             .cautiousFirst();
-    public static final Topic<FinishTask> FINISH_TASKS =
-            Topic.of("finish-tasks", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, FinishTask.class);
-    public static final Topic<Upkeep> UPKEEP =
-            Topic.of("upkeep", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, Upkeep.class);
-    public static final Topic<Acceptance> ACCEPTANCES =
-            Topic.of("acceptances", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, Acceptance.class);
+    public static final Choice<FinishTask> FINISH_TASKS =
+            Choice.of("finish-tasks", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, FinishTask.class);
+    public static final Choice<Upkeep> UPKEEP =
+            Choice.of("upkeep", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, Upkeep.class);
+    public static final Choice<Acceptance> ACCEPTANCES =
+            Choice.of("acceptances", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, Acceptance.class);
 
-    public static final Topic<Hazard> WARNINGS =
-            Topic.of("warnings", Stage.SAFETY, Scope.FLOOR, PolicyKind.ALL, Hazard.class);
+    public static final Choice<Hazard> WARNINGS =
+            Choice.of("warnings", Stage.SAFETY, Scope.FLOOR, PolicyKind.ALL, Hazard.class);
 
-    private static final List<Topic<? extends Term>> ALL = List.of(
+    private static final List<Topic<?>> ALL = List.of(
             STONE,
             VERDICT,
             FINISH,
@@ -150,20 +153,20 @@ public final class Topics {
             ACCEPTANCES,
             WARNINGS);
 
-    private static final Map<String, Topic<? extends Term>> BY_ID =
+    private static final Map<String, Topic<?>> BY_ID =
             ALL.stream().collect(Collectors.toMap(Topic::id, Function.identity()));
-    private static final Map<Stage, List<Topic<? extends Term>>> BY_STAGE =
+    private static final Map<Stage, List<Topic<?>>> BY_STAGE =
             ALL.stream().collect(Collectors.groupingBy(Topic::stage, Collectors.toUnmodifiableList()));
 
     private Topics() {}
 
     /** All topics in the order in which they close. */
-    public static List<Topic<? extends Term>> all() {
+    public static List<Topic<?>> all() {
         return ALL;
     }
 
     /** The topics of one stage in the order in which they close. */
-    public static List<Topic<? extends Term>> of(Stage stage) {
+    public static List<Topic<?>> of(Stage stage) {
         return BY_STAGE.getOrDefault(stage, List.of());
     }
 
@@ -172,8 +175,8 @@ public final class Topics {
      *
      * @throws InvalidInputException when there is none
      */
-    public static Topic<? extends Term> named(String id) {
-        Topic<? extends Term> topic = BY_ID.get(id);
+    public static Topic<?> named(String id) {
+        Topic<?> topic = BY_ID.get(id);
         if (topic == null) {
             throw new InvalidInputException(
                     "topic",
@@ -181,5 +184,24 @@ public final class Topics {
                     "one of " + String.join(", ", ALL.stream().map(Topic::id).toList()));
         }
         return topic;
+    }
+
+    /**
+     * The topic with the given id, of those that rules speak about.
+     *
+     * @throws InvalidInputException when there is none, and for a derived topic
+     */
+    public static Choice<?> choice(String id) {
+        if (BY_ID.get(id) instanceof Choice<?> choice) {
+            return choice;
+        }
+        throw new InvalidInputException(
+                "topic",
+                id,
+                "one of "
+                        + ALL.stream()
+                                .filter(Choice.class::isInstance)
+                                .map(Topic::id)
+                                .collect(Collectors.joining(", ")));
     }
 }

@@ -17,6 +17,7 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.survey.SurfaceState;
@@ -25,7 +26,10 @@ import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 
 class AnswersTest {
     private static final FloorSurvey SURVEY = FloorSurvey.builder("ferry hall")
@@ -102,8 +106,8 @@ class AnswersTest {
 
     @Test
     void a_derivation_that_turns_in_a_circle_is_refused() {
-        Ground sealer = ground("sealer", List.of(new Matter("finish", Subject.FLOOR)));
-        Ground finish = ground("finish", List.of(new Matter("sealer", Subject.FLOOR)));
+        Ground sealer = ground(Topics.SEALER, Sealer.NONE, List.of(new Matter(Topics.FINISH, Subject.FLOOR)));
+        Ground finish = ground(Topics.FINISH, Finish.HONE, List.of(new Matter(Topics.SEALER, Subject.FLOOR)));
 
         assertThatThrownBy(() -> new Why(List.of(sealer, finish), List.of(), List.of(), Map.of()))
                 .isInstanceOf(InvalidInputException.class)
@@ -113,9 +117,9 @@ class AnswersTest {
                 .isInstanceOf(InvalidInputException.class);
     }
 
-    private static Ground ground(String topic, List<Matter> restsOn) {
+    private static <V> Ground ground(Topic<V> topic, V value, List<Matter> restsOn) {
         return new Ground(
-                new Decision(topic, Subject.FLOOR, List.of("none"), List.of(), List.of(), List.of(), List.of()),
+                new Decision<>(topic, Subject.FLOOR, List.of(value), List.of(), List.of(), List.of(), List.of()),
                 PolicyKind.ONE,
                 restsOn);
     }

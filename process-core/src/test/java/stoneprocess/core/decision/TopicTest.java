@@ -18,23 +18,29 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.WavinessClass;
-import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.Grit;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.ContributionKind;
+import stoneprocess.core.topic.Derived;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 
 class TopicTest {
-    private static final Topic<Finish> FLOOR =
-            Topic.of("finish", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.ONE, Finish.class);
-    private static final Topic<Finish> STEP =
-            Topic.of("sheen", Stage.EQUIPMENT, Scope.STEP, PolicyKind.ONE, Finish.class);
+    private static final Choice<Finish> FLOOR =
+            Choice.of("finish", Stage.GO_NO_GO, Scope.FLOOR, PolicyKind.ONE, Finish.class);
+    private static final Choice<Finish> STEP =
+            Choice.of("sheen", Stage.EQUIPMENT, Scope.STEP, PolicyKind.ONE, Finish.class);
 
     @Test
     void contributions_are_sets_in_the_order_of_the_domain() {
@@ -92,19 +98,6 @@ class TopicTest {
 
     @Test
     void a_value_outside_the_domain_is_refused_with_the_domain() {
-        Topic<Term> computed = Topic.computed("litres", Stage.WATER_AND_PASSES, Scope.FLOOR, PolicyKind.COMPUTED);
-        for (ThrowingCallable contribute : List.<ThrowingCallable>of(
-                () -> computed.need(Finish.HONE),
-                () -> computed.need(Set.of(Finish.HONE)),
-                () -> computed.needAtLeast(Finish.HONE),
-                () -> computed.needAtMost(Finish.HONE),
-                () -> computed.wish(Finish.HONE),
-                () -> computed.veto(Finish.HONE),
-                () -> computed.vetoAbove(Finish.HONE))) {
-            assertThatThrownBy(contribute)
-                    .isInstanceOf(InvalidInputException.class)
-                    .hasMessageStartingWith("litres: 'hone' is not accepted");
-        }
         assertThatThrownBy(() -> new Contribution(
                         ContributionKind.WISH, FLOOR, Subject.FLOOR, List.of(Finish.HONE, WavinessClass.FLAT)))
                 .isInstanceOf(InvalidInputException.class)
@@ -124,14 +117,14 @@ class TopicTest {
 
     @Test
     void what_is_said_about_the_floor_counts_for_its_tracks() {
-        Topic<Finish> topic = Topic.of("sheen", Stage.EQUIPMENT, Scope.TRACK, PolicyKind.ONE, Finish.class);
+        Choice<Finish> topic = Choice.of("sheen", Stage.EQUIPMENT, Scope.TRACK, PolicyKind.ONE, Finish.class);
         assertThat(topic.wish(Finish.HONE).subject()).isEqualTo(Subject.FLOOR);
     }
 
     @ParameterizedTest
     @MethodSource("scopes")
     void a_topic_is_decided_for_subjects_of_its_scope_only(Scope scope, Subject fits, List<Subject> others) {
-        Topic<Finish> topic = Topic.of("sheen", Stage.EQUIPMENT, scope, PolicyKind.ONE, Finish.class);
+        Choice<Finish> topic = Choice.of("sheen", Stage.EQUIPMENT, scope, PolicyKind.ONE, Finish.class);
         assertThat(topic.on(fits).wish(Finish.HONE).subject()).isEqualTo(fits);
         for (Subject other : others) {
             assertThatThrownBy(() -> topic.on(other).wish(Finish.HONE))
@@ -146,7 +139,7 @@ class TopicTest {
         assertThat(FLOOR.isCautiousFirst()).isFalse();
         assertThat(FLOOR.isBlocking()).isFalse();
         assertThat(FLOOR.whenUncertain()).isEmpty();
-        Topic<Finish> strict = FLOOR.cautiousFirst().blocking().whenUncertain(Finish.SATIN);
+        Choice<Finish> strict = FLOOR.cautiousFirst().blocking().whenUncertain(Finish.SATIN);
         assertThat(strict.isCautiousFirst()).isTrue();
         assertThat(strict.isBlocking()).isTrue();
         assertThat(strict.whenUncertain()).contains(Finish.SATIN);
@@ -155,27 +148,71 @@ class TopicTest {
         assertThat(FLOOR.isBlocking()).isFalse();
     }
 
-    @ParameterizedTest
-    @EnumSource(
-            value = PolicyKind.class,
-            names = {"PATH", "COMPUTED", "FEWEST_CHANGES"})
-    void of_the_computed_topics_only_the_path_ends_the_planning(PolicyKind policy) {
-        Topic<Term> topic = Topic.computed("t", Stage.SEQUENCE, Scope.TRACK, policy);
-        assertThat(topic.domain()).isEmpty();
-        assertThat(topic.isBlocking()).isEqualTo(policy == PolicyKind.PATH);
+    @Test
+    void of_the_derived_topics_only_the_path_ends_the_planning() {
+        for (Topic<?> topic : Topics.all()) {
+            if (topic instanceof Derived) {
+                assertThat(topic.domain()).isEmpty();
+                assertThat(topic.isBlocking()).as(topic.id()).isEqualTo(topic == Topics.GRIT_PATH);
+            }
+        }
+    }
+
+    @Test
+    void values_are_found_again_by_their_keys() {
+        foundAgain(Topics.FINISH, List.of(Finish.SATIN, Finish.HONE), "satin", "hone");
+        foundAgain(
+                Topics.GRIT_PATH,
+                List.of(new Grit(Bond.METAL, 60), new Grit(Bond.RESIN, 800)),
+                "metal-60",
+                "resin-800");
+        foundAgain(Topics.PASSES, List.of(Range.of(4, 6)), "4", "6");
+        foundAgain(Topics.LITRES, List.of(Range.of(new Volume(2.5), new Volume(10))), "2.5 L", "10 L");
+        foundAgain(Topics.LITRES, List.of());
+    }
+
+    private static <V> void foundAgain(Topic<V> topic, List<V> values, String... keys) {
+        assertThat(topic.keys(values)).containsExactly(keys);
+        assertThat(topic.parse(List.of(keys), "values")).isEqualTo(values);
+    }
+
+    @Test
+    void keys_of_no_value_are_refused_with_the_field() {
+        for (ThrowingCallable parse : List.<ThrowingCallable>of(
+                () -> Topics.FINISH.parse(List.of("shiny"), "values"),
+                () -> Topics.GRIT_PATH.parse(List.of("resin-0"), "values"),
+                () -> Topics.GRIT_PATH.parse(List.of("resin-30001"), "values"),
+                () -> Topics.GRIT_PATH.parse(List.of("wood-60"), "values"),
+                () -> Topics.PASSES.parse(List.of("4"), "values"),
+                () -> Topics.PASSES.parse(List.of("6", "4"), "values"),
+                () -> Topics.PASSES.parse(List.of("4", "many"), "values"),
+                () -> Topics.LITRES.parse(List.of("4 mm", "5 mm"), "values"))) {
+            assertThatThrownBy(parse).isInstanceOf(InvalidInputException.class).hasMessageStartingWith("values: ");
+        }
+    }
+
+    @Test
+    void a_card_speaks_about_a_choice_and_nothing_else() {
+        assertThat(Topics.choice("finish")).isEqualTo(Topics.FINISH);
+        for (String id : List.of("litres", "carpet")) {
+            assertThatThrownBy(() -> Topics.choice(id))
+                    .isInstanceOf(InvalidInputException.class)
+                    .hasMessageStartingWith("topic: '" + id + "' is not accepted; accepted: one of stone, verdict");
+        }
     }
 
     @Test
     void a_decision_gives_its_value_only_when_it_has_one() {
-        assertThat(decision("hone").value()).isEqualTo("hone");
+        assertThat(decision(Finish.HONE).value()).isEqualTo(Finish.HONE);
+        assertThat(decision(Finish.HONE).key()).isEqualTo("hone");
         assertThatThrownBy(() -> decision().value())
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessage("finish of floor has 0 values");
-        assertThatThrownBy(() -> decision("hone", "satin").value()).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> decision(Finish.HONE, Finish.SATIN).value()).isInstanceOf(IllegalStateException.class);
     }
 
-    private static Decision decision(String... values) {
-        return new Decision("finish", Subject.FLOOR, List.of(values), List.of(), List.of(), List.of(), List.of());
+    private static Decision<Finish> decision(Finish... values) {
+        return new Decision<>(FLOOR, Subject.FLOOR, List.of(values), List.of(), List.of(), List.of(), List.of());
     }
 
     @Test

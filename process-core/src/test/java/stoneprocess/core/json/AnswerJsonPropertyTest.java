@@ -52,6 +52,7 @@ import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 
 /** Invented answers about plans, with every part of their forms. */
@@ -107,7 +108,7 @@ class AnswerJsonPropertyTest {
                 .as((closing, values) -> new Side(closing, values, List.of("CUT-003")));
         Arbitrary<MatterDifference> matters = Combinators.combine(
                         Arbitraries.of(Subject.FLOOR, Subject.EDGE), sides, sides)
-                .as((subject, one, other) -> new MatterDifference(new Matter("first-cut", subject), one, other));
+                .as((subject, one, other) -> new MatterDifference(new Matter(Topics.FIRST_CUT, subject), one, other));
         Preparation rested =
                 new Preparation(Task.REGROUT, Optional.of(Range.of(new TimeSpan(1440), new TimeSpan(4320))));
         return Combinators.combine(

@@ -49,12 +49,14 @@ import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.Grit;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.Acceptance;
 import stoneprocess.core.topic.AddedWeight;
 import stoneprocess.core.topic.Check;
 import stoneprocess.core.topic.ContributionKind;
+import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.FinishTask;
 import stoneprocess.core.topic.Handling;
@@ -68,6 +70,7 @@ import stoneprocess.core.topic.SlurryRoute;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.TestArea;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Upkeep;
 import stoneprocess.core.topic.WaterLevel;
@@ -164,18 +167,18 @@ final class Examples {
                 Sealer.IMPREGNATOR,
                 List.of(FinishTask.HAND_OVER),
                 List.of(Upkeep.DUST_MOP));
-        Decision decision = new Decision(
-                "first-cut",
+        Decision<Cut> decision = new Decision<>(
+                Topics.FIRST_CUT,
                 Subject.FLOOR,
-                List.of("hone"),
+                List.of(Cut.HONE),
                 List.of(reason(ContributionKind.NEED)),
                 List.of(reason(ContributionKind.WISH)),
                 List.of(reason(ContributionKind.WISH)),
                 List.of());
-        Decision path = new Decision(
-                "grit-path",
+        Decision<Grit> path = new Decision<>(
+                Topics.GRIT_PATH,
                 new Subject.OfTrack(TrackKind.EDGE),
-                List.of("resin-120"),
+                List.of(new Grit(Bond.RESIN, 120)),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -209,13 +212,13 @@ final class Examples {
     }
 
     static Recommendation impasse() {
-        Impasse impasse = new Impasse(
-                "first-cut",
-                Subject.FLOOR,
+        Impasse<Grit> impasse = new Impasse<>(
+                Topics.GRIT_PATH,
+                Subject.EDGE,
                 List.of(reason(ContributionKind.NEED)),
                 List.of(reason(ContributionKind.VETO)),
                 true,
-                List.of("resin-400"));
+                List.of(new Grit(Bond.RESIN, 400)));
         return new Recommendation(
                 Status.IMPASSE,
                 Optional.empty(),

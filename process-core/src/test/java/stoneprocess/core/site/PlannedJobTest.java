@@ -38,6 +38,7 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
@@ -348,12 +349,12 @@ class PlannedJobTest {
     void the_stone_is_reckoned_as_hard_when_it_may_be() {
         Plans plans = Plans.marble();
         assertThat(of(plans).job().stone().hardness()).isEqualTo(Hardness.MEDIUM);
-        plans.families = List.of("granite");
+        plans.families = List.of(Family.GRANITE);
         assertThat(of(plans).job().stone().hardness()).isEqualTo(Hardness.HARD);
         assertThat(of(plans).notes()).isEmpty();
-        plans.families = List.of("soapstone");
+        plans.families = List.of(Family.SOAPSTONE);
         assertThat(of(plans).job().stone().hardness()).isEqualTo(Hardness.SOFT);
-        plans.families = List.of("concrete");
+        plans.families = List.of(Family.CONCRETE);
         assertThat(of(plans).job().stone().hardness()).isEqualTo(Hardness.HARD);
         assertThat(of(plans).notes()).containsExactly(JobNote.STONE_MAY_BE_HARD);
         set(plans, builder -> builder.set(SurveyField.SCRIBER, ScriberTest.NOT_SCRATCHED));

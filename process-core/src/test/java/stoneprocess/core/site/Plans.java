@@ -18,6 +18,7 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
@@ -35,6 +36,7 @@ import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.TestArea;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.WaterLevel;
 import stoneprocess.core.topic.WorkMethod;
@@ -51,7 +53,7 @@ final class Plans {
     Densifier densifier = Densifier.NONE;
     Sealer sealer = Sealer.NONE;
     List<FinishTask> finishTasks = new ArrayList<>();
-    List<String> families = List.of("calcite-marble");
+    List<Family> families = List.of(Family.CALCITE_MARBLE);
 
     /** Marble, resin 200 and 400 in the open field and at the edges. */
     static Plans marble() {
@@ -129,7 +131,8 @@ final class Plans {
                 sealer,
                 finishTasks,
                 List.of());
-        Decision stone = new Decision("stone", Subject.FLOOR, families, List.of(), List.of(), List.of(), List.of());
+        Decision<Family> stone =
+                new Decision<>(Topics.STONE, Subject.FLOOR, families, List.of(), List.of(), List.of(), List.of());
         return new Recommendation(
                 status,
                 planned ? Optional.of(plan) : Optional.empty(),

@@ -46,7 +46,7 @@ class EveryTextTest {
         Explanation explanation = ADVISOR.explain(plan);
         int texts = 0;
         for (Matter matter : explanation.matters()) {
-            Topic<?> topic = Topics.named(matter.topic());
+            Topic<?> topic = matter.topic();
             Why why = explanation.why(topic, matter.subject());
             for (AnswerText text : TEXTS) {
                 assertIsText(text.render(why), text.brief(why));

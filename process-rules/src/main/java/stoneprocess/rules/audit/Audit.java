@@ -22,7 +22,6 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.survey.FloorSurvey;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
@@ -114,7 +113,7 @@ public final class Audit {
      *     cannot be gone through
      */
     public AuditReport run(AuditDepth depth, AuditProgress progress) {
-        List<Topic<? extends Term>> topics = Topics.all().stream()
+        List<Topic<?>> topics = Topics.all().stream()
                 .filter(topic ->
                         depth == AuditDepth.WHOLE || Program.RECOMMEND.stages().contains(topic.stage()))
                 .toList();
@@ -122,7 +121,7 @@ public final class Audit {
     }
 
     /** Audits some topics. */
-    AuditReport run(List<Topic<? extends Term>> topics, AuditProgress progress) {
+    AuditReport run(List<Topic<?>> topics, AuditProgress progress) {
         List<Finding> findings = new ArrayList<>(shapes(topics));
         List<LoadedRule> sound = rules.stream()
                 .filter(rule -> RuleShape.forbiddenConsequence(rule).isEmpty())
@@ -130,7 +129,7 @@ public final class Audit {
         List<AuditReport.Space> spaces = new ArrayList<>();
         Witnesses witnesses = new Witnesses(answers, sound, parameters, SEED);
         Explained explained = Explained.shipped();
-        for (Topic<? extends Term> topic : topics) {
+        for (Topic<?> topic : topics) {
             TopicAudit audit = new TopicAudit(topic, sound);
             List<Finding> found = new ArrayList<>(audit.findings());
             spaces.add(audit.size());
@@ -155,7 +154,7 @@ public final class Audit {
         return new AuditReport(stamp, spaces, acrossStages(topics, sound), sorted);
     }
 
-    private List<Finding> shapes(List<Topic<? extends Term>> topics) {
+    private List<Finding> shapes(List<Topic<?>> topics) {
         Set<String> audited = topics.stream().map(Topic::id).collect(Collectors.toSet());
         List<Finding> findings = new ArrayList<>();
         misshapen.stream()
@@ -170,7 +169,7 @@ public final class Audit {
         return findings;
     }
 
-    private List<Finding> cards(Topic<? extends Term> topic, WaySpace space) {
+    private List<Finding> cards(Topic<?> topic, WaySpace space) {
         Set<String> ids = new HashSet<>();
         rules.forEach(rule -> ids.add(rule.id()));
         misshapen.forEach(rule -> ids.add(rule.card().id()));
@@ -233,7 +232,7 @@ public final class Audit {
                 Optional.empty());
     }
 
-    private static BigInteger acrossStages(List<Topic<? extends Term>> topics, List<LoadedRule> rules) {
+    private static BigInteger acrossStages(List<Topic<?>> topics, List<LoadedRule> rules) {
         Set<String> audited = topics.stream().map(Topic::id).collect(Collectors.toSet());
         Map<Class<?>, List<FactPattern>> byType = new LinkedHashMap<>();
         rules.stream()

@@ -11,7 +11,7 @@ import stoneprocess.core.topic.Topic;
 
 /** What has to be kept of what was said on a topic, so that its outcome follows, by policy. */
 final class Tallies {
-    private final Topic<? extends Term> topic;
+    private final Topic<?> topic;
     private final List<Term> domain;
     private final List<List<Term>> wishes;
 
@@ -19,7 +19,7 @@ final class Tallies {
      * @param topic the topic
      * @param ways all that may be said for one subject
      */
-    Tallies(Topic<? extends Term> topic, List<Way> ways) {
+    Tallies(Topic<?> topic, List<Way> ways) {
         this.topic = topic;
         this.domain = List.copyOf(topic.domain());
         Set<List<Term>> ranked = new LinkedHashSet<>();

@@ -34,14 +34,14 @@ import stoneprocess.rules.internal.run.Runner;
 /** Looks at one topic: over every combination of the facts that its rules read. */
 final class TopicAudit {
     private final WaySpace space;
-    private final Topic<? extends Term> topic;
+    private final Topic<?> topic;
     private final List<Finding> findings = new ArrayList<>();
     private final Set<String> redundant = new LinkedHashSet<>();
     private BigInteger covered = BigInteger.ZERO;
     private long states;
     private @Nullable Engine engine;
 
-    TopicAudit(Topic<? extends Term> topic, List<LoadedRule> rules) {
+    TopicAudit(Topic<?> topic, List<LoadedRule> rules) {
         this.space = new WaySpace(topic, rules);
         this.topic = topic;
     }

@@ -10,7 +10,6 @@ import java.util.SplittableRandom;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import stoneprocess.core.problem.InvalidInputException;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.feature.OneOfMany;
 import stoneprocess.rules.internal.classify.Facts;
@@ -41,12 +40,12 @@ public final class TopicSpace {
         }
     }
 
-    private final Topic<? extends Term> topic;
+    private final Topic<?> topic;
     private final List<LoadedRule> rules;
     private final List<Dimension> dimensions;
     private final BigInteger size;
 
-    private TopicSpace(Topic<? extends Term> topic, List<LoadedRule> rules) {
+    private TopicSpace(Topic<?> topic, List<LoadedRule> rules) {
         this.topic = topic;
         this.rules = rules;
         this.dimensions = dimensions(rules);
@@ -56,7 +55,7 @@ public final class TopicSpace {
     }
 
     /** The space of a topic under the given rules; those that speak to other topics are left out. */
-    public static TopicSpace of(Topic<? extends Term> topic, Collection<LoadedRule> rules) {
+    public static TopicSpace of(Topic<?> topic, Collection<LoadedRule> rules) {
         return new TopicSpace(
                 topic,
                 rules.stream()
@@ -64,7 +63,7 @@ public final class TopicSpace {
                         .toList());
     }
 
-    public Topic<? extends Term> topic() {
+    public Topic<?> topic() {
         return topic;
     }
 

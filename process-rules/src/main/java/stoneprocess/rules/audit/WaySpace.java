@@ -14,7 +14,6 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Subject;
@@ -37,13 +36,13 @@ final class WaySpace {
 
     private static final Subject ANY_STEP = new Subject.OfStep(TrackKind.OPEN_FIELD, "any");
 
-    private final Topic<? extends Term> topic;
+    private final Topic<?> topic;
     private final List<LoadedRule> rules;
     private final List<Dimension> dimensions = new ArrayList<>();
     private final List<Way> ways = new ArrayList<>();
     private final FlatRules flat = FlatRules.of(List.of());
 
-    WaySpace(Topic<? extends Term> topic, Collection<LoadedRule> all) {
+    WaySpace(Topic<?> topic, Collection<LoadedRule> all) {
         this.topic = topic;
         this.rules = all.stream()
                 .filter(rule -> rule.card().topic().equals(topic.id()))
@@ -52,7 +51,7 @@ final class WaySpace {
         rules.forEach(this::makeWays);
     }
 
-    Topic<? extends Term> topic() {
+    Topic<?> topic() {
         return topic;
     }
 

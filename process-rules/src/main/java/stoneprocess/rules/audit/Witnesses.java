@@ -141,12 +141,12 @@ final class Witnesses {
 
     private static boolean shows(Finding finding, List<Outcome> outcomes) {
         return outcomes.stream()
-                .filter(outcome -> outcome.topic().equals(finding.topic()))
+                .filter(outcome -> outcome.topic().id().equals(finding.topic()))
                 .anyMatch(outcome -> shows(finding, outcome));
     }
 
     private static boolean shows(Finding finding, Outcome outcome) {
-        boolean impasse = outcome instanceof Impasse;
+        boolean impasse = outcome instanceof Impasse<?>;
         Set<String> speaking = outcome.reasons().stream().map(Reason::rule).collect(Collectors.toSet());
         return switch (finding.kind()) {
             case GAP, UNDECLARED_CONFLICT -> impasse && speaking.containsAll(finding.rules());

@@ -12,9 +12,11 @@ import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Grit;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.AddedWeight;
 import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Derived;
 import stoneprocess.core.topic.LastGrit;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
@@ -35,13 +37,12 @@ public final class Computed {
     public static Outcome gritPath(Subject track, Optional<GritPath> path, GritPath whole, Cut cut, LastGrit last) {
         Optional<List<AbrasiveGrade>> found = path.flatMap(grades -> grades.plan(cut, last));
         if (found.isEmpty()) {
-            return new Impasse(
-                    Topics.GRIT_PATH.id(), track, List.of(), List.of(), false, lacking(path, whole, cut, last));
+            return new Impasse<>(Topics.GRIT_PATH, track, List.of(), List.of(), false, lacking(path, whole, cut, last));
         }
-        return new Decision(
-                Topics.GRIT_PATH.id(),
+        return new Decision<>(
+                Topics.GRIT_PATH,
                 track,
-                found.get().stream().map(AbrasiveGrade::key).toList(),
+                found.get().stream().map(AbrasiveGrade::grit).toList(),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -61,22 +62,22 @@ public final class Computed {
         return inputs;
     }
 
-    private static List<String> lacking(Optional<GritPath> path, GritPath whole, Cut cut, LastGrit last) {
+    private static List<Grit> lacking(Optional<GritPath> path, GritPath whole, Cut cut, LastGrit last) {
         return whole.plan(cut, last).orElse(List.of()).stream()
                 .filter(grade -> path.isEmpty() || !path.get().has(grade))
-                .map(AbrasiveGrade::key)
+                .map(AbrasiveGrade::grit)
                 .toList();
     }
 
     /** What the test area is cut with: one grade finer than the path starts, then the path's own first grade. */
-    public static Decision testCuts(Decision path) {
-        List<String> grades = path.values();
-        List<String> tried = grades.size() > 1 ? List.of(grades.get(1), grades.get(0)) : grades;
-        return figure(Topics.TEST_CUTS.id(), Subject.FLOOR, tried, List.of(Topics.GRIT_PATH.id()));
+    public static Decision<Grit> testCuts(Decision<Grit> path) {
+        List<Grit> grades = path.values();
+        List<Grit> tried = grades.size() > 1 ? List.of(grades.get(1), grades.get(0)) : grades;
+        return figure(Topics.TEST_CUTS, Subject.FLOOR, tried, List.of(Topics.GRIT_PATH.id()));
     }
 
     /** The passes of a step. */
-    public static Decision passes(
+    public static Decision<Range<Integer>> passes(
             Subject step,
             boolean first,
             String cutRate,
@@ -92,25 +93,18 @@ public final class Computed {
                 Topics.STONE.id(),
                 Topics.MACHINE.id(),
                 Topics.ADDED_WEIGHT.id()));
-        return figure(
-                Topics.PASSES.id(),
-                step,
-                List.of(passes.low().toString(), passes.high().toString()),
-                inputs);
+        return figure(Topics.PASSES, step, List.of(passes), inputs);
     }
 
     /** The water of a step; without values when the area is not known. */
-    public static Decision litres(Subject step, AbrasiveGrade grade, Optional<Range<Volume>> litres) {
+    public static Decision<Range<Volume>> litres(Subject step, AbrasiveGrade grade, Optional<Range<Volume>> litres) {
         List<String> inputs = new ArrayList<>(StepFigures.rangeOf(StepFigures.coverageParameter(grade)));
         inputs.add(Topics.WATER_LEVEL.id());
         inputs.add(SurveyField.AREA.name());
-        List<String> values = litres.map(
-                        range -> List.of(range.low().print(), range.high().print()))
-                .orElse(List.of());
-        return figure(Topics.LITRES.id(), step, values, inputs);
+        return figure(Topics.LITRES, step, litres.stream().toList(), inputs);
     }
 
-    private static Decision figure(String topic, Subject step, List<String> values, List<String> inputs) {
-        return new Decision(topic, step, values, List.of(), List.of(), List.of(), inputs);
+    private static <V> Decision<V> figure(Derived<V> topic, Subject step, List<V> values, List<String> inputs) {
+        return new Decision<>(topic, step, values, List.of(), List.of(), List.of(), inputs);
     }
 }

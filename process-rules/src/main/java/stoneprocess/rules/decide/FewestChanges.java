@@ -8,9 +8,9 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Subject;
-import stoneprocess.core.topic.Topic;
 
 /**
  * Chooses one value for each step of a track: among those allowed, the assignment with the fewest changes over the
@@ -19,8 +19,8 @@ import stoneprocess.core.topic.Topic;
 public final class FewestChanges {
     private FewestChanges() {}
 
-    private record Choice<V>(List<V> values, int changes, int wishes) {
-        boolean betterThan(Choice<V> other, List<V> domain) {
+    private record Assignment<V>(List<V> values, int changes, int wishes) {
+        boolean betterThan(Assignment<V> other, List<V> domain) {
             if (changes != other.changes) {
                 return changes < other.changes;
             }
@@ -37,7 +37,7 @@ public final class FewestChanges {
 
     /** Closes the topic for all steps of a track, in their order. A step that allows nothing is an impasse. */
     public static <V extends Term> List<Outcome> close(
-            Topic<V> topic, List<Subject> steps, Map<Subject, List<Said>> said) {
+            Choice<V> topic, List<Subject> steps, Map<Subject, List<Said>> said) {
         List<Outcome> outcomes = new ArrayList<>();
         if (steps.isEmpty()) {
             return outcomes;
@@ -62,20 +62,20 @@ public final class FewestChanges {
     }
 
     private static <V extends Term> List<V> choose(
-            Topic<V> topic, List<Subject> steps, List<List<V>> allowed, Map<Subject, List<Said>> said) {
-        List<Choice<V>> best = List.of();
+            Choice<V> topic, List<Subject> steps, List<List<V>> allowed, Map<Subject, List<Said>> said) {
+        List<Assignment<V>> best = List.of();
         for (int i = 0; i < steps.size(); i++) {
             List<Said> here = said.getOrDefault(steps.get(i), List.of());
-            List<Choice<V>> next = new ArrayList<>();
+            List<Assignment<V>> next = new ArrayList<>();
             for (V value : allowed.get(i)) {
                 int wishes = (int)
                         here.stream().filter(one -> wishesFirst(one, value)).count();
-                Choice<V> top = null;
-                for (Choice<V> before : best) {
+                Assignment<V> top = null;
+                for (Assignment<V> before : best) {
                     V last = before.values().get(before.values().size() - 1);
                     List<V> values = new ArrayList<>(before.values());
                     values.add(value);
-                    Choice<V> choice = new Choice<>(
+                    Assignment<V> choice = new Assignment<>(
                             List.copyOf(values),
                             before.changes() + (last.equals(value) ? 0 : 1),
                             before.wishes() + wishes);
@@ -83,12 +83,12 @@ public final class FewestChanges {
                         top = choice;
                     }
                 }
-                next.add(top == null ? new Choice<>(List.of(value), 0, wishes) : top);
+                next.add(top == null ? new Assignment<>(List.of(value), 0, wishes) : top);
             }
             best = next;
         }
-        Choice<V> winner = best.get(0);
-        for (Choice<V> choice : best) {
+        Assignment<V> winner = best.get(0);
+        for (Assignment<V> choice : best) {
             if (choice.betterThan(winner, topic.domain())) {
                 winner = choice;
             }
@@ -101,7 +101,7 @@ public final class FewestChanges {
                 && said.contribution().values().get(0).equals(value);
     }
 
-    private static <V extends Term> Decision decision(Topic<V> topic, Subject step, V value, List<Said> said) {
+    private static <V extends Term> Decision<V> decision(Choice<V> topic, Subject step, V value, List<Said> said) {
         List<Reason> won = new ArrayList<>();
         List<Reason> outweighed = new ArrayList<>();
         List<Reason> vetoed = new ArrayList<>();
@@ -115,7 +115,7 @@ public final class FewestChanges {
                 vetoed.add(one.reason());
             }
         }
-        return new Decision(topic.id(), step, List.of(value.key()), won, outweighed, vetoed, List.of());
+        return new Decision<>(topic, step, List.of(value), won, outweighed, vetoed, List.of());
     }
 
     /** Groups contributions by subject. */

@@ -14,6 +14,7 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
@@ -26,7 +27,14 @@ public final class ValuePolicies {
     private ValuePolicies() {}
 
     /** Closes a topic for a subject by the topic's declared policy. */
-    public static <V extends Term> Outcome close(Topic<V> topic, Subject subject, List<Said> said) {
+    public static Outcome close(Topic<?> topic, Subject subject, List<Said> said) {
+        if (topic instanceof Choice<?> choice) {
+            return close(choice, subject, said);
+        }
+        throw new IllegalArgumentException(topic + " is not closed by a policy over values");
+    }
+
+    private static <V extends Term> Outcome close(Choice<V> topic, Subject subject, List<Said> said) {
         return switch (topic.policy()) {
             case ONE -> one(topic, subject, said);
             case ALL -> all(topic, subject, said);
@@ -39,7 +47,7 @@ public final class ValuePolicies {
     }
 
     /** The values of the domain that all needs allow and no veto excludes, in the domain's order. */
-    public static <V extends Term> List<V> allowed(Topic<V> topic, List<Said> said) {
+    public static <V extends Term> List<V> allowed(Choice<V> topic, List<Said> said) {
         return topic.domain().stream()
                 .filter(value -> said.stream().allMatch(one -> permits(one, value)))
                 .toList();
@@ -61,10 +69,10 @@ public final class ValuePolicies {
                 .toList();
     }
 
-    static Impasse impasse(Topic<?> topic, Subject subject, List<Said> said) {
+    static <V extends Term> Impasse<V> impasse(Choice<V> topic, Subject subject, List<Said> said) {
         List<Said> certain = said.stream().filter(one -> one.reason().certain()).toList();
-        return new Impasse(
-                topic.id(),
+        return new Impasse<>(
+                topic,
                 subject,
                 reasons(said, ContributionKind.NEED),
                 reasons(said, ContributionKind.VETO),
@@ -73,9 +81,9 @@ public final class ValuePolicies {
     }
 
     /** What would be allowed if it were on hand; any one of these would do. */
-    private static List<String> lacking(Topic<?> topic, List<Said> said) {
+    private static <V extends Term> List<V> lacking(Choice<V> topic, List<Said> said) {
         List<Said> other = said.stream().filter(one -> !isAbsence(one)).toList();
-        return other.size() == said.size() ? List.of() : Term.keys(allowed(topic, other));
+        return other.size() == said.size() ? List.of() : allowed(topic, other);
     }
 
     /** An exclusion for no other reason than that a machine is not on hand. */
@@ -87,7 +95,7 @@ public final class ValuePolicies {
                 && said.reason().facts().stream().anyMatch(fact -> fact.fields().contains(SurveyField.MACHINES.name()));
     }
 
-    private static <V extends Term> Outcome one(Topic<V> topic, Subject subject, List<Said> said) {
+    private static <V extends Term> Outcome one(Choice<V> topic, Subject subject, List<Said> said) {
         List<V> allowed = allowed(topic, said);
         if (allowed.isEmpty()) {
             return impasse(topic, subject, said);
@@ -114,7 +122,7 @@ public final class ValuePolicies {
                 outweighed.add(one.reason());
             }
         }
-        return new Decision(topic.id(), subject, List.of(value.key()), won, outweighed, vetoed, List.of());
+        return new Decision<>(topic, subject, List.of(value), won, outweighed, vetoed, List.of());
     }
 
     /** The best ranked value of a wish that is allowed. */
@@ -128,17 +136,16 @@ public final class ValuePolicies {
                 .findFirst();
     }
 
-    private static <V extends Term> Outcome all(Topic<V> topic, Subject subject, List<Said> said) {
+    private static <V extends Term> Outcome all(Choice<V> topic, Subject subject, List<Said> said) {
         Set<Term> asked = new LinkedHashSet<>();
         Set<Term> excluded = new LinkedHashSet<>();
         for (Said one : said) {
             boolean veto = one.contribution().kind() == ContributionKind.VETO;
             (veto ? excluded : asked).addAll(one.contribution().values());
         }
-        List<String> stand = topic.domain().stream()
+        List<V> stand = topic.domain().stream()
                 .filter(asked::contains)
                 .filter(value -> !excluded.contains(value))
-                .map(Term::key)
                 .toList();
         List<Reason> won = new ArrayList<>();
         List<Reason> vetoed = new ArrayList<>();
@@ -147,10 +154,10 @@ public final class ValuePolicies {
                     && excluded.containsAll(one.contribution().values());
             (lost ? vetoed : won).add(one.reason());
         }
-        return new Decision(topic.id(), subject, stand, won, List.of(), vetoed, List.of());
+        return new Decision<>(topic, subject, stand, won, List.of(), vetoed, List.of());
     }
 
-    private static <V extends Term> Outcome precedence(Topic<V> topic, Subject subject, List<Said> said) {
+    private static <V extends Term> Outcome precedence(Choice<V> topic, Subject subject, List<Said> said) {
         V value = topic.domain().get(topic.domain().size() - 1);
         for (Said one : said) {
             V asked = asked(topic, one);
@@ -163,12 +170,12 @@ public final class ValuePolicies {
         for (Said one : said) {
             (asked(topic, one).equals(value) ? won : outweighed).add(one.reason());
         }
-        return new Decision(topic.id(), subject, List.of(value.key()), won, outweighed, List.of(), List.of());
+        return new Decision<>(topic, subject, List.of(value), won, outweighed, List.of(), List.of());
     }
 
     /** What one contribution asks for: its first value, or the stand-in when it rests on an unknown fact. */
     @SuppressWarnings("unchecked")
-    private static <V extends Term> V asked(Topic<V> topic, Said said) {
+    private static <V extends Term> V asked(Choice<V> topic, Said said) {
         V first = (V) said.contribution().values().get(0);
         if (said.reason().certain() || topic.whenUncertain().isEmpty()) {
             return first;
@@ -176,7 +183,7 @@ public final class ValuePolicies {
         return topic.whenUncertain().get();
     }
 
-    private static <V extends Term> Outcome remains(Topic<V> topic, Subject subject, List<Said> said) {
+    private static <V extends Term> Outcome remains(Choice<V> topic, Subject subject, List<Said> said) {
         List<V> allowed = allowed(topic, said);
         if (allowed.isEmpty()) {
             return impasse(topic, subject, said);
@@ -186,10 +193,10 @@ public final class ValuePolicies {
                 .map(Said::reason)
                 .toList();
         List<Reason> outweighed = reasons(said, ContributionKind.WISH);
-        return new Decision(topic.id(), subject, Term.keys(allowed), won, outweighed, List.of(), List.of());
+        return new Decision<>(topic, subject, allowed, won, outweighed, List.of(), List.of());
     }
 
-    private static <V extends Term> Outcome ranked(Topic<V> topic, Subject subject, List<Said> said) {
+    private static <V extends Term> Outcome ranked(Choice<V> topic, Subject subject, List<Said> said) {
         Map<String, Integer> weights = weights(said.stream().map(Said::reason).toList());
         List<V> stand = allowed(topic, said).stream()
                 .filter(value -> weights.containsKey(value.key()))
@@ -202,7 +209,7 @@ public final class ValuePolicies {
                     && one.contribution().values().stream().noneMatch(stand::contains);
             (lost ? vetoed : won).add(one.reason());
         }
-        return new Decision(topic.id(), subject, Term.keys(stand), won, List.of(), vetoed, List.of());
+        return new Decision<>(topic, subject, stand, won, List.of(), vetoed, List.of());
     }
 
     /**

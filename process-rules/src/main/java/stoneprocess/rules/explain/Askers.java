@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
@@ -25,19 +24,19 @@ import stoneprocess.rules.internal.run.Program;
  * Immutable and safe to share between threads.
  */
 final class Askers {
-    private final Map<String, Map<String, List<Asker>>> byTopicAndValue = new HashMap<>();
+    private final Map<Topic<?>, Map<String, List<Asker>>> byTopicAndValue = new HashMap<>();
 
     Askers(List<LoadedRule> rules, Engine engine) {
         for (LoadedRule rule : rules) {
-            Topic<? extends Term> topic = Topics.named(rule.card().topic());
+            Topic<?> topic = Topics.named(rule.card().topic());
             if (Program.RECOMMEND.stages().contains(topic.stage())) {
                 askers(rule, topic.stage(), engine).forEach(asker -> add(topic, asker));
             }
         }
     }
 
-    private void add(Topic<? extends Term> topic, Asker asker) {
-        Map<String, List<Asker>> byValue = byTopicAndValue.computeIfAbsent(topic.id(), id -> new HashMap<>());
+    private void add(Topic<?> topic, Asker asker) {
+        Map<String, List<Asker>> byValue = byTopicAndValue.computeIfAbsent(topic, key -> new HashMap<>());
         asker.contribution()
                 .values()
                 .forEach(value -> byValue.computeIfAbsent(value.key(), key -> new ArrayList<>())
@@ -45,7 +44,7 @@ final class Askers {
     }
 
     /** The rules that can name a value of a topic, to ask for it or to exclude it. */
-    List<Asker> naming(String topic, String value) {
+    List<Asker> naming(Topic<?> topic, String value) {
         return byTopicAndValue.getOrDefault(topic, Map.of()).getOrDefault(value, List.of());
     }
 

@@ -91,7 +91,7 @@ public final class Comparing {
         Map<Place, Outcome> byPlace = new LinkedHashMap<>();
         recommendation
                 .outcomes()
-                .forEach(outcome -> byPlace.put(new Place(outcome.topic(), outcome.subject()), outcome));
+                .forEach(outcome -> byPlace.put(new Place(outcome.topic().id(), outcome.subject()), outcome));
         return byPlace;
     }
 
@@ -105,8 +105,8 @@ public final class Comparing {
     }
 
     private static Side side(@Nullable Outcome outcome) {
-        if (outcome instanceof Decision decision) {
-            return new Side(End.DECIDED, decision.values());
+        if (outcome instanceof Decision<?> decision) {
+            return new Side(End.DECIDED, decision.keys());
         }
         return new Side(outcome == null ? End.NOT_REACHED : End.IMPASSE, List.of());
     }
@@ -117,7 +117,7 @@ public final class Comparing {
 
     /** Topics and numbers that an outcome was concluded from. */
     private static Stream<String> rests(@Nullable Outcome outcome) {
-        Stream<String> inputs = outcome instanceof Decision decision ? decision.inputs().stream() : Stream.empty();
+        Stream<String> inputs = outcome instanceof Decision<?> decision ? decision.inputs().stream() : Stream.empty();
         Stream<String> behindFacts =
                 reasons(outcome).flatMap(reason -> reason.facts().stream()).flatMap(fact -> fact.topics().stream());
         return Stream.concat(inputs, behindFacts);

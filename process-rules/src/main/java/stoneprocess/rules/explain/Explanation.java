@@ -49,7 +49,8 @@ public final class Explanation {
         for (Outcome outcome : recommendation.outcomes()) {
             Matter matter = Matter.of(outcome);
             outcomes.put(matter, outcome);
-            byTopic.computeIfAbsent(matter.topic(), topic -> new ArrayList<>()).add(matter);
+            byTopic.computeIfAbsent(matter.topic().id(), topic -> new ArrayList<>())
+                    .add(matter);
         }
         this.whys = new WhyFinder(this);
         this.whyNots = new WhyNotFinder(this, askers, seen);
@@ -74,7 +75,7 @@ public final class Explanation {
      */
     public List<String> alternatives(Topic<?> topic, Subject subject) {
         Outcome outcome = outcome(topic, subject);
-        List<String> decided = outcome instanceof Decision decision ? decision.values() : List.of();
+        List<String> decided = outcome instanceof Decision<?> decision ? decision.keys() : List.of();
         return domain(topic).stream().filter(value -> !decided.contains(value)).toList();
     }
 
@@ -119,7 +120,7 @@ public final class Explanation {
         if (topic == Topics.PASSES || topic == Topics.LITRES) {
             return whyNots.ofFigure(topic, outcome, value);
         }
-        boolean had = outcome instanceof Decision decision && decision.values().contains(value);
+        boolean had = outcome instanceof Decision<?> decision && decision.keys().contains(value);
         if (had || !domain(topic).contains(value)) {
             List<String> others = alternatives(topic, subject);
             throw new InvalidInputException(
@@ -129,9 +130,7 @@ public final class Explanation {
                             ? "nothing; the outcome has every value that there is"
                             : "a value that the outcome does not have, one of " + String.join(", ", others));
         }
-        return isOverGrades(topic)
-                ? whyNots.ofGrade(topic, outcome, value)
-                : whyNots.ofValue(Topics.named(topic.id()), outcome, value);
+        return isOverGrades(topic) ? whyNots.ofGrade(topic, outcome, value) : whyNots.ofValue(topic, outcome, value);
     }
 
     private static boolean isOverGrades(Topic<?> topic) {
@@ -139,14 +138,14 @@ public final class Explanation {
     }
 
     private Outcome outcome(Topic<?> topic, Subject subject) {
-        if (Topics.named(topic.id()) != topic) {
+        if (!Topics.all().contains(topic)) {
             throw new InvalidInputException("topic", topic.id(), "the topic of the topic table");
         }
         if (!topic.scope().fits(subject)) {
             throw new InvalidInputException(
                     topic.id() + ".subject", subject.key(), topic.scope().subjects());
         }
-        Outcome outcome = outcomes.get(new Matter(topic.id(), subject));
+        Outcome outcome = outcomes.get(new Matter(topic, subject));
         if (outcome == null) {
             throw notReached(topic, subject);
         }
@@ -166,7 +165,7 @@ public final class Explanation {
                                 + String.join(
                                         ", ",
                                         outcomes.keySet().stream()
-                                                .map(Matter::topic)
+                                                .map(matter -> matter.topic().id())
                                                 .distinct()
                                                 .toList()))
                 : new InvalidInputException(

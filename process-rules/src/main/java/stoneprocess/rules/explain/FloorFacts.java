@@ -10,6 +10,7 @@ import java.util.Set;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.tool.Grit;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
@@ -33,7 +34,7 @@ final class FloorFacts {
         Set<Stage> reached = EnumSet.noneOf(Stage.class);
         for (Outcome outcome : recommendation.outcomes()) {
             situation.close(outcome);
-            reached.add(Topics.named(outcome.topic()).stage());
+            reached.add(outcome.topic().stage());
         }
         add(Facts.after(Optional.empty(), situation));
         for (Stage stage : Program.RECOMMEND.stages()) {
@@ -48,11 +49,11 @@ final class FloorFacts {
         }
     }
 
-    private void addSteps(Situation situation, TrackKind track, Decision path) {
+    private void addSteps(Situation situation, TrackKind track, Decision<Grit> path) {
         List<Step> made = Facts.steps(
                 track,
                 path.values().stream()
-                        .map(key -> situation.sequence().get(key, Topics.GRIT_PATH.id()))
+                        .map(grit -> situation.sequence().get(grit, Topics.GRIT_PATH.id()))
                         .toList(),
                 situation.values(Topics.METAL_METHOD).get(0));
         all.addAll(made);

@@ -48,14 +48,14 @@ public final class HowToSearch {
             SurveyField.ACID_DROP.name());
 
     private final RuleReach reach;
-    private final Topic<? extends Term> topic;
+    private final Topic<?> topic;
     private final Subject subject;
     private final String wanted;
     private final Floor floor;
     private final FlatRules rules;
     private final Candidates candidates;
 
-    private HowToSearch(RuleReach reach, Topic<? extends Term> topic, Subject subject, String wanted, Floor floor) {
+    private HowToSearch(RuleReach reach, Topic<?> topic, Subject subject, String wanted, Floor floor) {
         this.reach = reach;
         this.topic = topic;
         this.subject = subject;
@@ -76,7 +76,7 @@ public final class HowToSearch {
      */
     public static HowTo find(
             RuleReach reach,
-            Topic<? extends Term> topic,
+            Topic<?> topic,
             Subject subject,
             String wanted,
             FloorSurvey survey,
@@ -92,8 +92,7 @@ public final class HowToSearch {
         return new HowTo(topic.id(), subject, wanted, kind, ways, stamp);
     }
 
-    private static void requireQuestion(
-            Topic<? extends Term> topic, Subject subject, String wanted, GritSequence sequence) {
+    private static void requireQuestion(Topic<?> topic, Subject subject, String wanted, GritSequence sequence) {
         List<String> asked = RuleReach.decided().stream()
                 .filter(decided -> decided != Topics.PASSES && decided != Topics.LITRES)
                 .map(Topic::id)
@@ -108,10 +107,9 @@ public final class HowToSearch {
         if (subject instanceof Subject.OfStep step) {
             sequence.get(step.grade(), topic.id() + ".subject");
         }
+        topic.parse(List.of(wanted), topic.id());
         if (topic.domain().isEmpty()) {
             sequence.get(wanted, topic.id());
-        } else {
-            topic.value(wanted);
         }
     }
 
@@ -188,7 +186,7 @@ public final class HowToSearch {
     private boolean met(Run run) {
         return run.situation()
                 .decision(topic, subject)
-                .filter(decision -> decision.values().contains(wanted))
+                .filter(decision -> decision.keys().contains(wanted))
                 .isPresent();
     }
 
@@ -223,7 +221,7 @@ public final class HowToSearch {
     }
 
     /** What a reason asks for in a topic that is ordered by precedence. */
-    private static String asked(Topic<? extends Term> topic, Reason reason) {
+    private static String asked(Topic<?> topic, Reason reason) {
         return topic.whenUncertain()
                 .filter(value -> !reason.certain())
                 .map(Term::key)
@@ -284,7 +282,7 @@ public final class HowToSearch {
 
     /** The topic was not asked for this subject. */
     private Set<String> neededToAsk(Run run) {
-        Optional<Decision> verdict = run.situation().decision(Topics.VERDICT, Subject.FLOOR);
+        Optional<Decision<Verdict>> verdict = run.situation().decision(Topics.VERDICT, Subject.FLOOR);
         Set<Verdict> permission = run.situation().permission();
         if (verdict.isPresent() && !permission.contains(Verdict.GO) && !permission.contains(Verdict.HOLD)) {
             Stream<Reason> stopping = verdict.get().reasons().stream()

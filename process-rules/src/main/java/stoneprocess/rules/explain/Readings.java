@@ -30,11 +30,11 @@ final class Readings {
 
     /** Names of the topics, fields and parameters that went into a computed outcome; none when rules made it. */
     static List<String> inputs(Outcome outcome) {
-        List<String> inputs = new ArrayList<>(outcome instanceof Decision decision ? decision.inputs() : List.of());
-        if (outcome.topic().equals(Topics.GRIT_PATH.id()) && inputs.isEmpty()) {
+        List<String> inputs = new ArrayList<>(outcome instanceof Decision<?> decision ? decision.inputs() : List.of());
+        if (outcome.topic() == Topics.GRIT_PATH && inputs.isEmpty()) {
             inputs.addAll(Computed.pathInputs());
         }
-        if (outcome.topic().equals(Topics.PASSES.id())) {
+        if (outcome.topic() == Topics.PASSES) {
             inputs.add(SurveyField.SCRIBER.name());
         }
         return inputs;

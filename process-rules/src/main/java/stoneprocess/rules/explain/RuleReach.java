@@ -46,12 +46,12 @@ public final class RuleReach {
             rules.computeIfAbsent(rule.card().topic(), topic -> new ArrayList<>())
                     .add(rule);
         }
-        for (Topic<? extends Term> topic : decided()) {
+        for (Topic<?> topic : decided()) {
             Set<String> before = new LinkedHashSet<>();
             collect(topic, before);
             topics.put(topic.id(), Collections.unmodifiableSet(before));
         }
-        for (Topic<? extends Term> topic : decided()) {
+        for (Topic<?> topic : decided()) {
             Set<String> read = new LinkedHashSet<>();
             topics.get(topic.id()).forEach(id -> read.addAll(directFields(Topics.named(id))));
             fields.put(topic.id(), Collections.unmodifiableSet(read));
@@ -59,8 +59,8 @@ public final class RuleReach {
     }
 
     /** The topics that a recommendation decides. */
-    static List<Topic<? extends Term>> decided() {
-        List<Topic<? extends Term>> all = new ArrayList<>();
+    static List<Topic<?>> decided() {
+        List<Topic<?>> all = new ArrayList<>();
         Program.RECOMMEND.stages().forEach(stage -> all.addAll(Topics.of(stage)));
         return all;
     }
@@ -137,7 +137,7 @@ public final class RuleReach {
         return Set.copyOf(values);
     }
 
-    private void collect(Topic<? extends Term> topic, Set<String> into) {
+    private void collect(Topic<?> topic, Set<String> into) {
         if (into.add(topic.id())) {
             for (LoadedRule rule : rules(topic)) {
                 for (FactPattern condition : rule.conditions()) {

@@ -211,8 +211,8 @@ public final class WhatElseSearch {
         Run run = new Floor(of, parameters, sequence).run(reach.all(), Stage.SAFETY);
         Map<List<Object>, Object> ends = new LinkedHashMap<>();
         for (Outcome outcome : run.outcomes()) {
-            Object end = outcome instanceof Decision decision ? decision.values() : "impasse";
-            ends.put(Arrays.asList(outcome.topic(), outcome.subject()), end);
+            Object end = outcome instanceof Decision<?> decision ? decision.keys() : "impasse";
+            ends.put(Arrays.asList(outcome.topic().id(), outcome.subject()), end);
         }
         return ends;
     }

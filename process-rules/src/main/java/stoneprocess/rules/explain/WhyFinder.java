@@ -31,7 +31,7 @@ import stoneprocess.rules.feature.Step;
 final class WhyFinder {
     private static final Map<String, Integer> TABLE_ORDER = order();
     private static final Comparator<Matter> LATEST_FIRST =
-            Comparator.comparing(matter -> -TABLE_ORDER.get(matter.topic()));
+            Comparator.comparing(matter -> -TABLE_ORDER.get(matter.topic().id()));
 
     /** All that stands behind a matter, as places among matters, cards and questions. */
     private record Behind(
@@ -123,19 +123,19 @@ final class WhyFinder {
         Readings.inputs(outcome).stream()
                 .filter(TABLE_ORDER::containsKey)
                 .forEach(input -> restsOn.addAll(behind(matter, input)));
-        return new Ground(outcome, Topics.named(matter.topic()).policy(), List.copyOf(restsOn));
+        return new Ground(outcome, matter.topic().policy(), List.copyOf(restsOn));
     }
 
     /** The matters that a fact was concluded from. */
     private List<Matter> behind(MatchedFact fact) {
         if (fact.name().equals(Step.class.getSimpleName())) {
             Subject.OfStep step = (Subject.OfStep) Subject.parse(fact.mayBe().get(0), fact.name());
-            Matter path = new Matter(Topics.GRIT_PATH.id(), new Subject.OfTrack(step.track()));
+            Matter path = new Matter(Topics.GRIT_PATH, new Subject.OfTrack(step.track()));
             boolean metal = step.grade().startsWith(Bond.METAL.key() + "-");
-            return metal ? List.of(path, new Matter(Topics.METAL_METHOD.id(), Subject.FLOOR)) : List.of(path);
+            return metal ? List.of(path, new Matter(Topics.METAL_METHOD, Subject.FLOOR)) : List.of(path);
         }
         if (fact.name().equals(Decided.LocalMarks.class.getSimpleName())) {
-            return List.of(new Matter(Topics.FIRST_CUT.id(), Subject.LOCAL_REPAIR));
+            return List.of(new Matter(Topics.FIRST_CUT, Subject.LOCAL_REPAIR));
         }
         return fact.topics().stream()
                 .flatMap(topic -> explanation.matters(topic).stream())
@@ -146,7 +146,7 @@ final class WhyFinder {
     private List<Matter> behind(Matter computed, String input) {
         Topic<?> topic = Topics.named(input);
         if (topic.scope() == Scope.STEP) {
-            return List.of(new Matter(input, computed.subject()));
+            return List.of(new Matter(topic, computed.subject()));
         }
         if (topic == Topics.GRIT_PATH) {
             return explanation.matters(input).subList(0, 1);
@@ -156,7 +156,7 @@ final class WhyFinder {
             boolean local = computed.subject().equals(Subject.LOCAL_REPAIR);
             return Stream.of(computed.subject(), local ? Subject.OPEN_FIELD : computed.subject())
                     .distinct()
-                    .map(track -> new Matter(input, track))
+                    .map(track -> new Matter(topic, track))
                     .toList();
         }
         return explanation.matters(input);

@@ -24,7 +24,6 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.SurveyField;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.PolicyKind;
@@ -61,7 +60,7 @@ final class WhyNotFinder {
         return steps;
     }
 
-    WhyNot ofValue(Topic<? extends Term> topic, Outcome outcome, String value) {
+    WhyNot ofValue(Topic<?> topic, Outcome outcome, String value) {
         if (outcome instanceof Impasse) {
             return spoken(
                     WhyNotKind.IMPASSE,
@@ -70,7 +69,7 @@ final class WhyNotFinder {
                     reasons(outcome, reason -> excludes(reason, value)),
                     reasons(outcome, reason -> asks(reason, value)));
         }
-        Decision decision = (Decision) outcome;
+        Decision<?> decision = (Decision<?>) outcome;
         return switch (topic.policy()) {
             case ONE -> ofOne(topic, decision, value);
             case ALL, RANKED, REMAINS -> ofSeveral(topic, decision, value);
@@ -80,7 +79,7 @@ final class WhyNotFinder {
         };
     }
 
-    private WhyNot ofOne(Topic<? extends Term> topic, Decision decision, String value) {
+    private WhyNot ofOne(Topic<?> topic, Decision<?> decision, String value) {
         List<Reason> excluding = reasons(decision, reason -> excludes(reason, value));
         List<Reason> asking = reasons(decision, reason -> asks(reason, value));
         if (!excluding.isEmpty()) {
@@ -89,7 +88,7 @@ final class WhyNotFinder {
         List<Reason> wishes = decision.won().stream()
                 .filter(reason -> reason.kind() == ContributionKind.WISH)
                 .toList();
-        boolean milder = position(topic, value) < position(topic, decision.value());
+        boolean milder = position(topic, value) < position(topic, decision.key());
         boolean wished = asking.stream().anyMatch(reason -> reason.kind() == ContributionKind.WISH);
         if (milder || wished) {
             return spoken(WhyNotKind.OUTWEIGHED, decision, value, wishes, asking);
@@ -114,7 +113,7 @@ final class WhyNotFinder {
         };
     }
 
-    private WhyNot ofSeveral(Topic<? extends Term> topic, Decision decision, String value) {
+    private WhyNot ofSeveral(Topic<?> topic, Decision<?> decision, String value) {
         // Where several stand, each is asked for by itself; a need takes nothing away from others.
         boolean needsNarrow = topic.policy() != PolicyKind.ALL;
         List<Reason> excluding = reasons(
@@ -130,9 +129,9 @@ final class WhyNotFinder {
     }
 
     /** The first value in the domain's order wins; what rests on something unknown may count for a milder one. */
-    private WhyNot ofPrecedence(Topic<? extends Term> topic, Decision decision, String value) {
+    private WhyNot ofPrecedence(Topic<?> topic, Decision<?> decision, String value) {
         List<Reason> asking = reasons(decision, reason -> reason.values().get(0).equals(value));
-        if (position(topic, value) > position(topic, decision.value())) {
+        if (position(topic, value) > position(topic, decision.key())) {
             List<Reason> others = decision.won().stream()
                     .filter(reason -> !asking.contains(reason))
                     .toList();
@@ -146,7 +145,7 @@ final class WhyNotFinder {
         return silent(decision, value, asker -> asker.values().get(0).equals(value));
     }
 
-    private WhyNot ofSteps(Decision decision, String value) {
+    private WhyNot ofSteps(Decision<?> decision, String value) {
         List<Reason> excluding = reasons(decision, reason -> excludes(reason, value));
         List<Reason> asking = reasons(decision, reason -> asks(reason, value));
         if (!excluding.isEmpty()) {
@@ -156,7 +155,7 @@ final class WhyNotFinder {
                 .filter(reason -> reason.kind() == ContributionKind.WISH)
                 .toList());
         Subject.OfStep here = (Subject.OfStep) decision.subject();
-        explanation.matters(decision.topic()).stream()
+        explanation.matters(decision.topic().id()).stream()
                 .filter(matter -> matter.subject() instanceof Subject.OfStep step && step.track() == here.track())
                 .filter(matter -> !matter.subject().equals(here))
                 .flatMap(matter -> explanation.outcome(matter).reasons().stream())
@@ -165,7 +164,7 @@ final class WhyNotFinder {
         return spoken(WhyNotKind.OTHER_STEPS, decision, value, by, asking);
     }
 
-    private int position(Topic<? extends Term> topic, String value) {
+    private int position(Topic<?> topic, String value) {
         return explanation.domain(topic).indexOf(value);
     }
 
@@ -204,7 +203,7 @@ final class WhyNotFinder {
                 List.of());
     }
 
-    private WhyNot silent(Decision decision, String value, Predicate<Asker> asks) {
+    private WhyNot silent(Decision<?> decision, String value, Predicate<Asker> asks) {
         List<SilentRule> silent = new ArrayList<>();
         Map<Asker, Optional<SilentRule>> anywhere = kept(List.of());
         Map<Asker, Optional<SilentRule>> onStep = kept(facts().step(decision.subject()));
@@ -228,7 +227,7 @@ final class WhyNotFinder {
     }
 
     private WhyNot silent(
-            WhyNotKind kind, Decision decision, String value, List<Reason> asked, List<SilentRule> silent) {
+            WhyNotKind kind, Decision<?> decision, String value, List<Reason> asked, List<SilentRule> silent) {
         silent.sort(NEAREST_FIRST);
         BitSet fields = new BitSet();
         for (SilentRule rule : silent) {
@@ -267,9 +266,9 @@ final class WhyNotFinder {
     }
 
     /** What would have to be known for the rules that asked to count in full. */
-    private WhyNot uncertain(Topic<? extends Term> topic, Decision decision, String value, List<Reason> asking) {
+    private WhyNot uncertain(Topic<?> topic, Decision<?> decision, String value, List<Reason> asking) {
         List<SilentRule> silent = new ArrayList<>();
-        for (Asker asker : askers.naming(topic.id(), value)) {
+        for (Asker asker : askers.naming(topic, value)) {
             if (asking.stream().anyMatch(reason -> reason.rule().equals(asker.rule()))) {
                 List<Unmet> unknown = asker.conditions().stream()
                         .map(condition -> condition.uncertain(facts().of(condition.type(), decision.subject())))
@@ -322,9 +321,9 @@ final class WhyNotFinder {
             return computed(
                     WhyNotKind.NOT_ON_HAND, outcome, key, List.of(), List.of(), Set.of(SurveyField.GRADES.name()));
         }
-        Matter bonds = new Matter(Topics.BONDS.id(), Subject.FLOOR);
-        if (explanation.outcome(bonds) instanceof Decision used
-                && !used.values().contains(grade.bond().key())) {
+        Matter bonds = new Matter(Topics.BONDS, Subject.FLOOR);
+        if (explanation.outcome(bonds) instanceof Decision<?> used
+                && !used.values().contains(grade.bond())) {
             List<Reason> excluding =
                     reasons(used, reason -> excludes(reason, grade.bond().key()));
             return computed(WhyNotKind.BOND_LEFT_OUT, outcome, key, excluding, List.of(bonds), Set.of());
@@ -333,18 +332,18 @@ final class WhyNotFinder {
             return computed(
                     WhyNotKind.NO_PATH, outcome, key, List.of(), inputs(outcome), Set.of(SurveyField.GRADES.name()));
         }
-        return besidePath((Decision) outcome, grade);
+        return besidePath((Decision<?>) outcome, grade);
     }
 
-    private WhyNot besidePath(Decision path, AbrasiveGrade grade) {
+    private WhyNot besidePath(Decision<?> path, AbrasiveGrade grade) {
         List<String> sequence = explanation.recommendation().sequence().grades().stream()
                 .map(AbrasiveGrade::key)
                 .toList();
         int position = sequence.indexOf(grade.key());
-        int start = sequence.indexOf(path.values().get(0));
-        int end = sequence.indexOf(path.values().get(path.values().size() - 1));
-        Matter firstCut = new Matter(Topics.FIRST_CUT.id(), path.subject());
-        Matter lastGrit = new Matter(Topics.LAST_GRIT.id(), Subject.FLOOR);
+        int start = sequence.indexOf(path.keys().get(0));
+        int end = sequence.indexOf(path.keys().get(path.values().size() - 1));
+        Matter firstCut = new Matter(Topics.FIRST_CUT, path.subject());
+        Matter lastGrit = new Matter(Topics.LAST_GRIT, Subject.FLOOR);
         if (position > end) {
             return computed(WhyNotKind.AFTER_END, path, grade.key(), List.of(), List.of(lastGrit), Set.of());
         }

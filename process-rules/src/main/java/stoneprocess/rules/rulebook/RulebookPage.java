@@ -128,13 +128,13 @@ public final class RulebookPage {
 
     private Section chapter(Stage stage) {
         List<Item> topics = new ArrayList<>();
-        for (Topic<? extends Term> topic : Topics.of(stage)) {
+        for (Topic<?> topic : Topics.of(stage)) {
             topics.add(topic(topic));
         }
         return new Section(Optional.of(Wording.of(stage)), topics);
     }
 
-    private Section topic(Topic<? extends Term> topic) {
+    private Section topic(Topic<?> topic) {
         List<Item> items = new ArrayList<>();
         Wording decided =
                 phrase("rulebook.decided").with("policy", topic.policy()).with("scope", topic.scope());

@@ -18,7 +18,7 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
-import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Item;
@@ -38,8 +38,8 @@ final class AnswerWords {
 
     /** The values of an outcome, or that it has none. */
     static Wording outcome(Outcome outcome) {
-        return outcome instanceof Decision decision
-                ? values(decision.topic(), decision.values())
+        return outcome instanceof Decision<?> decision
+                ? values(decision.topic().id(), decision.keys())
                 : phrase("answer.impasse");
     }
 
@@ -51,7 +51,7 @@ final class AnswerWords {
     /** The same, or how many values there are, in few words. */
     static Wording outcomeInFew(Outcome outcome) {
         Wording all = outcome(outcome);
-        return outcome instanceof Decision decision && !decision.values().isEmpty()
+        return outcome instanceof Decision<?> decision && !decision.values().isEmpty()
                 ? new Wording.Shortest(
                         FEW + 1,
                         List.of(
@@ -93,9 +93,8 @@ final class AnswerWords {
     }
 
     private static Wording says(String topic, Reason reason) {
-        Topic<? extends Term> about = Topics.named(topic);
-        return ValueWords.says(
-                about, reason.kind(), reason.values().stream().map(about::value).toList());
+        Choice<?> about = Topics.choice(topic);
+        return ValueWords.says(about, reason.kind(), about.parse(reason.values(), topic));
     }
 
     /** Questions of the survey with what it answers and how to look again. */

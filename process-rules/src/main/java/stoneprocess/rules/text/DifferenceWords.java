@@ -103,7 +103,7 @@ final class DifferenceWords {
     }
 
     private static Wording matter(MatterDifference matter) {
-        return ValueWords.matter(matter.matter().topic(), matter.matter().subject());
+        return ValueWords.matter(matter.matter().topic().id(), matter.matter().subject());
     }
 
     private static void matters(Draft draft, Difference difference) {
@@ -125,7 +125,7 @@ final class DifferenceWords {
                 switch (side.closing()) {
                     case IMPASSE -> phrase("answer.impasse");
                     case NOT_REACHED -> phrase("answer.not-reached");
-                    case DECIDED -> AnswerWords.values(matter.matter().topic(), side.values());
+                    case DECIDED -> AnswerWords.values(matter.matter().topic().id(), side.values());
                 },
                 side.rules());
     }

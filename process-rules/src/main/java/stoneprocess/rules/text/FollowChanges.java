@@ -69,7 +69,7 @@ final class FollowChanges {
                 .flatMap(decision -> decision.won().stream())
                 .filter(Reason::certain);
         Stream<Reason> impasses = ahead.impasses().stream()
-                .filter(impasse -> Topics.named(impasse.topic()).isBlocking())
+                .filter(impasse -> impasse.topic().isBlocking())
                 .flatMap(impasse -> Stream.concat(impasse.needs().stream(), impasse.vetoes().stream()));
         return Stream.of(ahead.refusals().stream(), verdict, impasses)
                 .flatMap(Function.identity())

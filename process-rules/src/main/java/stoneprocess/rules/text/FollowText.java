@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.follow.Cause;
 import stoneprocess.core.follow.Diagnosis;
@@ -30,6 +31,7 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Ask;
 import stoneprocess.core.topic.Move;
 import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
@@ -140,17 +142,13 @@ public final class FollowText {
         return worked ? at.with("passes", point.passes()) : at;
     }
 
-    private static Optional<Decision> decision(NextMove next, Topic<?> topic) {
-        return next.outcomes().stream()
-                .filter(outcome -> outcome.topic().equals(topic.id()))
-                .filter(Decision.class::isInstance)
-                .map(Decision.class::cast)
-                .findFirst();
+    private static <V> Optional<Decision<V>> decision(NextMove next, Topic<V> topic) {
+        return Outcome.decision(next.outcomes(), topic, Subject.FLOOR);
     }
 
     private void why(Draft draft, NextMove next) {
         draft.section("follow.why");
-        Optional<Decision> move = decision(next, Topics.MOVE);
+        Optional<Decision<Move>> move = decision(next, Topics.MOVE);
         List<Reason> won = move.map(Decision::won).orElse(List.of());
         if (won.isEmpty()) {
             draft.bullet("follow.nothing-asked");

@@ -133,11 +133,11 @@ public final class PlanText {
         if (recommendation.status() != Status.IMPASSE && recommendation.status() != Status.UNDECIDED) {
             return;
         }
-        for (Impasse impasse : blocking(recommendation)) {
-            draft.section(phrase("impasse.heading").with("topic", ValueWords.topic(impasse.topic())));
+        for (Impasse<?> impasse : blocking(recommendation)) {
+            draft.section(phrase("impasse.heading").with("topic", ValueWords.topic(impasse.topic().id())));
             demands(draft, "impasse.needs", impasse.needs());
             demands(draft, "impasse.vetoes", impasse.vetoes());
-            if (impasse.topic().equals(Topics.GRIT_PATH.id())) {
+            if (impasse.topic() == Topics.GRIT_PATH) {
                 draft.bullet("impasse.no-path");
             }
             if (impasse.untilKnown()) {
@@ -147,10 +147,10 @@ public final class PlanText {
         offers(draft, recommendation);
     }
 
-    private static List<Impasse> blocking(Recommendation recommendation) {
-        Map<List<Object>, Impasse> distinct = new LinkedHashMap<>();
+    private static List<Impasse<?>> blocking(Recommendation recommendation) {
+        Map<List<Object>, Impasse<?>> distinct = new LinkedHashMap<>();
         recommendation.impasses().stream()
-                .filter(impasse -> Topics.named(impasse.topic()).isBlocking())
+                .filter(impasse -> impasse.topic().isBlocking())
                 .forEach(impasse -> distinct.putIfAbsent(
                         List.of(impasse.topic(), RuleWords.rules(impasse.needs()), RuleWords.rules(impasse.vetoes())),
                         impasse));
@@ -199,26 +199,26 @@ public final class PlanText {
     private void reasons(Draft draft, Recommendation recommendation) {
         draft.section("reasons.heading");
         for (Outcome outcome : recommendation.outcomes()) {
-            if (outcome instanceof Decision decision
+            if (outcome instanceof Decision<?> decision
                     && (outcome.subject().equals(Subject.FLOOR) || isWorked(recommendation, outcome))
-                    && TOPICS_EXPLAINED.contains(outcome.topic())) {
+                    && TOPICS_EXPLAINED.contains(outcome.topic().id())) {
                 draft.bullet(
                         phrase("reasons.decision")
-                                .with("topic", ValueWords.topic(decision.topic()))
-                                .with("values", ValueWords.values(decision.topic(), decision.values())),
+                                .with("topic", ValueWords.topic(decision.topic().id()))
+                                .with("values", ValueWords.values(decision.topic().id(), decision.keys())),
                         reasons(decision));
             }
         }
     }
 
     private static boolean isWorked(Recommendation recommendation, Outcome outcome) {
-        return outcome.topic().equals(Topics.FIRST_CUT.id())
+        return outcome.topic() == Topics.FIRST_CUT
                 && recommendation.plan().stream()
                         .flatMap(plan -> plan.tracks().stream())
                         .anyMatch(track -> outcome.subject().equals(new Subject.OfTrack(track.kind())));
     }
 
-    private List<Item> reasons(Decision decision) {
+    private List<Item> reasons(Decision<?> decision) {
         List<Item> reasons = new ArrayList<>();
         List<String> won = RuleWords.rules(decision.won());
         if (won.isEmpty()) {

@@ -38,7 +38,7 @@ final class WhyNotWords {
         silent(draft, not);
         if (!not.restsOn().isEmpty()) {
             draft.section("answer.rests-on");
-            not.restsOn().forEach(matter -> draft.bullet(ValueWords.matter(matter.topic(), matter.subject())));
+            not.restsOn().forEach(matter -> draft.bullet(ValueWords.matter(matter.topic().id(), matter.subject())));
         }
         Set<String> fields = fields(not);
         if (!fields.isEmpty()) {
@@ -50,18 +50,18 @@ final class WhyNotWords {
 
     /** True where several values stand side by side. */
     private static boolean several(WhyNot not) {
-        return switch (Topics.named(not.matter().topic()).policy()) {
+        return switch (not.matter().topic().policy()) {
             case ALL, REMAINS, RANKED, PATH -> true;
             case ONE, PRECEDENCE, FEWEST_CHANGES, COMPUTED -> false;
         };
     }
 
     private static Wording matter(WhyNot not) {
-        return ValueWords.matter(not.matter().topic(), not.matter().subject());
+        return ValueWords.matter(not.matter().topic().id(), not.matter().subject());
     }
 
     private static Wording value(WhyNot not) {
-        return ValueWords.value(not.matter().topic(), not.value());
+        return ValueWords.value(not.matter().topic().id(), not.value());
     }
 
     private static void silent(Draft draft, WhyNot not) {

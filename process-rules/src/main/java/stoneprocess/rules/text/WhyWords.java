@@ -35,11 +35,11 @@ final class WhyWords {
         draft.paragraph(sentences(
                 phrase("answer.it-is").with("value", AnswerWords.outcome(outcome)),
                 Wording.of(why.grounds().get(0).policy())));
-        if (outcome instanceof Decision decision) {
+        if (outcome instanceof Decision<?> decision) {
             AnswerWords.reasons(draft, "answer.won", decision.won(), why::card);
             AnswerWords.reasons(draft, "answer.outweighed", decision.outweighed(), why::card);
             AnswerWords.reasons(draft, "answer.vetoed", decision.vetoed(), why::card);
-        } else if (outcome instanceof Impasse impasse) {
+        } else if (outcome instanceof Impasse<?> impasse) {
             AnswerWords.reasons(draft, "answer.needs", impasse.needs(), why::card);
             AnswerWords.reasons(draft, "answer.vetoes", impasse.vetoes(), why::card);
         }
@@ -53,7 +53,7 @@ final class WhyWords {
     }
 
     private static Wording matter(Outcome outcome) {
-        return ValueWords.matter(outcome.topic(), outcome.subject());
+        return ValueWords.matter(outcome.topic().id(), outcome.subject());
     }
 
     private static void restsOn(Draft draft, Why why) {
@@ -110,7 +110,7 @@ final class WhyWords {
             fact.fields().stream().filter(known::contains).forEach(fields::add);
             if (fact.fields().isEmpty()) {
                 why.grounds().stream()
-                        .filter(ground -> fact.topics().contains(ground.matter().topic()))
+                        .filter(ground -> fact.topics().contains(ground.matter().topic().id()))
                         .filter(ground -> seen.add(ground.matter()))
                         .forEach(ground -> open.addAll(decisive(ground.outcome())));
             }
@@ -121,7 +121,7 @@ final class WhyWords {
     /** The facts without which another value would stand. */
     private static List<MatchedFact> decisive(Outcome outcome) {
         List<Reason> reasons = outcome.reasons();
-        if (outcome instanceof Decision decision) {
+        if (outcome instanceof Decision<?> decision) {
             List<Reason> tight = decision.won().stream()
                     .filter(reason -> isTight(decision, reason))
                     .toList();
@@ -134,13 +134,13 @@ final class WhyWords {
     }
 
     /** True for a reason that keeps a single outcome from being one step milder or bolder. */
-    private static boolean isTight(Decision decision, Reason reason) {
-        List<String> domain = Term.keys(Topics.named(decision.topic()).domain());
-        if (Topics.named(decision.topic()).policy() != PolicyKind.ONE
+    private static boolean isTight(Decision<?> decision, Reason reason) {
+        List<String> domain = Term.keys(decision.topic().domain());
+        if (decision.topic().policy() != PolicyKind.ONE
                 || decision.values().size() != 1) {
             return true;
         }
-        int place = domain.indexOf(decision.value());
+        int place = domain.indexOf(decision.key());
         List<String> beside = new ArrayList<>();
         if (place > 0) {
             beside.add(domain.get(place - 1));
@@ -149,7 +149,7 @@ final class WhyWords {
             beside.add(domain.get(place + 1));
         }
         return switch (reason.kind()) {
-            case WISH -> reason.values().contains(decision.value());
+            case WISH -> reason.values().contains(decision.key());
             case NEED -> beside.stream().anyMatch(value -> !reason.values().contains(value));
             case VETO -> beside.stream().anyMatch(reason.values()::contains);
         };
@@ -167,7 +167,7 @@ final class WhyWords {
                             .with(
                                     "topic",
                                     ValueWords.topic(
-                                            why.grounds().get(1).matter().topic()));
+                                            why.grounds().get(1).matter().topic().id()));
             return AnswerWords.shortest(sentences(whole, from), sentences(start, from), start);
         }
         Reason first = outcome.reasons().stream()

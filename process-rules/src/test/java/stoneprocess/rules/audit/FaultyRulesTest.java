@@ -21,7 +21,6 @@ import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -34,7 +33,7 @@ import stoneprocess.rules.testkit.law.Respondent;
 
 /** Every kind of fault, sown into the shipped rules, is found; without it nothing of the kind is said. */
 class FaultyRulesTest {
-    private static final List<Topic<? extends Term>> TOPICS =
+    private static final List<Topic<?>> TOPICS =
             List.of(Topics.VERDICT, Topics.FIRST_CUT, Topics.SEALER, Topics.FINISH_TASKS, Topics.UPKEEP);
     private static final List<Finding> FOUND = new ArrayList<>();
     private static final List<Finding> WITHOUT = new ArrayList<>();
@@ -70,8 +69,8 @@ class FaultyRulesTest {
         Finding finding = found(FindingKind.ALWAYS_OUTWEIGHED, "BAD-002");
 
         assertThat(finding.values()).containsExactly("hold");
-        Decision verdict = (Decision) outcome(finding);
-        assertThat(verdict.values()).containsExactly("refuse");
+        Decision<?> verdict = (Decision<?>) outcome(finding);
+        assertThat(verdict.keys()).containsExactly("refuse");
         assertThat(rules(verdict.outweighed())).contains("BAD-002");
     }
 
@@ -80,7 +79,7 @@ class FaultyRulesTest {
         Finding finding = found(FindingKind.DUPLICATE, "BAD-004");
 
         assertThat(finding.rules()).containsExactly("BAD-004", "BAD-003");
-        assertThat(rules(((Decision) outcome(finding)).won())).contains("BAD-003", "BAD-004");
+        assertThat(rules(((Decision<?>) outcome(finding)).won())).contains("BAD-003", "BAD-004");
     }
 
     @Test
@@ -88,7 +87,7 @@ class FaultyRulesTest {
         Finding finding = found(FindingKind.SUBSUMED, "BAD-005");
 
         assertThat(finding.rules()).hasSize(2).startsWith("BAD-005");
-        assertThat(rules(((Decision) outcome(finding)).won())).containsAll(finding.rules());
+        assertThat(rules(((Decision<?>) outcome(finding)).won())).containsAll(finding.rules());
     }
 
     @Test
@@ -96,7 +95,7 @@ class FaultyRulesTest {
         Finding finding = only(FindingKind.GAP);
 
         assertThat(finding.rules()).containsExactly("BAD-006");
-        Impasse impasse = (Impasse) outcome(finding);
+        Impasse<?> impasse = (Impasse<?>) outcome(finding);
         assertThat(rules(impasse.vetoes())).contains("BAD-006");
     }
 
@@ -108,7 +107,7 @@ class FaultyRulesTest {
                 .findFirst()
                 .orElseThrow();
 
-        Impasse impasse = (Impasse) outcome(finding);
+        Impasse<?> impasse = (Impasse<?>) outcome(finding);
         assertThat(rules(impasse.needs())).contains("BAD-007", "BAD-008");
     }
 
@@ -202,7 +201,7 @@ class FaultyRulesTest {
     /** What the engine makes of the survey that shows a finding, for the subject in which all its rules speak. */
     private static Outcome outcome(Finding finding) {
         return answering.recommend(finding.survey().orElseThrow()).outcomes().stream()
-                .filter(outcome -> outcome.topic().equals(finding.topic()))
+                .filter(outcome -> outcome.topic().id().equals(finding.topic()))
                 .findFirst()
                 .orElseThrow();
     }

@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.problem.InvalidInputException;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.classify.Facts;
@@ -27,7 +26,7 @@ class TopicSpaceTest {
 
     @Test
     void sizes_are_exact_and_every_class_is_told_apart() {
-        for (Topic<? extends Term> topic : Topics.all()) {
+        for (Topic<?> topic : Topics.all()) {
             TopicSpace space = TopicSpace.of(topic, RULES);
             System.out.printf(
                     "%-16s %3d rules %3d facts %,30d combinations%n",
@@ -46,7 +45,7 @@ class TopicSpaceTest {
 
     @Test
     void all_facts_of_a_type_are_in_one_class_of_one_dimension() {
-        for (Topic<? extends Term> topic : Topics.all()) {
+        for (Topic<?> topic : Topics.all()) {
             TopicSpace space = TopicSpace.of(topic, RULES);
             for (LoadedRule rule : space.rules()) {
                 rule.conditions()
@@ -63,7 +62,7 @@ class TopicSpaceTest {
     @Test
     void conditions_and_engine_fire_the_same_rules_on_every_combination_of_the_small_spaces() {
         int whole = 0;
-        for (Topic<? extends Term> topic : Topics.all()) {
+        for (Topic<?> topic : Topics.all()) {
             TopicSpace space = TopicSpace.of(topic, RULES);
             if (space.size().compareTo(FEW) <= 0) {
                 whole++;
@@ -78,7 +77,7 @@ class TopicSpaceTest {
 
     @Test
     void conditions_and_engine_fire_the_same_rules_on_a_sample_of_the_large_spaces() {
-        for (Topic<? extends Term> topic : Topics.all()) {
+        for (Topic<?> topic : Topics.all()) {
             TopicSpace space = TopicSpace.of(topic, RULES);
             if (space.size().compareTo(FEW) > 0) {
                 space.sample(new SplittableRandom(topic.id().hashCode()))

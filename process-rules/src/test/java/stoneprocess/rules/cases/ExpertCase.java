@@ -13,15 +13,12 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
-import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Subject;
-import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -186,14 +183,14 @@ record ExpertCase(String name, ObjectNode json) {
         }
 
         private void everyStep(String topic, JsonNode values) {
-            List<Decision> decisions = decisions(topic);
+            List<Decision<?>> decisions = decisions(topic);
             if (decisions.isEmpty()) {
                 misses.add(topic + " is decided for no step");
             }
-            for (Decision decision : decisions) {
-                if (decision.values().stream().noneMatch(texts(values)::contains)) {
+            for (Decision<?> decision : decisions) {
+                if (decision.keys().stream().noneMatch(texts(values)::contains)) {
                     misses.add(topic + " of " + decision.subject().key() + ": wanted one of " + texts(values) + ", is "
-                            + decision.values());
+                            + decision.keys());
                 }
             }
         }
@@ -207,22 +204,21 @@ record ExpertCase(String name, ObjectNode json) {
 
         private List<String> everywhere(String topic) {
             return decisions(topic).stream()
-                    .flatMap(decision -> decision.values().stream())
+                    .flatMap(decision -> decision.keys().stream())
                     .toList();
         }
 
-        private List<Decision> decisions(String topic) {
+        private List<Decision<?>> decisions(String topic) {
             return answer.outcomes().stream()
-                    .filter(outcome ->
-                            outcome.topic().equals(Topics.named(topic).id()))
-                    .filter(Decision.class::isInstance)
-                    .map(Decision.class::cast)
+                    .filter(outcome -> outcome.topic() == Topics.named(topic))
+                    .flatMap(outcome -> outcome.decided().stream())
                     .toList();
         }
 
         private List<String> decided(String topic, Subject subject) {
-            Topic<? extends Term> named = Topics.named(topic);
-            return answer.decision(named, subject).map(Decision::values).orElse(List.of());
+            return answer.decision(Topics.named(topic), subject)
+                    .map(Decision::keys)
+                    .orElse(List.of());
         }
 
         private List<String> grades(String track) {
@@ -245,7 +241,7 @@ record ExpertCase(String name, ObjectNode json) {
         private Set<String> impasses() {
             Set<String> topics = new LinkedHashSet<>();
             answer.impasses().stream()
-                    .map(Impasse::topic)
+                    .map(impasse -> impasse.topic().id())
                     .filter(topic -> !topic.equals(Topics.STONE.id()))
                     .forEach(topics::add);
             return topics;

@@ -31,8 +31,8 @@ class FewestChangesTest {
                 certain("W2", wish(FINE, MachineClass.PLANETARY))));
 
         assertThat(values(outcomes)).containsExactly("single-disc", "single-disc", "single-disc");
-        assertThat(rules(((Decision) outcomes.get(0)).outweighed())).containsExactly("W1");
-        assertThat(rules(((Decision) outcomes.get(1)).won())).containsExactly("N");
+        assertThat(rules(((Decision<?>) outcomes.get(0)).outweighed())).containsExactly("W1");
+        assertThat(rules(((Decision<?>) outcomes.get(1)).won())).containsExactly("N");
     }
 
     @Test
@@ -40,7 +40,7 @@ class FewestChangesTest {
         List<Outcome> outcomes = close(List.of(certain("W", wish(FINE, MachineClass.PLANETARY))));
 
         assertThat(values(outcomes)).containsExactly("planetary", "planetary", "planetary");
-        assertThat(rules(((Decision) outcomes.get(2)).won())).containsExactly("W");
+        assertThat(rules(((Decision<?>) outcomes.get(2)).won())).containsExactly("W");
     }
 
     @Test
@@ -68,7 +68,7 @@ class FewestChangesTest {
                 certain("W", wish(COARSE, MachineClass.PLANETARY)),
                 certain("V", veto(COARSE, MachineClass.PLANETARY))));
 
-        Decision first = (Decision) outcomes.get(0);
+        Decision<?> first = (Decision<?>) outcomes.get(0);
         assertThat(rules(first.vetoed())).containsExactly("W");
         assertThat(rules(first.won())).containsExactly("V");
     }
@@ -80,7 +80,7 @@ class FewestChangesTest {
                 uncertain("V", veto(MIDDLE, MachineClass.PLANETARY))));
 
         assertThat(outcomes).hasSize(1);
-        Impasse impasse = (Impasse) outcomes.get(0);
+        Impasse<?> impasse = (Impasse<?>) outcomes.get(0);
         assertThat(impasse.subject()).isEqualTo(MIDDLE);
         assertThat(rules(impasse.needs())).containsExactly("N");
         assertThat(rules(impasse.vetoes())).containsExactly("V");
@@ -97,7 +97,7 @@ class FewestChangesTest {
     }
 
     private static List<String> values(List<Outcome> outcomes) {
-        return outcomes.stream().map(outcome -> ((Decision) outcome).value()).toList();
+        return outcomes.stream().map(outcome -> ((Decision<?>) outcome).key()).toList();
     }
 
     private static Subject step(String grade) {

@@ -50,7 +50,7 @@ class ComparingTest {
                 assertThat(differs.one().values())
                         .isEqualTo(SHIPPED.recommend(survey)
                                 .decision(Topics.PREPARATION, Subject.FLOOR)
-                                .map(Decision::values)
+                                .map(Decision::keys)
                                 .orElseThrow());
             });
         });

@@ -36,6 +36,7 @@ import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.PolicyKind;
@@ -118,10 +119,10 @@ final class ExplainLaws {
 
     /** Every matter answers why, every other value of its domain answers why not, and all laws hold of the answers. */
     void judge() {
-        Map<String, List<Why>> whys = new LinkedHashMap<>();
-        Map<String, List<WhyNot>> notAsked = new LinkedHashMap<>();
+        Map<Topic<?>, List<Why>> whys = new LinkedHashMap<>();
+        Map<Topic<?>, List<WhyNot>> notAsked = new LinkedHashMap<>();
         for (Matter matter : answers.matters()) {
-            Topic<?> topic = Topics.named(matter.topic());
+            Topic<?> topic = matter.topic();
             Why why = answers.why(topic, matter.subject());
             whys.computeIfAbsent(matter.topic(), id -> new ArrayList<>()).add(why);
             tellsTheRecord(matter, why);
@@ -137,8 +138,8 @@ final class ExplainLaws {
         }
         notAsked.values().forEach(ofTopic -> silentRulesSpeakWhenTheirConditionsHold(any(ofTopic)));
         whys.forEach((topic, ofTopic) -> {
-            citedFactsAloneGiveTheOutcome(Topics.named(topic), ofTopic);
-            aConditionPastItsLimitSilencesTheRule(Topics.named(topic), any(ofTopic));
+            citedFactsAloneGiveTheOutcome(topic, ofTopic);
+            aConditionPastItsLimitSilencesTheRule(topic, any(ofTopic));
         });
         citedAnswersAloneGiveTheFacts(any(any(List.copyOf(whys.values()))));
         if (random.nextInt(20) == 0) {
@@ -146,7 +147,7 @@ final class ExplainLaws {
         }
     }
 
-    private void jsonIsLossless(Why why, Map<String, List<WhyNot>> notAsked) {
+    private void jsonIsLossless(Why why, Map<Topic<?>, List<WhyNot>> notAsked) {
         if (!Json.WHY.read(Json.WHY.print(why)).equals(why)) {
             complain(
                     "an answer why is read back as it was printed",
@@ -176,8 +177,8 @@ final class ExplainLaws {
     }
 
     /** The facts that were cited, put alone before the rules, make the same rules speak and the same outcome close. */
-    private void citedFactsAloneGiveTheOutcome(Topic<? extends Term> topic, List<Why> whys) {
-        if (topic.policy() == PolicyKind.COMPUTED || topic.policy() == PolicyKind.PATH) {
+    private void citedFactsAloneGiveTheOutcome(Topic<?> topic, List<Why> whys) {
+        if (!(topic instanceof Choice<?> choice)) {
             return;
         }
         Set<Reason> reasons = new HashSet<>();
@@ -194,7 +195,7 @@ final class ExplainLaws {
             }
         }
         // Of an impasse the record keeps what it is made of; what was merely wished for is not part of it.
-        boolean impasse = whys.stream().anyMatch(why -> why.outcome() instanceof Impasse);
+        boolean impasse = whys.stream().anyMatch(why -> why.outcome() instanceof Impasse<?>);
         List<Said> said = said(topic, List.copyOf(cited)).stream()
                 .filter(one -> !impasse || one.contribution().kind() != ContributionKind.WISH)
                 .toList();
@@ -206,8 +207,8 @@ final class ExplainLaws {
             complain("cited facts alone make the same rules speak", topic, difference(reasons, again));
             return;
         }
-        for (Outcome closed : close(topic, said, whys)) {
-            boolean wishesLack = impasse && closed instanceof Decision;
+        for (Outcome closed : close(choice, said, whys)) {
+            boolean wishesLack = impasse && closed instanceof Decision<?>;
             if (!wishesLack && whys.stream().noneMatch(why -> why.outcome().equals(closed))) {
                 complain("cited facts alone give the outcome", topic, closed);
             }
@@ -247,7 +248,7 @@ final class ExplainLaws {
         }
     }
 
-    private static <V extends Term> List<Outcome> close(Topic<V> topic, List<Said> said, List<Why> whys) {
+    private static <V extends Term> List<Outcome> close(Choice<V> topic, List<Said> said, List<Why> whys) {
         List<Outcome> closed = new ArrayList<>();
         if (topic.policy() == PolicyKind.FEWEST_CHANGES) {
             Map<Object, List<Subject>> tracks = new LinkedHashMap<>();
@@ -345,12 +346,12 @@ final class ExplainLaws {
 
     private void holdsOf(Matter matter, WhyNot whyNot) {
         if (!whyNot.matter().equals(matter)
-                || whyNot.outcome() instanceof Decision decision
-                        && decision.values().contains(whyNot.value())) {
+                || whyNot.outcome() instanceof Decision<?> decision
+                        && decision.keys().contains(whyNot.value())) {
             complain("why-not answers what was asked", matter, whyNot.value());
         }
         List<Reason> reasons = whyNot.outcome().reasons();
-        PolicyKind policy = Topics.named(matter.topic()).policy();
+        PolicyKind policy = matter.topic().policy();
         switch (whyNot.kind()) {
             case VETOED, IMPASSE -> {
                 List<Reason> left = new ArrayList<>(reasons);
@@ -439,7 +440,7 @@ final class ExplainLaws {
             }
         }
         woken++;
-        Topic<? extends Term> topic = Topics.named(matter.topic());
+        Topic<?> topic = matter.topic();
         Optional<Contribution> asks = speaks(silent.rule(), topic, changed)
                 .filter(said -> said.subject().equals(matter.subject())
                         || said.subject().equals(Subject.FLOOR))
@@ -448,21 +449,21 @@ final class ExplainLaws {
                 .findFirst();
         if (asks.isEmpty()) {
             complain("a silent rule speaks when its conditions hold", matter, whyNot.value(), silent);
-        } else if (!decided(topic, whyNot.outcome(), asks.get()).contains(whyNot.value())) {
+        } else if (!decided(asks.get().topic(), whyNot.outcome(), asks.get()).contains(whyNot.value())) {
             complain("a silent rule that spoke would decide", matter, whyNot.value(), asks.get());
         }
     }
 
     /** What the policy makes of the recorded reasons and one more. */
-    private static <V extends Term> List<String> decided(Topic<V> topic, Outcome outcome, Contribution more) {
+    private static <V extends Term> List<String> decided(Choice<V> topic, Outcome outcome, Contribution more) {
         List<Said> said = new ArrayList<>();
         for (Reason reason : outcome.reasons()) {
-            List<V> values = reason.values().stream().map(topic::value).toList();
+            List<V> values = topic.parse(reason.values(), "values");
             said.add(new Said(new Contribution(reason.kind(), topic, more.subject(), values), reason));
         }
         said.add(new Said(more, new Reason(more.kind(), "NEW-001", Term.keys(more.values()), List.of())));
-        return ValuePolicies.close(topic, outcome.subject(), said) instanceof Decision decision
-                ? decision.values()
+        return ValuePolicies.close(topic, outcome.subject(), said) instanceof Decision<?> decision
+                ? decision.keys()
                 : List.of();
     }
 

@@ -56,14 +56,7 @@ class ExplainMutantTest {
     void a_reason_left_out_of_the_record_is_found() {
         Answers hiding = spoiltWhy(why -> withOutcome(
                 why,
-                decision -> new Decision(
-                        decision.topic(),
-                        decision.subject(),
-                        decision.values(),
-                        decision.won().stream().skip(1).toList(),
-                        decision.outweighed(),
-                        decision.vetoed(),
-                        decision.inputs())));
+                decision -> withWon(decision, decision.won().stream().skip(1).toList())));
 
         assertFound(hiding, "cited facts alone make the same rules speak");
         assertFound(hiding, "grounds are decision records");
@@ -71,16 +64,7 @@ class ExplainMutantTest {
 
     @Test
     void a_value_that_was_not_decided_is_found() {
-        Answers lying = spoiltWhy(why -> withOutcome(
-                why,
-                decision -> new Decision(
-                        decision.topic(),
-                        decision.subject(),
-                        decision.values().subList(0, decision.values().size() / 2),
-                        decision.won(),
-                        decision.outweighed(),
-                        decision.vetoed(),
-                        decision.inputs())));
+        Answers lying = spoiltWhy(why -> withOutcome(why, ExplainMutantTest::withHalfTheValues));
 
         assertFound(lying, "cited facts alone give the outcome");
     }
@@ -89,14 +73,9 @@ class ExplainMutantTest {
     void a_fact_made_up_afterwards_is_found() {
         Answers inventing = spoiltWhy(why -> withOutcome(
                 why,
-                decision -> new Decision(
-                        decision.topic(),
-                        decision.subject(),
-                        decision.values(),
-                        decision.won().stream().map(ExplainMutantTest::invented).toList(),
-                        decision.outweighed(),
-                        decision.vetoed(),
-                        decision.inputs())));
+                decision -> withWon(
+                        decision,
+                        decision.won().stream().map(ExplainMutantTest::invented).toList())));
 
         assertFound(inventing, "cited facts are facts of the floor");
     }
@@ -268,9 +247,31 @@ class ExplainMutantTest {
                 whyNot.answers());
     }
 
-    private static Why withOutcome(Why why, UnaryOperator<Decision> spoil) {
+    private static <V> Decision<V> withWon(Decision<V> decision, List<Reason> won) {
+        return new Decision<>(
+                decision.topic(),
+                decision.subject(),
+                decision.values(),
+                won,
+                decision.outweighed(),
+                decision.vetoed(),
+                decision.inputs());
+    }
+
+    private static <V> Decision<V> withHalfTheValues(Decision<V> decision) {
+        return new Decision<>(
+                decision.topic(),
+                decision.subject(),
+                decision.values().subList(0, decision.values().size() / 2),
+                decision.won(),
+                decision.outweighed(),
+                decision.vetoed(),
+                decision.inputs());
+    }
+
+    private static Why withOutcome(Why why, UnaryOperator<Decision<?>> spoil) {
         Ground first = why.grounds().get(0);
-        if (!(first.outcome() instanceof Decision decision)) {
+        if (!(first.outcome() instanceof Decision<?> decision)) {
             return why;
         }
         List<Ground> grounds = new ArrayList<>(why.grounds());

@@ -29,6 +29,7 @@ import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Sealer;
@@ -63,7 +64,9 @@ class ExplanationTest {
         assertThat(why.card("CUT-003").title()).contains("nail");
         assertThat(why.card("CUT-003").source().id()).isEqualTo("practice");
         assertThat(why.answers()).contains(FieldAnswer.of(SCRATCHED_MARBLE, "damages.scratches"));
-        assertThat(why.grounds()).extracting(ground -> ground.matter().topic()).containsExactly("first-cut", "finish");
+        assertThat(why.grounds())
+                .<Topic<?>>extracting(ground -> ground.matter().topic())
+                .containsExactly(Topics.FIRST_CUT, Topics.FINISH);
     }
 
     @Test
@@ -149,7 +152,7 @@ class ExplanationTest {
         assertThat(why.grounds().get(0).policy()).isEqualTo(PolicyKind.PATH);
         assertThat(why.grounds().get(0).restsOn())
                 .extracting(Matter::topic)
-                .containsExactly("first-cut", "last-grit", "bonds", "step-rule", "transition");
+                .containsExactly(Topics.FIRST_CUT, Topics.LAST_GRIT, Topics.BONDS, Topics.STEP_RULE, Topics.TRANSITION);
         assertThat(why.numbers()).containsEntry("step-ratio.most", new Share(270));
         assertThat(grade(MARBLE, "resin-100")).isEqualTo(WhyNotKind.BEFORE_START);
         assertThat(grade(MARBLE, "resin-6000")).isEqualTo(WhyNotKind.AFTER_END);
@@ -174,7 +177,7 @@ class ExplanationTest {
 
         assertThat(why.grounds().get(0).restsOn())
                 .extracting(Matter::topic)
-                .containsExactly("stone", "machine", "added-weight");
+                .containsExactly(Topics.STONE, Topics.MACHINE, Topics.ADDED_WEIGHT);
         assertThat(why.numbers()).containsKeys("passes.first.low", "passes.first.high", "cut-rate.medium");
         assertThat(why.answers()).extracting(FieldAnswer::field).contains("stone.scriber", "equipment.machines");
         assertThat(ADVISOR.whyNot(MARBLE, Topics.PASSES, FIRST_STEP, "3").kind())
@@ -214,7 +217,7 @@ class ExplanationTest {
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage(
                         "passes.value: 'few' is not accepted; accepted: a whole number of passes, from 0 to 1000000");
-        Topic<Sealer> foreign = Topic.of("sealer", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, Sealer.class);
+        Choice<Sealer> foreign = Choice.of("sealer", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, Sealer.class);
         assertThatThrownBy(() -> ADVISOR.why(MARBLE, foreign, Subject.FLOOR)).isInstanceOf(InvalidInputException.class);
     }
 
@@ -247,7 +250,7 @@ class ExplanationTest {
         Difference difference = Difference.between(MARBLE, house.recommend(SCRATCHED_MARBLE));
 
         MatterDifference cut = difference.matters().stream()
-                .filter(matter -> matter.matter().equals(new Matter("first-cut", Subject.OPEN_FIELD)))
+                .filter(matter -> matter.matter().equals(new Matter(Topics.FIRST_CUT, Subject.OPEN_FIELD)))
                 .findFirst()
                 .orElseThrow();
         assertThat(cut.one().values()).containsExactly("hone");
@@ -271,7 +274,7 @@ class ExplanationTest {
         assertThat(difference.other()).isEqualTo(Status.REFUSED);
         assertThat(difference.answers().other()).containsExactly(FieldAnswer.of(refused.survey(), "build-up.sounding"));
         assertThat(difference.matters())
-                .filteredOn(matter -> matter.matter().topic().equals("grit-path"))
+                .filteredOn(matter -> matter.matter().topic() == Topics.GRIT_PATH)
                 .isNotEmpty()
                 .allSatisfy(matter -> assertThat(matter.other().closing()).isEqualTo(Closing.NOT_REACHED));
         assertThat(difference.preparation().one()).isNotEmpty();

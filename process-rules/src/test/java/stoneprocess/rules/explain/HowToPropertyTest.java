@@ -86,7 +86,7 @@ class HowToPropertyTest {
     private static boolean recommends(Questions question, Way way) {
         Recommendation after = ADVISOR.recommend(Change.all(question.survey(), way.changes()));
         return after.decision(question.topic(), question.subject())
-                .map(Decision::values)
+                .map(Decision::keys)
                 .filter(values -> values.contains(question.wanted()))
                 .isPresent();
     }
@@ -127,7 +127,7 @@ class HowToPropertyTest {
 
     private static List<Outcome> outcomes(Recommendation recommendation, String topic) {
         return recommendation.outcomes().stream()
-                .filter(outcome -> outcome.topic().equals(topic))
+                .filter(outcome -> outcome.topic().id().equals(topic))
                 .toList();
     }
 
@@ -177,7 +177,7 @@ class HowToPropertyTest {
         return floor.run(rules, question.topic().stage(), changed, changes)
                 .situation()
                 .decision(question.topic(), question.subject())
-                .filter(decision -> decision.values().contains(question.wanted()))
+                .filter(decision -> decision.keys().contains(question.wanted()))
                 .map(decision -> new Way(changes));
     }
 }

@@ -161,7 +161,7 @@ class HowToTest {
         for (Way way : howTo.ways()) {
             List<String> tasks = ADVISOR.recommend(Change.all(FLOOR, way.changes()))
                     .decision(Topics.PREPARATION, Subject.FLOOR)
-                    .map(Decision::values)
+                    .map(Decision::keys)
                     .orElseThrow();
             assertThat(tasks).contains(Task.FILL_CRACKS.key());
         }

@@ -29,7 +29,7 @@ import stoneprocess.rules.space.SurveyGenerator;
  * @param subject for which part of the work
  * @param wanted the value
  */
-record Questions(FloorSurvey survey, Topic<? extends Term> topic, Subject subject, String wanted) {
+record Questions(FloorSurvey survey, Topic<?> topic, Subject subject, String wanted) {
     private static final List<String> NAMES = Forgetting.names();
     private static final int[] KNOWN = {100, 95, 80, 50};
 
@@ -52,12 +52,12 @@ record Questions(FloorSurvey survey, Topic<? extends Term> topic, Subject subjec
     private static List<Questions> open(FloorSurvey survey, Situation now, Situation other) {
         List<Questions> open = new ArrayList<>();
         for (Outcome outcome : other.outcomes()) {
-            Topic<? extends Term> topic = Topics.named(outcome.topic());
-            if (topic == Topics.PASSES || topic == Topics.LITRES || !(outcome instanceof Decision decision)) {
+            Topic<?> topic = outcome.topic();
+            if (topic == Topics.PASSES || topic == Topics.LITRES || !(outcome instanceof Decision<?> decision)) {
                 continue;
             }
             List<String> has = has(now, topic, outcome.subject());
-            decision.values().stream()
+            decision.keys().stream()
                     .filter(value -> !has.contains(value))
                     .forEach(value -> open.add(new Questions(survey, topic, outcome.subject(), value)));
         }
@@ -71,13 +71,12 @@ record Questions(FloorSurvey survey, Topic<? extends Term> topic, Subject subjec
     }
 
     private static List<String> has(Situation situation, Topic<?> topic, Subject subject) {
-        return situation.decision(topic, subject).map(Decision::values).orElse(List.of());
+        return situation.decision(topic, subject).map(Decision::keys).orElse(List.of());
     }
 
     /** Topics are drawn evenly: those that are decided for every step would crowd out the others. */
     private static Questions oneOfATopic(List<Questions> open, SplittableRandom random) {
-        Topic<? extends Term> topic =
-                pick(open.stream().map(Questions::topic).distinct().toList(), random);
+        Topic<?> topic = pick(open.stream().map(Questions::topic).distinct().toList(), random);
         return pick(open.stream().filter(one -> one.topic() == topic).toList(), random);
     }
 
@@ -89,11 +88,11 @@ record Questions(FloorSurvey survey, Topic<? extends Term> topic, Subject subjec
         FloorSurvey survey =
                 drawn.toBuilder().zones(List.of(zone)).readings(List.of()).build();
         Situation now = answered(reach, survey);
-        List<Topic<? extends Term>> topics = RuleReach.decided().stream()
+        List<Topic<?>> topics = RuleReach.decided().stream()
                 .filter(topic -> !topic.domain().isEmpty())
                 .toList();
         while (true) {
-            Topic<? extends Term> topic = pick(topics, random);
+            Topic<?> topic = pick(topics, random);
             Subject subject = pick(subjects(topic), random);
             Term value = pick(topic.domain(), random);
             if (!has(now, topic, subject).contains(value.key())) {

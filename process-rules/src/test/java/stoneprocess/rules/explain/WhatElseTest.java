@@ -98,10 +98,11 @@ class WhatElseTest {
 
     private static Map<List<Object>, Object> ends(FloorSurvey survey) {
         return ADVISOR.recommend(survey).outcomes().stream()
-                .collect(Collectors.toMap(outcome -> List.of(outcome.topic(), outcome.subject()), WhatElseTest::end));
+                .collect(Collectors.toMap(
+                        outcome -> List.of(outcome.topic().id(), outcome.subject()), WhatElseTest::end));
     }
 
     private static Object end(Outcome outcome) {
-        return outcome instanceof Decision decision ? decision.values() : "impasse";
+        return outcome instanceof Decision<?> decision ? decision.keys() : "impasse";
     }
 }

@@ -304,7 +304,7 @@ class FollowLawsTest {
         }
         List<Outcome> pins = next.ahead().outcomes().stream()
                 .filter(outcome -> Stream.of(Topics.GRIT_PATH, Topics.FIRST_CUT, Topics.TEST_CUTS)
-                        .anyMatch(topic -> topic.id().equals(outcome.topic())))
+                        .anyMatch(topic -> topic == outcome.topic()))
                 .filter(Decision.class::isInstance)
                 .toList();
         Situation situation = new Situation(

@@ -3,7 +3,6 @@ package stoneprocess.rules.mutation;
 import java.lang.reflect.Field;
 import java.util.List;
 import java.util.function.Supplier;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -16,7 +15,7 @@ import stoneprocess.rules.internal.run.Program;
  * @param topic the topic
  * @param policy the policy that it gets
  */
-record PolicyFault(Topic<? extends Term> topic, PolicyKind policy) {
+record PolicyFault(Topic<?> topic, PolicyKind policy) {
     private static final List<PolicyKind> BY_VALUE =
             List.of(PolicyKind.ONE, PolicyKind.ALL, PolicyKind.PRECEDENCE, PolicyKind.REMAINS, PolicyKind.RANKED);
 

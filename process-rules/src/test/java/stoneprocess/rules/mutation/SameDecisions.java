@@ -37,7 +37,7 @@ final class SameDecisions {
 
     /** True when it is proved; false when a combination differs or when there are too many to try. */
     static boolean proved(RuleMutant mutant, List<LoadedRule> rules) {
-        Topic<? extends Term> topic = Topics.named(mutant.original().card().topic());
+        Topic<?> topic = Topics.named(mutant.original().card().topic());
         if (topic.scope() == Scope.STEP || !closesByValue(topic)) {
             return false;
         }
@@ -60,7 +60,7 @@ final class SameDecisions {
 
     /** True when a policy is proved to decide as the topic's own does. */
     static boolean proved(PolicyFault fault, List<LoadedRule> rules) {
-        Topic<? extends Term> topic = fault.topic();
+        Topic<?> topic = fault.topic();
         TopicSpace space = TopicSpace.of(topic, rules);
         if (topic.scope() == Scope.STEP || space.size().compareTo(MOST) > 0) {
             return false;
@@ -83,7 +83,7 @@ final class SameDecisions {
         };
     }
 
-    private static List<Object> closed(Topic<? extends Term> topic, FlatRules rules, List<Object> facts) {
+    private static List<Object> closed(Topic<?> topic, FlatRules rules, List<Object> facts) {
         List<Said> said = new ArrayList<>();
         try (StageRun run = rules.start()) {
             facts.forEach(run::insert);
@@ -106,8 +106,8 @@ final class SameDecisions {
                                                     || one.contribution().kind() == ContributionKind.VETO))
                             .toList());
             outcomes.add(
-                    outcome instanceof Decision decision
-                            ? decision.values()
+                    outcome instanceof Decision<?> decision
+                            ? decision.keys()
                             : outcome.getClass().getSimpleName());
         }
         return outcomes;

@@ -66,7 +66,7 @@ class AnswerTextTest {
                     SurveyGenerator.of(new Share(50 + i % 6 * 10)).draw(random));
             Explanation explanation = ADVISOR.explain(recommendation);
             for (Matter matter : explanation.matters()) {
-                Topic<?> topic = Topics.named(matter.topic());
+                Topic<?> topic = matter.topic();
                 Why why = explanation.why(topic, matter.subject());
                 assertShort(TEXT.brief(why));
                 assertLong(TEXT.render(why));
@@ -215,7 +215,7 @@ class AnswerTextTest {
     }
 
     private static List<String> values(Outcome outcome) {
-        return outcome instanceof Decision decision ? decision.values() : List.of();
+        return outcome instanceof Decision<?> decision ? decision.keys() : List.of();
     }
 
     @Test

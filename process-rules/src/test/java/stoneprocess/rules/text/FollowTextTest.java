@@ -136,7 +136,7 @@ class FollowTextTest {
         assertThat(text).startsWith("Customs hall, first week\n=====");
         assertSays(text.lines().skip(2).limit(3).reduce("", String::concat), said(next.move()));
         assertSays(text, "Where the work stands: resin 800, open field, 8 passes.");
-        Decision move = decision(next);
+        Decision<?> move = decision(next);
         assertThat(move.won()).isNotEmpty();
         move.won().forEach(reason -> {
             Card card = ADVISOR.rulebase().cards().stream()
@@ -148,9 +148,9 @@ class FollowTextTest {
         assertSays(text, "older scratches show");
     }
 
-    private static Decision decision(NextMove next) {
+    private static Decision<?> decision(NextMove next) {
         return next.outcomes().stream()
-                .filter(outcome -> outcome.topic().equals(Topics.MOVE.id()))
+                .filter(outcome -> outcome.topic() == Topics.MOVE)
                 .map(Decision.class::cast)
                 .findFirst()
                 .orElseThrow();

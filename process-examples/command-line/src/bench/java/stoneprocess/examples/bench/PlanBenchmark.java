@@ -22,7 +22,6 @@ import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
-import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.explain.Explanation;
 
 /** What it costs to plan a floor, and to explain all of the plan beside it. Read the ratio, not the times. */
@@ -57,7 +56,7 @@ public class PlanBenchmark {
         Recommendation recommendation = advisor.recommend(survey);
         Explanation explanation = advisor.explain(recommendation);
         for (Matter matter : explanation.matters()) {
-            Topic<?> topic = Topics.named(matter.topic());
+            Topic<?> topic = matter.topic();
             answers.consume(explanation.why(topic, matter.subject()));
             for (String value : explanation.alternatives(topic, matter.subject())) {
                 answers.consume(explanation.whyNot(topic, matter.subject(), value));

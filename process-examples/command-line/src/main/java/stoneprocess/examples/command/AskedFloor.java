@@ -30,7 +30,7 @@ record AskedFloor(Console console, Advisor advisor) {
         }
         if (topic.scope() == Scope.STEP) {
             List<String> reached = recommendation.outcomes().stream()
-                    .filter(outcome -> outcome.topic().equals(topic.id()))
+                    .filter(outcome -> outcome.topic() == topic)
                     .map(Outcome::subject)
                     .map(Subject::key)
                     .toList();

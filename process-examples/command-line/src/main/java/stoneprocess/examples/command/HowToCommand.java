@@ -9,7 +9,6 @@ import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.survey.FloorSurvey;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
@@ -49,7 +48,7 @@ final class HowToCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Advisor advisor = Advisor.standard();
-        Topic<? extends Term> asked = Topics.named(topic);
+        Topic<?> asked = Topics.named(topic);
         FloorSurvey read = new AskedFloor(console, advisor).survey(survey);
         HowTo howTo = advisor.howTo(read, asked, AskedFloor.subject(asked, subject, advisor.recommend(read)), value);
         form.print(

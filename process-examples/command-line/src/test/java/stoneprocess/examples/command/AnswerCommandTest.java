@@ -19,6 +19,7 @@ import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.topic.Cut;
 import stoneprocess.examples.command.CommandLineTest.Ran;
 
 /** What the questions about a plan print. */
@@ -67,7 +68,7 @@ class AnswerCommandTest {
     @Test
     void answers_are_json_on_request_and_can_be_read_back() {
         Why why = Json.WHY.read(printed("why", LIBRARY, "first-cut", "--json"));
-        assertThat(((Decision) why.outcome()).value()).isEqualTo("hone");
+        assertThat(((Decision<?>) why.outcome()).value()).isEqualTo(Cut.HONE);
         WhyNot whyNot = Json.WHY_NOT.read(printed("why-not", LIBRARY, "first-cut", "fine-hone", "--json"));
         assertThat(whyNot.by()).isNotEmpty();
         HowTo howTo = Json.HOW_TO.read(printed("how-to", ARCADE, "verdict", "go", "--json"));

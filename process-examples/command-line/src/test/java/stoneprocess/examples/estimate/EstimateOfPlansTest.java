@@ -143,7 +143,7 @@ class EstimateOfPlansTest {
     void the_job_reads_the_topic_that_says_what_the_stone_is() throws IOException {
         assertThat(Topics.STONE.id()).isEqualTo("stone");
         Recommendation granite = ADVISOR.recommend(sample("ferry-hall-granite"));
-        assertThat(granite.outcomes()).anyMatch(outcome -> outcome.topic().equals("stone"));
+        assertThat(granite.outcomes()).anyMatch(outcome -> outcome.topic().id().equals("stone"));
     }
 
     @ParameterizedTest

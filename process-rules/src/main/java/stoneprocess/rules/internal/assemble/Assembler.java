@@ -22,9 +22,9 @@ import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.site.StepFigures;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.Grit;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.AddedWeight;
 import stoneprocess.core.topic.Densifier;
@@ -67,11 +67,10 @@ public final class Assembler {
     }
 
     private Recommendation assemble(RulebaseStamp stamp) {
-        List<Impasse> blocking = run.cutsPlanned()
+        List<Impasse<?>> blocking = run.cutsPlanned()
                 ? run.outcomes().stream()
-                        .filter(Impasse.class::isInstance)
-                        .map(Impasse.class::cast)
-                        .filter(impasse -> Topics.named(impasse.topic()).isBlocking())
+                        .flatMap(outcome -> outcome.stuck().stream())
+                        .filter(impasse -> impasse.topic().isBlocking())
                         .toList()
                 : List.of();
         Verdict verdict = situation.values(Topics.VERDICT).get(0);
@@ -91,7 +90,7 @@ public final class Assembler {
                 stamp);
     }
 
-    private static Status status(Verdict verdict, List<Impasse> blocking) {
+    private static Status status(Verdict verdict, List<Impasse<?>> blocking) {
         if (verdict == Verdict.REFUSE) {
             return Status.REFUSED;
         }
@@ -108,9 +107,9 @@ public final class Assembler {
                 .orElse(List.of());
     }
 
-    private List<CounterOffer> offers(List<Impasse> impasses) {
+    private List<CounterOffer> offers(List<Impasse<?>> impasses) {
         List<CounterOffer> offers = new ArrayList<>();
-        for (Impasse impasse : impasses) {
+        for (Impasse<?> impasse : impasses) {
             CounterOffers.of(impasse, rules).stream()
                     .filter(offer -> offers.stream().noneMatch(other -> sameWayOut(offer, other)))
                     .forEach(offers::add);
@@ -143,14 +142,13 @@ public final class Assembler {
                 situation.values(Topics.UPKEEP));
     }
 
-    private <V extends Term> V first(Topic<V> topic, V otherwise) {
+    private <V> V first(Topic<V> topic, V otherwise) {
         return situation.values(topic).stream().findFirst().orElse(otherwise);
     }
 
-    private List<AbrasiveGrade> grades(Topic<?> topic, Subject subject) {
-        return situation.decision(topic, subject).stream()
-                .flatMap(decision -> decision.values().stream())
-                .map(key -> situation.sequence().get(key, topic.id()))
+    private List<AbrasiveGrade> grades(Topic<Grit> topic, Subject subject) {
+        return situation.values(topic, subject).stream()
+                .map(grit -> situation.sequence().get(grit, topic.id()))
                 .toList();
     }
 
@@ -189,7 +187,7 @@ public final class Assembler {
     }
 
     private List<SafetyWarning> warnings() {
-        Optional<Decision> decision = situation.decision(Topics.WARNINGS, Subject.FLOOR);
+        Optional<Decision<Hazard>> decision = situation.decision(Topics.WARNINGS, Subject.FLOOR);
         if (decision.isEmpty()) {
             return List.of();
         }

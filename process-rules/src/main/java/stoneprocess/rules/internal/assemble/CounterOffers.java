@@ -24,10 +24,10 @@ import stoneprocess.rules.internal.engine.LoadedRule;
 final class CounterOffers {
     private CounterOffers() {}
 
-    static List<CounterOffer> of(Impasse impasse, List<LoadedRule> rules) {
+    static List<CounterOffer> of(Impasse<?> impasse, List<LoadedRule> rules) {
         Map<OfferKind, Set<String>> released =
                 released(Stream.concat(impasse.needs().stream(), impasse.vetoes().stream()), rules);
-        if (impasse.topic().equals(Topics.GRIT_PATH.id())) {
+        if (impasse.topic() == Topics.GRIT_PATH) {
             released.put(OfferKind.GET_GRADES, Set.of());
         }
         Set<String> unsure = restingOnAnUnknownStone(impasse);
@@ -38,21 +38,24 @@ final class CounterOffers {
         List<String> reachable = reachable(impasse);
         List<CounterOffer> offers = new ArrayList<>();
         released.forEach((kind, ids) -> {
-            boolean finish = kind == OfferKind.LOWER_FINISH && impasse.topic().equals(Topics.FINISH.id());
+            boolean finish = kind == OfferKind.LOWER_FINISH && impasse.topic() == Topics.FINISH;
             boolean named = finish || kind == OfferKind.KEEP_THE_MARKS;
             List<String> values = named ? reachable : lacking(kind, impasse);
             // Without a value that the vetoes leave, a lower finish or softened marks are not on offer.
             if (!named || !values.isEmpty()) {
                 offers.add(new CounterOffer(
-                        kind, impasse.topic(), values, ids.stream().sorted().toList()));
+                        kind,
+                        impasse.topic().id(),
+                        values,
+                        ids.stream().sorted().toList()));
             }
         });
-        offers.add(new CounterOffer(OfferKind.LEAVE_IT, impasse.topic(), List.of(), List.of()));
+        offers.add(new CounterOffer(OfferKind.LEAVE_IT, impasse.topic().id(), List.of(), List.of()));
         return offers;
     }
 
-    private static List<String> lacking(OfferKind kind, Impasse impasse) {
-        return kind == OfferKind.GET_GRADES || kind == OfferKind.OTHER_MACHINE ? impasse.lacking() : List.of();
+    private static List<String> lacking(OfferKind kind, Impasse<?> impasse) {
+        return kind == OfferKind.GET_GRADES || kind == OfferKind.OTHER_MACHINE ? impasse.lackingKeys() : List.of();
     }
 
     /** Ways out of a refusal. */
@@ -85,7 +88,7 @@ final class CounterOffers {
                 .map(OfferKind::valueOf);
     }
 
-    private static Set<String> restingOnAnUnknownStone(Impasse impasse) {
+    private static Set<String> restingOnAnUnknownStone(Impasse<?> impasse) {
         return impasse.vetoes().stream()
                 .filter(veto -> veto.facts().stream()
                         .anyMatch(fact -> !fact.known() && fact.topics().contains(Topics.STONE.id())))
@@ -94,10 +97,10 @@ final class CounterOffers {
     }
 
     /** The boldest value that the exclusions leave, once the demands are given up. */
-    private static List<String> reachable(Impasse impasse) {
+    private static List<String> reachable(Impasse<?> impasse) {
         Set<String> excluded = new LinkedHashSet<>();
         impasse.vetoes().forEach(veto -> excluded.addAll(veto.values()));
-        return Topics.named(impasse.topic()).domain().stream()
+        return impasse.topic().domain().stream()
                 .filter(value -> value != Cut.NONE)
                 .map(Term::key)
                 .filter(value -> !excluded.contains(value))

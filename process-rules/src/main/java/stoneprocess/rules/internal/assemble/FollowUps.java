@@ -116,7 +116,7 @@ public final class FollowUps {
     }
 
     private static List<Cause> causes(Situation situation) {
-        Optional<Decision> decision = situation.decision(Topics.CAUSES, Subject.FLOOR);
+        Optional<Decision<Fault>> decision = situation.decision(Topics.CAUSES, Subject.FLOOR);
         if (decision.isEmpty()) {
             return List.of();
         }
@@ -173,13 +173,8 @@ public final class FollowUps {
     }
 
     private static List<Outcome> followed(Run run) {
-        Set<String> own = Set.of(
-                Topics.FINDINGS.id(),
-                Topics.CAUSES.id(),
-                Topics.MOVE.id(),
-                Topics.SITE_CHECKS.id(),
-                Topics.MENDS.id(),
-                Topics.ASKS.id());
+        Set<Topic<?>> own =
+                Set.of(Topics.FINDINGS, Topics.CAUSES, Topics.MOVE, Topics.SITE_CHECKS, Topics.MENDS, Topics.ASKS);
         return run.outcomes().stream()
                 .filter(outcome -> own.contains(outcome.topic()))
                 .toList();
@@ -193,23 +188,18 @@ public final class FollowUps {
             pins.add(pinned(
                     Topics.GRIT_PATH,
                     subject,
-                    grades.stream().map(AbrasiveGrade::key).toList()));
+                    grades.stream().map(AbrasiveGrade::grit).toList()));
             Cut before = plan.values(Topics.FIRST_CUT, subject).get(0);
             Cut now = grades.isEmpty() ? before : Cut.of(grades.get(0));
-            pins.add(pinned(Topics.FIRST_CUT, subject, List.of((now.compareTo(before) > 0 ? now : before).key())));
+            pins.add(pinned(Topics.FIRST_CUT, subject, List.of(now.compareTo(before) > 0 ? now : before)));
         }
-        pins.add(pinned(
-                Topics.TEST_CUTS,
-                Subject.FLOOR,
-                plan.decision(Topics.TEST_CUTS, Subject.FLOOR)
-                        .map(Decision::values)
-                        .orElse(List.of())));
+        pins.add(pinned(Topics.TEST_CUTS, Subject.FLOOR, plan.values(Topics.TEST_CUTS, Subject.FLOOR)));
         Run run = Runner.run(engine, Program.RECOMMEND, situation(Optional.empty()), pins, order);
         return Assembler.assemble(run, rules, stamp);
     }
 
-    private static Decision pinned(Topic<?> topic, Subject subject, List<String> values) {
-        return new Decision(topic.id(), subject, values, List.of(), List.of(), List.of(), List.of(Topics.MOVE.id()));
+    private static <V> Decision<V> pinned(Topic<V> topic, Subject subject, List<V> values) {
+        return new Decision<>(topic, subject, values, List.of(), List.of(), List.of(), List.of(Topics.MOVE.id()));
     }
 
     /** The grades of a track that are still to be worked once the move is made. */

@@ -20,7 +20,6 @@ import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.Verdict;
@@ -57,7 +56,8 @@ final class Questions {
     private Questions(Run run) {
         this.run = run;
         this.factsByType = run.facts().stream().collect(Collectors.groupingBy(Object::getClass));
-        this.reached = run.outcomes().stream().map(Outcome::topic).collect(Collectors.toSet());
+        this.reached =
+                run.outcomes().stream().map(outcome -> outcome.topic().id()).collect(Collectors.toSet());
         // The order of the survey form breaks ties.
         SurveyField.all().forEach(field -> drafts.put(field.name(), new Draft()));
         for (DamageKind kind : DamageKind.values()) {
@@ -80,10 +80,9 @@ final class Questions {
                     .forEach(fact -> unknownFields(fact).forEach(field -> {
                         Draft draft = drafts.get(field);
                         draft.cautious.add(reason.rule());
-                        draft.topics.add(outcome.topic());
+                        draft.topics.add(outcome.topic().id());
                         draft.stops |= reason.values().contains(Verdict.REFUSE.key());
-                        draft.holds |=
-                                outcome instanceof Impasse || outcome.topic().equals(Topics.VERDICT.id());
+                        draft.holds |= outcome instanceof Impasse<?> || outcome.topic() == Topics.VERDICT;
                     }));
         }
     }
@@ -192,7 +191,7 @@ final class Questions {
     }
 
     private static List<String> inTableOrder(Set<String> topics) {
-        List<Topic<? extends Term>> all = Topics.all();
+        List<Topic<?>> all = Topics.all();
         return all.stream().map(Topic::id).filter(topics::contains).toList();
     }
 }

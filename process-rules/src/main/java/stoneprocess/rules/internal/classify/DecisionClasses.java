@@ -45,7 +45,7 @@ final class DecisionClasses {
 
     /** A wish for a coarser cut than the one decided was excluded. */
     static Set<RepairResult> localMarks(Situation situation) {
-        Optional<Decision> local = situation.decision(Topics.FIRST_CUT, Subject.LOCAL_REPAIR);
+        Optional<Decision<Cut>> local = situation.decision(Topics.FIRST_CUT, Subject.LOCAL_REPAIR);
         Cut cut = situation.values(Topics.FIRST_CUT, Subject.LOCAL_REPAIR).stream()
                 .findFirst()
                 .orElse(Cut.NONE);

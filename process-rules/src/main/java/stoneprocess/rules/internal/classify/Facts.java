@@ -78,7 +78,7 @@ public final class Facts {
     }
 
     /** How a cause stands in the decision about the causes. */
-    public static Standing standing(Decision causes, Fault fault) {
+    public static Standing standing(Decision<Fault> causes, Fault fault) {
         return Suspicion.standing(causes, fault);
     }
 

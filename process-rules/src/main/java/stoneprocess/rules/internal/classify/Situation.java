@@ -30,7 +30,7 @@ public final class Situation {
     private final Parameters parameters;
     private final GritSequence sequence;
     private final Optional<LogReview> log;
-    private final Map<String, Map<Subject, Outcome>> outcomes = new LinkedHashMap<>();
+    private final Map<Topic<?>, Map<Subject, Outcome>> outcomes = new LinkedHashMap<>();
 
     public Situation(FloorSurvey survey, Parameters parameters, GritSequence sequence) {
         this(survey, parameters, sequence, Optional.empty());
@@ -99,23 +99,21 @@ public final class Situation {
     }
 
     public Optional<Outcome> outcome(Topic<?> topic, Subject subject) {
-        return Optional.ofNullable(outcomes.getOrDefault(topic.id(), Map.of()).get(subject));
+        return Optional.ofNullable(outcomes.getOrDefault(topic, Map.of()).get(subject));
     }
 
-    public Optional<Decision> decision(Topic<?> topic, Subject subject) {
-        return outcome(topic, subject).filter(Decision.class::isInstance).map(Decision.class::cast);
+    public <V> Optional<Decision<V>> decision(Topic<V> topic, Subject subject) {
+        return Outcome.decision(outcomes.getOrDefault(topic, Map.of()).values(), topic, subject);
     }
 
-    /** The typed values decided for the floor; none when the topic is not closed or ended in an impasse. */
-    public <V extends Term> List<V> values(Topic<V> topic) {
+    /** The values decided for the floor; none when the topic is not closed or ended in an impasse. */
+    public <V> List<V> values(Topic<V> topic) {
         return values(topic, Subject.FLOOR);
     }
 
-    /** The typed values decided for a subject; none when the topic is not closed or ended in an impasse. */
-    public <V extends Term> List<V> values(Topic<V> topic, Subject subject) {
-        return decision(topic, subject)
-                .map(decision -> decision.values().stream().map(topic::value).toList())
-                .orElse(List.of());
+    /** The values decided for a subject; none when the topic is not closed or ended in an impasse. */
+    public <V> List<V> values(Topic<V> topic, Subject subject) {
+        return decision(topic, subject).map(Decision::values).orElse(List.of());
     }
 
     /**
@@ -123,8 +121,8 @@ public final class Situation {
      * cleaned, no more than that is planned while the work waits.
      */
     public Set<Verdict> permission() {
-        Optional<Decision> verdict = decision(Topics.VERDICT, Subject.FLOOR);
-        boolean onlyCleaned = verdict.filter(decision -> decision.value().equals(Verdict.HOLD.key())).stream()
+        Optional<Decision<Verdict>> verdict = decision(Topics.VERDICT, Subject.FLOOR);
+        boolean onlyCleaned = verdict.filter(decision -> decision.value() == Verdict.HOLD).stream()
                 .flatMap(decision -> decision.outweighed().stream())
                 .anyMatch(reason -> reason.certain() && reason.values().contains(Verdict.CLEAN_ONLY.key()));
         return onlyCleaned ? EnumSet.of(Verdict.CLEAN_ONLY) : decided(Topics.VERDICT, Verdict.class);

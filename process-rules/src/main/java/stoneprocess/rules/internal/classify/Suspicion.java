@@ -34,14 +34,14 @@ final class Suspicion {
      * How a cause stands in the decision about the causes. For each sign seen that cause leads for which most speaks and
      * that is not ruled out.
      */
-    static Standing standing(Decision causes, Fault fault) {
+    static Standing standing(Decision<Fault> causes, Fault fault) {
         List<Reason> reasons = Stream.concat(causes.won().stream(), causes.vetoed().stream())
                 .filter(reason -> reason.kind() == ContributionKind.WISH)
                 .toList();
         if (!ValuePolicies.weights(reasons).containsKey(fault.key())) {
             return Standing.NOT_SUGGESTED;
         }
-        if (!causes.values().contains(fault.key())) {
+        if (!causes.values().contains(fault)) {
             return Standing.EXCLUDED;
         }
         boolean leads = Stream.of(Sign.values()).anyMatch(sign -> leads(causes, fault, ofSign(sign, reasons)));
@@ -56,10 +56,10 @@ final class Suspicion {
                 .toList();
     }
 
-    private static boolean leads(Decision causes, Fault fault, List<Reason> reasons) {
+    private static boolean leads(Decision<Fault> causes, Fault fault, List<Reason> reasons) {
         Map<String, Integer> weights = ValuePolicies.weights(reasons);
         int most = causes.values().stream()
-                .mapToInt(cause -> weights.getOrDefault(cause, 0))
+                .mapToInt(cause -> weights.getOrDefault(cause.key(), 0))
                 .max()
                 .orElse(0);
         return most > 0 && weights.getOrDefault(fault.key(), 0) == most;
@@ -67,7 +67,7 @@ final class Suspicion {
 
     /** Whether any cause is left for the signs that were seen. */
     static Set<CausesFound> causesLeft(Situation situation) {
-        Optional<Decision> causes = situation.decision(Topics.CAUSES, Subject.FLOOR);
+        Optional<Decision<Fault>> causes = situation.decision(Topics.CAUSES, Subject.FLOOR);
         if (causes.filter(decision -> !decision.values().isEmpty()).isPresent()) {
             return EnumSet.of(CausesFound.NAMED);
         }

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.decide.Said;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Firing;
@@ -23,7 +24,7 @@ final class Ledger {
             .thenComparing(said -> String.join(" ", said.reason().values()))
             .thenComparing(said -> said.reason().facts().toString());
 
-    private final Map<String, List<Said>> byTopic;
+    private final Map<Topic<?>, List<Said>> byTopic;
 
     Ledger(List<Firing> firings) {
         Map<Object, MatchedFact> matched = new IdentityHashMap<>();
@@ -31,12 +32,11 @@ final class Ledger {
                 firings.stream().map(firing -> said(firing, matched)).toList()));
         sorted.sort(ORDER);
         byTopic = sorted.stream()
-                .collect(Collectors.groupingBy(
-                        said -> said.contribution().topic().id()));
+                .collect(Collectors.groupingBy(said -> said.contribution().topic()));
     }
 
     /** Everything said about a topic. */
-    List<Said> about(String topic) {
+    List<Said> about(Topic<?> topic) {
         return byTopic.getOrDefault(topic, List.of());
     }
 

@@ -10,12 +10,12 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import stoneprocess.core.decision.Decision;
-import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.site.StepFigures;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Grit;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Cut;
@@ -144,22 +144,22 @@ public final class Runner {
 
     private boolean blocked() {
         return situation.outcomes().stream()
-                .filter(Impasse.class::isInstance)
-                .anyMatch(outcome -> Topics.named(outcome.topic()).isBlocking());
+                .flatMap(outcome -> outcome.stuck().stream())
+                .anyMatch(impasse -> impasse.topic().isBlocking());
     }
 
     private void close(Stage stage, Ledger ledger) {
-        for (Topic<? extends Term> topic : Topics.of(stage)) {
+        for (Topic<?> topic : Topics.of(stage)) {
             switch (topic.policy()) {
-                case ONE, ALL, PRECEDENCE, REMAINS, RANKED -> closeValues(topic, ledger.about(topic.id()));
+                case ONE, ALL, PRECEDENCE, REMAINS, RANKED -> closeValues((Choice<?>) topic, ledger.about(topic));
                 case PATH -> closePaths();
-                case FEWEST_CHANGES -> closeTracks(topic, ledger.about(topic.id()));
+                case FEWEST_CHANGES -> closeTracks((Choice<?>) topic, ledger.about(topic));
                 case COMPUTED -> closeFigures(topic);
             }
         }
     }
 
-    private void closeValues(Topic<? extends Term> topic, List<Said> said) {
+    private void closeValues(Choice<?> topic, List<Said> said) {
         for (Subject subject : subjects(topic.scope())) {
             List<Said> here = said.stream()
                     .filter(one -> concerns(one.contribution(), subject))
@@ -240,7 +240,7 @@ public final class Runner {
                 situation.parameters());
     }
 
-    private void closeTracks(Topic<? extends Term> topic, List<Said> said) {
+    private void closeTracks(Choice<?> topic, List<Said> said) {
         Map<Subject, List<Said>> bySubject = FewestChanges.bySubject(said);
         for (TrackKind track : TRACKS) {
             List<Subject> subjects = steps.getOrDefault(track, List.of()).stream()
@@ -250,7 +250,7 @@ public final class Runner {
         }
     }
 
-    private void closeFigures(Topic<? extends Term> topic) {
+    private void closeFigures(Topic<?> topic) {
         if (topic == Topics.TEST_CUTS) {
             closeTestCuts();
             return;
@@ -284,8 +284,7 @@ public final class Runner {
     /** Keeps an outcome, unless the topic is pinned for its subject. */
     private void settle(Outcome outcome) {
         Outcome pinned = pins.stream()
-                .filter(pin -> pin.topic().equals(outcome.topic()))
-                .filter(pin -> pin.subject().equals(outcome.subject()))
+                .filter(pin -> pin.closes(outcome.topic(), outcome.subject()))
                 .findFirst()
                 .orElse(outcome);
         situation.close(pinned);
@@ -299,13 +298,13 @@ public final class Runner {
 
     private List<Step> makeSteps() {
         for (TrackKind track : TRACKS) {
-            Optional<Decision> path = situation.decision(Topics.GRIT_PATH, new Subject.OfTrack(track));
+            Optional<Decision<Grit>> path = situation.decision(Topics.GRIT_PATH, new Subject.OfTrack(track));
             path.ifPresent(decision -> steps.put(
                     track,
                     Facts.steps(
                             track,
                             decision.values().stream()
-                                    .map(key -> situation.sequence().get(key, Topics.GRIT_PATH.id()))
+                                    .map(grit -> situation.sequence().get(grit, Topics.GRIT_PATH.id()))
                                     .toList(),
                             situation.values(Topics.METAL_METHOD).get(0))));
         }

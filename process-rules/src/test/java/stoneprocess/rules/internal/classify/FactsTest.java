@@ -40,7 +40,6 @@ import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.SurveyField;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
@@ -385,8 +384,8 @@ class FactsTest {
     void a_hold_over_a_floor_that_would_only_be_cleaned_permits_no_more_than_cleaning() {
         Situation situation = situation(Floors.wornGranite());
         assertThat(situation.permission()).isEqualTo(EnumSet.allOf(Verdict.class));
-        situation.close(new Decision(
-                Topics.VERDICT.id(), Subject.FLOOR, List.of("hold"), List.of(), List.of(), List.of(), List.of()));
+        situation.close(new Decision<>(
+                Topics.VERDICT, Subject.FLOOR, List.of(Verdict.HOLD), List.of(), List.of(), List.of(), List.of()));
         assertThat(situation.permission()).containsExactly(Verdict.HOLD);
         assertThat(only(Decided.Permission.class, situation).known()).isEqualTo(Verdict.HOLD);
     }
@@ -417,14 +416,8 @@ class FactsTest {
     private static Situation situation(FloorSurvey survey, Family... families) {
         Situation situation = new Situation(survey, Parameters.standard(), GritSequence.standard());
         if (families.length > 0) {
-            situation.close(new Decision(
-                    Topics.STONE.id(),
-                    Subject.FLOOR,
-                    Term.keys(List.of(families)),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of()));
+            situation.close(new Decision<>(
+                    Topics.STONE, Subject.FLOOR, List.of(families), List.of(), List.of(), List.of(), List.of()));
         }
         return situation;
     }

@@ -108,7 +108,7 @@ class ForgettingWidensTest {
     private static List<Object> traits(FloorSurvey survey) {
         Situation situation = new Situation(survey, Parameters.standard(), GritSequence.standard());
         Advisor.standard().recommend(survey).outcomes().stream()
-                .filter(outcome -> outcome.topic().equals(Topics.STONE.id()))
+                .filter(outcome -> outcome.topic() == Topics.STONE)
                 .forEach(situation::close);
         return Facts.after(Optional.of(Stage.SURVEY), situation).stream()
                 .filter(fact -> !(fact instanceof StoneTraits.Identified))

@@ -142,12 +142,11 @@ final class AnswerLaws {
                 Topics.VERDICT,
                 "reasons of a refusal exactly where it is refused",
                 status.key() + " " + answer.refusals());
-        boolean blocked = answer.impasses().stream()
-                .anyMatch(impasse -> Topics.named(impasse.topic()).isBlocking());
+        boolean blocked =
+                answer.impasses().stream().anyMatch(impasse -> impasse.topic().isBlocking());
         boolean stuck = status == Status.IMPASSE || status == Status.UNDECIDED;
         breaches.require(blocked || !stuck, Topics.VERDICT, "a topic that cannot be closed", answer.impasses());
-        boolean cuts =
-                answer.outcomes().stream().anyMatch(outcome -> outcome.topic().equals(Topics.GRIT_PATH.id()));
+        boolean cuts = answer.outcomes().stream().anyMatch(outcome -> outcome.topic() == Topics.GRIT_PATH);
         breaches.require(!(refused && cuts), Topics.GRIT_PATH, "nothing cut where it is refused", "a path");
     }
 
@@ -162,14 +161,13 @@ final class AnswerLaws {
         }
         if (answer.status() == Status.UNDECIDED) {
             answer.impasses().stream()
-                    .filter(impasse -> Topics.named(impasse.topic()).isBlocking())
+                    .filter(impasse -> impasse.topic().isBlocking())
                     .forEach(impasse -> {
                         waits.addAll(impasse.needs());
                         waits.addAll(impasse.vetoes());
                     });
         }
-        boolean contradicted =
-                answer.impasses().stream().anyMatch(impasse -> impasse.topic().equals(Topics.STONE.id()));
+        boolean contradicted = answer.impasses().stream().anyMatch(impasse -> impasse.topic() == Topics.STONE);
         boolean tested =
                 contradicted && answer.values(Topics.PREPARATION, Subject.FLOOR).contains(Task.TEST_STONE);
         for (Reason reason : waits) {
@@ -191,12 +189,12 @@ final class AnswerLaws {
     }
 
     private static void wayOut(Recommendation answer, Breaches breaches) {
-        for (Impasse impasse : answer.impasses()) {
+        for (Impasse<?> impasse : answer.impasses()) {
             boolean named = !impasse.needs().isEmpty()
                     || !impasse.vetoes().isEmpty()
                     || !impasse.lacking().isEmpty()
-                    || impasse.topic().equals(Topics.GRIT_PATH.id());
-            breaches.require(named, Topics.named(impasse.topic()), impasse.subject(), "a cause", impasse);
+                    || impasse.topic() == Topics.GRIT_PATH;
+            breaches.require(named, impasse.topic(), impasse.subject(), "a cause", impasse);
         }
         List<CounterOffer> offers = answer.counterOffers();
         breaches.require(
@@ -251,17 +249,17 @@ final class AnswerLaws {
     private static void ofTheDomain(Recommendation answer, Breaches breaches) {
         Set<Object> closed = new HashSet<>();
         for (Outcome outcome : answer.outcomes()) {
-            Topic<? extends Term> topic = Topics.named(outcome.topic());
+            Topic<?> topic = outcome.topic();
             breaches.require(
                     closed.add(List.of(outcome.topic(), outcome.subject())),
                     topic,
                     outcome.subject(),
                     "closed once",
                     "closed twice");
-            if (!(outcome instanceof Decision decision) || topic.domain().isEmpty()) {
+            if (!(outcome instanceof Decision<?> decision) || topic.domain().isEmpty()) {
                 continue;
             }
-            List<String> values = decision.values();
+            List<String> values = decision.keys();
             List<String> domain = Term.keys(topic.domain());
             List<String> expected = topic.policy() == PolicyKind.RANKED
                     ? values.stream().distinct().filter(domain::contains).toList()
@@ -276,28 +274,28 @@ final class AnswerLaws {
 
     private static void recordExplains(Recommendation answer, Breaches breaches) {
         for (Outcome outcome : answer.outcomes()) {
-            if (outcome instanceof Decision decision
-                    && !Topics.named(outcome.topic()).domain().isEmpty()) {
+            if (outcome instanceof Decision<?> decision
+                    && !outcome.topic().domain().isEmpty()) {
                 recordExplains(decision, breaches);
             }
         }
     }
 
-    private static void recordExplains(Decision decision, Breaches breaches) {
-        Topic<? extends Term> topic = Topics.named(decision.topic());
+    private static void recordExplains(Decision<?> decision, Breaches breaches) {
+        Topic<?> topic = decision.topic();
         boolean narrowed = topic.policy() == PolicyKind.ONE
                 || topic.policy() == PolicyKind.REMAINS
                 || topic.policy() == PolicyKind.FEWEST_CHANGES;
         for (Reason reason : decision.won()) {
             boolean holds = switch (reason.kind()) {
-                case NEED -> !narrowed || reason.values().containsAll(decision.values());
-                case VETO -> decision.values().stream().noneMatch(reason.values()::contains);
-                case WISH -> topic.policy() != PolicyKind.ONE || reason.values().containsAll(decision.values());
+                case NEED -> !narrowed || reason.values().containsAll(decision.keys());
+                case VETO -> decision.keys().stream().noneMatch(reason.values()::contains);
+                case WISH -> topic.policy() != PolicyKind.ONE || reason.values().containsAll(decision.keys());
             };
-            breaches.require(holds, topic, decision.subject(), "a value that fits " + reason, decision.values());
+            breaches.require(holds, topic, decision.subject(), "a value that fits " + reason, decision.keys());
         }
         if (topic.policy() == PolicyKind.ALL) {
-            for (String value : decision.values()) {
+            for (String value : decision.keys()) {
                 boolean asked = decision.won().stream()
                         .anyMatch(reason -> reason.kind() != ContributionKind.VETO
                                 && reason.values().contains(value));
@@ -325,30 +323,30 @@ final class AnswerLaws {
                 .map(Card::id)
                 .collect(Collectors.toSet());
         for (Outcome outcome : answer.outcomes()) {
-            if (!(outcome instanceof Decision decision)) {
+            if (!(outcome instanceof Decision<?> decision)) {
                 continue;
             }
-            Topic<? extends Term> topic = Topics.named(decision.topic());
+            Topic<?> topic = decision.topic();
             decision.vetoed().stream()
                     .filter(reason -> locked.contains(reason.rule()))
                     .forEach(reason -> breaches.add(topic.id(), decision.subject(), "heeded", reason));
             decision.outweighed().stream()
                     .filter(reason -> locked.contains(reason.rule()))
-                    .filter(reason -> rank(topic, decision.values()) > rank(topic, reason.values()))
+                    .filter(reason -> rank(topic, decision.keys()) > rank(topic, reason.values()))
                     .forEach(reason -> breaches.add(topic.id(), decision.subject(), "nothing bolder", reason));
         }
     }
 
-    private static int rank(Topic<? extends Term> topic, List<String> values) {
-        return topic.domain().indexOf(topic.value(values.get(0)));
+    private static int rank(Topic<?> topic, List<String> values) {
+        return Term.keys(topic.domain()).indexOf(values.get(0));
     }
 
     private static void hasText(List<LoadedRule> rules, Recommendation answer, Breaches breaches) {
         Set<String> missing = new HashSet<>();
         for (Outcome outcome : answer.outcomes()) {
-            if (outcome instanceof Decision decision) {
-                Topic<? extends Term> topic = Topics.named(decision.topic());
-                decision.values().stream()
+            if (outcome instanceof Decision<?> decision) {
+                Topic<?> topic = decision.topic();
+                decision.keys().stream()
                         .filter(value -> !topic.domain().isEmpty() && !hasPhrase(topic.domain(), value))
                         .forEach(value -> missing.add(topic.id() + " " + value));
             }
@@ -387,7 +385,7 @@ final class AnswerLaws {
         if (grades.size() > before) {
             FloorSurvey got = survey.toBuilder().set(SurveyField.GRADES, grades).build();
             respondent.recommend(got).impasses().stream()
-                    .filter(impasse -> impasse.topic().equals(Topics.GRIT_PATH.id()))
+                    .filter(impasse -> impasse.topic() == Topics.GRIT_PATH)
                     .forEach(impasse -> breaches.add(impasse.topic(), impasse.subject(), "a path", impasse));
         }
         return breaches.found();

@@ -101,6 +101,10 @@ final class Breaches {
         found.add(new Violation(law, topic, subject, expected.toString(), got.toString(), survey));
     }
 
+    void add(Topic<?> topic, Subject subject, Object expected, Object got) {
+        add(topic.id(), subject, expected, got);
+    }
+
     void add(Topic<?> topic, Object expected, Object got) {
         add(topic.id(), Subject.FLOOR, expected, got);
     }
@@ -121,7 +125,7 @@ final class Breaches {
         answer.decision(topic, subject)
                 .map(Decision::values)
                 .ifPresent(decided ->
-                        require(decided.equals(Term.keys(planned)), topic, subject, "as decided, " + decided, planned));
+                        require(decided.equals(planned), topic, subject, "as decided, " + Term.keys(decided), planned));
     }
 
     /** Adds a breach where the value after the change lies beyond the value before it in the topic's domain. */
@@ -136,19 +140,19 @@ final class Breaches {
 
     private <V extends Term> void compare(
             Topic<V> topic, Subject subject, Recommendation before, Recommendation after, int direction) {
-        Optional<String> one = before.decision(topic, subject).map(Decision::value);
-        Optional<String> other = after.decision(topic, subject).map(Decision::value);
-        if (one.isEmpty() || other.isEmpty()) {
+        Optional<V> earlier = before.decision(topic, subject).map(Decision::value);
+        Optional<V> later = after.decision(topic, subject).map(Decision::value);
+        if (earlier.isEmpty() || later.isEmpty()) {
             return;
         }
-        int from = topic.domain().indexOf(topic.value(one.get()));
-        int to = topic.domain().indexOf(topic.value(other.get()));
+        int from = topic.domain().indexOf(earlier.get());
+        int to = topic.domain().indexOf(later.get());
         require(
                 direction * (to - from) >= 0,
                 topic,
                 subject,
-                (direction > 0 ? "at least " : "at most ") + one.get(),
-                other.get());
+                (direction > 0 ? "at least " : "at most ") + earlier.get().key(),
+                later.get().key());
     }
 
     /** A step of a plan with its place in its track. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
@@ -16,6 +15,7 @@ import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Grit;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.PickUp;
 import stoneprocess.core.topic.Shortfall;
@@ -91,14 +91,14 @@ final class EquipmentLaw implements Law.Check {
             violations.add(violation(wide, Topics.SHORTFALLS, Subject.FLOOR, "no shortfall less", gone, without));
         }
         for (Outcome outcome : wide.outcomes()) {
-            if (outcome.topic().equals(Topics.PICK_UP.id())
+            if (outcome.topic() == Topics.PICK_UP
                     && wide.values(Topics.PICK_UP, outcome.subject()).contains(PickUp.TWO_BUCKETS)
                     && narrow.values(Topics.PICK_UP, outcome.subject()).contains(PickUp.WET_VACUUM)) {
                 violations.add(violation(
                         wide, Topics.PICK_UP, outcome.subject(), "two buckets", PickUp.WET_VACUUM.key(), without));
             }
-            if (outcome.topic().equals(Topics.GRIT_PATH.id()) && outcome instanceof Decision decision) {
-                closer(decision, wide, narrow, without, violations);
+            if (outcome.topic() == Topics.GRIT_PATH) {
+                closer(outcome.subject(), wide, narrow, without, violations);
             }
         }
         return violations;
@@ -121,26 +121,30 @@ final class EquipmentLaw implements Law.Check {
     }
 
     private static void closer(
-            Decision path, Recommendation wide, Recommendation narrow, String without, List<Violation> violations) {
-        List<String> before = path.values();
-        List<String> after = narrow.decision(Topics.GRIT_PATH, path.subject())
-                .map(Decision::values)
-                .orElse(List.of());
-        boolean sameEnds = !after.isEmpty()
+            Subject track, Recommendation wide, Recommendation narrow, String without, List<Violation> violations) {
+        List<Grit> before = wide.values(Topics.GRIT_PATH, track);
+        List<Grit> after = narrow.values(Topics.GRIT_PATH, track);
+        boolean sameEnds = !before.isEmpty()
+                && !after.isEmpty()
                 && before.get(0).equals(after.get(0))
                 && before.get(before.size() - 1).equals(after.get(after.size() - 1));
-        if (sameEnds && widest(after, wide) < widest(before, wide)) {
+        if (sameEnds && widest(after) < widest(before)) {
             violations.add(violation(
-                    wide, Topics.GRIT_PATH, path.subject(), "no closer steps than " + before, after, without));
+                    wide,
+                    Topics.GRIT_PATH,
+                    track,
+                    "no closer steps than " + Topics.GRIT_PATH.keys(before),
+                    Topics.GRIT_PATH.keys(after),
+                    without));
         }
     }
 
     /** The widest step inside a bond, as a ratio. */
-    private static double widest(List<String> keys, Recommendation answer) {
+    private static double widest(List<Grit> grits) {
         double widest = 1;
-        for (int i = 1; i < keys.size(); i++) {
-            AbrasiveGrade from = answer.sequence().get(keys.get(i - 1), Topics.GRIT_PATH.id());
-            AbrasiveGrade to = answer.sequence().get(keys.get(i), Topics.GRIT_PATH.id());
+        for (int i = 1; i < grits.size(); i++) {
+            Grit from = grits.get(i - 1);
+            Grit to = grits.get(i);
             if (from.bond() == to.bond()) {
                 widest = Math.max(widest, (double) to.number() / from.number());
             }

@@ -132,7 +132,7 @@ class EveryLawKillsTest {
                 new Mutant(
                         "lists the routine backwards",
                         "values-are-of-the-domain",
-                        Spoilt.says(Spoilt.values(Topics.UPKEEP.id(), values -> {
+                        Spoilt.says(Spoilt.values(Topics.UPKEEP, values -> {
                             Collections.reverse(values);
                             return values;
                         })),
@@ -140,7 +140,7 @@ class EveryLawKillsTest {
                 new Mutant(
                         "adds an upkeep that no rule asked for",
                         "record-explains-the-outcome",
-                        Spoilt.says(Spoilt.values(Topics.UPKEEP.id(), values -> Term.keys(Topics.UPKEEP.domain()))),
+                        Spoilt.says(Spoilt.values(Topics.UPKEEP, values -> List.copyOf(Topics.UPKEEP.domain()))),
                         DULL),
                 new Mutant(
                         "has a rule that vetoes the warning of dust",
@@ -157,7 +157,7 @@ class EveryLawKillsTest {
                 new Mutant(
                         "has a value without a word",
                         "every-key-has-text",
-                        Spoilt.says(Spoilt.values(Topics.UPKEEP.id(), values -> List.of("moon-dust"))),
+                        Spoilt.says(Spoilt.values(Topics.UPKEEP, values -> List.of(Wordless.MOON_DUST))),
                         DULL),
                 new Mutant(
                         "offers the first of the missing grades only",
@@ -166,6 +166,11 @@ class EveryLawKillsTest {
                                 .map(EveryLawKillsTest::firstOnly)
                                 .toList())),
                         GAP));
+    }
+
+    /** A value of no topic, for which there are no words. */
+    private enum Wordless implements Term {
+        MOON_DUST
     }
 
     private static Reason doubted(Reason reason) {

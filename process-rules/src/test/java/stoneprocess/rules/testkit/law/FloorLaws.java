@@ -37,7 +37,9 @@ import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 
 /** Laws about two floors that differ in one thing. Where both have a plan, the plans differ in one direction only. */
@@ -49,8 +51,7 @@ final class FloorLaws {
             "What a finer grade cannot reach stays. Common practice, no source",
             FloorLaws::worse,
             (before, after, breaches) -> {
-                boolean passedOn =
-                        !same(Topics.REPAIRS.id(), before, after) || !same(Topics.PREPARATION.id(), before, after);
+                boolean passedOn = !same(Topics.REPAIRS, before, after) || !same(Topics.PREPARATION, before, after);
                 if (!passedOn) {
                     breaches.notBelow(Topics.FIRST_CUT, Subject.OPEN_FIELD, before, after);
                 }
@@ -192,19 +193,19 @@ final class FloorLaws {
         };
     }
 
-    private static boolean same(String topic, Recommendation one, Recommendation other) {
+    private static boolean same(Topic<?> topic, Recommendation one, Recommendation other) {
         return outcomes(topic, one).equals(outcomes(topic, other));
     }
 
-    private static List<List<String>> outcomes(String topic, Recommendation answer) {
+    private static List<List<String>> outcomes(Topic<?> topic, Recommendation answer) {
         return answer.outcomes().stream()
-                .filter(outcome -> outcome.topic().equals(topic))
+                .filter(outcome -> outcome.topic() == topic)
                 .map(FloorLaws::values)
                 .toList();
     }
 
     private static List<String> values(Outcome outcome) {
-        return outcome instanceof Decision decision ? decision.values() : List.of("impasse");
+        return outcome instanceof Decision<?> decision ? decision.keys() : List.of("impasse");
     }
 
     private record Place(Zone zone, Damage damage) {}
@@ -377,8 +378,7 @@ final class FloorLaws {
     private static void alike(Recommendation before, Recommendation after, Breaches breaches) {
         for (Outcome outcome : before.outcomes()) {
             Optional<Outcome> again = after.outcomes().stream()
-                    .filter(other -> other.topic().equals(outcome.topic())
-                            && other.subject().equals(outcome.subject()))
+                    .filter(other -> other.closes(outcome.topic(), outcome.subject()))
                     .findFirst();
             if (!again.equals(Optional.of(outcome))) {
                 breaches.add(outcome.topic(), outcome.subject(), outcome, again);
@@ -394,22 +394,22 @@ final class FloorLaws {
     private static List<Violation> pinned(Respondent respondent, FloorSurvey survey, long seed) {
         Recommendation free = respondent.recommend(survey);
         Breaches breaches = new Breaches("what-is-done-is-kept", survey);
-        Optional<Decision> cut = free.decision(Topics.FIRST_CUT, Subject.OPEN_FIELD);
+        Optional<Decision<Cut>> cut = free.decision(Topics.FIRST_CUT, Subject.OPEN_FIELD);
         if (cut.isEmpty() || free.status() == Status.REFUSED) {
             return breaches.found();
         }
-        List<String> cuts = Term.keys(Topics.FIRST_CUT.domain());
-        String drawn = cuts.get(1 + new SplittableRandom(seed).nextInt(cuts.size() - 1));
-        Decision pin = new Decision(
-                Topics.FIRST_CUT.id(), Subject.OPEN_FIELD, List.of(drawn), List.of(), List.of(), List.of(), List.of());
+        List<Cut> cuts = Topics.FIRST_CUT.domain();
+        Cut drawn = cuts.get(1 + new SplittableRandom(seed).nextInt(cuts.size() - 1));
+        Decision<Cut> pin = new Decision<>(
+                Topics.FIRST_CUT, Subject.OPEN_FIELD, List.of(drawn), List.of(), List.of(), List.of(), List.of());
         Recommendation pinned = respondent.recommendPinned(survey, List.of(pin));
-        Optional<Decision> kept = pinned.decision(Topics.FIRST_CUT, Subject.OPEN_FIELD);
+        Optional<Decision<Cut>> kept = pinned.decision(Topics.FIRST_CUT, Subject.OPEN_FIELD);
         breaches.require(kept.equals(Optional.of(pin)), Topics.FIRST_CUT, Subject.OPEN_FIELD, pin, kept);
         for (Outcome outcome : free.outcomes()) {
-            boolean before = Topics.named(outcome.topic()).stage().compareTo(Topics.FIRST_CUT.stage()) < 0;
+            boolean before = outcome.topic().stage().compareTo(Topics.FIRST_CUT.stage()) < 0;
             breaches.require(
                     !before || pinned.outcomes().contains(outcome),
-                    Topics.named(outcome.topic()),
+                    outcome.topic(),
                     outcome.subject(),
                     outcome,
                     "not as before");
@@ -425,7 +425,7 @@ final class FloorLaws {
         Recommendation pinned = respondent.recommendPinned(survey, List.of(pin));
         breaches.require(
                 pinned.outcomes().equals(outcomes),
-                Topics.named(pin.topic()),
+                pin.topic(),
                 pin.subject(),
                 "the same outcomes",
                 pinned.outcomes().stream()

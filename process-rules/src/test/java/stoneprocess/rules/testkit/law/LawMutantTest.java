@@ -374,10 +374,10 @@ class LawMutantTest {
         Subject openField = new Subject.OfTrack(TrackKind.OPEN_FIELD);
         return recommendation -> {
             List<Outcome> outcomes = recommendation.outcomes().stream()
-                    .map(outcome -> outcome instanceof Decision decision
-                                    && decision.topic().equals(Topics.GRIT_PATH.id())
+                    .map(outcome -> outcome instanceof Decision<?> decision
+                                    && decision.topic() == Topics.GRIT_PATH
                                     && decision.subject().equals(openField)
-                            ? withValues(decision, change.apply(new ArrayList<>(decision.values())))
+                            ? withValues(decision, change.apply(new ArrayList<>(decision.keys())))
                             : outcome)
                     .toList();
             return new Recommendation(
@@ -395,11 +395,11 @@ class LawMutantTest {
         };
     }
 
-    private static Outcome withValues(Decision decision, List<String> values) {
-        return new Decision(
+    private static <V> Outcome withValues(Decision<V> decision, List<String> keys) {
+        return new Decision<>(
                 decision.topic(),
                 decision.subject(),
-                values,
+                decision.topic().parse(keys, "values"),
                 decision.won(),
                 decision.outweighed(),
                 decision.vetoed(),

@@ -49,13 +49,12 @@ final class OrderLaws {
         for (Outcome outcome : one.outcomes()) {
             if (!other.outcomes().contains(outcome)) {
                 String found = other.outcomes().stream()
-                        .filter(candidate -> candidate.topic().equals(outcome.topic()))
-                        .filter(candidate -> candidate.subject().equals(outcome.subject()))
+                        .filter(candidate -> candidate.closes(outcome.topic(), outcome.subject()))
                         .map(Outcome::toString)
                         .findFirst()
                         .orElse("not closed");
                 violations.add(new Violation(
-                        law, outcome.topic(), outcome.subject(), outcome.toString(), found, one.survey()));
+                        law, outcome.topic().id(), outcome.subject(), outcome.toString(), found, one.survey()));
             }
         }
         if (violations.isEmpty()) {

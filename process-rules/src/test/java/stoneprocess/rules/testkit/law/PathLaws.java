@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import stoneprocess.core.decision.Decision;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Length;
@@ -50,10 +49,7 @@ final class PathLaws {
                 .plan()
                 .ifPresent(plan -> plan.tracks().forEach(track -> {
                     Subject subject = new Subject.OfTrack(track.kind());
-                    List<String> decided = recommendation
-                            .decision(Topics.GRIT_PATH, subject)
-                            .map(Decision::values)
-                            .orElse(List.of());
+                    List<String> decided = Topics.GRIT_PATH.keys(recommendation.values(Topics.GRIT_PATH, subject));
                     if (!keys(track).equals(decided)) {
                         violations.add(new Violation(
                                 law,
@@ -86,21 +82,20 @@ final class PathLaws {
                 .map(GritSequence::of)
                 .orElse(recommendation.sequence());
         recommendation.outcomes().stream()
-                .filter(outcome -> outcome.topic().equals(Topics.GRIT_PATH.id()))
-                .filter(Decision.class::isInstance)
-                .map(Decision.class::cast)
+                .filter(outcome -> outcome.topic() == Topics.GRIT_PATH)
+                .flatMap(outcome -> outcome.decided().stream())
                 .forEach(decision -> {
-                    List<AbrasiveGrade> grades = decision.values().stream()
+                    List<AbrasiveGrade> grades = decision.keys().stream()
                             .map(key -> recommendation.sequence().get(key, Topics.GRIT_PATH.id()))
                             .toList();
                     Path path = new Path(recommendation, decision.subject(), inUse, grades);
                     for (String fault : faults.apply(path, new ArrayList<>())) {
                         violations.add(new Violation(
                                 law,
-                                decision.topic(),
+                                decision.topic().id(),
                                 decision.subject(),
                                 fault,
-                                decision.values().toString(),
+                                decision.keys().toString(),
                                 recommendation.survey()));
                     }
                 });

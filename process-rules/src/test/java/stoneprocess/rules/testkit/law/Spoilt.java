@@ -22,9 +22,11 @@ import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.Sealer;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.ShippedRules;
@@ -138,7 +140,7 @@ final class Spoilt {
     }
 
     /** Changes the values of a topic's decisions, and leaves their reasons. */
-    static UnaryOperator<Recommendation> values(String topic, UnaryOperator<List<String>> change) {
+    static UnaryOperator<Recommendation> values(Topic<?> topic, UnaryOperator<List<Term>> change) {
         return r -> copy(
                 r,
                 r.status(),
@@ -148,18 +150,21 @@ final class Spoilt {
                 r.questions(),
                 r.counterOffers(),
                 r.outcomes().stream()
-                        .map(outcome -> outcome instanceof Decision decision
-                                        && decision.topic().equals(topic)
-                                ? with(decision, change.apply(new ArrayList<>(decision.values())))
+                        .map(outcome -> outcome instanceof Decision<?> decision && decision.topic() == topic
+                                ? with(decision, change)
                                 : outcome)
                         .toList());
     }
 
-    private static Outcome with(Decision decision, List<String> values) {
-        return new Decision(
+    /** A value of another domain may be among these, which no honest code can bring about. */
+    @SuppressWarnings("unchecked")
+    private static <V> Outcome with(Decision<V> decision, UnaryOperator<List<Term>> change) {
+        List<Term> terms = new ArrayList<>();
+        decision.values().forEach(value -> terms.add((Term) value));
+        return new Decision<>(
                 decision.topic(),
                 decision.subject(),
-                values,
+                (List<V>) change.apply(terms),
                 decision.won(),
                 decision.outweighed(),
                 decision.vetoed(),

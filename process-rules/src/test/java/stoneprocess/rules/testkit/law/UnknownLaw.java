@@ -14,7 +14,6 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.survey.FloorSurvey;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
@@ -54,25 +53,25 @@ record UnknownLaw(int answers) implements Law.Check {
     }
 
     private static boolean contradicted(Recommendation recommendation) {
-        return recommendation.impasses().stream().map(Impasse::topic).anyMatch(Topics.STONE.id()::equals);
+        return recommendation.impasses().stream().map(Impasse::topic).anyMatch(topic -> topic == Topics.STONE);
     }
 
     private static List<Violation> compared(Recommendation known, Recommendation unknown, String forgotten) {
         List<Violation> violations = new ArrayList<>();
         for (Outcome outcome : unknown.outcomes()) {
-            Topic<? extends Term> topic = Topics.named(outcome.topic());
-            if (!topic.isCautiousFirst() || !(outcome instanceof Decision less)) {
+            Topic<?> topic = outcome.topic();
+            if (!topic.isCautiousFirst() || !(outcome instanceof Decision<?> less)) {
                 continue;
             }
-            Optional<Decision> more = known.decision(topic, outcome.subject())
+            Optional<? extends Decision<?>> more = known.decision(topic, outcome.subject())
                     .filter(decision -> samePlace(known, unknown, decision.subject()));
             if (more.isPresent() && rank(topic, less) > rank(topic, more.get())) {
                 violations.add(new Violation(
                         ID,
                         topic.id(),
                         less.subject(),
-                        "at most " + more.get().value(),
-                        less.value() + " without " + forgotten,
+                        "at most " + more.get().key(),
+                        less.key() + " without " + forgotten,
                         known.survey()));
             }
         }
@@ -94,8 +93,8 @@ record UnknownLaw(int answers) implements Law.Check {
         return violations;
     }
 
-    private static int rank(Topic<? extends Term> topic, Decision decision) {
-        Term value = topic.value(decision.value());
+    private static int rank(Topic<?> topic, Decision<?> decision) {
+        Object value = decision.value();
         return topic.domain().indexOf(value == Verdict.HOLD ? Verdict.REFUSE : value);
     }
 
@@ -108,10 +107,8 @@ record UnknownLaw(int answers) implements Law.Check {
 
     /** First, second or later, and whether it is the last. */
     private static List<Object> place(Recommendation recommendation, Subject.OfStep step) {
-        List<String> path = recommendation
-                .decision(Topics.GRIT_PATH, new Subject.OfTrack(step.track()))
-                .map(Decision::values)
-                .orElse(List.of());
+        List<String> path =
+                Topics.GRIT_PATH.keys(recommendation.values(Topics.GRIT_PATH, new Subject.OfTrack(step.track())));
         int index = path.indexOf(step.grade());
         return List.of(Math.min(index, 2), index == path.size() - 1);
     }
