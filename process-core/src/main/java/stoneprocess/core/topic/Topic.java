@@ -11,49 +11,33 @@ import stoneprocess.core.term.Term;
  *
  * @param <V> the values it may take
  */
-public abstract sealed class Topic<V> permits Choice, Derived {
-    private final String id;
-    private final Stage stage;
-    private final Scope scope;
-    private final PolicyKind policy;
+public sealed interface Topic<V> permits Choice, Derived {
+    /** Stable key. */
+    String id();
 
-    Topic(String id, Stage stage, Scope scope, PolicyKind policy) {
-        this.id = id;
-        this.stage = stage;
-        this.scope = scope;
-        this.policy = policy;
-    }
+    /** When it is decided. */
+    Stage stage();
 
-    public final String id() {
-        return id;
-    }
+    /** What it is decided for. */
+    Scope scope();
 
-    public final Stage stage() {
-        return stage;
-    }
-
-    public final Scope scope() {
-        return scope;
-    }
-
-    public final PolicyKind policy() {
-        return policy;
-    }
+    /** How what is known becomes an outcome. */
+    PolicyKind policy();
 
     /** The words that may be chosen, in their order; none where the value is derived. */
-    public abstract List<? extends Term> domain();
+    List<? extends Term> domain();
 
     /** True when the domain runs from the most cautious to the boldest value. */
-    public abstract boolean isCautiousFirst();
+    boolean isCautiousFirst();
 
     /** True when there is no plan without it: an impasse ends the planning. */
-    public abstract boolean isBlocking();
+    boolean isBlocking();
 
     /** What a value counts as when it rests on an unknown fact. */
-    public abstract Optional<? extends Term> whenUncertain();
+    Optional<? extends Term> whenUncertain();
 
     /** The stable keys of values, as JSON and texts name them. */
-    public abstract List<String> keys(List<? extends V> values);
+    List<String> keys(List<? extends V> values);
 
     /**
      * The values with the given keys, as {@link #keys} gives them.
@@ -61,21 +45,5 @@ public abstract sealed class Topic<V> permits Choice, Derived {
      * @param field what the keys are called in an error
      * @throws InvalidInputException for keys that name no value
      */
-    public abstract List<V> parse(List<String> keys, String field);
-
-    /** A hash that is the same in every run; equality is identity. */
-    @Override
-    public final int hashCode() {
-        return id.hashCode();
-    }
-
-    @Override
-    public final boolean equals(Object other) {
-        return this == other;
-    }
-
-    @Override
-    public final String toString() {
-        return id;
-    }
+    List<V> parse(List<String> keys, String field);
 }

@@ -167,7 +167,7 @@ class TopicTest {
                 "metal-60",
                 "resin-800");
         foundAgain(Topics.PASSES, List.of(Range.of(4, 6)), "4", "6");
-        foundAgain(Topics.LITRES, List.of(Range.of(new Volume(2.5), new Volume(10))), "2.5 L", "10 L");
+        foundAgain(Topics.LITRES, List.of(Range.of(new Volume(2.5), new Volume(10))), "2.5 l", "10 l");
         foundAgain(Topics.LITRES, List.of());
     }
 

@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.term.Term;
-import stoneprocess.core.topic.ContributionKind;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Topic;
+import stoneprocess.rules.decide.Policy;
 
 /** What has to be kept of what was said on a topic, so that its outcome follows, by policy. */
 final class Tallies {
     private final Topic<?> topic;
+    private final Policy policy;
     private final List<Term> domain;
     private final List<List<Term>> wishes;
 
@@ -21,6 +23,7 @@ final class Tallies {
      */
     Tallies(Topic<?> topic, List<Way> ways) {
         this.topic = topic;
+        this.policy = Policy.of((Choice<?>) topic);
         this.domain = List.copyOf(topic.domain());
         Set<List<Term>> ranked = new LinkedHashSet<>();
         ways.stream()
@@ -187,21 +190,12 @@ final class Tallies {
         };
     }
 
-    /** Under all stand, a demand asks for its values and leaves the others alone. */
+    /** As the topic's policy reads it: under all stand, a need asks for its values and leaves the others alone. */
     boolean excludes(Way way, Term value) {
-        return switch (topic.policy()) {
-            case ALL ->
-                way.says().kind() == ContributionKind.VETO
-                        && way.says().values().contains(value);
-            default -> way.excludes(value);
-        };
+        return policy.excludes(way.says().kind(), way.says().values().contains(value));
     }
 
     boolean asks(Way way, Term value) {
-        boolean kind = switch (topic.policy()) {
-            case ALL -> way.says().kind() != ContributionKind.VETO;
-            default -> way.isWish();
-        };
-        return kind && way.says().values().contains(value);
+        return policy.asks(way.says().kind()) && way.says().values().contains(value);
     }
 }

@@ -20,10 +20,13 @@ import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
+import stoneprocess.rules.decide.Policy;
+import stoneprocess.rules.decide.Ranked;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.EngineRun;
@@ -222,7 +225,7 @@ final class TopicAudit {
 
     private static int weight(Way way, Term value) {
         int rank = way.isWish() ? way.says().values().indexOf(value) : -1;
-        return rank < 0 ? 0 : Math.max(1, 3 - rank) * way.rule().conditions().size();
+        return rank < 0 ? 0 : Ranked.weight(rank, way.rule().conditions().size());
     }
 
     private boolean mattersToValues(Way way, List<Way> others, Tallies tallies) {
@@ -302,10 +305,7 @@ final class TopicAudit {
     }
 
     private boolean closesWithoutValue() {
-        return switch (topic.policy()) {
-            case ONE, REMAINS, FEWEST_CHANGES -> true;
-            default -> false;
-        };
+        return topic instanceof Choice<?> choice && Policy.of(choice).hasImpasse();
     }
 
     /** The smallest sets of rules that leave no value, none of whose cards declares what then. */

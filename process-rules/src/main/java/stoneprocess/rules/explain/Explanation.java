@@ -22,6 +22,7 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -130,7 +131,9 @@ public final class Explanation {
                             ? "nothing; the outcome has every value that there is"
                             : "a value that the outcome does not have, one of " + String.join(", ", others));
         }
-        return isOverGrades(topic) ? whyNots.ofGrade(topic, outcome, value) : whyNots.ofValue(topic, outcome, value);
+        return topic instanceof Choice<?> choice
+                ? whyNots.ofValue(choice, outcome, value)
+                : whyNots.ofGrade(topic, outcome, value);
     }
 
     private static boolean isOverGrades(Topic<?> topic) {

@@ -21,14 +21,13 @@ import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
-import stoneprocess.core.topic.ContributionKind;
-import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.Verdict;
+import stoneprocess.rules.decide.Policy;
 import stoneprocess.rules.feature.Step;
 import stoneprocess.rules.internal.engine.FlatRules;
 import stoneprocess.rules.internal.engine.LoadedRule;
@@ -197,35 +196,11 @@ public final class HowToSearch {
             return neededToAsk(run);
         }
         List<Reason> reasons = outcome.get().reasons();
-        return switch (topic.policy()) {
-            case ONE, ALL, REMAINS, PRECEDENCE ->
-                leastOf(reasons.stream().filter(this::excludes)).orElseGet(() -> neededToSpeak(run, reasons));
-            case RANKED, PATH, FEWEST_CHANGES, COMPUTED -> reach.fields(topic.id());
-        };
-    }
-
-    /** True for a reason that keeps the value out as long as it stands. */
-    private boolean excludes(Reason reason) {
-        boolean named = reason.values().contains(wanted);
-        return switch (topic.policy()) {
-            case ALL -> reason.kind() == ContributionKind.VETO && named;
-            case PRECEDENCE -> position(asked(topic, reason)) < position(wanted);
-            case ONE, REMAINS ->
-                reason.kind() == ContributionKind.VETO && named || reason.kind() == ContributionKind.NEED && !named;
-            case RANKED, PATH, FEWEST_CHANGES, COMPUTED -> false;
-        };
-    }
-
-    private int position(String key) {
-        return Term.keys(topic.domain()).indexOf(key);
-    }
-
-    /** What a reason asks for in a topic that is ordered by precedence. */
-    private static String asked(Topic<?> topic, Reason reason) {
-        return topic.whenUncertain()
-                .filter(value -> !reason.certain())
-                .map(Term::key)
-                .orElse(reason.values().get(0));
+        if (!(topic instanceof Choice<?> choice) || !Policy.of(choice).isLocal()) {
+            return reach.fields(topic.id());
+        }
+        return leastOf(reasons.stream().filter(reason -> Policy.of(choice).excludes(choice, reason, wanted)))
+                .orElseGet(() -> neededToSpeak(choice, run, reasons));
     }
 
     /** Every one of the reasons has to give way, so that the one with the fewest fields behind it tells enough. */
@@ -240,15 +215,16 @@ public final class HowToSearch {
     }
 
     /** Nothing keeps the value out: a rule has to start to speak, or one that speaks has to say something else. */
-    private Set<String> neededToSpeak(Run run, List<Reason> reasons) {
+    private Set<String> neededToSpeak(Choice<?> choice, Run run, List<Reason> reasons) {
         Set<String> all = new LinkedHashSet<>();
         for (LoadedRule rule : reach.rules(topic)) {
             List<Reason> spoken = reasons.stream()
                     .filter(reason -> reason.rule().equals(rule.id()))
                     .toList();
-            if (!spoken.isEmpty() && (topic.policy() != PolicyKind.ALL || mayHelp(rule))) {
+            boolean mayHelp = Policy.of(choice).mayHelp(choice, reach.spokenOf(rule), wanted);
+            if (!spoken.isEmpty() && (Policy.of(choice).isSingle() || mayHelp)) {
                 spoken.forEach(reason -> all.addAll(fields(reason)));
-            } else if (spoken.isEmpty() && mayHelp(rule)) {
+            } else if (spoken.isEmpty() && mayHelp) {
                 all.addAll(neededToFire(rule, run));
             }
         }
@@ -268,16 +244,6 @@ public final class HowToSearch {
 
     private boolean concerns(Object fact) {
         return !(fact instanceof Step step) || step.subject().equals(subject) || !(subject instanceof Subject.OfStep);
-    }
-
-    private boolean mayHelp(LoadedRule rule) {
-        return switch (topic.policy()) {
-            case ALL -> reach.spokenOf(rule).contains(wanted);
-            case PRECEDENCE ->
-                reach.spokenOf(rule).contains(wanted)
-                        || topic.whenUncertain().map(Term::key).equals(Optional.of(wanted));
-            case ONE, REMAINS, RANKED, PATH, FEWEST_CHANGES, COMPUTED -> true;
-        };
     }
 
     /** The topic was not asked for this subject. */

@@ -25,11 +25,12 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.ContributionKind;
-import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.decide.Policy;
 
 /** Finds what kept a value from being the outcome. */
 final class WhyNotFinder {
@@ -60,7 +61,7 @@ final class WhyNotFinder {
         return steps;
     }
 
-    WhyNot ofValue(Topic<?> topic, Outcome outcome, String value) {
+    WhyNot ofValue(Choice<?> topic, Outcome outcome, String value) {
         if (outcome instanceof Impasse) {
             return spoken(
                     WhyNotKind.IMPASSE,
@@ -70,13 +71,14 @@ final class WhyNotFinder {
                     reasons(outcome, reason -> asks(reason, value)));
         }
         Decision<?> decision = (Decision<?>) outcome;
-        return switch (topic.policy()) {
-            case ONE -> ofOne(topic, decision, value);
-            case ALL, RANKED, REMAINS -> ofSeveral(topic, decision, value);
-            case PRECEDENCE -> ofPrecedence(topic, decision, value);
-            case FEWEST_CHANGES -> ofSteps(decision, value);
-            case PATH, COMPUTED -> throw new IllegalArgumentException(topic + " has no domain");
-        };
+        Policy policy = Policy.of(topic);
+        if (!policy.isSingle()) {
+            return ofSeveral(topic, decision, value);
+        }
+        if (!policy.needsNarrow()) {
+            return ofPrecedence(topic, decision, value);
+        }
+        return policy.isLocal() ? ofOne(topic, decision, value) : ofSteps(decision, value);
     }
 
     private WhyNot ofOne(Topic<?> topic, Decision<?> decision, String value) {
@@ -113,11 +115,8 @@ final class WhyNotFinder {
         };
     }
 
-    private WhyNot ofSeveral(Topic<?> topic, Decision<?> decision, String value) {
-        // Where several stand, each is asked for by itself; a need takes nothing away from others.
-        boolean needsNarrow = topic.policy() != PolicyKind.ALL;
-        List<Reason> excluding = reasons(
-                decision, reason -> excludes(reason, value) && (needsNarrow || reason.kind() == ContributionKind.VETO));
+    private WhyNot ofSeveral(Choice<?> topic, Decision<?> decision, String value) {
+        List<Reason> excluding = reasons(decision, reason -> Policy.of(topic).excludes(topic, reason, value));
         return excluding.isEmpty()
                 ? silent(decision, value, asker -> asker.contribution().kind() != ContributionKind.VETO)
                 : spoken(

@@ -17,7 +17,6 @@ import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.source.Card;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Draft;

@@ -134,7 +134,8 @@ public final class PlanText {
             return;
         }
         for (Impasse<?> impasse : blocking(recommendation)) {
-            draft.section(phrase("impasse.heading").with("topic", ValueWords.topic(impasse.topic().id())));
+            draft.section(phrase("impasse.heading")
+                    .with("topic", ValueWords.topic(impasse.topic().id())));
             demands(draft, "impasse.needs", impasse.needs());
             demands(draft, "impasse.vetoes", impasse.vetoes());
             if (impasse.topic() == Topics.GRIT_PATH) {
@@ -205,7 +206,9 @@ public final class PlanText {
                 draft.bullet(
                         phrase("reasons.decision")
                                 .with("topic", ValueWords.topic(decision.topic().id()))
-                                .with("values", ValueWords.values(decision.topic().id(), decision.keys())),
+                                .with(
+                                        "values",
+                                        ValueWords.values(decision.topic().id(), decision.keys())),
                         reasons(decision));
             }
         }

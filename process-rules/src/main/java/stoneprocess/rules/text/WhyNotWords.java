@@ -14,7 +14,6 @@ import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Item;
@@ -38,7 +37,9 @@ final class WhyNotWords {
         silent(draft, not);
         if (!not.restsOn().isEmpty()) {
             draft.section("answer.rests-on");
-            not.restsOn().forEach(matter -> draft.bullet(ValueWords.matter(matter.topic().id(), matter.subject())));
+            not.restsOn()
+                    .forEach(matter ->
+                            draft.bullet(ValueWords.matter(matter.topic().id(), matter.subject())));
         }
         Set<String> fields = fields(not);
         if (!fields.isEmpty()) {

@@ -20,7 +20,6 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.PolicyKind;
-import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Wording;
@@ -110,7 +109,8 @@ final class WhyWords {
             fact.fields().stream().filter(known::contains).forEach(fields::add);
             if (fact.fields().isEmpty()) {
                 why.grounds().stream()
-                        .filter(ground -> fact.topics().contains(ground.matter().topic().id()))
+                        .filter(ground ->
+                                fact.topics().contains(ground.matter().topic().id()))
                         .filter(ground -> seen.add(ground.matter()))
                         .forEach(ground -> open.addAll(decisive(ground.outcome())));
             }
@@ -136,8 +136,7 @@ final class WhyWords {
     /** True for a reason that keeps a single outcome from being one step milder or bolder. */
     private static boolean isTight(Decision<?> decision, Reason reason) {
         List<String> domain = Term.keys(decision.topic().domain());
-        if (decision.topic().policy() != PolicyKind.ONE
-                || decision.values().size() != 1) {
+        if (decision.topic().policy() != PolicyKind.ONE || decision.values().size() != 1) {
             return true;
         }
         int place = domain.indexOf(decision.key());
@@ -166,8 +165,11 @@ final class WhyWords {
                     : phrase("answer.follows-from")
                             .with(
                                     "topic",
-                                    ValueWords.topic(
-                                            why.grounds().get(1).matter().topic().id()));
+                                    ValueWords.topic(why.grounds()
+                                            .get(1)
+                                            .matter()
+                                            .topic()
+                                            .id()));
             return AnswerWords.shortest(sentences(whole, from), sentences(start, from), start);
         }
         Reason first = outcome.reasons().stream()

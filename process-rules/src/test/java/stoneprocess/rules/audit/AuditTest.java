@@ -19,14 +19,15 @@ import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.decide.Said;
-import stoneprocess.rules.decide.ValuePolicies;
+import stoneprocess.rules.decide.Policy;
+import stoneprocess.rules.decide.Stated;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.EngineRun;
@@ -117,15 +118,16 @@ class AuditTest {
             }
             try (EngineRun run = engine.start()) {
                 space.facts(classes).forEach(run::insert);
-                Set<Said> said = new LinkedHashSet<>();
+                Set<Stated> said = new LinkedHashSet<>();
                 run.fire(space.topic().stage()).forEach(firing -> {
                     List<MatchedFact> facts =
                             firing.facts().stream().map(Facts::matched).toList();
                     Contribution says = firing.contribution();
-                    said.add(new Said(
+                    said.add(new Stated(
                             says, new Reason(says.kind(), firing.card().id(), Term.keys(says.values()), facts)));
                 });
-                Outcome outcome = ValuePolicies.close(space.topic(), subject, new ArrayList<>(said));
+                Outcome outcome = Policy.of((Choice<?>) space.topic())
+                        .close((Choice<?>) space.topic(), subject, new ArrayList<>(said));
                 outcomes.add(outcome instanceof Decision<?> decision ? decision.keys() : List.of());
             }
         }

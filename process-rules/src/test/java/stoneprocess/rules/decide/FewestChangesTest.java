@@ -1,12 +1,11 @@
 package stoneprocess.rules.decide;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static stoneprocess.rules.decide.Saids.certain;
-import static stoneprocess.rules.decide.Saids.rules;
-import static stoneprocess.rules.decide.Saids.uncertain;
+import static stoneprocess.rules.decide.Statements.certain;
+import static stoneprocess.rules.decide.Statements.rules;
+import static stoneprocess.rules.decide.Statements.uncertain;
 
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
@@ -46,7 +45,7 @@ class FewestChangesTest {
     @Test
     void without_wishes_the_earliest_allowed_value_of_the_domain_wins() {
         assertThat(values(close(List.of()))).containsOnly("edge-tool");
-        List<Said> noHandTool = STEPS.stream()
+        List<Stated> noHandTool = STEPS.stream()
                 .map(on -> certain("V", veto(on, MachineClass.EDGE_TOOL)))
                 .toList();
         assertThat(values(close(noHandTool))).containsOnly("single-disc");
@@ -89,11 +88,18 @@ class FewestChangesTest {
 
     @Test
     void a_track_without_steps_has_no_outcome() {
-        assertThat(FewestChanges.close(Topics.MACHINE, List.of(), Map.of())).isEmpty();
+        assertThat(new FewestChanges().closeTrack(Topics.MACHINE, List.of(), step -> List.of()))
+                .isEmpty();
     }
 
-    private static List<Outcome> close(List<Said> said) {
-        return FewestChanges.close(Topics.MACHINE, STEPS, FewestChanges.bySubject(said));
+    private static List<Outcome> close(List<Stated> said) {
+        return new FewestChanges()
+                .closeTrack(
+                        Topics.MACHINE,
+                        STEPS,
+                        step -> said.stream()
+                                .filter(each -> each.contribution().subject().equals(step))
+                                .toList());
     }
 
     private static List<String> values(List<Outcome> outcomes) {

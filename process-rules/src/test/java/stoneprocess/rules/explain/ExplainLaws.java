@@ -43,10 +43,8 @@ import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
-import stoneprocess.core.topic.Topics;
-import stoneprocess.rules.decide.FewestChanges;
-import stoneprocess.rules.decide.Said;
-import stoneprocess.rules.decide.ValuePolicies;
+import stoneprocess.rules.decide.Policy;
+import stoneprocess.rules.decide.Stated;
 import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.feature.OneOfMany;
 import stoneprocess.rules.feature.Step;
@@ -196,13 +194,13 @@ final class ExplainLaws {
         }
         // Of an impasse the record keeps what it is made of; what was merely wished for is not part of it.
         boolean impasse = whys.stream().anyMatch(why -> why.outcome() instanceof Impasse<?>);
-        List<Said> said = said(topic, List.copyOf(cited)).stream()
+        List<Stated> said = said(topic, List.copyOf(cited)).stream()
                 .filter(one -> !impasse || one.contribution().kind() != ContributionKind.WISH)
                 .toList();
         if (impasse) {
             reasons.removeIf(reason -> reason.kind() == ContributionKind.WISH);
         }
-        Set<Reason> again = said.stream().map(Said::reason).collect(Collectors.toSet());
+        Set<Reason> again = said.stream().map(Stated::reason).collect(Collectors.toSet());
         if (!again.equals(reasons)) {
             complain("cited facts alone make the same rules speak", topic, difference(reasons, again));
             return;
@@ -223,17 +221,17 @@ final class ExplainLaws {
         return left + " against " + right;
     }
 
-    private List<Said> said(Topic<?> topic, List<Object> inserted) {
+    private List<Stated> said(Topic<?> topic, List<Object> inserted) {
         return firings(topic.stage(), inserted).stream()
                 .filter(firing -> firing.card().topic().equals(topic.id()))
-                .map(firing -> new Said(
+                .map(firing -> new Stated(
                         firing.contribution(),
                         new Reason(
                                 firing.contribution().kind(),
                                 firing.card().id(),
                                 Term.keys(firing.contribution().values()),
                                 firing.facts().stream().map(Facts::matched).toList())))
-                .sorted(Comparator.comparing((Said one) -> one.reason().rule())
+                .sorted(Comparator.comparing((Stated one) -> one.reason().rule())
                         .thenComparing(one -> one.contribution().subject().key())
                         .thenComparing(one -> one.contribution().kind())
                         .thenComparing(one -> String.join(" ", one.reason().values()))
@@ -248,7 +246,7 @@ final class ExplainLaws {
         }
     }
 
-    private static <V extends Term> List<Outcome> close(Choice<V> topic, List<Said> said, List<Why> whys) {
+    private static <V extends Term> List<Outcome> close(Choice<V> topic, List<Stated> said, List<Why> whys) {
         List<Outcome> closed = new ArrayList<>();
         if (topic.policy() == PolicyKind.FEWEST_CHANGES) {
             Map<Object, List<Subject>> tracks = new LinkedHashMap<>();
@@ -257,18 +255,26 @@ final class ExplainLaws {
                 tracks.computeIfAbsent(step.track(), track -> new ArrayList<>()).add(step);
             }
             tracks.values()
-                    .forEach(steps -> closed.addAll(FewestChanges.close(topic, steps, FewestChanges.bySubject(said))));
+                    .forEach(steps -> closed.addAll(Policy.of(topic)
+                            .closeTrack(
+                                    topic,
+                                    steps,
+                                    step -> said.stream()
+                                            .filter(each -> each.contribution()
+                                                    .subject()
+                                                    .equals(step))
+                                            .toList())));
             return closed;
         }
         for (Why why : whys) {
             List<Reason> own = why.grounds().get(0).reasons();
-            List<Said> here = said.stream()
+            List<Stated> here = said.stream()
                     .filter(one -> own.contains(one.reason()))
                     .filter(one ->
                             one.contribution().subject().equals(why.outcome().subject())
                                     || one.contribution().subject().equals(Subject.FLOOR))
                     .toList();
-            closed.add(ValuePolicies.close(topic, why.outcome().subject(), here));
+            closed.add(Policy.of(topic).close(topic, why.outcome().subject(), here));
         }
         return closed;
     }
@@ -456,13 +462,13 @@ final class ExplainLaws {
 
     /** What the policy makes of the recorded reasons and one more. */
     private static <V extends Term> List<String> decided(Choice<V> topic, Outcome outcome, Contribution more) {
-        List<Said> said = new ArrayList<>();
+        List<Stated> said = new ArrayList<>();
         for (Reason reason : outcome.reasons()) {
             List<V> values = topic.parse(reason.values(), "values");
-            said.add(new Said(new Contribution(reason.kind(), topic, more.subject(), values), reason));
+            said.add(new Stated(new Contribution(reason.kind(), topic, more.subject(), values), reason));
         }
-        said.add(new Said(more, new Reason(more.kind(), "NEW-001", Term.keys(more.values()), List.of())));
-        return ValuePolicies.close(topic, outcome.subject(), said) instanceof Decision<?> decision
+        said.add(new Stated(more, new Reason(more.kind(), "NEW-001", Term.keys(more.values()), List.of())));
+        return Policy.of(topic).close(topic, outcome.subject(), said) instanceof Decision<?> decision
                 ? decision.keys()
                 : List.of();
     }

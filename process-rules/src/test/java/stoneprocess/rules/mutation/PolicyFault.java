@@ -3,8 +3,8 @@ package stoneprocess.rules.mutation;
 import java.lang.reflect.Field;
 import java.util.List;
 import java.util.function.Supplier;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.PolicyKind;
-import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.run.Program;
 
@@ -15,7 +15,7 @@ import stoneprocess.rules.internal.run.Program;
  * @param topic the topic
  * @param policy the policy that it gets
  */
-record PolicyFault(Topic<?> topic, PolicyKind policy) {
+record PolicyFault(Choice<?> topic, PolicyKind policy) {
     private static final List<PolicyKind> BY_VALUE =
             List.of(PolicyKind.ONE, PolicyKind.ALL, PolicyKind.PRECEDENCE, PolicyKind.REMAINS, PolicyKind.RANKED);
 
@@ -26,7 +26,7 @@ record PolicyFault(Topic<?> topic, PolicyKind policy) {
                 .filter(topic -> BY_VALUE.contains(topic.policy()))
                 .flatMap(topic -> BY_VALUE.stream()
                         .filter(policy -> policy != topic.policy())
-                        .map(policy -> new PolicyFault(topic, policy)))
+                        .map(policy -> new PolicyFault((Choice<?>) topic, policy)))
                 .toList();
     }
 
@@ -47,7 +47,7 @@ record PolicyFault(Topic<?> topic, PolicyKind policy) {
 
     private void set(PolicyKind kind) {
         try {
-            Field field = Topic.class.getDeclaredField("policy");
+            Field field = topic.getClass().getDeclaredField("policy");
             field.setAccessible(true);
             field.set(topic, kind);
         } catch (ReflectiveOperationException e) {

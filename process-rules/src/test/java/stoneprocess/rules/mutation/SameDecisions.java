@@ -10,6 +10,7 @@ import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Subject;
@@ -17,8 +18,8 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.audit.TopicSpace;
-import stoneprocess.rules.decide.Said;
-import stoneprocess.rules.decide.ValuePolicies;
+import stoneprocess.rules.decide.Policy;
+import stoneprocess.rules.decide.Stated;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Firing;
 import stoneprocess.rules.internal.engine.FlatRules;
@@ -37,7 +38,7 @@ final class SameDecisions {
 
     /** True when it is proved; false when a combination differs or when there are too many to try. */
     static boolean proved(RuleMutant mutant, List<LoadedRule> rules) {
-        Topic<?> topic = Topics.named(mutant.original().card().topic());
+        Choice<?> topic = Topics.choice(mutant.original().card().topic());
         if (topic.scope() == Scope.STEP || !closesByValue(topic)) {
             return false;
         }
@@ -60,7 +61,7 @@ final class SameDecisions {
 
     /** True when a policy is proved to decide as the topic's own does. */
     static boolean proved(PolicyFault fault, List<LoadedRule> rules) {
-        Topic<?> topic = fault.topic();
+        Choice<?> topic = fault.topic();
         TopicSpace space = TopicSpace.of(topic, rules);
         if (topic.scope() == Scope.STEP || space.size().compareTo(MOST) > 0) {
             return false;
@@ -76,15 +77,15 @@ final class SameDecisions {
         });
     }
 
-    private static boolean closesByValue(Topic<?> topic) {
+    private static boolean closesByValue(Choice<?> topic) {
         return switch (topic.policy()) {
             case ONE, ALL, PRECEDENCE, REMAINS, RANKED -> true;
             case PATH, FEWEST_CHANGES, COMPUTED -> false;
         };
     }
 
-    private static List<Object> closed(Topic<?> topic, FlatRules rules, List<Object> facts) {
-        List<Said> said = new ArrayList<>();
+    private static List<Object> closed(Choice<?> topic, FlatRules rules, List<Object> facts) {
+        List<Stated> said = new ArrayList<>();
         try (StageRun run = rules.start()) {
             facts.forEach(run::insert);
             run.fire(topic.stage()).stream()
@@ -96,15 +97,18 @@ final class SameDecisions {
         List<Object> outcomes = new ArrayList<>();
         for (Subject subject : subjects(topic)) {
             // What is said of the floor holds for its field and edges; places repaired by themselves hear vetoes only.
-            Outcome outcome = ValuePolicies.close(
-                    topic,
-                    subject,
-                    said.stream()
-                            .filter(one -> one.contribution().subject().equals(subject)
-                                    || one.contribution().subject().equals(Subject.FLOOR)
-                                            && (!subject.equals(Subject.LOCAL_REPAIR)
-                                                    || one.contribution().kind() == ContributionKind.VETO))
-                            .toList());
+            Outcome outcome = Policy.of(topic)
+                    .close(
+                            topic,
+                            subject,
+                            said.stream()
+                                    .filter(one -> one.contribution().subject().equals(subject)
+                                            || one.contribution().subject().equals(Subject.FLOOR)
+                                                    && (!subject.equals(Subject.LOCAL_REPAIR)
+                                                            || one.contribution()
+                                                                            .kind()
+                                                                    == ContributionKind.VETO))
+                                    .toList());
             outcomes.add(
                     outcome instanceof Decision<?> decision
                             ? decision.keys()
@@ -121,9 +125,9 @@ final class SameDecisions {
                         .toList();
     }
 
-    private static Said said(Firing firing) {
+    private static Stated said(Firing firing) {
         List<MatchedFact> facts = firing.facts().stream().map(Facts::matched).toList();
-        return new Said(
+        return new Stated(
                 firing.contribution(),
                 new Reason(
                         firing.contribution().kind(),

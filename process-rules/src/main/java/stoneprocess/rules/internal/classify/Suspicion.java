@@ -14,7 +14,7 @@ import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Fault;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
-import stoneprocess.rules.decide.ValuePolicies;
+import stoneprocess.rules.decide.Ranked;
 import stoneprocess.rules.feature.CausesFound;
 import stoneprocess.rules.feature.OnSite;
 
@@ -38,7 +38,7 @@ final class Suspicion {
         List<Reason> reasons = Stream.concat(causes.won().stream(), causes.vetoed().stream())
                 .filter(reason -> reason.kind() == ContributionKind.WISH)
                 .toList();
-        if (!ValuePolicies.weights(reasons).containsKey(fault.key())) {
+        if (!Ranked.weights(reasons).containsKey(fault.key())) {
             return Standing.NOT_SUGGESTED;
         }
         if (!causes.values().contains(fault)) {
@@ -57,7 +57,7 @@ final class Suspicion {
     }
 
     private static boolean leads(Decision<Fault> causes, Fault fault, List<Reason> reasons) {
-        Map<String, Integer> weights = ValuePolicies.weights(reasons);
+        Map<String, Integer> weights = Ranked.weights(reasons);
         int most = causes.values().stream()
                 .mapToInt(cause -> weights.getOrDefault(cause.key(), 0))
                 .max()

@@ -28,10 +28,9 @@ import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Verdict;
 import stoneprocess.core.topic.WaterLevel;
 import stoneprocess.rules.decide.Computed;
-import stoneprocess.rules.decide.FewestChanges;
 import stoneprocess.rules.decide.GritPath;
-import stoneprocess.rules.decide.Said;
-import stoneprocess.rules.decide.ValuePolicies;
+import stoneprocess.rules.decide.Policy;
+import stoneprocess.rules.decide.Stated;
 import stoneprocess.rules.feature.Step;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
@@ -150,32 +149,41 @@ public final class Runner {
 
     private void close(Stage stage, Ledger ledger) {
         for (Topic<?> topic : Topics.of(stage)) {
-            switch (topic.policy()) {
-                case ONE, ALL, PRECEDENCE, REMAINS, RANKED -> closeValues((Choice<?>) topic, ledger.about(topic));
-                case PATH -> closePaths();
-                case FEWEST_CHANGES -> closeTracks((Choice<?>) topic, ledger.about(topic));
-                case COMPUTED -> closeFigures(topic);
+            if (topic instanceof Choice<?> choice) {
+                closeChoice(choice, ledger.about(choice));
+            } else {
+                derive(topic);
             }
         }
     }
 
-    private void closeValues(Choice<?> topic, List<Said> said) {
-        for (Subject subject : subjects(topic.scope())) {
-            List<Said> here = said.stream()
-                    .filter(one -> concerns(one.contribution(), subject))
-                    .toList();
-            settle(ValuePolicies.close(topic, subject, here));
+    private void closeChoice(Choice<?> topic, List<Stated> stated) {
+        for (List<Subject> track : tracks(topic.scope())) {
+            Policy.of(topic)
+                    .closeTrack(
+                            topic,
+                            track,
+                            subject -> stated.stream()
+                                    .filter(each -> concerns(each.contribution(), subject))
+                                    .toList())
+                    .forEach(this::settle);
         }
     }
 
-    private List<Subject> subjects(Scope scope) {
+    /** The subjects of a scope; those of steps by track, in the order of the work. */
+    private List<List<Subject>> tracks(Scope scope) {
         return switch (scope) {
-            case FLOOR -> List.of(Subject.FLOOR);
+            case FLOOR -> List.of(List.of(Subject.FLOOR));
             case TRACK ->
-                TRACKS.stream()
+                List.of(TRACKS.stream()
                         .map(track -> (Subject) new Subject.OfTrack(track))
+                        .toList());
+            case STEP ->
+                steps.values().stream()
+                        .map(members -> members.stream()
+                                .map(step -> (Subject) step.subject())
+                                .toList())
                         .toList();
-            case STEP -> stepSubjects();
         };
     }
 
@@ -183,13 +191,14 @@ public final class Runner {
      * What is said about the floor counts for its field and its edges. Places repaired by themselves have demands of
      * their own; what is excluded on the floor is excluded there too.
      */
-    public static boolean concerns(Contribution said, Subject subject) {
-        Subject about = said.subject();
+    public static boolean concerns(Contribution contribution, Subject subject) {
+        Subject about = contribution.subject();
         if (about.equals(subject)) {
             return true;
         }
         boolean aboutAllTracks = about.equals(Subject.FLOOR) && subject instanceof Subject.OfTrack;
-        return aboutAllTracks && (!subject.equals(Subject.LOCAL_REPAIR) || said.kind() == ContributionKind.VETO);
+        return aboutAllTracks
+                && (!subject.equals(Subject.LOCAL_REPAIR) || contribution.kind() == ContributionKind.VETO);
     }
 
     private void closePaths() {
@@ -240,45 +249,37 @@ public final class Runner {
                 situation.parameters());
     }
 
-    private void closeTracks(Choice<?> topic, List<Said> said) {
-        Map<Subject, List<Said>> bySubject = FewestChanges.bySubject(said);
-        for (TrackKind track : TRACKS) {
-            List<Subject> subjects = steps.getOrDefault(track, List.of()).stream()
-                    .map(step -> (Subject) step.subject())
-                    .toList();
-            FewestChanges.close(topic, subjects, bySubject).forEach(this::settle);
+    private void derive(Topic<?> topic) {
+        if (topic == Topics.GRIT_PATH) {
+            closePaths();
+        } else if (topic == Topics.TEST_CUTS) {
+            closeTestCuts();
+        } else {
+            steps.forEach((track, members) -> {
+                for (Step step : members) {
+                    settle(topic == Topics.PASSES ? passes(step, step == members.get(0)) : litres(step, track));
+                }
+            });
         }
     }
 
-    private void closeFigures(Topic<?> topic) {
-        if (topic == Topics.TEST_CUTS) {
-            closeTestCuts();
-            return;
-        }
-        steps.forEach((track, members) -> {
-            for (int i = 0; i < members.size(); i++) {
-                Subject subject = members.get(i).subject();
-                boolean first = i == 0;
-                if (topic == Topics.PASSES) {
-                    settle(Computed.passes(
-                            subject,
-                            first,
-                            situation.stone().cutRate(),
-                            situation.values(Topics.MACHINE, subject).get(0),
-                            situation.values(Topics.ADDED_WEIGHT, subject).get(0),
-                            situation.parameters()));
-                } else {
-                    AbrasiveGrade grade =
-                            situation.sequence().get(members.get(i).subject().grade(), topic.id());
-                    WaterLevel level =
-                            situation.values(Topics.WATER_LEVEL, subject).get(0);
-                    settle(Computed.litres(
-                            subject,
-                            grade,
-                            StepFigures.litres(grade, level, situation.areaOf(track), situation.parameters())));
-                }
-            }
-        });
+    private Outcome passes(Step step, boolean first) {
+        return Computed.passes(
+                step.subject(),
+                first,
+                situation.stone().cutRate(),
+                situation.values(Topics.MACHINE, step.subject()).get(0),
+                situation.values(Topics.ADDED_WEIGHT, step.subject()).get(0),
+                situation.parameters());
+    }
+
+    private Outcome litres(Step step, TrackKind track) {
+        AbrasiveGrade grade = situation.sequence().get(step.subject().grade(), Topics.LITRES.id());
+        WaterLevel level = situation.values(Topics.WATER_LEVEL, step.subject()).get(0);
+        return Computed.litres(
+                step.subject(),
+                grade,
+                StepFigures.litres(grade, level, situation.areaOf(track), situation.parameters()));
     }
 
     /** Keeps an outcome, unless the topic is pinned for its subject. */
@@ -288,12 +289,6 @@ public final class Runner {
                 .findFirst()
                 .orElse(outcome);
         situation.close(pinned);
-    }
-
-    private List<Subject> stepSubjects() {
-        List<Subject> subjects = new ArrayList<>();
-        steps.values().forEach(members -> members.forEach(step -> subjects.add(step.subject())));
-        return subjects;
     }
 
     private List<Step> makeSteps() {

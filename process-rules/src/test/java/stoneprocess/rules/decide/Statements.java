@@ -8,19 +8,19 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Contribution;
 
 /** Contributions with the reasons that the ledger would keep of them. */
-final class Saids {
-    private Saids() {}
+final class Statements {
+    private Statements() {}
 
-    static Said certain(String rule, Contribution contribution) {
+    static Stated certain(String rule, Contribution contribution) {
         return said(rule, contribution, new MatchedFact("Known", List.of("a"), true, List.of(), List.of()));
     }
 
-    static Said uncertain(String rule, Contribution contribution) {
+    static Stated uncertain(String rule, Contribution contribution) {
         return said(rule, contribution, new MatchedFact("Unknown", List.of("a", "b"), false, List.of(), List.of()));
     }
 
     /** A certain contribution that rests on facts read from these fields, one each; an empty name is a fact of no field. */
-    static Said from(String rule, Contribution contribution, String... names) {
+    static Stated from(String rule, Contribution contribution, String... names) {
         return said(
                 rule,
                 contribution,
@@ -30,8 +30,8 @@ final class Saids {
                         .toArray(MatchedFact[]::new));
     }
 
-    private static Said said(String rule, Contribution contribution, MatchedFact... facts) {
-        return new Said(
+    private static Stated said(String rule, Contribution contribution, MatchedFact... facts) {
+        return new Stated(
                 contribution, new Reason(contribution.kind(), rule, Term.keys(contribution.values()), List.of(facts)));
     }
 

@@ -1,11 +1,10 @@
 package stoneprocess.rules.decide;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static stoneprocess.rules.decide.Saids.certain;
-import static stoneprocess.rules.decide.Saids.from;
-import static stoneprocess.rules.decide.Saids.rules;
-import static stoneprocess.rules.decide.Saids.uncertain;
+import static stoneprocess.rules.decide.Statements.certain;
+import static stoneprocess.rules.decide.Statements.from;
+import static stoneprocess.rules.decide.Statements.rules;
+import static stoneprocess.rules.decide.Statements.uncertain;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -21,17 +20,17 @@ import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Fault;
 import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Task;
-import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Verdict;
 
-class ValuePoliciesTest {
+class PoliciesTest {
     private static final Subject STEP = new Subject.OfStep(TrackKind.OPEN_FIELD, "resin-400");
 
     @Test
@@ -225,7 +224,7 @@ class ValuePoliciesTest {
                         from("C", Topics.CAUSES.wish(Fault.CARRIED_GRIT), "x"),
                         from("V", Topics.CAUSES.veto(Fault.CARRIED_GRIT), "x")));
 
-        assertThat(ValuePolicies.weights(decision.won()))
+        assertThat(Ranked.weights(decision.won()))
                 .isEqualTo(Map.of("film", 3, "glazed-pad", 2, "residue", 1 + 2 * 3, "flooded-pad", 1));
         assertThat(decision.keys()).containsExactly("residue", "film", "glazed-pad", "flooded-pad");
         assertThat(rules(decision.won())).containsExactly("A", "B", "V");
@@ -236,11 +235,11 @@ class ValuePoliciesTest {
     @Test
     void an_impasse_for_want_of_a_machine_names_those_of_which_any_one_would_do() {
         String machines = SurveyField.MACHINES.name();
-        Said noPlanetary = from("P", Topics.MACHINE.on(STEP).veto(MachineClass.PLANETARY), machines);
-        Said noSingleDisc = from("S", Topics.MACHINE.on(STEP).veto(MachineClass.SINGLE_DISC), machines, "");
-        Said need = certain("N", Topics.MACHINE.on(STEP).need(MachineClass.PLANETARY, MachineClass.SINGLE_DISC));
+        Stated noPlanetary = from("P", Topics.MACHINE.on(STEP).veto(MachineClass.PLANETARY), machines);
+        Stated noSingleDisc = from("S", Topics.MACHINE.on(STEP).veto(MachineClass.SINGLE_DISC), machines, "");
+        Stated need = certain("N", Topics.MACHINE.on(STEP).need(MachineClass.PLANETARY, MachineClass.SINGLE_DISC));
 
-        assertThat(ValuePolicies.impasse(Topics.MACHINE, STEP, List.of(need, noPlanetary, noSingleDisc))
+        assertThat(Allowed.impasse(Topics.MACHINE, STEP, List.of(need, noPlanetary, noSingleDisc))
                         .lackingKeys())
                 .containsExactlyInAnyOrder("planetary", "single-disc");
     }
@@ -248,19 +247,20 @@ class ValuePoliciesTest {
     @Test
     void a_machine_that_is_excluded_for_another_reason_is_not_lacking() {
         String machines = SurveyField.MACHINES.name();
-        Said need = from("N", Topics.MACHINE.on(STEP).need(MachineClass.PLANETARY, MachineClass.SINGLE_DISC), machines);
-        Said absent = from("P", Topics.MACHINE.on(STEP).veto(MachineClass.PLANETARY), machines);
-        Said tooHeavy = from("H", Topics.MACHINE.on(STEP).veto(MachineClass.SINGLE_DISC), "build-up.bed");
-        Said absentOnTimber =
+        Stated need =
+                from("N", Topics.MACHINE.on(STEP).need(MachineClass.PLANETARY, MachineClass.SINGLE_DISC), machines);
+        Stated absent = from("P", Topics.MACHINE.on(STEP).veto(MachineClass.PLANETARY), machines);
+        Stated tooHeavy = from("H", Topics.MACHINE.on(STEP).veto(MachineClass.SINGLE_DISC), "build-up.bed");
+        Stated absentOnTimber =
                 from("T", Topics.MACHINE.on(STEP).veto(MachineClass.SINGLE_DISC), machines, "build-up.bed");
 
-        assertThat(ValuePolicies.impasse(Topics.MACHINE, STEP, List.of(need, absent, tooHeavy))
+        assertThat(Allowed.impasse(Topics.MACHINE, STEP, List.of(need, absent, tooHeavy))
                         .lackingKeys())
                 .containsExactly("planetary");
-        assertThat(ValuePolicies.impasse(Topics.MACHINE, STEP, List.of(need, absent, absentOnTimber))
+        assertThat(Allowed.impasse(Topics.MACHINE, STEP, List.of(need, absent, absentOnTimber))
                         .lackingKeys())
                 .containsExactly("planetary");
-        assertThat(ValuePolicies.impasse(
+        assertThat(Allowed.impasse(
                                 Topics.MACHINE,
                                 STEP,
                                 List.of(
@@ -273,7 +273,7 @@ class ValuePoliciesTest {
 
     @Test
     void the_order_of_contributions_changes_no_value() {
-        List<Said> said = new ArrayList<>(List.of(
+        List<Stated> said = new ArrayList<>(List.of(
                 certain("A", Topics.FIRST_CUT.wish(Cut.HEAVY_GRIND, Cut.COARSE_HONE)),
                 certain("B", Topics.FIRST_CUT.needAtLeast(Cut.HONE)),
                 uncertain("C", Topics.FIRST_CUT.vetoAbove(Cut.FINE_GRIND)),
@@ -287,21 +287,14 @@ class ValuePoliciesTest {
         }
     }
 
-    @Test
-    void a_topic_that_is_computed_is_not_closed_by_a_policy_over_values() {
-        assertThatThrownBy(() -> ValuePolicies.close(Topics.GRIT_PATH, Subject.FLOOR, List.of()))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("grit-path");
-    }
-
-    private static Decision<?> decision(Topic<?> topic, List<Said> said) {
-        Outcome outcome = ValuePolicies.close(topic, Subject.FLOOR, said);
+    private static Decision<?> decision(Choice<?> topic, List<Stated> said) {
+        Outcome outcome = Policy.of(topic).close(topic, Subject.FLOOR, said);
         assertThat(outcome).isInstanceOf(Decision.class);
         return (Decision<?>) outcome;
     }
 
-    private static Impasse<?> impasse(Topic<?> topic, List<Said> said) {
-        Outcome outcome = ValuePolicies.close(topic, Subject.FLOOR, said);
+    private static Impasse<?> impasse(Choice<?> topic, List<Stated> said) {
+        Outcome outcome = Policy.of(topic).close(topic, Subject.FLOOR, said);
         assertThat(outcome).isInstanceOf(Impasse.class);
         return (Impasse<?>) outcome;
     }
