@@ -15,10 +15,11 @@ final class MarkdownPage {
     String print(Document document) {
         document.title().ifPresent(title -> line("# " + texts.word(title)).append('\n'));
         document.sections().forEach(section -> section(section, "##"));
-        return page.toString().stripTrailing() + "\n";
+        return page.toString();
     }
 
     private void section(Section section, String rank) {
+        apart();
         section.heading()
                 .ifPresent(heading -> line(rank + " " + texts.word(heading)).append('\n'));
         section.items().forEach(item -> print(item, "", rank));
@@ -59,7 +60,13 @@ final class MarkdownPage {
                 .map(align -> align == Item.Align.RIGHT ? "---:" : "---")
                 .collect(Collectors.joining("|", "|", "|")));
         table.rows().forEach(this::row);
-        page.append('\n');
+    }
+
+    /** What follows a table begins after an empty line. */
+    private void apart() {
+        if (page.length() > 1 && page.charAt(page.length() - 2) != '\n') {
+            page.append('\n');
+        }
     }
 
     private void row(List<Wording> cells) {
