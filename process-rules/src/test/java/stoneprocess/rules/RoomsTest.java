@@ -45,6 +45,7 @@ class RoomsTest {
             "space",
             "text.document",
             "text",
+            "text.sheet",
             "rulebook",
             "audit");
 

@@ -16,7 +16,23 @@ import org.junit.jupiter.api.Test;
 import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.answer.WhyNotKind;
 import stoneprocess.core.audit.FindingKind;
+import stoneprocess.core.exposure.CarbonMonoxideLimit;
+import stoneprocess.core.exposure.CircuitVerdict;
+import stoneprocess.core.exposure.Coupling;
+import stoneprocess.core.exposure.EngineCaution;
+import stoneprocess.core.exposure.EngineVerdict;
+import stoneprocess.core.exposure.GrindingTool;
+import stoneprocess.core.exposure.LiftVerdict;
+import stoneprocess.core.exposure.NoiseRule;
+import stoneprocess.core.exposure.NoiseVerdict;
+import stoneprocess.core.exposure.RespiratorNeed;
 import stoneprocess.core.exposure.Role;
+import stoneprocess.core.exposure.SilicaGap;
+import stoneprocess.core.exposure.SilicaVerdict;
+import stoneprocess.core.exposure.SlipCaution;
+import stoneprocess.core.exposure.SlipPlace;
+import stoneprocess.core.exposure.SlipPotential;
+import stoneprocess.core.exposure.SlurryClass;
 import stoneprocess.core.follow.Effect;
 import stoneprocess.core.follow.NoteKind;
 import stoneprocess.core.follow.Standing;
@@ -112,6 +128,22 @@ class PhrasesTest {
         terms.addAll(List.of(GainVerdict.values()));
         terms.addAll(List.of(TargetVerdict.values()));
         terms.addAll(List.of(Precaution.values()));
+        terms.addAll(List.of(CarbonMonoxideLimit.values()));
+        terms.addAll(List.of(CircuitVerdict.values()));
+        terms.addAll(List.of(Coupling.values()));
+        terms.addAll(List.of(EngineCaution.values()));
+        terms.addAll(List.of(EngineVerdict.values()));
+        terms.addAll(List.of(GrindingTool.values()));
+        terms.addAll(List.of(LiftVerdict.values()));
+        terms.addAll(List.of(NoiseRule.values()));
+        terms.addAll(List.of(NoiseVerdict.values()));
+        terms.addAll(List.of(RespiratorNeed.values()));
+        terms.addAll(List.of(SilicaGap.values()));
+        terms.addAll(List.of(SilicaVerdict.values()));
+        terms.addAll(List.of(SlipCaution.values()));
+        terms.addAll(List.of(SlipPlace.values()));
+        terms.addAll(List.of(SlipPotential.values()));
+        terms.addAll(List.of(SlurryClass.values()));
         terms.addAll(List.of(FindingKind.values()));
         terms.addAll(List.of(EvidenceGrade.values()));
         terms.addAll(List.of(Scope.values()));
@@ -139,6 +171,16 @@ class PhrasesTest {
             keys.add(Wording.key(track) + ".name");
         }
         keys.add(Wording.key(Sealer.IMPREGNATOR) + ".check");
+        for (Role role : Role.values()) {
+            keys.add(Wording.key(role) + ".decides");
+        }
+        Stream.of(NoiseVerdict.values(), SlipPotential.values(), SlurryClass.values())
+                .flatMap(Stream::of)
+                .forEach(term -> keys.add(Wording.key((Term) term) + ".sentence"));
+        for (String part : List.of("reach", "height", "travel", "turn", "frequency", "hold")) {
+            keys.add("lifting.part." + part);
+            keys.add("lifting.part." + part + ".remedy");
+        }
         SurveyField.all().forEach(field -> keys.add("field." + field.name()));
         for (DamageKind kind : DamageKind.values()) {
             keys.add("field.damages." + kind.key());

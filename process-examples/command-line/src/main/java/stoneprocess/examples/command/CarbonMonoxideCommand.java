@@ -12,7 +12,8 @@ import stoneprocess.core.quantity.Concentration;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Volume;
-import stoneprocess.examples.exposure.CarbonMonoxideSheet;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.sheet.CarbonMonoxideSheet;
 
 /** Asks what an engine does to the air of a room. */
 @Command(
@@ -64,7 +65,7 @@ final class CarbonMonoxideCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         RoomAir roomAir = new RoomAir(room, air, background);
-        CarbonMonoxideSheet sheet = new CarbonMonoxideSheet(reader.units());
+        CarbonMonoxideSheet sheet = new CarbonMonoxideSheet(Texts.english().in(reader.units()));
         console.print(engine.power
                 .map(power -> sheet.ofEngine(roomAir, power, running))
                 .orElseGet(() -> sheet.ofSource(roomAir, engine.source, running)));

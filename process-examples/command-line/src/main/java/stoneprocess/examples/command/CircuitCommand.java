@@ -9,7 +9,8 @@ import picocli.CommandLine.Option;
 import stoneprocess.core.quantity.Current;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Voltage;
-import stoneprocess.examples.exposure.CircuitSheet;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.sheet.CircuitSheet;
 
 /** Asks what a circuit carries for hours. */
 @Command(
@@ -38,7 +39,7 @@ final class CircuitCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        console.print(new CircuitSheet(reader.units()).render(volts, breaker, loads));
+        console.print(new CircuitSheet(Texts.english().in(reader.units())).render(volts, breaker, loads));
         return ExitCode.DONE;
     }
 }

@@ -11,7 +11,8 @@ import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.TimeSpan;
-import stoneprocess.examples.exposure.LiftingSheet;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.sheet.LiftingSheet;
 
 /** Asks whether one person may lift a load so. */
 @Command(
@@ -67,7 +68,7 @@ final class LiftingCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Lift lift = new Lift(load, reach, height, travel, turn, lifts, counted, duration, hold);
-        console.print(new LiftingSheet(reader.units()).render(lift));
+        console.print(new LiftingSheet(Texts.english().in(reader.units())).render(lift));
         return ExitCode.DONE;
     }
 }

@@ -10,7 +10,8 @@ import picocli.CommandLine.Option;
 import stoneprocess.core.exposure.NoisePeriod;
 import stoneprocess.core.quantity.SoundLevel;
 import stoneprocess.core.quantity.TimeSpan;
-import stoneprocess.examples.exposure.NoiseSheet;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.sheet.NoiseSheet;
 
 /** Asks how a day's noise stands. */
 @Command(
@@ -52,7 +53,7 @@ final class NoiseCommand implements Callable<Integer> {
         List<NoisePeriod> day = periods.stream()
                 .map(period -> new NoisePeriod(period.level, period.time))
                 .toList();
-        console.print(new NoiseSheet(reader.units()).render(day));
+        console.print(new NoiseSheet(Texts.english().in(reader.units())).render(day));
         return ExitCode.DONE;
     }
 }

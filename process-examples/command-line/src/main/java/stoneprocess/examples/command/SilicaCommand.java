@@ -15,7 +15,8 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.term.Term;
-import stoneprocess.examples.exposure.SilicaSheet;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.sheet.SilicaSheet;
 
 /** Asks whether grinding meets Table 1 of the silica rule. */
 @Command(
@@ -81,7 +82,7 @@ final class SilicaCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SilicaTask task = new SilicaTask(tool, control(), wheel, !outdoors, time, vacuumBetween);
-        console.print(new SilicaSheet(reader.units()).render(task));
+        console.print(new SilicaSheet(Texts.english().in(reader.units())).render(task));
         return ExitCode.DONE;
     }
 

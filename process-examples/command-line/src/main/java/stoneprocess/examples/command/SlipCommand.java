@@ -14,7 +14,8 @@ import stoneprocess.core.quantity.Friction;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.PendulumValue;
 import stoneprocess.core.term.Term;
-import stoneprocess.examples.exposure.SlipSheet;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.sheet.SlipSheet;
 
 /** Asks for the class of a measured slip value. */
 @Command(
@@ -67,7 +68,7 @@ final class SlipCommand implements Callable<Integer> {
                     "with --dcof one of " + String.join(", ", Term.keys(List.of(SlipPlace.values())))
                             + "; without it nothing");
         }
-        console.print(sheet(new SlipSheet(reader.units())));
+        console.print(sheet(new SlipSheet(Texts.english().in(reader.units()))));
         return ExitCode.DONE;
     }
 

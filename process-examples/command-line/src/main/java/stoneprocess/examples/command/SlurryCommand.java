@@ -5,7 +5,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stoneprocess.core.quantity.Acidity;
-import stoneprocess.examples.exposure.SlurrySheet;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.sheet.SlurrySheet;
 
 /** Asks where slurry water may go. */
 @Command(name = "slurry", description = "Where slurry water may go by its pH.", mixinStandardHelpOptions = true)
@@ -25,7 +26,7 @@ final class SlurryCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        console.print(new SlurrySheet(reader.units()).render(ph));
+        console.print(new SlurrySheet(Texts.english().in(reader.units())).render(ph));
         return ExitCode.DONE;
     }
 }

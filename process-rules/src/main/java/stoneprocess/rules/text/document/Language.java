@@ -21,7 +21,7 @@ import stoneprocess.core.problem.InvalidInputException;
  * Immutable in what it says, and safe to share between threads.
  */
 public final class Language {
-    private static final List<String> BUNDLES = List.of("language", "phrases");
+    private static final List<String> BUNDLES = List.of("language", "phrases", "sheets");
 
     private static final String ROOM = "/stoneprocess/rules/text/";
 

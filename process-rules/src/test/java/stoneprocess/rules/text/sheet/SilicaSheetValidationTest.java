@@ -1,4 +1,4 @@
-package stoneprocess.examples.exposure;
+package stoneprocess.rules.text.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -15,6 +15,7 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.rules.text.document.Texts;
 
 /** What the sheet of silica prints against table 1 of 29 CFR 1926.1153(c). */
 class SilicaSheetValidationTest {
@@ -97,7 +98,7 @@ class SilicaSheetValidationTest {
 
     private static String sheet(
             GrindingTool tool, DustControl control, double inches, boolean indoors, double hours, boolean vacuum) {
-        return new SilicaSheet(UnitSystem.US)
+        return new SilicaSheet(Texts.english().in(UnitSystem.US))
                 .render(new SilicaTask(
                         tool, control, Length.of(inches, Unit.INCH), indoors, TimeSpan.of(hours, Unit.HOUR), vacuum));
     }

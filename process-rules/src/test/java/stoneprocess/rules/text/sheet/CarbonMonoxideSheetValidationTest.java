@@ -1,4 +1,4 @@
-package stoneprocess.examples.exposure;
+package stoneprocess.rules.text.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -14,6 +14,7 @@ import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.quantity.Volume;
+import stoneprocess.rules.text.document.Texts;
 
 /**
  * What the sheet of carbon monoxide prints against the model study of a 5-hp petrol concrete saw in a room of 2,332
@@ -21,7 +22,8 @@ import stoneprocess.core.quantity.Volume;
  * limits of NIOSH and of 29 CFR 1910.1000.
  */
 class CarbonMonoxideSheetValidationTest {
-    private final CarbonMonoxideSheet us = new CarbonMonoxideSheet(UnitSystem.US);
+    private final CarbonMonoxideSheet us =
+            new CarbonMonoxideSheet(Texts.english().in(UnitSystem.US));
 
     /** The study: nearly 5000 cfm, 120 air changes an hour, would have been needed to stay under 200 ppm. */
     @Test

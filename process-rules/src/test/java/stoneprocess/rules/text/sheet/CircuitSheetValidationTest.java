@@ -1,4 +1,4 @@
-package stoneprocess.examples.exposure;
+package stoneprocess.rules.text.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stoneprocess.core.quantity.Current;
 import stoneprocess.core.quantity.Power;
-import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.quantity.Voltage;
+import stoneprocess.rules.text.document.Texts;
 
 /** What the sheet of a circuit prints against the rule of 80 % (US National Electrical Code, NFPA 70, 210.20, from memory). */
 class CircuitSheetValidationTest {
@@ -44,6 +44,6 @@ class CircuitSheetValidationTest {
 
     private static String sheet(double volts, double amperes, double... kilowatts) {
         List<Power> loads = Arrays.stream(kilowatts).mapToObj(Power::new).toList();
-        return new CircuitSheet(UnitSystem.METRIC).render(new Voltage(volts), new Current(amperes), loads);
+        return new CircuitSheet(Texts.english()).render(new Voltage(volts), new Current(amperes), loads);
     }
 }

@@ -1,4 +1,4 @@
-package stoneprocess.examples.exposure;
+package stoneprocess.rules.text.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -12,11 +12,11 @@ import stoneprocess.core.quantity.Friction;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.PendulumValue;
 import stoneprocess.core.quantity.Unit;
-import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.rules.text.document.Texts;
 
 /** What the sheet of slip prints against HSE's guidance, ANSI A326.3 (2021) and EN 16165 annex B. */
 class SlipSheetValidationTest {
-    private final SlipSheet slip = new SlipSheet(UnitSystem.METRIC);
+    private final SlipSheet slip = new SlipSheet(Texts.english());
 
     /** HSE: 0 to 24 high, 25 to 35 moderate, 36 and over low slip potential. */
     @ParameterizedTest

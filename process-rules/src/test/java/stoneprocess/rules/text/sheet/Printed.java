@@ -1,4 +1,4 @@
-package stoneprocess.examples.exposure;
+package stoneprocess.rules.text.sheet;
 
 import java.util.Arrays;
 import java.util.List;

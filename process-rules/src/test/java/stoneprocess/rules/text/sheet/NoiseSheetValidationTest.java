@@ -1,4 +1,4 @@
-package stoneprocess.examples.exposure;
+package stoneprocess.rules.text.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -11,7 +11,7 @@ import stoneprocess.core.exposure.NoisePeriod;
 import stoneprocess.core.quantity.SoundLevel;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
-import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.rules.text.document.Texts;
 
 /** What the sheet of noise prints against 29 CFR 1910.95 with its appendix A and NIOSH 98-126. */
 class NoiseSheetValidationTest {
@@ -96,7 +96,7 @@ class NoiseSheetValidationTest {
     }
 
     private static String sheet(NoisePeriod... periods) {
-        return new NoiseSheet(UnitSystem.METRIC).render(Arrays.asList(periods));
+        return new NoiseSheet(Texts.english()).render(Arrays.asList(periods));
     }
 
     private static NoisePeriod period(double decibels, double hours) {

@@ -1,4 +1,4 @@
-package stoneprocess.examples.exposure;
+package stoneprocess.rules.text.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,7 +7,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.UnitSystem;
 
-class FiguresTest {
+class NumbersTest {
     @ParameterizedTest
     @CsvSource({
         "112.5 %, 112 %, 113 %",
@@ -24,21 +24,21 @@ class FiguresTest {
         "125 cfm, 212 m3/h, 213 m3/h"
     })
     void results_are_rounded_to_the_side_that_is_safe(String result, String atMost, String atLeast) {
-        Figures figures = new Figures(UnitSystem.METRIC);
+        Numbers numbers = new Numbers(Language.english(), UnitSystem.METRIC);
         Quantity quantity = Quantity.parse(result, "result");
-        assertThat(plain(figures.atMost(quantity))).isEqualTo(atMost);
-        assertThat(plain(figures.atLeast(quantity))).isEqualTo(atLeast);
+        assertThat(plain(numbers.print(quantity, Precision.AT_MOST))).isEqualTo(atMost);
+        assertThat(plain(numbers.print(quantity, Precision.AT_LEAST))).isEqualTo(atLeast);
     }
 
     /** A value that came in US units goes out as it came: keeping it in metric must not push it over a digit. */
     @ParameterizedTest
     @CsvSource({"125 cfm", "5 in", "2332 ft3", "112 cfm", "51 lb", "175 cfm", "1 lb"})
     void conversion_there_and_back_changes_no_digit(String given) {
-        Figures figures = new Figures(UnitSystem.US);
+        Numbers numbers = new Numbers(Language.english(), UnitSystem.US);
         Quantity quantity = Quantity.parse(given, "given");
-        assertThat(plain(figures.given(quantity))).isEqualTo(given);
-        assertThat(plain(figures.atMost(quantity))).isEqualTo(given);
-        assertThat(plain(figures.atLeast(quantity))).isEqualTo(given);
+        assertThat(plain(numbers.print(quantity, Precision.GIVEN))).isEqualTo(given);
+        assertThat(plain(numbers.print(quantity, Precision.AT_MOST))).isEqualTo(given);
+        assertThat(plain(numbers.print(quantity, Precision.AT_LEAST))).isEqualTo(given);
     }
 
     @ParameterizedTest
@@ -51,11 +51,12 @@ class FiguresTest {
         "90 min, 1 h 30 min"
     })
     void what_was_given_keeps_its_digits(String given, String printed) {
-        assertThat(plain(new Figures(UnitSystem.METRIC).given(Quantity.parse(given, "given"))))
+        assertThat(plain(new Numbers(Language.english(), UnitSystem.METRIC)
+                        .print(Quantity.parse(given, "given"), Precision.GIVEN)))
                 .isEqualTo(printed);
     }
 
     private static String plain(String figure) {
-        return figure.replace(Figures.UNBROKEN, ' ');
+        return figure.replace(Numbers.UNBROKEN, ' ');
     }
 }

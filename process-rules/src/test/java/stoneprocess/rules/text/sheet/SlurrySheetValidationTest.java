@@ -1,4 +1,4 @@
-package stoneprocess.examples.exposure;
+package stoneprocess.rules.text.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stoneprocess.core.quantity.Acidity;
-import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.rules.text.document.Texts;
 
 /** What the sheet of slurry prints against 40 CFR 261.22 (corrosive waste) and 40 CFR 403.5 (discharge to a sewer). */
 class SlurrySheetValidationTest {
@@ -44,6 +44,6 @@ class SlurrySheetValidationTest {
     }
 
     private static String sheet(double ph) {
-        return new SlurrySheet(UnitSystem.METRIC).render(new Acidity(ph));
+        return new SlurrySheet(Texts.english()).render(new Acidity(ph));
     }
 }

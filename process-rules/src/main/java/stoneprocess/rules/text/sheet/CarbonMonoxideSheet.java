@@ -1,0 +1,165 @@
+package stoneprocess.rules.text.sheet;
+
+import static stoneprocess.rules.text.document.Wording.phrase;
+import static stoneprocess.rules.text.sheet.ExposureWords.atLeast;
+import static stoneprocess.rules.text.sheet.ExposureWords.given;
+import static stoneprocess.rules.text.sheet.ExposureWords.row;
+import static stoneprocess.rules.text.sheet.ExposureWords.source;
+
+import java.util.ArrayList;
+import java.util.List;
+import stoneprocess.core.exposure.CarbonMonoxide;
+import stoneprocess.core.exposure.CarbonMonoxideBuildUp;
+import stoneprocess.core.exposure.CarbonMonoxideLimit;
+import stoneprocess.core.exposure.NeededAir;
+import stoneprocess.core.exposure.Purge;
+import stoneprocess.core.exposure.Role;
+import stoneprocess.core.exposure.RoomAir;
+import stoneprocess.core.parameter.Parameter;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Airflow;
+import stoneprocess.core.quantity.Power;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.source.Sources;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Precision;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
+
+/** What an engine does to the air of a room. Every sheet says that it is not cleared. */
+public final class CarbonMonoxideSheet {
+    private final CarbonMonoxide carbonMonoxide = CarbonMonoxide.of(Parameters.standard());
+    private final Texts texts;
+
+    /** The sheet in the reader's language and units. */
+    public CarbonMonoxideSheet(Texts texts) {
+        this.texts = texts;
+    }
+
+    /**
+     * The text for a small petrol engine by its power.
+     *
+     * @throws stoneprocess.core.problem.InvalidInputException for a power or time that the computation does not take
+     */
+    public String ofEngine(RoomAir room, Power power, TimeSpan running) {
+        return texts.page(documentOfEngine(room, power, running));
+    }
+
+    /**
+     * The text for a source that is known.
+     *
+     * @throws stoneprocess.core.problem.InvalidInputException for no source or a time that the computation does not take
+     */
+    public String ofSource(RoomAir room, Airflow source, TimeSpan running) {
+        return texts.page(documentOfSource(room, source, running));
+    }
+
+    /** The same for an engine as a document, to be rendered by any page. */
+    public Document documentOfEngine(RoomAir room, Power power, TimeSpan running) {
+        Parameter emission = Parameters.standard().parameter("carbon-monoxide.petrol-per-kilowatt-hour");
+        return document(
+                room,
+                row(
+                        "carbon-monoxide.engine",
+                        phrase("carbon-monoxide.petrol-engine").with("power", Wording.amount(power, Precision.ENGINE))),
+                carbonMonoxide.petrolEngine(power),
+                running,
+                phrase("carbon-monoxide.rests.engine")
+                        .with("emission", Wording.amount(emission.value(), Precision.EXACT))
+                        .with("source", source(emission.source())));
+    }
+
+    /** The same for a known source as a document, to be rendered by any page. */
+    public Document documentOfSource(RoomAir room, Airflow gas, TimeSpan running) {
+        return document(
+                room,
+                row("carbon-monoxide.source", phrase("carbon-monoxide.of-gas").with("flow", given(gas))),
+                gas,
+                running,
+                phrase("carbon-monoxide.rests.source"));
+    }
+
+    private Document document(
+            RoomAir room, List<Wording> engine, Airflow gas, TimeSpan running, Wording whereTheGasIsFrom) {
+        CarbonMonoxideBuildUp buildUp = carbonMonoxide.buildUp(room, gas, running);
+        Draft draft = ExposureWords.sheet("carbon-monoxide.title")
+                .paragraph("carbon-monoxide.not-cleared")
+                .paragraph(Wording.of(buildUp.verdict()));
+        ExposureWords.given(draft, rows(room, engine, running));
+        mixed(draft, buildUp, gas);
+        holding(draft, room, buildUp, gas);
+        return ExposureWords.close(
+                draft,
+                List.of(
+                        phrase("carbon-monoxide.rests.given"),
+                        whereTheGasIsFrom,
+                        phrase("carbon-monoxide.rests.balance")
+                                .with("source", source(Sources.standard().get("NIOSH-96-118")))),
+                buildUp.cautions().stream().map(Wording::of).toList(),
+                Role.HYGIENIST);
+    }
+
+    private static List<List<Wording>> rows(RoomAir room, List<Wording> engine, TimeSpan running) {
+        boolean airKnown = room.outdoorAir().cubicMetresPerHour() > 0;
+        return List.of(
+                row("carbon-monoxide.room", given(room.volume())),
+                row(
+                        "carbon-monoxide.fresh-air",
+                        airKnown ? given(room.outdoorAir()) : phrase("carbon-monoxide.no-air-known")),
+                row("carbon-monoxide.background", given(room.background())),
+                engine,
+                row("carbon-monoxide.running", given(running)));
+    }
+
+    private void mixed(Draft draft, CarbonMonoxideBuildUp buildUp, Airflow gas) {
+        Wording ceiling =
+                given(carbonMonoxide.limit(CarbonMonoxideLimit.NIOSH_CEILING).value());
+        ExposureWords.rows(
+                draft,
+                phrase("carbon-monoxide.mixed"),
+                List.of(
+                        row(
+                                "carbon-monoxide.gives-off",
+                                phrase("carbon-monoxide.of-gas").with("flow", atLeast(gas))),
+                        row("carbon-monoxide.at-end", atLeast(buildUp.atEnd())),
+                        row("carbon-monoxide.mean", atLeast(buildUp.shiftMean())),
+                        row(
+                                phrase("carbon-monoxide.time-to-ceiling").with("ceiling", ceiling),
+                                buildUp.timeToCeiling()
+                                        .map(ExposureWords::atMost)
+                                        .orElseGet(() -> phrase("carbon-monoxide.ceiling-not-reached")))));
+    }
+
+    private void holding(Draft draft, RoomAir room, CarbonMonoxideBuildUp buildUp, Airflow gas) {
+        List<List<Wording>> rows = new ArrayList<>();
+        List<Wording> sources = new ArrayList<>();
+        rows.add(row(
+                Wording.name(""),
+                phrase("carbon-monoxide.air-to-hold"),
+                phrase("carbon-monoxide.one-change"),
+                phrase("carbon-monoxide.airing-after")));
+        for (CarbonMonoxideLimit aim : CarbonMonoxideLimit.values()) {
+            NeededAir needed = carbonMonoxide.neededAir(room, gas, aim);
+            Purge purge = carbonMonoxide.purge(room, buildUp.atEnd(), aim);
+            Wording limit = phrase("carbon-monoxide.limit")
+                    .with("name", aim)
+                    .with("value", given(purge.limit().value()));
+            rows.add(row(
+                    limit,
+                    needed.air().map(ExposureWords::atLeast).orElseGet(() -> phrase("carbon-monoxide.no-air-does")),
+                    needed.oneChange().map(ExposureWords::atMost).orElse(Wording.name("-")),
+                    airing(purge)));
+            sources.add(
+                    phrase("carbon-monoxide.limit-source").with("limit", limit).with("source", source(purge.limit())));
+        }
+        ExposureWords.rows(draft, phrase("carbon-monoxide.holding"), rows);
+        ExposureWords.items(draft, "exposure.limits", sources);
+    }
+
+    private static Wording airing(Purge purge) {
+        return purge.time()
+                .map(time -> time.minutes() > 0 ? atLeast(time) : phrase("carbon-monoxide.not-over"))
+                .orElseGet(() -> phrase("carbon-monoxide.never-aired"));
+    }
+}

@@ -1,0 +1,112 @@
+package stoneprocess.rules.text.sheet;
+
+import static stoneprocess.rules.text.document.Wording.phrase;
+import static stoneprocess.rules.text.sheet.ExposureWords.atLeast;
+import static stoneprocess.rules.text.sheet.ExposureWords.given;
+import static stoneprocess.rules.text.sheet.ExposureWords.row;
+import static stoneprocess.rules.text.sheet.ExposureWords.source;
+
+import java.util.ArrayList;
+import java.util.List;
+import stoneprocess.core.exposure.Noise;
+import stoneprocess.core.exposure.NoiseExposure;
+import stoneprocess.core.exposure.NoisePeriod;
+import stoneprocess.core.exposure.NoiseRule;
+import stoneprocess.core.exposure.Role;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.SoundLevel;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
+
+/** The noise of a working day by OSHA and by NIOSH, side by side. */
+public final class NoiseSheet {
+    private static final Parameters PARAMETERS = Parameters.standard();
+
+    private final Noise noise = Noise.of(PARAMETERS);
+    private final Texts texts;
+
+    /** The sheet in the reader's language and units. */
+    public NoiseSheet(Texts texts) {
+        this.texts = texts;
+    }
+
+    /**
+     * The text.
+     *
+     * @throws stoneprocess.core.problem.InvalidInputException when the periods are none or make more than 24 h
+     */
+    public String render(List<NoisePeriod> periods) {
+        return texts.page(document(periods));
+    }
+
+    /** The same as a document, to be rendered by any page. */
+    public Document document(List<NoisePeriod> periods) {
+        NoiseExposure osha = noise.exposure(periods, NoiseRule.OSHA);
+        NoiseExposure niosh = noise.exposure(periods, NoiseRule.NIOSH);
+        Draft draft = ExposureWords.sheet("noise.title")
+                .paragraph(phrase("noise.osha").with("says", Wording.of(osha.verdict(), "sentence")))
+                .paragraph(phrase("noise.niosh").with("says", Wording.of(niosh.verdict(), "sentence")));
+        ExposureWords.given(
+                draft,
+                periods.stream()
+                        .map(period -> row(given(period.level()), given(period.time())))
+                        .toList());
+        ExposureWords.result(draft, result(periods, osha, niosh));
+        ExposureWords.limit(
+                draft,
+                phrase("noise.osha").with("says", limit(osha)),
+                phrase("noise.niosh").with("says", limit(niosh)));
+        return ExposureWords.close(
+                draft,
+                List.of(phrase("noise.rests.given"), phrase("noise.rests.formulas")),
+                List.of(
+                        phrase("noise.caution.level"),
+                        phrase("noise.caution.whole-day"),
+                        phrase("noise.caution.threshold")
+                                .with("threshold", given(number(NoiseRule.OSHA, "threshold")))
+                                .with("limit", given(osha.limit().value())),
+                        phrase("noise.caution.law")),
+                Role.HYGIENIST);
+    }
+
+    private List<List<Wording>> result(List<NoisePeriod> periods, NoiseExposure osha, NoiseExposure niosh) {
+        List<List<Wording>> rows = new ArrayList<>();
+        rows.add(row(Wording.name(""), Wording.of(NoiseRule.OSHA), Wording.of(NoiseRule.NIOSH)));
+        periods.stream()
+                .map(NoisePeriod::level)
+                .distinct()
+                .forEach(level -> rows.add(row(
+                        phrase("noise.may-last").with("level", given(level)),
+                        allowed(level, NoiseRule.OSHA),
+                        allowed(level, NoiseRule.NIOSH))));
+        rows.add(row("noise.dose", atLeast(osha.dose()), atLeast(niosh.dose())));
+        rows.add(row("noise.mean", mean(osha), mean(niosh)));
+        rows.add(row("noise.verdict", Wording.of(osha.verdict()), Wording.of(niosh.verdict())));
+        return rows;
+    }
+
+    private Wording allowed(SoundLevel level, NoiseRule rule) {
+        return noise.allowedTime(level, rule)
+                .map(time -> time.minutes() > 0 ? ExposureWords.atMost(time) : phrase("noise.no-time"))
+                .orElseGet(() -> phrase("noise.not-limited"));
+    }
+
+    private static Wording mean(NoiseExposure exposure) {
+        return exposure.mean().map(ExposureWords::atLeast).orElseGet(() -> phrase("noise.nothing-counts"));
+    }
+
+    private static Wording limit(NoiseExposure exposure) {
+        return phrase("noise.limit")
+                .with("limit", given(exposure.limit().value()))
+                .with("exchange", given(number(exposure.rule(), "exchange")))
+                .with("source", source(exposure.limit()))
+                .with("ceiling", given(exposure.ceiling().value()))
+                .with("ceilingSource", source(exposure.ceiling()));
+    }
+
+    private static SoundLevel number(NoiseRule rule, String name) {
+        return PARAMETERS.get("noise." + rule.key() + "." + name, SoundLevel.class);
+    }
+}
