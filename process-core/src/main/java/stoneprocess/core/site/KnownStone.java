@@ -157,4 +157,10 @@ public record KnownStone(Set<Family> families, Optional<ScriberTest> scriber) {
     private Stream<GlossCeiling> byGlossAt60() {
         return ceilings().values().stream().sorted(Comparator.comparing(GlossCeiling::at60));
     }
+
+    static Set<Family> inOrder(Set<Family> families) {
+        EnumSet<Family> copy = EnumSet.noneOf(Family.class);
+        copy.addAll(families);
+        return Collections.unmodifiableSet(copy);
+    }
 }

@@ -3,22 +3,24 @@ package stoneprocess.examples.command;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.json.Json;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.UnitSystem;
-import stoneprocess.core.survey.FloorSurvey;
-import stoneprocess.examples.gloss.GlossQuestion;
+import stoneprocess.core.site.GlossQuestion;
+import stoneprocess.core.site.GritDone;
 import stoneprocess.examples.gloss.GlossSheet;
-import stoneprocess.examples.gloss.GritDone;
 import stoneprocess.rules.Advisor;
 
 /** Tells what a floor reads, could read and would read after its plan. */
@@ -28,6 +30,9 @@ import stoneprocess.rules.Advisor;
         footer = {"", "A gloss is one argument, a number and its unit: \"2 GU\"."},
         mixinStandardHelpOptions = true)
 final class GlossCommand implements Callable<Integer> {
+    private static final Map<String, String> OPTIONS = Map.of(
+            "target", "--gloss", "within", "--within", "zone", "--zone", "grit", "--after", "passes", "--passes");
+
     private static final class HoldPoint {
         @Option(
                 names = "--after",
@@ -90,14 +95,27 @@ final class GlossCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        GlossQuestion question = new GlossQuestion(
+        GlossQuestion question = byOption(this::question);
+        Recommendation recommendation = Advisor.standard().recommend(Json.SURVEY.read(console.read(survey)));
+        console.print(byOption(() -> new GlossSheet(units).render(recommendation, question)));
+        return ExitCode.DONE;
+    }
+
+    private GlossQuestion question() {
+        return new GlossQuestion(
                 Optional.ofNullable(target).map(text -> gloss("--gloss", text)),
                 gloss("--within", within),
                 Optional.ofNullable(zone),
                 holdPoints.stream().map(GlossCommand::done).toList());
-        FloorSurvey read = Json.SURVEY.read(console.read(survey));
-        console.print(new GlossSheet(units).render(Advisor.standard().recommend(read), question));
-        return ExitCode.DONE;
+    }
+
+    /** Names the option that stands for the field of the question. */
+    private static <T> T byOption(Supplier<T> answer) {
+        try {
+            return answer.get();
+        } catch (InvalidInputException e) {
+            throw new InvalidInputException(OPTIONS.getOrDefault(e.field(), e.field()), e.value(), e.accepted());
+        }
     }
 
     private static GritDone done(HoldPoint point) {

@@ -11,13 +11,15 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.site.FloorGloss;
+import stoneprocess.core.site.GlossQuestion;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.stone.Family;
 import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 
 /**
- * What a floor reads and could read, as a text. Never parse it; the gloss room gives the same as data. Immutable and
+ * What a floor reads and could read, as a text. Never parse it; {@link FloorGloss} is the same as data. Immutable and
  * safe to share between threads.
  */
 public final class GlossSheet {
@@ -30,15 +32,15 @@ public final class GlossSheet {
 
     /** The text for a plan and its survey, lines of at most 96 characters, ending with a line feed. */
     public String render(Recommendation recommendation, GlossQuestion question) {
-        GlossInputs inputs = GlossInputs.of(recommendation);
+        FloorGloss gloss = FloorGloss.of(recommendation, question);
         Parameters parameters = recommendation.parameters();
         Figures figures = new Figures(units);
         Texts texts = Texts.english().in(units).with(parameters);
-        ReadingsPart readings = new ReadingsPart(inputs, question, figures, texts);
-        ForecastPart forecast = new ForecastPart(inputs, question, figures, texts);
+        ReadingsPart readings = new ReadingsPart(recommendation, gloss, question, figures, texts);
+        ForecastPart forecast = new ForecastPart(recommendation, gloss, figures, texts);
         Sheet sheet = new Sheet(recommendation.survey().title() + ": gloss");
         sheet.line(forecast.answer());
-        ceilings(sheet, inputs, texts);
+        ceilings(sheet, gloss, texts);
         readings.writeTo(sheet);
         forecast.writeTo(sheet);
         readings.needed(sheet);
@@ -47,21 +49,18 @@ public final class GlossSheet {
         return sheet.toString();
     }
 
-    private static void ceilings(Sheet sheet, GlossInputs inputs, Texts texts) {
+    private static void ceilings(Sheet sheet, FloorGloss gloss, Texts texts) {
         sheet.heading("What the stone could reach, perfectly smooth");
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("20 degrees", "60 degrees", "85 degrees", ""));
         Map<GlossCeiling, List<String>> families = new LinkedHashMap<>();
-        inputs.stone()
-                .ceilings()
+        gloss.ceilings()
                 .forEach((family, ceiling) -> families.computeIfAbsent(ceiling, key -> new ArrayList<>())
                         .add(texts.word(Wording.of(family))));
         families.forEach((ceiling, names) -> rows.add(row(ceiling, String.join(", ", names))));
-        Set<Family> without = inputs.stone().withoutCeiling();
+        Set<Family> without = gloss.withoutCeiling();
         if (!without.isEmpty()) {
-            List<String> names = without.stream()
-                    .map(family -> texts.word(Wording.of(family)))
-                    .toList();
+            List<String> names = without.stream().map(family -> texts.word(Wording.of(family))).toList();
             rows.add(row(
                     GlossCeiling.ofAnyStone(),
                     "any stone; used for " + String.join(", ", names) + ", of which no ceiling is known"));

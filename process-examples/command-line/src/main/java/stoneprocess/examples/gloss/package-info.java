@@ -1,4 +1,4 @@
-/** The sheet of the gloss command: what a survey and its plan mean to the gloss room, and the text made of it. */
+/** The sheet of the gloss command: the text made of {@link stoneprocess.core.site.FloorGloss}. */
 @NullMarked
 package stoneprocess.examples.gloss;
 

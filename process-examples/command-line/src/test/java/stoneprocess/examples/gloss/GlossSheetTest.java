@@ -23,6 +23,8 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.site.GlossQuestion;
+import stoneprocess.core.site.GritDone;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.GlossReading;
@@ -340,8 +342,7 @@ class GlossSheetTest {
         GlossQuestion roof = new GlossQuestion(Optional.empty(), new Gloss(2), Optional.of("roof"), List.of());
         assertThatThrownBy(() -> sheet(ferryHall(), roof))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessage(
-                        "--zone: 'roof' is not accepted; accepted: one of lanes, under the benches, along the walls");
+                .hasMessage("zone: 'roof' is not accepted; accepted: one of lanes, under the benches, along the walls");
     }
 
     @Test
@@ -349,7 +350,7 @@ class GlossSheetTest {
         GlossQuestion tiny = new GlossQuestion(Optional.empty(), new Gloss(0.0001), Optional.empty(), List.of());
         assertThatThrownBy(() -> sheet(ferryHall(), tiny))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageStartingWith("--within: '0.0001 GU' is not accepted");
+                .hasMessageStartingWith("within: '0.0001 GU' is not accepted");
     }
 
     @Test

@@ -17,30 +17,24 @@ import stoneprocess.core.gloss.Gain;
 import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.gloss.GeometryAdvice;
 import stoneprocess.core.gloss.GlossCheck;
-import stoneprocess.core.gloss.GlossForecast;
 import stoneprocess.core.gloss.GlossPrediction;
 import stoneprocess.core.gloss.GlossSuspicion;
-import stoneprocess.core.gloss.GritPrior;
 import stoneprocess.core.gloss.GritStage;
 import stoneprocess.core.gloss.LevelReading;
-import stoneprocess.core.gloss.PlannedGrit;
 import stoneprocess.core.gloss.Reading;
 import stoneprocess.core.gloss.ReadingSet;
 import stoneprocess.core.gloss.TargetOutlook;
-import stoneprocess.core.gloss.WorkSoFar;
 import stoneprocess.core.gloss.ZoneStatistics;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.site.FloorForecast;
 import stoneprocess.core.site.GlossTarget;
 import stoneprocess.core.site.KnownStone;
-import stoneprocess.core.stone.Hardness;
-import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.TrackKind;
 
@@ -172,9 +166,9 @@ final class Readings {
         Optional<Gain> gain = occasions.size() < 2
                 ? Optional.empty()
                 : Optional.of(Gain.of(occasions.get(occasions.size() - 2).values(), now.values(), parameters()));
-        Optional<GlossForecast> forecast = forecast(zone, occasions);
-        Optional<TargetOutlook> outlook = forecast.flatMap(
-                known -> GlossTarget.of(plan).map(target -> known.outlook(target.gloss(), remaining(zone))));
+        Optional<FloorForecast> forecast = forecast(zone, occasions);
+        Optional<TargetOutlook> outlook =
+                forecast.flatMap(known -> GlossTarget.of(plan).map(target -> known.outlook(target.gloss())));
         Optional<GlossPrediction> further = forecast.map(known -> known.afterMorePasses(morePasses()));
         progress.add(new ZoneProgress(
                 zone,
@@ -210,30 +204,32 @@ final class Readings {
         return sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2;
     }
 
-    /** A forecast where one is possible: one hardness, a known ceiling, resin grades in work. */
-    private Optional<GlossForecast> forecast(String zone, List<Occasion> occasions) {
+    /** A forecast where one is possible by a ceiling of the stone's own, and resin grades are in work. */
+    private Optional<FloorForecast> forecast(String zone, List<Occasion> occasions) {
+        TrackKind track = book.trackOf(zone);
         List<TrackWork.Stage> stages = work(zone).stages();
         int from = firstOfResin(stages);
-        boolean possible = stone.hardness().size() == 1
-                && GritPrior.CLASSES.containsAll(stone.hardness())
+        boolean possible = FloorForecast.obstacles(plan, track).isEmpty()
                 && stone.withoutCeiling().isEmpty()
                 && from < stages.size();
         if (!possible) {
             return Optional.empty();
         }
-        Hardness hardness = stone.hardness().iterator().next();
         List<GritStage> grits = new ArrayList<>();
         for (int i = from; i < stages.size(); i++) {
             grits.add(grit(i, stages.get(i), occasions));
         }
-        Optional<LevelReading> start = from > 0
-                ? Optional.empty()
-                : occasions.stream()
-                        .filter(occasion -> occasion.stage() < 0)
-                        .findFirst()
-                        .map(occasion -> level(0, occasion));
         return Optional.of(
-                GlossForecast.of(new WorkSoFar(hardness, stone.lowestCeiling(), start, grits), parameters()));
+                FloorForecast.of(plan, track, from > 0 ? Optional.empty() : start(track, zone, occasions), grits));
+    }
+
+    /** What the log read before the work; else what the survey read. */
+    private Optional<LevelReading> start(TrackKind track, String zone, List<Occasion> occasions) {
+        return occasions.stream()
+                .filter(occasion -> occasion.stage() < 0)
+                .findFirst()
+                .flatMap(occasion -> level(0, occasion))
+                .or(() -> FloorForecast.start(plan, track, zone));
     }
 
     private static int firstOfResin(List<TrackWork.Stage> stages) {
@@ -246,34 +242,18 @@ final class Readings {
         return from;
     }
 
-    private static GritStage grit(int stage, TrackWork.Stage work, List<Occasion> occasions) {
+    private GritStage grit(int stage, TrackWork.Stage work, List<Occasion> occasions) {
         return new GritStage(
                 work.grade().number(),
                 work.passes(),
                 occasions.stream()
                         .filter(occasion -> occasion.stage() == stage)
-                        .map(occasion -> level(occasion.passes(), occasion))
+                        .flatMap(occasion -> level(occasion.passes(), occasion).stream())
                         .toList());
     }
 
-    private static LevelReading level(int passes, Occasion occasion) {
-        return new LevelReading(
-                passes, new Gloss(occasion.mean()), occasion.readings().size());
-    }
-
-    /** The resin grades still to come on the zone's track, with the middle of their planned passes. */
-    private List<PlannedGrit> remaining(String zone) {
-        TrackKind track = book.trackOf(zone);
-        AbrasiveGrade now = work(zone).latest().orElseThrow().grade();
-        List<PlannedGrit> remaining = new ArrayList<>();
-        for (Step step : book.steps(track)) {
-            if (AbrasiveGrade.IN_ORDER.compare(step.grade(), now) > 0
-                    && step.grade().bond() == Bond.RESIN) {
-                int passes = (step.passes().low() + step.passes().high()) / 2;
-                remaining.add(new PlannedGrit(step.grade().number(), passes));
-            }
-        }
-        return remaining;
+    private Optional<LevelReading> level(int passes, Occasion occasion) {
+        return FloorForecast.level(plan, passes, occasion.values());
     }
 
     /** The zones that were read at the hold point, in the order of their names. */

@@ -1,14 +1,16 @@
-package stoneprocess.examples.gloss;
+package stoneprocess.core.site;
+
+import stoneprocess.core.term.Term;
 
 /** Why no gloss can be foretold. */
-public enum NoForecast {
+public enum NoForecast implements Term {
     /** Refused, undecided or at an impasse. */
     NO_PLAN,
 
-    /** The plan leaves the open field as it is. */
+    /** The plan leaves this part of the floor as it is. */
     FIELD_NOT_CUT,
 
-    /** The open field sees no resin grit. */
+    /** This part of the floor sees no resin grit. */
     NO_RESIN_GRIT,
 
     /** Talc, gypsum and their like: no final values are listed. */

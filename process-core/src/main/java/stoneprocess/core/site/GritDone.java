@@ -1,4 +1,4 @@
-package stoneprocess.examples.gloss;
+package stoneprocess.core.site;
 
 import java.util.List;
 import stoneprocess.core.problem.InvalidInputException;
@@ -14,10 +14,10 @@ import stoneprocess.core.quantity.Gloss;
 public record GritDone(int grit, int passes, List<Gloss> reads) {
     public GritDone {
         if (grit < 1) {
-            throw new InvalidInputException("--after", Integer.toString(grit), "a resin grit number of 1 or more");
+            throw new InvalidInputException("grit", Integer.toString(grit), "a resin grit number of 1 or more");
         }
         if (passes < 0) {
-            throw new InvalidInputException("--passes", Integer.toString(passes), "0 or more passes");
+            throw new InvalidInputException("passes", Integer.toString(passes), "0 or more passes");
         }
         reads = List.copyOf(reads);
     }

@@ -1,0 +1,59 @@
+package stoneprocess.core.site;
+
+import java.util.List;
+import java.util.Optional;
+import stoneprocess.core.gloss.ForecastBasis;
+import stoneprocess.core.gloss.GlossPrediction;
+import stoneprocess.core.gloss.TargetOutlook;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.tool.AbrasiveGrade;
+
+/**
+ * What the rest of a plan would bring, as {@link FloorForecast} tells it.
+ *
+ * @param now the zone as it stands; empty while no grit has run
+ * @param ends the zone at the end of each resin grit that remains
+ * @param coarserFirst metal and transition grades that go first
+ * @param lastGrit the last grit of the plan
+ * @param toTarget the way to the target; empty where there is none
+ * @param basis what it rests on
+ */
+public record PlannedGloss(
+        Optional<GlossPrediction> now,
+        List<GlossPrediction> ends,
+        List<AbrasiveGrade> coarserFirst,
+        int lastGrit,
+        Optional<ToTarget> toTarget,
+        ForecastBasis basis) {
+    /**
+     * The way to a target.
+     *
+     * @param target what is to be reached
+     * @param chance how likely it is reached at the end of the plan
+     * @param outlook which passes or grit would reach it, finer grits than the plan runs among them
+     */
+    public record ToTarget(GlossTarget target, Share chance, TargetOutlook outlook) {
+        /** Whether only a grit that the plan does not run likely reaches it. */
+        public boolean beyond(int lastGrit) {
+            return outlook.reachedBy()
+                    .filter(option -> option.grit() > lastGrit)
+                    .isPresent();
+        }
+    }
+
+    public PlannedGloss {
+        ends = List.copyOf(ends);
+        coarserFirst = List.copyOf(coarserFirst);
+    }
+
+    static PlannedGloss of(FloorForecast forecast, Optional<GlossTarget> target) {
+        return new PlannedGloss(
+                forecast.now(),
+                forecast.ends(),
+                forecast.coarserFirst(),
+                forecast.lastGrit(),
+                target.map(wanted -> new ToTarget(
+                        wanted, forecast.chance(wanted.gloss()), forecast.outlookBeyondPlan(wanted.gloss()))),
+                forecast.basis());
+    }
+}
