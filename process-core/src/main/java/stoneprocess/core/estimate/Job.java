@@ -26,7 +26,7 @@ public record Job(
         List<JobStep> steps,
         List<OtherWork> others,
         Optional<Sealing> sealing,
-        Site site) {
+        SiteConditions site) {
     public Job {
         Require.positive("job.area", area);
         steps = List.copyOf(steps);
@@ -60,7 +60,7 @@ public record Job(
     }
 
     /** A job of steps alone, without sealing. */
-    public static Job of(Area area, Length edges, FloorStone stone, List<JobStep> steps, Site site) {
+    public static Job of(Area area, Length edges, FloorStone stone, List<JobStep> steps, SiteConditions site) {
         return new Job(area, edges, stone, steps, List.of(), Optional.empty(), site);
     }
 
@@ -85,7 +85,7 @@ public record Job(
     }
 
     /** The same job on another site. */
-    public Job withSite(Site other) {
+    public Job withSite(SiteConditions other) {
         return new Job(area, edges, stone, steps, others, sealing, other);
     }
 

@@ -16,7 +16,7 @@ import stoneprocess.core.estimate.Job;
 import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.OtherWork;
 import stoneprocess.core.estimate.Sealing;
-import stoneprocess.core.estimate.Site;
+import stoneprocess.core.estimate.SiteConditions;
 import stoneprocess.core.estimate.StepKind;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
@@ -145,7 +145,7 @@ final class JobMaker {
                 steps,
                 others,
                 sealing(plan),
-                options.site().orElseGet(() -> Site.usual(parameters)));
+                options.site().orElseGet(() -> SiteConditions.usual(parameters)));
         return new PlannedJob(job, notes, uncounted, takesHours, rates, parameters);
     }
 

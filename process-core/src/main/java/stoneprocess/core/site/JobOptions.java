@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stoneprocess.core.estimate.Site;
+import stoneprocess.core.estimate.SiteConditions;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
@@ -15,11 +15,11 @@ import stoneprocess.core.quantity.TimeSpan;
  * What a plan does not know about a job.
  *
  * @param edges length of walls, plinths and fittings along which a hand tool is needed; empty for unknown
- * @param site how the site lets the crew work; empty for {@link Site#usual}
+ * @param site how the site lets the crew work; empty for {@link SiteConditions#usual}
  * @param times hours of one technician for work that has no rate, by the name under which {@link PlannedJob#uncounted}
  *     lists it; kept in the order given
  */
-public record JobOptions(Optional<Length> edges, Optional<Site> site, Map<String, Range<TimeSpan>> times) {
+public record JobOptions(Optional<Length> edges, Optional<SiteConditions> site, Map<String, Range<TimeSpan>> times) {
     public JobOptions {
         edges.filter(length -> length.millimetres() == 0).ifPresent(length -> {
             throw new InvalidInputException("edges", length.print(), "more than zero");
@@ -38,7 +38,7 @@ public record JobOptions(Optional<Length> edges, Optional<Site> site, Map<String
     }
 
     /** The same with a site. */
-    public JobOptions withSite(Site other) {
+    public JobOptions withSite(SiteConditions other) {
         return new JobOptions(edges, Optional.of(other), times);
     }
 

@@ -60,6 +60,20 @@ public record PlannedJob(
                 .make();
     }
 
+    /** Whether a recommendation has a plan that cuts something, so that there is a job to estimate. */
+    public static boolean isThere(Recommendation recommendation) {
+        return recommendation.plan().filter(plan -> !plan.tracks().isEmpty()).isPresent();
+    }
+
+    /**
+     * The job of a plan beside another with the same options: of their hours, those that this plan's work takes. See {@link
+     * #of}.
+     */
+    public static PlannedJob beside(Recommendation recommendation, JobOptions options) {
+        Set<String> work = of(recommendation, options.withTimesOf(Set.of())).takesHours();
+        return of(recommendation, options.withTimesOf(work));
+    }
+
     /** The estimate by the numbers that the plan was made with. */
     public Estimate estimate() {
         return new Estimator(parameters).estimate(job);

@@ -136,8 +136,8 @@ class CostTest {
     void the_night_share_is_paid_at_the_night_factor() {
         PriceList prices =
                 PriceList.empty("crowns").with(PriceItem.LABOUR_HOUR, "100").withNightFactor(new Share(150));
-        Site day = ESTIMATE.job().site();
-        Site half = new Site(1, day.signOff(), day.shift(), new Share(50));
+        SiteConditions day = ESTIMATE.job().site();
+        SiteConditions half = new SiteConditions(1, day.signOff(), day.shift(), new Share(50));
         double byDay = prices.cost(ESTIMATE).total().likely().amount().doubleValue();
         double byNight = prices.cost(ESTIMATOR.estimate(ESTIMATE.job().withSite(half)))
                 .total()
@@ -180,9 +180,9 @@ class CostTest {
 
     @Test
     void a_finer_finish_shows_its_steps_as_lines_of_its_own() {
-        Comparison comparison = Comparison.of(
-                Option.of("hone", Jobs.marble(Jobs.METAL_100, Jobs.RESIN_400)),
-                Option.of("satin", Jobs.marble(Jobs.METAL_100, Jobs.RESIN_400, Jobs.RESIN_800)),
+        EstimateComparison comparison = EstimateComparison.of(
+                Alternative.of("hone", Jobs.marble(Jobs.METAL_100, Jobs.RESIN_400)),
+                Alternative.of("satin", Jobs.marble(Jobs.METAL_100, Jobs.RESIN_400, Jobs.RESIN_800)),
                 ESTIMATOR,
                 PriceList.empty("crowns").with(PriceItem.LABOUR_HOUR, "60"));
         assertThat(comparison.work())
@@ -190,35 +190,35 @@ class CostTest {
                 .hasSize(5)
                 .allSatisfy(line -> {
                     assertThat(line.first()).isEmpty();
-                    assertThat(line.direction()).isEqualTo(Difference.Direction.MORE);
+                    assertThat(line.direction()).isEqualTo(EstimateDifference.Direction.MORE);
                     assertThat(line.by()).isEqualTo(line.second().orElseThrow().likely());
                 });
         assertThat(comparison.work())
                 .filteredOn(line -> !line.line().endsWith("resin-800"))
-                .allSatisfy(line -> assertThat(line.direction()).isEqualTo(Difference.Direction.SAME));
+                .allSatisfy(line -> assertThat(line.direction()).isEqualTo(EstimateDifference.Direction.SAME));
         double sum = comparison.work().stream()
                 .mapToDouble(line -> line.by().minutes())
                 .sum();
         assertThat(comparison.personHours().by().minutes()).isCloseTo(sum, Offset.offset(0.01));
         assertThat(comparison.total()).hasValueSatisfying(total -> {
-            assertThat(total.direction()).isEqualTo(Difference.Direction.MORE);
+            assertThat(total.direction()).isEqualTo(EstimateDifference.Direction.MORE);
             assertThat(total.by().amount().doubleValue()).isCloseTo(sum, Offset.offset(0.02));
         });
     }
 
     @Test
     void another_machine_changes_the_open_field_and_leaves_the_edges() {
-        Comparison comparison = Comparison.of(
-                Option.of("single disc", Jobs.marble(Jobs.METAL_100)),
-                Option.of("planetary", Jobs.marble(Jobs.METAL_100.withMachine(Jobs.PLANETARY))),
+        EstimateComparison comparison = EstimateComparison.of(
+                Alternative.of("single disc", Jobs.marble(Jobs.METAL_100)),
+                Alternative.of("planetary", Jobs.marble(Jobs.METAL_100.withMachine(Jobs.PLANETARY))),
                 ESTIMATOR);
-        assertThat(direction(comparison, "open-field metal-100")).isEqualTo(Difference.Direction.LESS);
-        assertThat(direction(comparison, "edges metal-100")).isEqualTo(Difference.Direction.SAME);
+        assertThat(direction(comparison, "open-field metal-100")).isEqualTo(EstimateDifference.Direction.LESS);
+        assertThat(direction(comparison, "edges metal-100")).isEqualTo(EstimateDifference.Direction.SAME);
         assertThat(comparison.costs()).isEmpty();
         assertThat(comparison.total()).isEmpty();
     }
 
-    private static Difference.Direction direction(Comparison comparison, String line) {
+    private static EstimateDifference.Direction direction(EstimateComparison comparison, String line) {
         return comparison.work().stream()
                 .filter(difference -> difference.line().equals(line))
                 .findFirst()
@@ -228,9 +228,9 @@ class CostTest {
 
     @Test
     void powder_against_pads_trades_pads_for_powder() {
-        Comparison comparison = Comparison.of(
-                Option.of("pads", Jobs.marble(Jobs.RESIN_400, Jobs.RESIN_800)),
-                Option.of(
+        EstimateComparison comparison = EstimateComparison.of(
+                Alternative.of("pads", Jobs.marble(Jobs.RESIN_400, Jobs.RESIN_800)),
+                Alternative.of(
                         "powder",
                         Jobs.marble(
                                 Jobs.RESIN_400,
@@ -239,21 +239,21 @@ class CostTest {
         assertThat(comparison.consumables())
                 .filteredOn(line -> line.line().equals("powder powder"))
                 .singleElement()
-                .satisfies(line -> assertThat(line.direction()).isEqualTo(Difference.Direction.MORE));
+                .satisfies(line -> assertThat(line.direction()).isEqualTo(EstimateDifference.Direction.MORE));
         assertThat(comparison.consumables())
                 .filteredOn(line -> line.line().equals("pad-wear resin-800"))
                 .singleElement()
-                .satisfies(line -> assertThat(line.direction()).isEqualTo(Difference.Direction.LESS));
+                .satisfies(line -> assertThat(line.direction()).isEqualTo(EstimateDifference.Direction.LESS));
     }
 
     @Test
     void each_option_brings_its_own_timings() {
         AreaRate slow = new AreaRate(1);
         Job job = Jobs.marble(Jobs.RESIN_400).withArea(new Area(10));
-        Comparison comparison = Comparison.of(
-                Option.of("default", job),
-                new Option("timed", job, List.of(CrewTiming.field("resin-400", Range.of(slow, slow)))),
+        EstimateComparison comparison = EstimateComparison.of(
+                Alternative.of("default", job),
+                new Alternative("timed", job, List.of(CrewTiming.field("resin-400", Range.of(slow, slow)))),
                 ESTIMATOR);
-        assertThat(direction(comparison, "open-field resin-400")).isEqualTo(Difference.Direction.MORE);
+        assertThat(direction(comparison, "open-field resin-400")).isEqualTo(EstimateDifference.Direction.MORE);
     }
 }

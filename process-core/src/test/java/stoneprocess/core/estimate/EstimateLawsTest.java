@@ -92,13 +92,13 @@ class EstimateLawsTest {
         FloorStone stone = new FloorStone(
                 ha < 20 ? Hardness.MEDIUM : Hardness.HARD,
                 AbrasionResistance.measured(ha, Sources.standard().get("house")));
-        Site usual = Site.usual(Jobs.STANDARD);
+        SiteConditions usual = SiteConditions.usual(Jobs.STANDARD);
         Job job = Job.of(
                 new Area(area),
                 Length.of(edges, Unit.METRE),
                 stone,
                 steps,
-                new Site(1, usual.signOff(), usual.shift(), new Share(night)));
+                new SiteConditions(1, usual.signOff(), usual.shift(), new Share(night)));
         return extras
                 ? job.withSealing(Sealing.usual(Jobs.STANDARD))
                         .withOthers(List.of(new OtherWork(
@@ -204,7 +204,7 @@ class EstimateLawsTest {
                                 other.name(), inHours(other.work()), inHours(other.curing()), other.after()))
                         .toList(),
                 job.sealing().map(sealing -> new Sealing(inHours(sealing.drying()), inHours(sealing.curing()))),
-                new Site(
+                new SiteConditions(
                         1,
                         inHours(job.site().signOff()),
                         in(job.site().shift(), Unit.HOUR, TimeSpan.class),
@@ -277,7 +277,8 @@ class EstimateLawsTest {
 
     @Property(seed = "1955", tries = 200)
     void night_work_is_never_cheaper(@ForAll("jobs") Job job) {
-        Site day = new Site(1, job.site().signOff(), job.site().shift(), new Share(0));
+        SiteConditions day =
+                new SiteConditions(1, job.site().signOff(), job.site().shift(), new Share(0));
         assertThat(PRICES.cost(ESTIMATOR.estimate(job)).total().likely())
                 .isGreaterThanOrEqualTo(PRICES.cost(ESTIMATOR.estimate(job.withSite(day)))
                         .total()
@@ -296,9 +297,10 @@ class EstimateLawsTest {
     }
 
     private static Calendar calendar(Job job, double hours) {
-        Site site = job.site();
+        SiteConditions site = job.site();
         return ESTIMATOR
-                .estimate(job.withSite(new Site(1, site.signOff(), TimeSpan.of(hours, Unit.HOUR), site.night())))
+                .estimate(job.withSite(
+                        new SiteConditions(1, site.signOff(), TimeSpan.of(hours, Unit.HOUR), site.night())))
                 .calendar();
     }
 

@@ -36,6 +36,7 @@ final class Jobs {
     }
 
     static Job marble(JobStep... steps) {
-        return Job.of(new Area(50), new Length(28_000), FloorStone.marble(), List.of(steps), Site.usual(STANDARD));
+        return Job.of(
+                new Area(50), new Length(28_000), FloorStone.marble(), List.of(steps), SiteConditions.usual(STANDARD));
     }
 }

@@ -17,7 +17,6 @@ import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Rotation;
 import stoneprocess.core.quantity.Speed;
-import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.stone.Hardness;
@@ -29,14 +28,6 @@ class PrestonValidationTest {
 
     private static Contact contact(double kilopascal, double metresPerSecond) {
         return new Contact(new AreaLoad(kilopascal), Speed.of(metresPerSecond, Unit.METRE_PER_SECOND));
-    }
-
-    /** Preston (1927), dh/dt = k p v, by hand: 2e-12 /Pa, 10 kPa, 1.5 m/s, one hour = 108 micrometres. */
-    @Test
-    void the_depth_is_coefficient_times_pressure_times_speed_times_time() {
-        PrestonCoefficient coefficient = new PrestonCoefficient(2e-12);
-        assertThat(coefficient.depth(contact(10, 1.5), TimeSpan.of(1, Unit.HOUR)))
-                .isEqualTo(Length.of(108, Unit.MICROMETRE));
     }
 
     /** Preston (1927): the relation is linear in pressure and in speed, and their product alone counts. */
@@ -141,16 +132,6 @@ class PrestonValidationTest {
     }
 
     @Test
-    void calibrating_gives_back_the_coefficient_that_made_the_cut() {
-        PrestonCoefficient known = new PrestonCoefficient(5e-10);
-        Contact contact = contact(22, 2.3);
-        TimeSpan time = new TimeSpan(12);
-        assertThat(PrestonCoefficient.calibrate(known.depth(contact, time), contact, time)
-                        .perPascal())
-                .isCloseTo(5e-10, within(5e-14));
-    }
-
-    @Test
     void what_cannot_be_is_refused_by_name() {
         assertThatThrownBy(
                         () -> AbrasionResistance.measured(0, Sources.standard().get("house")))
@@ -159,15 +140,9 @@ class PrestonValidationTest {
         assertThatThrownBy(() -> AbrasionResistance.purchaseMinimum("cheese", "standard"))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("stone: 'cheese, standard'");
-        assertThatThrownBy(() -> new PrestonCoefficient(Double.NaN))
-                .isInstanceOf(InvalidInputException.class)
-                .hasMessageStartingWith("preston.coefficient: 'NaN'");
         assertThatThrownBy(() -> contact(0, 1))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("contact.pressure: '0 kN/m2'");
-        assertThatThrownBy(() -> PrestonCoefficient.calibrate(new Length(0), contact(1, 1), new TimeSpan(1)))
-                .isInstanceOf(InvalidInputException.class)
-                .hasMessageStartingWith("preston.depth");
         assertThatThrownBy(() -> FloorMachine.usual(MachineClass.BURNISHER, Jobs.STANDARD))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("machine.kind: 'burnisher'");

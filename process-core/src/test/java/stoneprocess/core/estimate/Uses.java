@@ -3,13 +3,9 @@ package stoneprocess.core.estimate;
 import java.util.ArrayList;
 import java.util.List;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Coverage;
 import stoneprocess.core.quantity.Range;
-import stoneprocess.core.quantity.Rotation;
 import stoneprocess.core.quantity.Share;
-import stoneprocess.core.quantity.TimeSpan;
-import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
 
@@ -50,7 +46,7 @@ final class Uses {
             for (FloorStone stone : List.of(FloorStone.marble(), FloorStone.granite())) {
                 Job job = Jobs.marble(both.toArray(JobStep[]::new))
                         .withStone(stone)
-                        .withSite(Site.usual(parameters))
+                        .withSite(SiteConditions.usual(parameters))
                         .withSealing(Sealing.usual(parameters));
                 Estimate estimate = new Estimator(parameters).estimate(job);
                 estimate.work().forEach(line -> figures.add(List.of(line.name(), line.clock(), line.people())));
@@ -62,18 +58,6 @@ final class Uses {
                 }
             }
         }
-        TimeSpan week = TimeSpan.of(7, Unit.DAY);
-        for (int speed : new int[] {350, 360, 1990, 2000}) {
-            try {
-                figures.add(UpkeepTask.burnish(new Rotation(speed), week, parameters)
-                        .rate());
-            } catch (InvalidInputException e) {
-                figures.add(e.getMessage());
-            }
-        }
-        figures.add(UpkeepTask.scrub(week, parameters).rate());
-        figures.add(UpkeepTask.strip(true, week, parameters).rate());
-        figures.add(UpkeepTask.strip(false, week, parameters).rate());
         return figures;
     }
 }

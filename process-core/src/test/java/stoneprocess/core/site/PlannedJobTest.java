@@ -22,7 +22,7 @@ import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.Line;
 import stoneprocess.core.estimate.OtherWork;
-import stoneprocess.core.estimate.Site;
+import stoneprocess.core.estimate.SiteConditions;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.estimate.Work;
 import stoneprocess.core.parameter.Parameters;
@@ -379,8 +379,8 @@ class PlannedJobTest {
 
     @Test
     void a_site_that_is_given_is_kept() {
-        Site usual = Site.usual(Parameters.standard());
-        Site night = new Site(2, usual.signOff(), usual.shift(), new Share(50));
+        SiteConditions usual = SiteConditions.usual(Parameters.standard());
+        SiteConditions night = new SiteConditions(2, usual.signOff(), usual.shift(), new Share(50));
         assertThat(PlannedJob.of(Plans.marble().recommendation(), EDGES.withSite(night))
                         .job()
                         .site())

@@ -4,20 +4,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import stoneprocess.core.estimate.Comparison;
+import stoneprocess.core.estimate.Alternative;
 import stoneprocess.core.estimate.CrewTiming;
 import stoneprocess.core.estimate.Estimate;
+import stoneprocess.core.estimate.EstimateComparison;
 import stoneprocess.core.estimate.Estimator;
-import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.PriceList;
-import stoneprocess.core.estimate.Site;
+import stoneprocess.core.estimate.SiteConditions;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Length;
@@ -113,7 +111,7 @@ final class EstimateCommand implements Callable<Integer> {
         Optional<FloorSurvey> otherSurvey = otherSurvey(read);
 
         Recommendation recommendation = advisor.recommend(read);
-        if (cutsNothing(recommendation)) {
+        if (!PlannedJob.isThere(recommendation)) {
             console.print((recommendation.plan().isPresent()
                             ? "NO ESTIMATE: the plan cuts nothing, so there are no hours of cutting.\n\n"
                             : "NO ESTIMATE: there is no plan to estimate.\n\n")
@@ -124,11 +122,11 @@ final class EstimateCommand implements Callable<Integer> {
         PlannedJob planned = PlannedJob.of(recommendation, options);
         Estimator estimator = new Estimator(recommendation.parameters());
         Estimate estimate = estimator.estimate(planned.job(), timings);
-        Optional<ComparisonText> comparison = otherSurvey.map(one -> {
-            Recommendation second = advisor.recommend(one);
-            return cutsNothing(second)
-                    ? ComparisonText.without(units, otherName(), "no cut is planned that way. See plan for it.")
-                    : compare(planned, PlannedJob.of(second, known(second, options)), estimator, timings, priceList);
+        Optional<ComparisonText> comparison = otherSurvey.map(otherWay -> {
+            Recommendation second = advisor.recommend(otherWay);
+            return PlannedJob.isThere(second)
+                    ? compare(planned, PlannedJob.beside(second, options), estimator, timings, priceList)
+                    : ComparisonText.without(units, otherName(), "no cut is planned that way. See plan for it.");
         });
         console.print(new EstimateText(units, recommendation)
                 .render(planned, estimate, priceList.map(list -> list.cost(estimate)), comparison));
@@ -141,16 +139,16 @@ final class EstimateCommand implements Callable<Integer> {
             options = options.withEdges(Amounts.quantity(edges.get(), "--edges", Length.class, "48 m"));
         }
         if (night.isPresent()) {
-            Site usual = Site.usual(advisor.rulebase().parameters());
-            options = options.withSite(new Site(
+            SiteConditions usual = SiteConditions.usual(advisor.rulebase().parameters());
+            options = options.withSite(new SiteConditions(
                     usual.mobilisations(),
                     usual.signOff(),
                     usual.shift(),
                     Amounts.quantity(night.get(), "--night", Share.class, "50 %")));
         }
-        for (Map.Entry<String, String> one : work.entrySet()) {
+        for (Map.Entry<String, String> task : work.entrySet()) {
             options = options.withTime(
-                    one.getKey(), Amounts.range(one.getValue(), "--work." + one.getKey(), TimeSpan.class, "3-5 h"));
+                    task.getKey(), Amounts.range(task.getValue(), "--work." + task.getKey(), TimeSpan.class, "3-5 h"));
         }
         return options;
     }
@@ -171,35 +169,19 @@ final class EstimateCommand implements Callable<Integer> {
         return other.finish.orElseGet(() -> other.survey.orElse(""));
     }
 
-    private static boolean cutsNothing(Recommendation recommendation) {
-        return recommendation.plan().map(plan -> plan.tracks().isEmpty()).orElse(true);
-    }
-
     private ComparisonText compare(
             PlannedJob planned,
             PlannedJob second,
             Estimator estimator,
             List<CrewTiming> timings,
             Optional<PriceList> priceList) {
-        var one = new stoneprocess.core.estimate.Option("here", planned.job(), timings);
-        var two = new stoneprocess.core.estimate.Option("there", second.job(), timed(second, timings));
+        Alternative here = new Alternative("here", planned.job(), timings);
+        Alternative there = Alternative.withTimingsOfItsSteps("there", second.job(), timings);
         return ComparisonText.of(
                 units,
                 otherName(),
                 priceList
-                        .map(list -> Comparison.of(one, two, estimator, list))
-                        .orElseGet(() -> Comparison.of(one, two, estimator)));
-    }
-
-    /** The times of steps that the second way has. */
-    private static List<CrewTiming> timed(PlannedJob second, List<CrewTiming> timings) {
-        Set<String> steps = second.job().steps().stream().map(JobStep::name).collect(Collectors.toSet());
-        return timings.stream().filter(one -> steps.contains(one.step())).toList();
-    }
-
-    /** The hours of work that the second way has. */
-    private static JobOptions known(Recommendation second, JobOptions options) {
-        return options.withTimesOf(
-                PlannedJob.of(second, options.withTimesOf(Set.of())).takesHours());
+                        .map(list -> EstimateComparison.of(here, there, estimator, list))
+                        .orElseGet(() -> EstimateComparison.of(here, there, estimator)));
     }
 }

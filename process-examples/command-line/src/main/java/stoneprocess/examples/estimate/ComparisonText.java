@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import stoneprocess.core.estimate.Comparison;
-import stoneprocess.core.estimate.Difference;
+import stoneprocess.core.estimate.EstimateComparison;
+import stoneprocess.core.estimate.EstimateDifference;
 import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.quantity.Quantity;
@@ -19,9 +19,10 @@ import stoneprocess.core.quantity.UnitSystem;
  * @param comparison the two ways; empty when the second has no plan that cuts
  * @param noPlan why there is no second way; empty when there is one
  */
-public record ComparisonText(UnitSystem units, String other, Optional<Comparison> comparison, Optional<String> noPlan) {
+public record ComparisonText(
+        UnitSystem units, String other, Optional<EstimateComparison> comparison, Optional<String> noPlan) {
     /** Two ways that both have a plan. */
-    public static ComparisonText of(UnitSystem units, String other, Comparison comparison) {
+    public static ComparisonText of(UnitSystem units, String other, EstimateComparison comparison) {
         return new ComparisonText(units, other, Optional.of(comparison), Optional.empty());
     }
 
@@ -38,7 +39,7 @@ public record ComparisonText(UnitSystem units, String other, Optional<Comparison
         comparison.ifPresent(both -> write(page, both));
     }
 
-    private void write(EstimatePage page, Comparison both) {
+    private void write(EstimatePage page, EstimateComparison both) {
         page.heading("Compared with " + other, List.of("here", "there", "apart"), "");
         int same = lines(page, both.work(), "person-hours ", EstimateText::hours, "h");
         same += lines(page, both.waits(), "wait, ", EstimateText::hours, "h");
@@ -52,15 +53,19 @@ public record ComparisonText(UnitSystem units, String other, Optional<Comparison
         both.total().ifPresent(total -> row(page, "all costs", total, EstimateText::money, currency(total)));
     }
 
-    private static String currency(Difference<Money> total) {
+    private static String currency(EstimateDifference<Money> total) {
         return total.by().currency();
     }
 
     private <T extends Comparable<? super T>> int lines(
-            EstimatePage page, List<Difference<T>> lines, String before, Function<T, String> print, String unit) {
+            EstimatePage page,
+            List<EstimateDifference<T>> lines,
+            String before,
+            Function<T, String> print,
+            String unit) {
         int same = 0;
-        for (Difference<T> line : lines) {
-            if (line.direction() == Difference.Direction.SAME) {
+        for (EstimateDifference<T> line : lines) {
+            if (line.direction() == EstimateDifference.Direction.SAME) {
                 same++;
             } else {
                 row(page, before + EstimateWords.plain(line.line()), line, print, unit);
@@ -69,10 +74,10 @@ public record ComparisonText(UnitSystem units, String other, Optional<Comparison
         return same;
     }
 
-    private int consumables(EstimatePage page, List<Difference<Quantity>> lines) {
+    private int consumables(EstimatePage page, List<EstimateDifference<Quantity>> lines) {
         int same = 0;
-        for (Difference<Quantity> line : lines) {
-            if (line.direction() == Difference.Direction.SAME) {
+        for (EstimateDifference<Quantity> line : lines) {
+            if (line.direction() == EstimateDifference.Direction.SAME) {
                 same++;
             } else {
                 String symbol = units.unitFor(line.by()).symbol();
@@ -83,7 +88,7 @@ public record ComparisonText(UnitSystem units, String other, Optional<Comparison
     }
 
     private static <T extends Comparable<? super T>> void row(
-            EstimatePage page, String label, Difference<T> line, Function<T, String> print, String unit) {
+            EstimatePage page, String label, EstimateDifference<T> line, Function<T, String> print, String unit) {
         List<String> figures = new ArrayList<>();
         figures.add(line.first().map(Spread::likely).map(print).orElse("-"));
         figures.add(line.second().map(Spread::likely).map(print).orElse("-"));

@@ -72,7 +72,7 @@ public final class LogReview {
     private final Recommendation plan;
     private final Logbook book;
     private final Looks looks;
-    private final Readings readings;
+    private final LoggedReadings readings;
     private final List<LogNote> notes;
     private final Optional<HoldPoint> at;
     private final Set<Sign> asked;
@@ -88,7 +88,7 @@ public final class LogReview {
         this.book = new Logbook(plan, log, collected);
         this.finished = !followsUp && book.holdPoint().isEmpty();
         this.looks = new Looks(plan.survey(), book, collected, finished);
-        this.readings = new Readings(plan, book, collected);
+        this.readings = new LoggedReadings(plan, book, collected);
         this.notes = collected.inOrder();
         this.at = this.finished ? lastPlanned() : book.holdPoint();
         this.open = openEvents();

@@ -15,8 +15,8 @@ import stoneprocess.core.quantity.Unit;
  * @param shift working time of a day, above 0 and up to 24 h
  * @param night share of the working time at night rates, 0 to 100 %
  */
-public record Site(int mobilisations, Range<TimeSpan> signOff, TimeSpan shift, Share night) {
-    public Site {
+public record SiteConditions(int mobilisations, Range<TimeSpan> signOff, TimeSpan shift, Share night) {
+    public SiteConditions {
         if (mobilisations < 1) {
             throw new InvalidInputException("site.mobilisations", Integer.toString(mobilisations), "1 or more");
         }
@@ -28,8 +28,9 @@ public record Site(int mobilisations, Range<TimeSpan> signOff, TimeSpan shift, S
     }
 
     /** One visit, no wait for the signature, day work, the shift of {@code estimate.shift}. */
-    public static Site usual(Parameters parameters) {
+    public static SiteConditions usual(Parameters parameters) {
         TimeSpan none = new TimeSpan(0);
-        return new Site(1, Range.of(none, none), parameters.get("estimate.shift", TimeSpan.class), new Share(0));
+        return new SiteConditions(
+                1, Range.of(none, none), parameters.get("estimate.shift", TimeSpan.class), new Share(0));
     }
 }

@@ -21,17 +21,17 @@ import stoneprocess.core.quantity.TimeSpan;
  * @param costs each item of a price list; none without a list
  * @param total the totals by the price list; empty without one
  */
-public record Comparison(
+public record EstimateComparison(
         Estimate first,
         Estimate second,
-        List<Difference<TimeSpan>> work,
-        List<Difference<TimeSpan>> waits,
-        List<Difference<Quantity>> consumables,
-        Difference<TimeSpan> personHours,
-        Difference<Count> days,
-        List<Difference<Money>> costs,
-        Optional<Difference<Money>> total) {
-    public Comparison {
+        List<EstimateDifference<TimeSpan>> work,
+        List<EstimateDifference<TimeSpan>> waits,
+        List<EstimateDifference<Quantity>> consumables,
+        EstimateDifference<TimeSpan> personHours,
+        EstimateDifference<Count> days,
+        List<EstimateDifference<Money>> costs,
+        Optional<EstimateDifference<Money>> total) {
+    public EstimateComparison {
         work = List.copyOf(work);
         waits = List.copyOf(waits);
         consumables = List.copyOf(consumables);
@@ -39,7 +39,7 @@ public record Comparison(
     }
 
     /** Compares without prices. */
-    public static Comparison of(Option first, Option second, Estimator estimator) {
+    public static EstimateComparison of(Alternative first, Alternative second, Estimator estimator) {
         return of(
                 estimator.estimate(first.job(), first.timings()),
                 estimator.estimate(second.job(), second.timings()),
@@ -48,7 +48,7 @@ public record Comparison(
     }
 
     /** Compares with the costs by one price list. */
-    public static Comparison of(Option first, Option second, Estimator estimator, PriceList prices) {
+    public static EstimateComparison of(Alternative first, Alternative second, Estimator estimator, PriceList prices) {
         Estimate one = estimator.estimate(first.job(), first.timings());
         Estimate other = estimator.estimate(second.job(), second.timings());
         Cost oneCost = prices.cost(one);
@@ -56,22 +56,29 @@ public record Comparison(
         return of(
                 one,
                 other,
-                Difference.ofLines(costs(oneCost), costs(otherCost), Money::apart),
-                Optional.of(Difference.ofBoth("total", oneCost.total(), otherCost.total(), Money::apart)));
+                EstimateDifference.ofLines(costs(oneCost), costs(otherCost), Money::apart),
+                Optional.of(EstimateDifference.ofBoth("total", oneCost.total(), otherCost.total(), Money::apart)));
     }
 
-    private static Comparison of(
-            Estimate one, Estimate other, List<Difference<Money>> costs, Optional<Difference<Money>> total) {
-        return new Comparison(
+    private static EstimateComparison of(
+            Estimate one,
+            Estimate other,
+            List<EstimateDifference<Money>> costs,
+            Optional<EstimateDifference<Money>> total) {
+        return new EstimateComparison(
                 one,
                 other,
-                Difference.ofLines(work(one), work(other), Difference.apart(TimeSpan.class)),
-                Difference.ofLines(waits(one), waits(other), Difference.apart(TimeSpan.class)),
-                Difference.ofLines(consumables(one), consumables(other), Difference.apart(Quantity.class)),
-                Difference.ofBoth(
-                        "person-hours", one.personHours(), other.personHours(), Difference.apart(TimeSpan.class)),
-                Difference.ofBoth(
-                        "days", one.calendar().days(), other.calendar().days(), Difference.apart(Count.class)),
+                EstimateDifference.ofLines(work(one), work(other), EstimateDifference.apart(TimeSpan.class)),
+                EstimateDifference.ofLines(waits(one), waits(other), EstimateDifference.apart(TimeSpan.class)),
+                EstimateDifference.ofLines(
+                        consumables(one), consumables(other), EstimateDifference.apart(Quantity.class)),
+                EstimateDifference.ofBoth(
+                        "person-hours",
+                        one.personHours(),
+                        other.personHours(),
+                        EstimateDifference.apart(TimeSpan.class)),
+                EstimateDifference.ofBoth(
+                        "days", one.calendar().days(), other.calendar().days(), EstimateDifference.apart(Count.class)),
                 costs,
                 total);
     }

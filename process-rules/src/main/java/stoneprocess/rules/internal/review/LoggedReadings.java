@@ -39,7 +39,7 @@ import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.TrackKind;
 
 /** The gloss readings of the log: which count, and what they tell of each zone. */
-final class Readings {
+final class LoggedReadings {
     /** Fewer readings tell nothing of an outlier. */
     private static final int ENOUGH_FOR_OUTLIER = 4;
 
@@ -51,7 +51,7 @@ final class Readings {
     /** Resin numbers outside are not forecast. */
     private static final int COARSEST_FORECAST = 30;
 
-    /** Readings of one zone between two stretches of work. */
+    /** LoggedReadings of one zone between two stretches of work. */
     private record Occasion(int stage, int passes, List<Noted<Entry.Read>> readings) {
         List<Gloss> values() {
             return readings.stream()
@@ -72,7 +72,7 @@ final class Readings {
     private final List<Reading> testArea = new ArrayList<>();
     private final List<ZoneProgress> progress = new ArrayList<>();
 
-    Readings(Recommendation plan, Logbook book, Notes notes) {
+    LoggedReadings(Recommendation plan, Logbook book, Notes notes) {
         this.plan = plan;
         this.book = book;
         this.stone = KnownStone.of(plan);

@@ -21,7 +21,7 @@ import stoneprocess.core.term.Term;
  * @param by how far the likely figures lie apart
  * @param <T> what is compared
  */
-public record Difference<T extends Comparable<? super T>>(
+public record EstimateDifference<T extends Comparable<? super T>>(
         String line, Optional<Spread<T>> first, Optional<Spread<T>> second, Direction direction, T by) {
     /** What the second option takes against the first. */
     public enum Direction implements Term {
@@ -30,7 +30,7 @@ public record Difference<T extends Comparable<? super T>>(
         MORE
     }
 
-    private static <T extends Comparable<? super T>> Difference<T> of(
+    private static <T extends Comparable<? super T>> EstimateDifference<T> of(
             String line, Optional<Spread<T>> first, Optional<Spread<T>> second, BinaryOperator<T> apart) {
         T some = first.or(() -> second).orElseThrow().likely();
         T none = apart.apply(some, some);
@@ -38,20 +38,20 @@ public record Difference<T extends Comparable<? super T>>(
         T other = second.map(Spread::likely).orElse(none);
         int order = other.compareTo(one);
         Direction direction = order < 0 ? Direction.LESS : order > 0 ? Direction.MORE : Direction.SAME;
-        return new Difference<>(line, first, second, direction, apart.apply(one, other));
+        return new EstimateDifference<>(line, first, second, direction, apart.apply(one, other));
     }
 
-    static <T extends Comparable<? super T>> Difference<T> ofBoth(
+    static <T extends Comparable<? super T>> EstimateDifference<T> ofBoth(
             String line, Spread<T> first, Spread<T> second, BinaryOperator<T> apart) {
         return of(line, Optional.of(first), Optional.of(second), apart);
     }
 
     /** The lines of the first in order, then those that only the second has. */
-    static <T extends Comparable<? super T>> List<Difference<T>> ofLines(
+    static <T extends Comparable<? super T>> List<EstimateDifference<T>> ofLines(
             Map<String, Spread<T>> first, Map<String, Spread<T>> second, BinaryOperator<T> apart) {
         Set<String> names = new LinkedHashSet<>(first.keySet());
         names.addAll(second.keySet());
-        List<Difference<T>> differences = new ArrayList<>();
+        List<EstimateDifference<T>> differences = new ArrayList<>();
         for (String name : names) {
             differences.add(
                     of(name, Optional.ofNullable(first.get(name)), Optional.ofNullable(second.get(name)), apart));
