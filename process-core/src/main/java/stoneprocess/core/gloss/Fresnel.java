@@ -51,4 +51,20 @@ public final class Fresnel {
     public static Gloss mirror(Geometry geometry) {
         return new Gloss(100 / reflectance(BLACK_GLASS_INDEX, geometry));
     }
+
+    /**
+     * Refuses a reading that no meter shows.
+     *
+     * @throws InvalidInputException naming the field {@code gloss}, for more than {@link #mirror} reads at that angle
+     */
+    public static void requireReading(Gloss gloss, Geometry geometry) {
+        Gloss mirror = mirror(geometry);
+        if (gloss.compareTo(mirror) > 0) {
+            throw new InvalidInputException(
+                    "gloss",
+                    gloss.print(),
+                    "a reading from 0 to " + (int) StrictMath.floor(mirror.gloss()) + " GU, that of a mirror at "
+                            + geometry.degrees() + " degrees");
+        }
+    }
 }

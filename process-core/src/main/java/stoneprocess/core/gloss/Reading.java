@@ -19,14 +19,7 @@ public record Reading(String place, String zone, Direction direction, Geometry g
     public Reading {
         name("place", place);
         name("zone", zone);
-        Gloss mirror = Fresnel.mirror(geometry);
-        if (gloss.compareTo(mirror) > 0) {
-            throw new InvalidInputException(
-                    "gloss",
-                    gloss.print(),
-                    "a reading from 0 to " + (int) StrictMath.floor(mirror.gloss()) + " GU, that of a mirror at "
-                            + geometry.degrees() + " degrees");
-        }
+        Fresnel.requireReading(gloss, geometry);
     }
 
     private static void name(String field, String name) {

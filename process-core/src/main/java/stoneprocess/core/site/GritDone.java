@@ -1,6 +1,8 @@
 package stoneprocess.core.site;
 
 import java.util.List;
+import stoneprocess.core.gloss.Fresnel;
+import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 
@@ -9,7 +11,7 @@ import stoneprocess.core.quantity.Gloss;
  *
  * @param grit resin grit number, 1 or more
  * @param passes passes of that grit done by then, 0 or more
- * @param reads what the zone then read at 60 degrees, clean and dry; may be empty
+ * @param reads what the zone then read at 60 degrees, clean and dry, up to the reading of a mirror; may be empty
  */
 public record GritDone(int grit, int passes, List<Gloss> reads) {
     public GritDone {
@@ -20,5 +22,6 @@ public record GritDone(int grit, int passes, List<Gloss> reads) {
             throw new InvalidInputException("passes", Integer.toString(passes), "0 or more passes");
         }
         reads = List.copyOf(reads);
+        reads.forEach(gloss -> Fresnel.requireReading(gloss, Geometry.DEG_60));
     }
 }

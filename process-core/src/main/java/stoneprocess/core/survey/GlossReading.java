@@ -2,7 +2,6 @@ package stoneprocess.core.survey;
 
 import stoneprocess.core.gloss.Fresnel;
 import stoneprocess.core.gloss.Geometry;
-import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 
 /**
@@ -15,13 +14,6 @@ import stoneprocess.core.quantity.Gloss;
  */
 public record GlossReading(String zone, Geometry geometry, Gloss gloss, SurfaceState state) {
     public GlossReading {
-        Gloss mirror = Fresnel.mirror(geometry);
-        if (gloss.compareTo(mirror) > 0) {
-            throw new InvalidInputException(
-                    "gloss",
-                    gloss.print(),
-                    "a reading from 0 to " + (int) StrictMath.floor(mirror.gloss()) + " GU, that of a mirror at "
-                            + geometry.degrees() + " degrees");
-        }
+        Fresnel.requireReading(gloss, geometry);
     }
 }
