@@ -60,7 +60,9 @@ public final class GlossSheet {
         families.forEach((ceiling, names) -> rows.add(row(ceiling, String.join(", ", names))));
         Set<Family> without = gloss.withoutCeiling();
         if (!without.isEmpty()) {
-            List<String> names = without.stream().map(family -> texts.word(Wording.of(family))).toList();
+            List<String> names = without.stream()
+                    .map(family -> texts.word(Wording.of(family)))
+                    .toList();
             rows.add(row(
                     GlossCeiling.ofAnyStone(),
                     "any stone; used for " + String.join(", ", names) + ", of which no ceiling is known"));
