@@ -12,6 +12,8 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Step;
+import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.JobOptions;
@@ -24,6 +26,7 @@ import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.space.SurveyGenerator;
 
@@ -75,6 +78,16 @@ class OneStoneTest {
         }
         assertThat(inDoubt).as("floors of more than one hardness").isGreaterThan(DRAWN / 10);
         assertThat(reckoned).as("floors that were estimated").isGreaterThan(5);
+    }
+
+    /** What the plan shows is what was decided, computed once. */
+    private static void stepsAreAsDecided(Recommendation answer, Track track) {
+        for (Step step : track.steps()) {
+            Subject subject = new Subject.OfStep(track.kind(), step.grade().key());
+            assertThat(answer.values(Topics.PASSES, subject)).containsExactly(step.passes());
+            assertThat(answer.values(Topics.LITRES, subject))
+                    .isEqualTo(step.litresPerPass().stream().toList());
+        }
     }
 
     private static List<List<String>> read(Recommendation answer) {

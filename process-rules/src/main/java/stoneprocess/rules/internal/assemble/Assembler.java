@@ -160,14 +160,14 @@ public final class Assembler {
     }
 
     private Track track(TrackKind kind) {
-        List<Step> steps = new ArrayList<>();
-        for (AbrasiveGrade grade : grades(Topics.GRIT_PATH, new Subject.OfTrack(kind))) {
-            steps.add(step(kind, grade, steps.isEmpty()));
-        }
-        return new Track(kind, steps);
+        return new Track(
+                kind,
+                grades(Topics.GRIT_PATH, new Subject.OfTrack(kind)).stream()
+                        .map(grade -> step(kind, grade))
+                        .toList());
     }
 
-    private Step step(TrackKind kind, AbrasiveGrade grade, boolean first) {
+    private Step step(TrackKind kind, AbrasiveGrade grade) {
         Subject subject = new Subject.OfStep(kind, grade.key());
         MachineClass machine = situation.values(Topics.MACHINE, subject).get(0);
         AddedWeight weight = situation.values(Topics.ADDED_WEIGHT, subject).get(0);
@@ -179,8 +179,8 @@ public final class Assembler {
                 weight,
                 StepFigures.mass(machine, weight, situation.parameters()),
                 water,
-                StepFigures.litres(grade, water, situation.areaOf(kind), situation.parameters()),
-                StepFigures.passes(first, situation.stone().cutRate(), machine, weight, situation.parameters()),
+                situation.values(Topics.LITRES, subject).stream().findFirst(),
+                situation.values(Topics.PASSES, subject).get(0),
                 situation.values(Topics.HANDLING, subject),
                 situation.values(Topics.PICK_UP, subject).get(0),
                 situation.values(Topics.CHECKS, subject));
