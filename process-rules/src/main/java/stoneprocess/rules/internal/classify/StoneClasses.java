@@ -84,22 +84,26 @@ final class StoneClasses {
 
     /**
      * A green stone that may be serpentine is suspect, however little else is known, and one with fibres found is too. A
-     * green natural stone is not believed on its name or on one test.
+     * green natural stone is not believed on its name or on one test. A ground of unknown colour may be green.
      */
     static Set<FibreRisk> fibres(Situation situation) {
-        Set<FibreRisk> risks = Traits.across(families(situation), FibreRisk.class, Traits::fibres);
-        boolean green = situation.survey().answer(SurveyField.COLOUR).value().equals(Optional.of(StoneColour.GREEN));
+        Set<FibreRisk> byKind = Traits.across(families(situation), FibreRisk.class, Traits::fibres);
         boolean found = situation
                 .survey()
                 .answer(SurveyField.LABORATORY)
                 .value()
                 .equals(Optional.of(LaboratoryResult.FIBRES_FOUND));
-        boolean known = identified(situation).contains(Identification.TWO_TESTS);
+        boolean proven = identified(situation).contains(Identification.TWO_TESTS);
         boolean natural = families(situation).stream()
                 .anyMatch(family ->
                         family == Family.BRECCIA || Traits.of(family).body().contains(Body.STONE));
-        boolean suspect = (green || found) && risks.contains(FibreRisk.POSSIBLE) || green && natural && !known;
-        return suspect ? EnumSet.of(FibreRisk.POSSIBLE) : risks;
+        EnumSet<FibreRisk> risks = EnumSet.noneOf(FibreRisk.class);
+        for (StoneColour colour : situation.answer(SurveyField.COLOUR, StoneColour.class)) {
+            boolean green = colour == StoneColour.GREEN;
+            boolean suspect = (green || found) && byKind.contains(FibreRisk.POSSIBLE) || green && natural && !proven;
+            risks.addAll(suspect ? EnumSet.of(FibreRisk.POSSIBLE) : byKind);
+        }
+        return risks;
     }
 
     /** Of stone that is dense or porous by kind, the drop of water tells which, and so does a shine that is there. */

@@ -31,6 +31,7 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.Voltage;
 import stoneprocess.core.stone.Family;
+import stoneprocess.core.stone.FibreRisk;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.survey.AcidDrop;
 import stoneprocess.core.survey.Damp;
@@ -39,6 +40,7 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScriberTest;
+import stoneprocess.core.survey.StoneColour;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
@@ -198,6 +200,25 @@ class FactsTest {
         assertThat(only(StoneTraits.RemovalBudget.class, situation(Floors.unknownStone(), Family.GRANITE))
                         .mayBe())
                 .containsExactly(BudgetClass.SMALL, BudgetClass.AMPLE);
+    }
+
+    @Test
+    void a_ground_of_unknown_colour_may_be_green() {
+        FloorSurvey unknown = FloorSurvey.builder("named only")
+                .set(SurveyField.STONE_NAME, "grey-granite")
+                .build();
+        FloorSurvey mixed =
+                unknown.toBuilder().set(SurveyField.COLOUR, StoneColour.MIXED).build();
+        FloorSurvey green =
+                unknown.toBuilder().set(SurveyField.COLOUR, StoneColour.GREEN).build();
+        assertThat(fibres(unknown)).containsExactly(FibreRisk.NONE, FibreRisk.POSSIBLE);
+        assertThat(fibres(mixed)).containsExactly(FibreRisk.NONE);
+        assertThat(fibres(green)).containsExactly(FibreRisk.POSSIBLE);
+    }
+
+    private static Set<FibreRisk> fibres(FloorSurvey survey) {
+        return only(StoneTraits.FibreSuspicion.class, situation(survey, Family.GRANITE))
+                .mayBe();
     }
 
     @ParameterizedTest

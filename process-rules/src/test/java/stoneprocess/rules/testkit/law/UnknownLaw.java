@@ -45,9 +45,7 @@ record UnknownLaw(int answers) implements Law.Check {
         List<Violation> violations = new ArrayList<>();
         for (LessKnown less : tried) {
             Recommendation unknown = respondent.recommend(less.survey());
-            if (!contradicted(known) || contradicted(unknown)) {
-                violations.addAll(compared(known, unknown, less.forgotten()));
-            }
+            violations.addAll(bolder(known, unknown, less.forgotten()));
         }
         return violations;
     }
@@ -56,8 +54,12 @@ record UnknownLaw(int answers) implements Law.Check {
         return recommendation.impasses().stream().map(Impasse::topic).anyMatch(topic -> topic == Topics.STONE);
     }
 
-    private static List<Violation> compared(Recommendation known, Recommendation unknown, String forgotten) {
+    /** Where the answer to a survey that knows less is bolder than that to the survey that knows more. */
+    static List<Violation> bolder(Recommendation known, Recommendation unknown, String forgotten) {
         List<Violation> violations = new ArrayList<>();
+        if (contradicted(known) && !contradicted(unknown)) {
+            return violations;
+        }
         for (Outcome outcome : unknown.outcomes()) {
             Topic<?> topic = outcome.topic();
             if (!topic.isCautiousFirst() || !(outcome instanceof Decision<?> less)) {
