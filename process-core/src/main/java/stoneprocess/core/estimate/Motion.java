@@ -4,6 +4,7 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Rotation;
 import stoneprocess.core.quantity.Speed;
+import stoneprocess.core.term.Term;
 
 /** How the pads of a machine move over the stone. Walking speed is left out: it is a tenth of the sliding or less. */
 public sealed interface Motion {
@@ -33,7 +34,7 @@ public sealed interface Motion {
     }
 
     /** Which way the heads turn, seen from the carrier that holds them. */
-    enum Turning {
+    enum Turning implements Term {
         SAME_WAY,
         OPPOSITE_WAY
     }

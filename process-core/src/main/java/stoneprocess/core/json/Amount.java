@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.gloss.GlossChange;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Quantity;
@@ -38,11 +39,11 @@ record Amount(
     private static final Map<String, Object> NOT_NEGATIVE = Shape.object("type", "number", "minimum", 0);
     private static final String UNIT = "unit";
 
-    /** A quantity whose dimension is told by its unit, which must be one in which a dimension is kept. */
+    /** A quantity whose dimension is told by its unit. */
     static final Amount ANY_QUANTITY = new Amount(
             "quantity",
             NOT_NEGATIVE,
-            kept().map(Unit::symbol).toList(),
+            Arrays.stream(Unit.values()).map(Unit::symbol).toList(),
             Amount::anyUnit,
             Amount::decimal,
             Amount::symbolOf,
@@ -113,10 +114,10 @@ record Amount(
 
     private static Unit anyUnit(Node node) {
         Node symbol = node.get(UNIT);
-        return kept().filter(unit -> symbol.isText(unit.symbol()))
+        return Arrays.stream(Unit.values())
+                .filter(unit -> symbol.isText(unit.symbol()))
                 .findFirst()
-                .orElseThrow(() -> symbol.refused(
-                        "one of " + String.join(", ", kept().map(Unit::symbol).toList())));
+                .orElseThrow(() -> symbol.refused("one of " + String.join(", ", ANY_QUANTITY.units)));
     }
 
     private static GlossChange change(Node node) {
@@ -136,6 +137,21 @@ record Amount(
                 List.of("low", "high"),
                 range -> List.of(((Range<?>) range).low(), ((Range<?>) range).high()),
                 Amount::range);
+    }
+
+    /** Three values, the likely one between. */
+    Shape spread() {
+        return shape(
+                name + "-spread",
+                List.of("low", "likely", "high"),
+                spread ->
+                        List.of(((Spread<?>) spread).low(), ((Spread<?>) spread).likely(), ((Spread<?>) spread).high()),
+                Amount::spread);
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private static Object spread(List<Object> figures) {
+        return new Spread((Comparable) figures.get(0), (Comparable) figures.get(1), (Comparable) figures.get(2));
     }
 
     @SuppressWarnings({"unchecked", "rawtypes"})

@@ -9,9 +9,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.problem.MissingLibraryException;
-import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.tool.GritSequence;
 
 /**
@@ -30,16 +30,15 @@ import stoneprocess.core.tool.GritSequence;
 public final class Form<T> {
     private final String name;
     private final String version;
-    private final Class<T> type;
+    private final Shape shape;
     private final String description;
     private final GritSequence sequence;
     private final boolean pretty;
 
-    private Form(
-            String name, String version, Class<T> type, String description, GritSequence sequence, boolean pretty) {
+    private Form(String name, String version, Shape shape, String description, GritSequence sequence, boolean pretty) {
         this.name = name;
         this.version = version;
-        this.type = type;
+        this.shape = shape;
         this.description = description;
         this.sequence = sequence;
         this.pretty = pretty;
@@ -51,24 +50,26 @@ public final class Form<T> {
      * records.
      *
      * @param name what the form is called, in lower case with hyphens
-     * @param type a public record with a public constant {@code FORMAT}, the version that it is printed with, for
-     *     example {@code "floor-recommendation/1"}
+     * @param type a public record; where it has a public constant {@code FORMAT}, such as {@code
+     *     "floor-recommendation/1"}, that is the version, and it is printed wherever the record is; otherwise it is the
+     *     name and {@code /1}
      * @param description what a value is, in one sentence, for the schema
      */
     public static <T> Form<T> of(String name, Class<T> type, String description) {
-        String version = RecordShape.format(type)
-                .orElseThrow(() -> new IllegalArgumentException(type + " has no public constant FORMAT"));
-        return new Form<>(name, version, type, description, GritSequence.standard(), true);
+        Optional<String> own = RecordShape.format(type);
+        String version = own.orElse(name + "/1");
+        Shape shape = own.isPresent() ? Shapes.of(type) : new RecordShape(Typed.of(type), RecordShape.FORMAT, version);
+        return new Form<>(name, version, shape, description, GritSequence.standard(), true);
     }
 
     /** The same form, whose grades are of another sequence than the standard one. */
     public Form<T> with(GritSequence other) {
-        return new Form<>(name, version, type, description, other, pretty);
+        return new Form<>(name, version, shape, description, other, pretty);
     }
 
     /** The same form, printed without spaces and line feeds. */
     public Form<T> compact() {
-        return new Form<>(name, version, type, description, sequence, false);
+        return new Form<>(name, version, shape, description, sequence, false);
     }
 
     /** What the form is called, for example {@code job-log}. */
@@ -87,7 +88,7 @@ public final class Form<T> {
      * @throws InvalidInputException for a grade that the sequence printed along lacks, so that it could not be read back
      */
     public String print(T value) {
-        return Jackson.with(() -> Tree.print(Shapes.of(type).print(value, Grades.ANY), pretty));
+        return Jackson.with(() -> Tree.print(shape.print(value, Grades.ANY), pretty));
     }
 
     /**
@@ -117,8 +118,13 @@ public final class Form<T> {
             if (!(root.value() instanceof Map)) {
                 throw new InvalidInputException(what(), String.valueOf(root.value()), "a JSON object");
             }
-            return type.cast(Shapes.of(type).read(root));
+            return read(root);
         });
+    }
+
+    @SuppressWarnings("unchecked")
+    private T read(Node root) {
+        return (T) shape.read(root);
     }
 
     /**
@@ -152,9 +158,9 @@ public final class Form<T> {
 
     private Map<String, Object> schemaTree() {
         Definitions definitions = new Definitions();
-        Map<String, Object> object = type == FloorSurvey.class
-                ? SurveyShape.objectSchema(definitions)
-                : new RecordShape(Typed.of(type)).objectSchema(definitions);
+        Map<String, Object> object = shape instanceof RecordShape ofRecord
+                ? ofRecord.objectSchema(definitions)
+                : SurveyShape.objectSchema(definitions);
         Map<String, Object> schema = Shape.object(
                 "$schema",
                 "https://json-schema.org/draft/2020-12/schema",
@@ -165,6 +171,11 @@ public final class Form<T> {
         schema.putAll(object);
         schema.put("$defs", definitions.byName());
         return schema;
+    }
+
+    @Override
+    public String toString() {
+        return version;
     }
 
     private String what() {

@@ -8,8 +8,23 @@ import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.audit.AuditReport;
+import stoneprocess.core.estimate.Cost;
+import stoneprocess.core.estimate.Estimate;
+import stoneprocess.core.exposure.CarbonMonoxideBuildUp;
+import stoneprocess.core.exposure.CircuitLoad;
+import stoneprocess.core.exposure.FrictionCheck;
+import stoneprocess.core.exposure.LiftingLimit;
+import stoneprocess.core.exposure.NeededAir;
+import stoneprocess.core.exposure.NoiseExposure;
+import stoneprocess.core.exposure.Purge;
+import stoneprocess.core.exposure.RampResult;
+import stoneprocess.core.exposure.SilicaControl;
+import stoneprocess.core.exposure.SlipClass;
+import stoneprocess.core.exposure.SlurryWater;
 import stoneprocess.core.follow.Diagnosis;
 import stoneprocess.core.follow.NextMove;
+import stoneprocess.core.gloss.AcceptanceCheck;
+import stoneprocess.core.gloss.TargetOutlook;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
@@ -80,7 +95,81 @@ public final class Json {
     public static final Form<AuditReport> AUDIT =
             Form.of("audit", AuditReport.class, "What an audit of a rulebase looked at and found.");
 
+    /** Hours, calendar and consumables of a planned job. */
+    public static final Form<Estimate> ESTIMATE = Form.of(
+            "estimate", Estimate.class, "Hours, calendar and consumables of a job, each as low, likely and high.");
+
+    /** What a job costs by a price list. */
+    public static final Form<Cost> COST = Form.of("cost", Cost.class, "What a job costs by a price list.");
+
+    /** Two estimates side by side. */
+    public static final Form<stoneprocess.core.estimate.Comparison> ESTIMATES = Form.of(
+            "estimates", stoneprocess.core.estimate.Comparison.class, "Two estimates side by side, line by line.");
+
+    /** Whether and how a gloss is reached. */
+    public static final Form<TargetOutlook> GLOSS_OUTLOOK = Form.of(
+            "gloss-outlook", TargetOutlook.class, "Whether and how a target gloss at 60 degrees can be reached.");
+
+    /** Readings against the agreed gloss. */
+    public static final Form<AcceptanceCheck> GLOSS_ACCEPTANCE = Form.of(
+            "gloss-acceptance", AcceptanceCheck.class, "Readings of the finished floor against the agreed gloss.");
+
+    /** Noise of a working day. */
+    public static final Form<NoiseExposure> NOISE = Form.of(
+            "noise", NoiseExposure.class, "Noise dose of a working day. Local codes and the named role decide.");
+
+    /** Carbon monoxide in a room in which an engine runs. */
+    public static final Form<CarbonMonoxideBuildUp> CARBON_MONOXIDE = Form.of(
+            "carbon-monoxide",
+            CarbonMonoxideBuildUp.class,
+            "Carbon monoxide in a room in which an engine runs. Local codes and the named role decide.");
+
+    /** The outdoor air that an engine needs. */
+    public static final Form<NeededAir> NEEDED_AIR = Form.of(
+            "needed-air",
+            NeededAir.class,
+            "Outdoor air that keeps carbon monoxide under its limit. Local codes decide.");
+
+    /** How long a room is aired before people come back. */
+    public static final Form<Purge> PURGE =
+            Form.of("purge", Purge.class, "How long a room is aired before people come back. Local codes decide.");
+
+    /** What silica control a task needs. */
+    public static final Form<SilicaControl> SILICA = Form.of(
+            "silica", SilicaControl.class, "Whether dust control suffices. Local codes and the named role decide.");
+
+    /** Load of an electric circuit. */
+    public static final Form<CircuitLoad> CIRCUIT = Form.of(
+            "circuit", CircuitLoad.class, "Continuous load of a circuit. Local codes and the named role decide.");
+
+    /** How much may be lifted. */
+    public static final Form<LiftingLimit> LIFTING =
+            Form.of("lifting", LiftingLimit.class, "The load that may be lifted by hand. The named role decides.");
+
+    /** How a slurry is classed by its acidity. */
+    public static final Form<SlurryWater> SLURRY =
+            Form.of("slurry", SlurryWater.class, "Acidity of slurry water against its limit. Local codes decide.");
+
+    /** A pendulum or roughness value against its limit. */
+    public static final Form<SlipClass<?>> SLIP_CLASS =
+            Form.of("slip-class", slipClass(), "A measured slip value in its class. The named role decides.");
+
+    /** A ramp test against its limit. */
+    public static final Form<RampResult> SLIP_RAMP =
+            Form.of("slip-ramp", RampResult.class, "A ramp test in its class. The named role decides.");
+
+    /** A coefficient of friction against its limit. */
+    public static final Form<FrictionCheck> FRICTION = Form.of(
+            "friction",
+            FrictionCheck.class,
+            "A wet coefficient of friction against its limit. The named role decides.");
+
     private Json() {}
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private static Class<SlipClass<?>> slipClass() {
+        return (Class) SlipClass.class;
+    }
 
     /** All forms. */
     public static List<Form<?>> all() {
@@ -96,6 +185,22 @@ public final class Json {
                 HOW_TO,
                 WHAT_ELSE,
                 COMPARISON,
-                AUDIT);
+                AUDIT,
+                ESTIMATE,
+                COST,
+                ESTIMATES,
+                GLOSS_OUTLOOK,
+                GLOSS_ACCEPTANCE,
+                NOISE,
+                CARBON_MONOXIDE,
+                NEEDED_AIR,
+                PURGE,
+                SILICA,
+                CIRCUIT,
+                LIFTING,
+                SLURRY,
+                SLIP_CLASS,
+                SLIP_RAMP,
+                FRICTION);
     }
 }

@@ -1,5 +1,6 @@
 package stoneprocess.core.json;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.List;
@@ -26,6 +27,15 @@ final class Leaves {
     static final Shape TEXT = Shape.of(text -> text, Node::text, Shape.object("type", "string"));
     static final Shape FLAG = Shape.of(flag -> flag, Node::flag, Shape.object("type", "boolean"));
     static final Shape COUNT = whole(0, Integer.MAX_VALUE);
+
+    /** A number without a unit, printed with all its digits. */
+    static final Shape NUMBER = Shape.of(
+            number -> BigDecimal.valueOf((double) number),
+            node -> node.number().doubleValue(),
+            Shape.object("type", "number"));
+
+    static final Shape DECIMAL = Shape.of(
+            number -> ((BigDecimal) number).stripTrailingZeros(), Node::number, Shape.object("type", "number"));
 
     /** A count that may be larger than the numbers that readers of JSON keep exactly. */
     static final Shape DIGITS = keyed(BigInteger::toString, Leaves::digits, "[0-9]{1,200}");

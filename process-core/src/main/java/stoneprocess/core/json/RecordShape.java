@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * extras} keeps the fields of the user's own.
  */
 final class RecordShape implements Shape {
-    private static final String FORMAT = "format";
+    static final String FORMAT = "format";
     private static final String EXTRAS = "extras";
     private static final String UNKNOWN = "unknown";
 
@@ -174,8 +174,8 @@ final class RecordShape implements Shape {
         boolean keeps = parts().stream().anyMatch(part -> part.component.equals(EXTRAS));
         Node node =
                 around.with(keeps ? around.scope().with(extras) : around.scope().inner());
-        if (format.isPresent()) {
-            node.form(format.get());
+        if (constants.containsKey(FORMAT)) {
+            node.form(constants.get(FORMAT));
         }
         List<String> names = names();
         node.only(names);

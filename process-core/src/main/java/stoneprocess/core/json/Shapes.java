@@ -1,6 +1,7 @@
 package stoneprocess.core.json;
 
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -11,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import stoneprocess.core.estimate.Money;
+import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.gloss.GlossChange;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.Moment;
@@ -35,6 +38,8 @@ final class Shapes {
         KNOWN.put(String.class, Leaves.TEXT);
         KNOWN.put(boolean.class, Leaves.FLAG);
         KNOWN.put(int.class, Leaves.COUNT);
+        KNOWN.put(double.class, Leaves.NUMBER);
+        KNOWN.put(BigDecimal.class, Leaves.DECIMAL);
         KNOWN.put(BigInteger.class, Leaves.DIGITS);
         KNOWN.put(Subject.class, Leaves.SUBJECT);
         KNOWN.put(Moment.class, Leaves.MOMENT);
@@ -77,6 +82,9 @@ final class Shapes {
         }
         if (raw == Range.class) {
             return Amount.of(type.argument(0).raw()).range();
+        }
+        if (raw == Spread.class && type.argument(0).raw() != Money.class) {
+            return Amount.of(type.argument(0).raw()).spread();
         }
         if (raw == List.class || raw == Set.class) {
             boolean words = type.argument(0).raw().isEnum();

@@ -33,9 +33,11 @@ record Typed(Class<?> raw, List<Typed> arguments) {
                             .map(this::resolve)
                             .toList());
         }
-        return declared instanceof TypeVariable<?> variable && !arguments.isEmpty()
-                ? arguments.get(List.of(raw.getTypeParameters()).indexOf(variable))
-                : of(Object.class);
+        if (declared instanceof TypeVariable<?> variable) {
+            int position = List.of(raw.getTypeParameters()).indexOf(variable);
+            return arguments.isEmpty() ? resolve(variable.getBounds()[0]) : arguments.get(position);
+        }
+        return of(Object.class);
     }
 
     Typed argument(int position) {
