@@ -16,6 +16,9 @@ import stoneprocess.core.quantity.Quantity;
  * @param retuned parameters with other values
  */
 public record Overlay(List<SwitchedOff> switchedOff, List<Retuned> retuned) {
+    /** Version of the JSON form. */
+    public static final String FORMAT = "overlay/1";
+
     /**
      * A rule that never fires.
      *

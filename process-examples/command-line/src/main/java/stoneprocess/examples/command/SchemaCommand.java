@@ -3,16 +3,18 @@ package stoneprocess.examples.command;
 import java.util.Iterator;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.json.Form;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.rules.RulesJson;
 
 /** Prints the JSON schemas. */
 @Command(
         name = "schema",
-        description = "Prints the JSON schema of a survey, a job log or an answer.",
+        description = "Prints the JSON schema of what goes in or comes out.",
         mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
     /** For the help page. */
@@ -43,13 +45,16 @@ final class SchemaCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
+    private static Stream<Form<?>> forms() {
+        return Stream.concat(Json.all().stream(), RulesJson.all().stream());
+    }
+
     private static List<String> names() {
-        return Json.all().stream().map(Form::name).toList();
+        return forms().map(Form::name).toList();
     }
 
     private static Form<?> named(String name) {
-        return Json.all().stream()
-                .filter(form -> form.name().equalsIgnoreCase(name))
+        return forms().filter(form -> form.name().equalsIgnoreCase(name))
                 .findFirst()
                 .orElseThrow(() -> new InvalidInputException("FORM", name, "one of " + String.join(", ", names())));
     }
