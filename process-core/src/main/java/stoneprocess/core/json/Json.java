@@ -10,6 +10,7 @@ import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.audit.AuditReport;
 import stoneprocess.core.estimate.Cost;
 import stoneprocess.core.estimate.Estimate;
+import stoneprocess.core.estimate.EstimateComparison;
 import stoneprocess.core.exposure.CarbonMonoxideBuildUp;
 import stoneprocess.core.exposure.CircuitLoad;
 import stoneprocess.core.exposure.FrictionCheck;
@@ -24,9 +25,9 @@ import stoneprocess.core.exposure.SlurryWater;
 import stoneprocess.core.follow.Diagnosis;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.gloss.AcceptanceCheck;
-import stoneprocess.core.gloss.TargetOutlook;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.site.FloorGloss;
 import stoneprocess.core.survey.FloorSurvey;
 
 /** What goes into the library and what comes out of it, as JSON: {@code Json.SURVEY.read(text)}. */
@@ -103,12 +104,14 @@ public final class Json {
     public static final Form<Cost> COST = Form.of("cost", Cost.class, "What a job costs by a price list.");
 
     /** Two estimates side by side. */
-    public static final Form<stoneprocess.core.estimate.Comparison> ESTIMATES = Form.of(
-            "estimates", stoneprocess.core.estimate.Comparison.class, "Two estimates side by side, line by line.");
+    public static final Form<EstimateComparison> ESTIMATES =
+            Form.of("estimates", EstimateComparison.class, "Two estimates side by side, line by line.");
 
-    /** Whether and how a gloss is reached. */
-    public static final Form<TargetOutlook> GLOSS_OUTLOOK = Form.of(
-            "gloss-outlook", TargetOutlook.class, "Whether and how a target gloss at 60 degrees can be reached.");
+    /** What a floor reads, could read and will read. */
+    public static final Form<FloorGloss> GLOSS = Form.of(
+            "gloss",
+            FloorGloss.class,
+            "What a floor reads, what its stone could read and what its plan would bring in the open field.");
 
     /** Readings against the agreed gloss. */
     public static final Form<AcceptanceCheck> GLOSS_ACCEPTANCE = Form.of(
@@ -189,7 +192,7 @@ public final class Json {
                 ESTIMATE,
                 COST,
                 ESTIMATES,
-                GLOSS_OUTLOOK,
+                GLOSS,
                 GLOSS_ACCEPTANCE,
                 NOISE,
                 CARBON_MONOXIDE,

@@ -15,6 +15,8 @@ import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.GritSequence;
 
 /** Invented values of any record, found from its components; texts are all the same, so that names fit together. */
 final class Invented {
@@ -42,11 +44,13 @@ final class Invented {
             return new Money(BigDecimal.valueOf(random.nextInt(100_000), 2), "crowns");
         }
         if (raw == Citation.class) {
-            List<Citation> sources = List.copyOf(Sources.standard().all());
-            return sources.get(random.nextInt(sources.size()));
+            return one(List.copyOf(Sources.standard().all()));
+        }
+        if (raw == AbrasiveGrade.class) {
+            return one(GritSequence.standard().grades());
         }
         if (raw.isEnum()) {
-            return raw.getEnumConstants()[random.nextInt(raw.getEnumConstants().length)];
+            return one(List.of(raw.getEnumConstants()));
         }
         if (Quantity.class.isAssignableFrom(raw)) {
             return quantity(raw);
@@ -72,10 +76,13 @@ final class Invented {
             return Map.of(of(type.argument(0)), of(type.argument(1)));
         }
         if (raw.isSealed()) {
-            Class<?>[] permitted = raw.getPermittedSubclasses();
-            return of(Typed.of(permitted[random.nextInt(permitted.length)]));
+            return of(Typed.of(one(List.of(raw.getPermittedSubclasses()))));
         }
         return record(type);
+    }
+
+    private <T> T one(List<T> choices) {
+        return choices.get(random.nextInt(choices.size()));
     }
 
     private Object record(Typed type) throws ReflectiveOperationException {
@@ -94,8 +101,7 @@ final class Invented {
         List<Dimension> dimensions = Arrays.stream(Dimension.values())
                 .filter(dimension -> raw.isInstance(Quantity.of(BigDecimal.ONE, dimension.unit())))
                 .toList();
-        Dimension dimension = dimensions.get(random.nextInt(dimensions.size()));
-        return Quantity.of(value, dimension.unit());
+        return Quantity.of(value, one(dimensions).unit());
     }
 
     @SuppressWarnings({"unchecked", "rawtypes"})

@@ -12,9 +12,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import stoneprocess.core.estimate.Comparison;
 import stoneprocess.core.estimate.Cost;
 import stoneprocess.core.estimate.Estimate;
+import stoneprocess.core.estimate.EstimateComparison;
 import stoneprocess.core.exposure.CarbonMonoxideBuildUp;
 import stoneprocess.core.exposure.CircuitLoad;
 import stoneprocess.core.exposure.FrictionCheck;
@@ -27,8 +27,8 @@ import stoneprocess.core.exposure.SilicaControl;
 import stoneprocess.core.exposure.SlipClass;
 import stoneprocess.core.exposure.SlurryWater;
 import stoneprocess.core.gloss.AcceptanceCheck;
-import stoneprocess.core.gloss.TargetOutlook;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.site.FloorGloss;
 
 /** Forms of estimates, exposure and gloss: any value survives printing and reading, and its schema accepts it. */
 class SheetFormsTest {
@@ -40,8 +40,8 @@ class SheetFormsTest {
         return Stream.of(
                 Arguments.of(Json.ESTIMATE, Estimate.class),
                 Arguments.of(Json.COST, Cost.class),
-                Arguments.of(Json.ESTIMATES, Comparison.class),
-                Arguments.of(Json.GLOSS_OUTLOOK, TargetOutlook.class),
+                Arguments.of(Json.ESTIMATES, EstimateComparison.class),
+                Arguments.of(Json.GLOSS, FloorGloss.class),
                 Arguments.of(Json.GLOSS_ACCEPTANCE, AcceptanceCheck.class),
                 Arguments.of(Json.NOISE, NoiseExposure.class),
                 Arguments.of(Json.CARBON_MONOXIDE, CarbonMonoxideBuildUp.class),
