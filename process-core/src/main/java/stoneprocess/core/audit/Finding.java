@@ -9,9 +9,9 @@ import stoneprocess.core.survey.FloorSurvey;
  * One thing that an audit found: keys and arguments, no sentences.
  *
  * @param kind what it is
- * @param topic id of the topic; empty for a parameter
- * @param rules ids of the rules, the one at fault first where one is; none for a value or a parameter
- * @param values keys of the values that it is about, or the parameter's name
+ * @param topic id of the topic; empty for a parameter or a field
+ * @param rules ids of the rules, the one at fault first where one is; none for a value, a parameter or a field
+ * @param values keys of the values that it is about, or the name of the parameter or the field
  * @param facts a combination of facts that shows it; none where no combination can
  * @param details what shows it beside facts: the conditions that no fact meets, the part of the card, the shape
  * @param survey a survey whose answer shows it, confirmed by running it; empty where there is none or none was found

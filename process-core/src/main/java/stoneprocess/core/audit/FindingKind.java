@@ -34,6 +34,9 @@ public enum FindingKind implements Term {
     /** A number that nothing reads. */
     UNUSED_PARAMETER,
 
+    /** A question of the survey form, or a kind of damage, that no rule reads. */
+    UNREAD_FIELD,
+
     /** A rule that is not flat conditions and one contribution. */
     FORBIDDEN_SHAPE,
 

@@ -333,7 +333,7 @@ final class JobMaker {
         JobStep powder = JobStep.powder(
                 finest.machine(),
                 Range.of((int) passes.low().number(), (int) passes.high().number()),
-                parameters.range("coverage.resin-finest", Coverage.class));
+                parameters.range("coverage.resin-fine", Coverage.class));
         steps.add(finest.edges() ? powder : powder.withoutEdges());
     }
 

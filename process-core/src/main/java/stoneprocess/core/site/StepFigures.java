@@ -2,7 +2,9 @@ package stoneprocess.core.site;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Coverage;
@@ -21,7 +23,20 @@ import stoneprocess.core.topic.WaterLevel;
 
 /** The figures of a step, computed from closed decisions and parameters. All are common practice, of low confidence. */
 public final class StepFigures {
+    private static final NamedScale<ResinClass> STOCK_GRIT = new NamedScale<>("stock-grit", ResinClass.class);
+    private static final NamedScale<ResinClass> COVERAGE_GRIT = new NamedScale<>("coverage-grit", ResinClass.class);
+
     private StepFigures() {}
+
+    /**
+     * Refuses numbers whose limits of grits do not rise.
+     *
+     * @throws InvalidInputException naming the first limit that does not rise
+     */
+    public static void requireScales(Parameters parameters) {
+        STOCK_GRIT.in(parameters);
+        COVERAGE_GRIT.in(parameters);
+    }
 
     /**
      * Traverses of a bay: the reference range, one for the first grade of a track and one for each later grade, divided
@@ -57,17 +72,17 @@ public final class StepFigures {
 
     /** The most stone that one pass of a grade takes off; common practice, of low confidence. */
     public static Length stock(AbrasiveGrade grade, Parameters parameters) {
-        return parameters.get("stock." + stockClass(grade), Length.class);
+        return parameters.get("stock." + stockClass(grade, parameters), Length.class);
     }
 
-    private static String stockClass(AbrasiveGrade grade) {
-        if (grade.bond() != Bond.RESIN) {
-            return grade.bond().key();
-        }
-        if (grade.number() < 200) {
-            return "resin-coarse";
-        }
-        return grade.number() < 800 ? "resin-middle" : "resin-fine";
+    private static String stockClass(AbrasiveGrade grade, Parameters parameters) {
+        return grade.bond() == Bond.RESIN
+                ? classOf(grade, STOCK_GRIT, parameters).key()
+                : grade.bond().key();
+    }
+
+    private static ResinClass classOf(AbrasiveGrade grade, NamedScale<ResinClass> scale, Parameters parameters) {
+        return scale.in(parameters).classify(new Count(grade.number()));
     }
 
     /** Name of the parameter that tells how much a machine removes, relative to a single disc. */
@@ -99,7 +114,7 @@ public final class StepFigures {
         if (area.isEmpty() || level == WaterLevel.NONE) {
             return Optional.empty();
         }
-        Range<Coverage> coverage = parameters.range(coverageParameter(grade), Coverage.class);
+        Range<Coverage> coverage = parameters.range(coverageParameter(grade, parameters), Coverage.class);
         double low = coverage.low().litresPerSquareMetre();
         double high = coverage.high().litresPerSquareMetre();
         double middle = (low + high) / 2;
@@ -110,14 +125,10 @@ public final class StepFigures {
     }
 
     /** Name of the range of water on a square metre for a grade. */
-    public static String coverageParameter(AbrasiveGrade grade) {
-        if (grade.bond() == Bond.METAL) {
-            return "coverage.metal";
-        }
-        if (grade.number() <= 400) {
-            return "coverage.resin-to-400";
-        }
-        return grade.number() <= 1500 ? "coverage.resin-to-1500" : "coverage.resin-finest";
+    public static String coverageParameter(AbrasiveGrade grade, Parameters parameters) {
+        return grade.bond() == Bond.METAL
+                ? "coverage.metal"
+                : "coverage." + classOf(grade, COVERAGE_GRIT, parameters).key();
     }
 
     /**

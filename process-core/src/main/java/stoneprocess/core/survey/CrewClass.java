@@ -1,4 +1,4 @@
-package stoneprocess.rules.feature;
+package stoneprocess.core.survey;
 
 import stoneprocess.core.term.Term;
 

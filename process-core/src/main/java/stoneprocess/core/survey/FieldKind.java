@@ -1,5 +1,7 @@
 package stoneprocess.core.survey;
 
+import stoneprocess.core.parameter.NamedScale;
+import java.util.Optional;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Range;
 
@@ -11,8 +13,11 @@ public sealed interface FieldKind {
     /** Any number of constants of an enum; none is a known answer. */
     record Choices(Class<? extends Enum<?>> type) implements FieldKind {}
 
-    /** A quantity; {@code limits} are in the dimension's kept unit, both ends belong to it. */
-    record Measure(Dimension dimension, Range<Double> limits) implements FieldKind {}
+    /**
+     * A quantity; {@code limits} are in the dimension's kept unit, both ends belong to it. {@code scale} makes classes of
+     * it for the rules; empty when it is classified only together with other answers.
+     */
+    record Measure(Dimension dimension, Range<Double> limits, Optional<NamedScale<?>> scale) implements FieldKind {}
 
     /** A name of the stone catalogue. */
     record StoneName() implements FieldKind {}

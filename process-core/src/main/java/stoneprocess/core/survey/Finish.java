@@ -1,5 +1,6 @@
 package stoneprocess.core.survey;
 
+import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.term.Term;
 
 /** Classes of finish, from matt to mirror-like. */
@@ -17,5 +18,8 @@ public enum Finish implements Term {
     POLISH,
 
     /** High gloss. */
-    HIGH_GLOSS
+    HIGH_GLOSS;
+
+    /** Finishes by the gloss at 60 degrees at which each begins. */
+    public static final NamedScale<Finish> SCALE = new NamedScale<>("finish", Finish.class);
 }

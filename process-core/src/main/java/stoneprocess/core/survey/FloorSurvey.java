@@ -69,6 +69,12 @@ public final class FloorSurvey {
         return title;
     }
 
+    /** False for a question that the place of this floor rules out: there is no room outdoors. */
+    public boolean mayAnswer(SurveyField<?> field) {
+        return field != SurveyField.ROOM_VOLUME
+                || !answer(SurveyField.SETTING).value().equals(Optional.of(Setting.OUTDOORS));
+    }
+
     /** The answer to a field; a field that was never set is unknown. */
     @SuppressWarnings("unchecked")
     public <T> Answer<T> answer(SurveyField<T> field) {
@@ -111,8 +117,7 @@ public final class FloorSurvey {
                 throw new InvalidInputException("readings.zone", reading.zone(), "the name of a zone of this survey");
             }
         }
-        boolean outdoors = answer(SurveyField.SETTING).value().equals(Optional.of(Setting.OUTDOORS));
-        if (outdoors && answer(SurveyField.ROOM_VOLUME).isKnown()) {
+        if (!mayAnswer(SurveyField.ROOM_VOLUME) && answer(SurveyField.ROOM_VOLUME).isKnown()) {
             throw new InvalidInputException(
                     SurveyField.ROOM_VOLUME.name(),
                     answer(SurveyField.ROOM_VOLUME).value().orElseThrow().print(),

@@ -1,5 +1,7 @@
 package stoneprocess.core.topic;
 
+import java.util.Comparator;
+import java.util.stream.Stream;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
@@ -44,20 +46,18 @@ public enum Cut implements Term {
         return number;
     }
 
-    /** The first cut that starting with a grade amounts to. */
+    /**
+     * The first cut that starting with a grade amounts to: the finest of its bond whose number is no finer than the
+     * grade. Transition cuts as deep as the coarsest resin.
+     */
     public static Cut of(AbrasiveGrade grade) {
-        if (grade.bond() == Bond.METAL) {
-            return grade.number() < GRIND.number ? HEAVY_GRIND : GRIND;
-        }
-        if (grade.bond() == Bond.TRANSITION || grade.number() < COARSE_HONE.number) {
+        if (grade.bond() == Bond.TRANSITION) {
             return FINE_GRIND;
         }
-        if (grade.number() < HONE.number) {
-            return COARSE_HONE;
-        }
-        if (grade.number() < FINE_HONE.number) {
-            return HONE;
-        }
-        return grade.number() < REFRESH.number ? FINE_HONE : REFRESH;
+        Cut boldest = grade.bond() == Bond.METAL ? HEAVY_GRIND : FINE_GRIND;
+        return Stream.of(values())
+                .filter(cut -> cut != NONE && cut.bond == grade.bond() && cut.number <= grade.number())
+                .max(Comparator.comparingInt(Cut::number))
+                .orElse(boldest);
     }
 }

@@ -31,6 +31,9 @@ public enum Task implements Term {
     /** Bring water for the work and the rinsing. */
     BRING_WATER,
 
+    /** Arrange for air in and out of a room before strippers or sealers are used in it. */
+    ARRANGE_FRESH_AIR,
+
     /** Count the grades on the van and get those that the sequence lacks. */
     COUNT_GRADES,
 

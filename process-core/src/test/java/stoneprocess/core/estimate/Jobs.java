@@ -32,7 +32,7 @@ final class Jobs {
                 grade,
                 machine,
                 metal ? Range.of(6, 10) : Range.of(8, 10),
-                STANDARD.range(metal ? "coverage.metal" : "coverage.resin-to-400", Coverage.class));
+                STANDARD.range(metal ? "coverage.metal" : "coverage.resin-coarse", Coverage.class));
     }
 
     static Job marble(JobStep... steps) {

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stoneprocess.core.audit.AuditReport;
 import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
@@ -21,7 +22,10 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.source.Card;
+import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
@@ -143,6 +147,7 @@ public final class Audit {
                     spaces.get(spaces.size() - 1).combinations());
         }
         findings.addAll(unused(parameters.all()));
+        findings.addAll(unread(rules));
         List<String> order = Topics.all().stream().map(Topic::id).toList();
         List<Finding> sorted = findings.stream()
                 .sorted(Comparator.comparing((Finding finding) -> order.indexOf(finding.topic()))
@@ -208,16 +213,27 @@ public final class Audit {
         return numbers.stream()
                 .map(Parameter::name)
                 .filter(name -> !use.reads(name))
-                .map(name -> new Finding(
-                        FindingKind.UNUSED_PARAMETER,
-                        "",
-                        List.of(),
-                        List.of(name),
-                        List.of(),
-                        List.of(),
-                        Optional.empty(),
-                        Optional.empty()))
+                .map(name -> named(FindingKind.UNUSED_PARAMETER, name))
                 .toList();
+    }
+
+    /** Fields of a survey and kinds of damage whose answers none of the rules reads, directly or through a fact. */
+    static List<Finding> unread(Collection<LoadedRule> rules) {
+        Set<String> read = rules.stream()
+                .flatMap(rule -> rule.conditions().stream())
+                .flatMap(condition -> Facts.reads(condition.type()).stream())
+                .collect(Collectors.toSet());
+        return Stream.concat(
+                        SurveyField.all().stream().map(SurveyField::name),
+                        Stream.of(DamageKind.values()).map(Facts::damage))
+                .filter(name -> !read.contains(name))
+                .map(name -> named(FindingKind.UNREAD_FIELD, name))
+                .toList();
+    }
+
+    private static Finding named(FindingKind kind, String name) {
+        return new Finding(
+                kind, "", List.of(), List.of(name), List.of(), List.of(), Optional.empty(), Optional.empty());
     }
 
     private static Finding plain(FindingKind kind, Card card, List<String> details) {

@@ -97,8 +97,9 @@ public final class Computed {
     }
 
     /** The water of a step; without values when the area is not known. */
-    public static Decision<Range<Volume>> litres(Subject step, AbrasiveGrade grade, Optional<Range<Volume>> litres) {
-        List<String> inputs = new ArrayList<>(StepFigures.rangeOf(StepFigures.coverageParameter(grade)));
+    public static Decision<Range<Volume>> litres(
+            Subject step, AbrasiveGrade grade, Optional<Range<Volume>> litres, Parameters parameters) {
+        List<String> inputs = new ArrayList<>(StepFigures.rangeOf(StepFigures.coverageParameter(grade, parameters)));
         inputs.add(Topics.WATER_LEVEL.id());
         inputs.add(SurveyField.AREA.name());
         return figure(Topics.LITRES, step, litres.stream().toList(), inputs);

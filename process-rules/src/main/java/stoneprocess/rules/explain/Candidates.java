@@ -189,7 +189,9 @@ final class Candidates {
     }
 
     private List<Change> measured(SurveyField<?> field, FieldKind.Measure measure, Optional<Object> from) {
-        if (Facts.types().stream().noneMatch(type -> Facts.reads(type).contains(field.name()))) {
+        boolean isRead =
+                Facts.types().stream().anyMatch(type -> Facts.reads(type).contains(field.name()));
+        if (!isRead || !survey.mayAnswer(field)) {
             return List.of();
         }
         List<List<Quantity>> classes = new ArrayList<>();
@@ -251,7 +253,7 @@ final class Candidates {
         points.add(quantity(BigDecimal.valueOf(measure.limits().low()), measure));
         points.add(quantity(BigDecimal.valueOf(measure.limits().high()), measure));
         from.ifPresent(value -> points.add((Quantity) value));
-        for (double limit : new Limits(survey, floor.parameters()).of(field)) {
+        for (double limit : Facts.limits(field, survey, floor.parameters())) {
             BigDecimal below = BigDecimal.valueOf(limit).setScale(decimals, RoundingMode.FLOOR);
             for (int i = -1; i <= 2; i++) {
                 BigDecimal point = below.add(step.multiply(BigDecimal.valueOf(i)));

@@ -55,7 +55,8 @@ final class FloorFacts {
                 path.values().stream()
                         .map(grit -> situation.sequence().get(grit, Topics.GRIT_PATH.id()))
                         .toList(),
-                situation.values(Topics.METAL_METHOD).get(0));
+                situation.values(Topics.METAL_METHOD).get(0),
+                situation.parameters());
         all.addAll(made);
         made.forEach(step -> steps.put(step.subject(), List.of(seen.of(step))));
     }

@@ -18,7 +18,6 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.parameter.Scale;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
@@ -183,7 +182,7 @@ public final class WhatElseSearch {
     private List<FloorSurvey> read() {
         FloorSurvey base = survey.zones().isEmpty() ? withZone(survey) : survey;
         List<Quantity> glosses = new ArrayList<>(List.of(new Gloss(0)));
-        glosses.addAll(Scale.of("finish", Finish.class, parameters).limits());
+        glosses.addAll(Finish.SCALE.in(parameters).limits());
         List<FloorSurvey> read = new ArrayList<>();
         for (Quantity gloss : glosses) {
             GlossReading reading = new GlossReading(

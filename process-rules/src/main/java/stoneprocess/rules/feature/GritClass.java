@@ -2,20 +2,20 @@ package stoneprocess.rules.feature;
 
 import stoneprocess.core.term.Term;
 
-/** How fine a grade is. */
+/** How fine a grade is, by its number. The limits are the parameters {@code grit.class}. */
 public enum GritClass implements Term {
-    /** Under 100. */
+    /** It grinds. */
     COARSE,
 
-    /** 100 to under 400. */
+    /** It removes the marks of grinding. */
     MEDIUM,
 
-    /** 400 to 800. */
+    /** It hones. */
     FINE,
 
-    /** Over 800 to under 2000. */
+    /** The shine comes up. */
     POLISHING,
 
-    /** 2000 and finer. */
+    /** The last polish. */
     FINEST
 }

@@ -2,11 +2,16 @@ package stoneprocess.rules.feature;
 
 import java.util.Set;
 import stoneprocess.core.survey.Access;
+import stoneprocess.core.survey.CrewClass;
 import stoneprocess.core.survey.Historic;
+import stoneprocess.core.survey.LoadClass;
 import stoneprocess.core.survey.LoadConfirmed;
 import stoneprocess.core.survey.Occupied;
 import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.ReopenClass;
+import stoneprocess.core.survey.RoomClass;
 import stoneprocess.core.survey.Setting;
+import stoneprocess.core.survey.SizeClass;
 import stoneprocess.core.survey.Slope;
 import stoneprocess.core.survey.Structure;
 import stoneprocess.core.survey.Traffic;
@@ -41,6 +46,27 @@ public final class Site {
     /** A floor drain. */
     public record FloorDrain(Set<Presence> mayBe) implements Feature<Presence> {
         public FloorDrain {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Doors that can stand open. */
+    public record DoorsToOpen(Set<Presence> mayBe) implements Feature<Presence> {
+        public DoorsToOpen {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** A fan. */
+    public record FanOnSite(Set<Presence> mayBe) implements Feature<Presence> {
+        public FanOnSite {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How much air the room holds. */
+    public record RoomSize(Set<RoomClass> mayBe) implements Feature<RoomClass> {
+        public RoomSize {
             mayBe = Classes.copy(mayBe);
         }
     }

@@ -26,7 +26,7 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
-import stoneprocess.rules.explain.Limits;
+import stoneprocess.rules.internal.classify.Facts;
 
 /** One answer for each class of a field that the rules can tell apart. Immutable and safe to share between threads. */
 final class FieldClasses {
@@ -92,7 +92,7 @@ final class FieldClasses {
     /** Where classes of a measured field begin, at the precision of its dimension, inside what it accepts. */
     List<Quantity> limits(SurveyField<?> field, FieldKind.Measure measure, FloorSurvey base) {
         TreeSet<Quantity> limits = new TreeSet<>();
-        for (double limit : new Limits(base, parameters).of(field)) {
+        for (double limit : Facts.limits(field, base, parameters)) {
             BigDecimal value = BigDecimal.valueOf(limit)
                     .setScale(12, RoundingMode.HALF_EVEN)
                     .setScale(measure.dimension().decimals(), RoundingMode.CEILING);

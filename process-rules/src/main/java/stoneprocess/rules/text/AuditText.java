@@ -63,11 +63,12 @@ public final class AuditText {
 
     private void tell(Draft draft, Finding finding) {
         draft.section(
-                finding.topic().isEmpty()
-                        ? phrase("audit.of-numbers").with("kind", finding.kind())
-                        : phrase("audit.of-topic")
-                                .with("topic", finding.topic())
-                                .with("kind", finding.kind()));
+                switch (finding.kind()) {
+                    case UNUSED_PARAMETER -> phrase("audit.of-numbers").with("kind", finding.kind());
+                    case UNREAD_FIELD -> phrase("audit.of-form").with("kind", finding.kind());
+                    default ->
+                        phrase("audit.of-topic").with("topic", finding.topic()).with("kind", finding.kind());
+                });
         finding.rules()
                 .forEach(rule -> draft.labelled(
                         "audit.rule",

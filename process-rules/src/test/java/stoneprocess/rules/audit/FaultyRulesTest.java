@@ -24,6 +24,7 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.feature.Site;
 import stoneprocess.rules.internal.engine.CompiledRules;
 import stoneprocess.rules.internal.engine.FaultyRules;
 import stoneprocess.rules.internal.engine.LoadedRule;
@@ -156,6 +157,21 @@ class FaultyRulesTest {
                 .containsExactly(List.of("removal-rate.of-nobody"));
     }
 
+    /** The rules that read how much a floor is walked on, taken away. */
+    @Test
+    void a_field_that_no_rule_reads_is_named_and_none_is_left_by_the_shipped_rules() throws IOException {
+        List<LoadedRule> withoutTraffic = ShippedRules.load().stream()
+                .filter(rule -> rule.conditions().stream()
+                        .noneMatch(condition -> condition.type() == Site.FootTraffic.class))
+                .toList();
+
+        assertThat(Audit.unread(withoutTraffic)).singleElement().satisfies(finding -> {
+            assertThat(finding.kind()).isEqualTo(FindingKind.UNREAD_FIELD);
+            assertThat(finding.values()).containsExactly("site.traffic");
+        });
+        assertThat(Audit.unread(ShippedRules.load())).isEmpty();
+    }
+
     @Test
     void forbidden_shapes_are_named() {
         assertThat(found(FindingKind.FORBIDDEN_SHAPE, "BAD-011").details()).containsExactly("not", "salience");
@@ -175,6 +191,7 @@ class FaultyRulesTest {
                 .map(Finding::kind)
                 .collect(Collectors.toSet());
         sown.add(FindingKind.UNUSED_PARAMETER);
+        sown.add(FindingKind.UNREAD_FIELD);
 
         assertThat(sown).containsExactlyInAnyOrderElementsOf(EnumSet.allOf(FindingKind.class));
         assertThat(WITHOUT)

@@ -98,17 +98,17 @@ class FiguresTest {
 
     @ParameterizedTest
     @CsvSource({
-        "resin-50, coverage.resin-to-400",
-        "resin-400, coverage.resin-to-400",
-        "resin-800, coverage.resin-to-1500",
-        "resin-1500, coverage.resin-to-1500",
-        "resin-3000, coverage.resin-finest",
-        "transition-100, coverage.resin-to-400",
+        "resin-50, coverage.resin-coarse",
+        "resin-400, coverage.resin-coarse",
+        "resin-800, coverage.resin-middle",
+        "resin-1500, coverage.resin-middle",
+        "resin-3000, coverage.resin-fine",
+        "transition-100, coverage.resin-coarse",
         "metal-16, coverage.metal",
         "metal-200, coverage.metal"
     })
     void coverage_goes_by_bond_and_grit(String grade, String parameter) {
-        assertThat(StepFigures.coverageParameter(grade(grade))).isEqualTo(parameter);
+        assertThat(StepFigures.coverageParameter(grade(grade), NUMBERS)).isEqualTo(parameter);
     }
 
     @ParameterizedTest

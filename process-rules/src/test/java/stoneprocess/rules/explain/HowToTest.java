@@ -133,7 +133,7 @@ class HowToTest {
             Floor floor = new Floor(survey, Parameters.standard(), GritSequence.standard());
             Candidates candidates = new Candidates(floor, REACH);
             for (SurveyField<?> field : SurveyField.all()) {
-                if (field.kind() instanceof FieldKind.Measure && field != SurveyField.ROOM_VOLUME) {
+                if (field.kind() instanceof FieldKind.Measure && survey.mayAnswer(field)) {
                     List<List<Object>> tried = new ArrayList<>();
                     tried.add(read(survey, field));
                     candidates.of(field.name()).forEach(change -> tried.add(read(change.in(survey), field)));

@@ -15,6 +15,7 @@ import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.Face;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.ScriberTest;
+import stoneprocess.core.survey.Setting;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
@@ -27,8 +28,8 @@ import stoneprocess.rules.internal.classify.Facts;
  * is a field of the survey whose classes the rules can tell apart, a kind of damage, or how damage is spread over the
  * floor. Immutable and safe to share between threads.
  *
- * <p>A glazed face that a scriber scratches and acid attacks cannot be; a row that has it is three surveys, each without
- * one of these answers, so that nothing else of the row is lost. A room volume is left out: no rule reads it.
+ * <p>A glazed face that a scriber scratches and acid attacks cannot be, nor a room outdoors; a row that has such answers is
+ * several surveys, each without one of them, so that nothing else of the row is lost.
  */
 public final class CoveringSurveys {
     /** Name of the column that says how damage is spread. */
@@ -107,7 +108,7 @@ public final class CoveringSurveys {
         return columns;
     }
 
-    /** How many rows there are; a row is one survey, seldom three. */
+    /** How many rows there are; a row is one survey, seldom several. */
     public int size() {
         return rows.size();
     }
@@ -119,19 +120,35 @@ public final class CoveringSurveys {
             Column column = columns.get(i);
             answers.put(column.name(), column.values().get(rows.get(row)[i]));
         }
-        boolean impossible = is(answers, SurveyField.FACE, Face.GLAZED)
-                && is(answers, SurveyField.SCRIBER, ScriberTest.SCRATCHED)
-                && is(answers, SurveyField.ACID_DROP, AcidDrop.FIZZ_ON_SOLID);
-        if (!impossible) {
+        return surveys(answers);
+    }
+
+    private static List<FloorSurvey> surveys(Map<String, Optional<Object>> answers) {
+        List<SurveyField<?>> clash = clash(answers);
+        if (clash.isEmpty()) {
             return List.of(survey(answers));
         }
         List<FloorSurvey> surveys = new ArrayList<>();
-        for (SurveyField<?> field : List.of(SurveyField.FACE, SurveyField.SCRIBER, SurveyField.ACID_DROP)) {
+        for (SurveyField<?> field : clash) {
             Map<String, Optional<Object>> less = new LinkedHashMap<>(answers);
             less.put(field.name(), Optional.empty());
-            surveys.add(survey(less));
+            surveys.addAll(surveys(less));
         }
         return surveys;
+    }
+
+    /** Fields whose answers cannot all be; none when all of them can. */
+    private static List<SurveyField<?>> clash(Map<String, Optional<Object>> answers) {
+        if (is(answers, SurveyField.FACE, Face.GLAZED)
+                && is(answers, SurveyField.SCRIBER, ScriberTest.SCRATCHED)
+                && is(answers, SurveyField.ACID_DROP, AcidDrop.FIZZ_ON_SOLID)) {
+            return List.of(SurveyField.FACE, SurveyField.SCRIBER, SurveyField.ACID_DROP);
+        }
+        boolean room = answers.getOrDefault(SurveyField.ROOM_VOLUME.name(), Optional.empty())
+                .isPresent();
+        return room && is(answers, SurveyField.SETTING, Setting.OUTDOORS)
+                ? List.of(SurveyField.SETTING, SurveyField.ROOM_VOLUME)
+                : List.of();
     }
 
     private static boolean is(Map<String, Optional<Object>> answers, SurveyField<?> field, Object value) {

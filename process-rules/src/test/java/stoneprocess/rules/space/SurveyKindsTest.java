@@ -16,10 +16,10 @@ import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SizeClass;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.feature.SizeClass;
 import stoneprocess.rules.testkit.InvalidSurveys;
 
 class SurveyKindsTest {

@@ -17,14 +17,10 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.feature.BuildUp;
 import stoneprocess.rules.feature.Condition;
-import stoneprocess.rules.feature.CrewClass;
 import stoneprocess.rules.feature.Decided;
 import stoneprocess.rules.feature.Equipment;
 import stoneprocess.rules.feature.Feature;
-import stoneprocess.rules.feature.LoadClass;
-import stoneprocess.rules.feature.ReopenClass;
 import stoneprocess.rules.feature.Site;
-import stoneprocess.rules.feature.SizeClass;
 import stoneprocess.rules.feature.StoneFacts;
 import stoneprocess.rules.feature.StoneTraits;
 import stoneprocess.rules.feature.Wishes;
@@ -43,12 +39,9 @@ final class FactTable {
     }
 
     static {
-        stone();
-        buildUp();
-        condition();
-        site();
-        equipment();
-        wishes();
+        FieldFacts.lines().forEach(FactTable::add);
+        answers();
+        zones();
         stoneTraits();
         decisions();
         LogFacts.lines().forEach(FactTable::add);
@@ -63,38 +56,33 @@ final class FactTable {
 
     private FactTable() {}
 
-    private static void stone() {
+    /** What answers of a survey mean that are read together or looked up. */
+    private static void answers() {
         add(new SingleFact<>(
                 FeatureRecord.of(StoneFacts.NamedAs.class, Set.class),
                 StoneClasses::namedAs,
                 Origin.fields(SurveyField.STONE_NAME.name()),
                 true));
-        choice(StoneFacts.AcidTest.class, SurveyField.ACID_DROP);
-        choice(StoneFacts.ScriberMark.class, SurveyField.SCRIBER);
         survey(StoneFacts.WaterTest.class, StoneClasses::waterDrop, SurveyField.WATER_DROP, SurveyField.COATING);
-        choice(StoneFacts.SolventTest.class, SurveyField.SOLVENT_RAG);
-        choice(StoneFacts.LaboratorySays.class, SurveyField.LABORATORY);
-        choice(StoneFacts.GroundColour.class, SurveyField.COLOUR);
-        choice(StoneFacts.LaidFace.class, SurveyField.FACE);
-        choice(StoneFacts.StonesMixed.class, SurveyField.MIX);
-    }
-
-    private static void buildUp() {
-        choice(BuildUp.BackedBy.class, SurveyField.BACKING);
-        choice(BuildUp.LaidOn.class, SurveyField.BED);
-        choice(BuildUp.FloorHeating.class, SurveyField.HEATED);
-        choice(BuildUp.TapSound.class, SurveyField.SOUNDING);
-        choice(BuildUp.LayerBelow.class, SurveyField.HAZARDOUS_LAYER);
-        choice(BuildUp.JointState.class, SurveyField.JOINTS);
         survey(BuildUp.Moisture.class, SurveyClasses::damp, SurveyField.MOISTURE, SurveyField.DRY_REFERENCE);
+        survey(Site.PowerSupply.class, SurveyClasses::supply, SurveyField.VOLTS, SurveyField.AMPS);
+        survey(Equipment.GradesOnHand.class, SurveyClasses::anyGrade, SurveyField.GRADES);
+        survey(
+                Wishes.WantedFinish.class,
+                SurveyClasses::wanted,
+                SurveyField.GOAL,
+                SurveyField.GOAL_GLOSS,
+                SurveyField.FINISH_NOW);
+        survey(
+                Wishes.FinishToGo.class,
+                SurveyClasses::gap,
+                SurveyField.GOAL,
+                SurveyField.GOAL_GLOSS,
+                SurveyField.FINISH_NOW);
     }
 
-    private static void condition() {
-        choice(Condition.Coated.class, SurveyField.COATING);
-        choice(Condition.PresentFinish.class, SurveyField.FINISH_NOW);
-        choice(Condition.LastTreated.class, SurveyField.LAST_TREATMENT);
-        choice(Condition.LastTreatedAgo.class, SurveyField.TREATED_AGO);
-        choice(Condition.CleaningTried.class, SurveyField.CLEANING_TRIAL);
+    /** What was seen and read in the zones of a floor. */
+    private static void zones() {
         damage(Condition.Scratches.class, DamageKind.SCRATCHES, DamageClasses::inField);
         damage(Condition.EdgeScratches.class, DamageKind.SCRATCHES, DamageClasses::alongEdges);
         damage(Condition.LocalScratches.class, DamageKind.SCRATCHES, DamageClasses::inPlaces);
@@ -115,6 +103,7 @@ final class FactTable {
                 Condition.Lanes.class,
                 DamageClasses::lanes,
                 Origin.fields(damage(DamageKind.SCRATCHES), damage(DamageKind.ETCHES)));
+        line(Site.Treads.class, DamageClasses::treads, Origin.fields(damage(DamageKind.WEAR)));
         line(
                 Condition.GlossRead.class,
                 situation -> SurveyClasses.glossRead(situation, Comparator.naturalOrder()),
@@ -123,63 +112,6 @@ final class FactTable {
                 Condition.StatedFinish.class,
                 SurveyClasses::statedFinish,
                 Origin.fields(READINGS, SurveyField.FINISH_NOW.name()));
-    }
-
-    private static void site() {
-        survey(
-                Site.FloorSize.class,
-                situation -> SurveyClasses.scaled(situation, "floor-size", SizeClass.class, SurveyField.AREA),
-                SurveyField.AREA);
-        choice(Site.Place.class, SurveyField.SETTING);
-        choice(Site.PeopleAbout.class, SurveyField.OCCUPIED);
-        choice(Site.FloorDrain.class, SurveyField.DRAIN);
-        choice(Site.TapWater.class, SurveyField.WATER_SUPPLY);
-        choice(Site.Slopes.class, SurveyField.SLOPE);
-        choice(Site.UsedWet.class, SurveyField.WET_USE);
-        choice(Site.Reached.class, SurveyField.ACCESS);
-        choice(Site.CarriedBy.class, SurveyField.STRUCTURE);
-        survey(
-                Site.FloorCarries.class,
-                situation -> SurveyClasses.scaled(situation, "floor-load", LoadClass.class, SurveyField.FLOOR_LOAD),
-                SurveyField.FLOOR_LOAD);
-        choice(Site.LoadConfirmedBy.class, SurveyField.LOAD_CONFIRMED);
-        choice(Site.HistoricFabric.class, SurveyField.HISTORIC);
-        choice(Site.Works.class, SurveyField.WORKS);
-        survey(
-                Site.CrewSize.class,
-                situation -> SurveyClasses.scaled(situation, "crew", CrewClass.class, SurveyField.CREW),
-                SurveyField.CREW);
-        survey(
-                Site.Reopening.class,
-                situation -> SurveyClasses.scaled(situation, "reopening", ReopenClass.class, SurveyField.REOPENS_AFTER),
-                SurveyField.REOPENS_AFTER);
-        choice(Wishes.StoneChosen.class, SurveyField.MIXED_CHOICE);
-        line(Site.Treads.class, DamageClasses::treads, Origin.fields(damage(DamageKind.WEAR)));
-        choice(Site.OfficerConsent.class, SurveyField.CONSENT);
-        choice(Site.FootTraffic.class, SurveyField.TRAFFIC);
-        survey(Site.PowerSupply.class, SurveyClasses::supply, SurveyField.VOLTS, SurveyField.AMPS);
-    }
-
-    private static void equipment() {
-        choice(Equipment.ExtractorOnHand.class, SurveyField.EXTRACTOR);
-        choice(Equipment.WetVacuumOnHand.class, SurveyField.WET_VACUUM);
-        survey(Equipment.GradesOnHand.class, SurveyClasses::anyGrade, SurveyField.GRADES);
-    }
-
-    private static void wishes() {
-        choice(Wishes.OwnerGoal.class, SurveyField.GOAL);
-        survey(
-                Wishes.WantedFinish.class,
-                SurveyClasses::wanted,
-                SurveyField.GOAL,
-                SurveyField.GOAL_GLOSS,
-                SurveyField.FINISH_NOW);
-        survey(
-                Wishes.FinishToGo.class,
-                SurveyClasses::gap,
-                SurveyField.GOAL,
-                SurveyField.GOAL_GLOSS,
-                SurveyField.FINISH_NOW);
     }
 
     private static void stoneTraits() {
@@ -282,12 +214,6 @@ final class FactTable {
     private static <E extends Enum<E> & Term, F extends Feature<E>> void survey(
             Class<F> type, Function<Situation, Set<E>> classify, SurveyField<?>... fields) {
         line(type, classify, Origin.fields(names(fields)));
-    }
-
-    /** A field's answer as it stands. */
-    private static <E extends Enum<E> & Term, F extends Feature<E>> void choice(Class<F> type, SurveyField<E> field) {
-        FeatureRecord<E, F> feature = FeatureRecord.of(type, Set.class);
-        survey(type, situation -> situation.answer(field, feature.classes()), field);
     }
 
     private static <E extends Enum<E> & Term, F extends Feature<E>> void damage(

@@ -12,24 +12,19 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.follow.Standing;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.parameter.Scale;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
-import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Fault;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.WorkMethod;
-import stoneprocess.rules.feature.BudgetClass;
-import stoneprocess.rules.feature.CrewClass;
-import stoneprocess.rules.feature.LoadClass;
-import stoneprocess.rules.feature.ReopenClass;
-import stoneprocess.rules.feature.SizeClass;
 import stoneprocess.rules.feature.Step;
-import stoneprocess.rules.feature.SupplyClass;
 
 /** What the other rooms ask of the facts: those of a situation, and what is known of each type of fact. */
 public final class Facts {
@@ -73,8 +68,8 @@ public final class Facts {
     }
 
     /** The steps of a track as facts. */
-    public static List<Step> steps(TrackKind track, List<AbrasiveGrade> path, WorkMethod metal) {
-        return StepFacts.of(track, path, metal);
+    public static List<Step> steps(TrackKind track, List<AbrasiveGrade> path, WorkMethod metal, Parameters parameters) {
+        return StepFacts.of(track, path, metal, parameters);
     }
 
     /** How a cause stands in the decision about the causes. */
@@ -128,6 +123,18 @@ public final class Facts {
         return FactTable.line(type).origin().topics();
     }
 
+    /**
+     * Where classes of a measured answer meet, in the unit in which it is kept, while the other answers stay as they are.
+     * Good to a step of the quantity; which side a limit belongs to is for the facts to say. Empty for a field whose value
+     * no rule classifies.
+     *
+     * @param survey whose other answers stay
+     * @param parameters the numbers that part the classes
+     */
+    public static List<Double> limits(SurveyField<?> field, FloorSurvey survey, Parameters parameters) {
+        return DerivedFigure.limits(field, survey, parameters);
+    }
+
     /** The name by which questions refer to a kind of damage. */
     public static String damage(DamageKind kind) {
         return FactTable.damage(kind);
@@ -139,13 +146,10 @@ public final class Facts {
      * @throws InvalidInputException naming the first limit that does not rise
      */
     public static void requireScales(Parameters parameters) {
-        Scale.of("floor-size", SizeClass.class, parameters);
-        Scale.of("floor-load", LoadClass.class, parameters);
-        Scale.of("crew", CrewClass.class, parameters);
-        Scale.of("reopening", ReopenClass.class, parameters);
-        Scale.of("removal-budget", BudgetClass.class, parameters);
-        Scale.of("supply", SupplyClass.class, parameters);
-        Scale.of("finish", Finish.class, parameters);
+        SurveyField.all().forEach(field -> field.scale().ifPresent(scale -> scale.in(parameters)));
+        DerivedFigure.scales().forEach(scale -> scale.in(parameters));
+        StepFacts.GRIT.in(parameters);
+        StepFigures.requireScales(parameters);
         Damage.requireScales(parameters);
     }
 }

@@ -3,6 +3,9 @@ package stoneprocess.rules.internal.classify;
 import java.util.ArrayList;
 import java.util.List;
 import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.parameter.NamedScale;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
@@ -17,6 +20,9 @@ import stoneprocess.rules.feature.StepOrder;
 
 /** The line of the steps: one fact for each grade of each track, made when a track's path is decided. */
 record StepFacts() implements FactLine {
+    /** Makes classes of grit numbers. */
+    static final NamedScale<GritClass> GRIT = new NamedScale<>("grit", GritClass.class);
+
     private static final Origin ORIGIN = Origin.decisions(Topics.GRIT_PATH);
 
     @Override
@@ -41,7 +47,8 @@ record StepFacts() implements FactLine {
     }
 
     /** The steps of a track. */
-    static List<Step> of(TrackKind track, List<AbrasiveGrade> path, WorkMethod metal) {
+    static List<Step> of(
+            TrackKind track, List<AbrasiveGrade> path, WorkMethod metal, Parameters parameters) {
         List<Step> steps = new ArrayList<>();
         for (int i = 0; i < path.size(); i++) {
             AbrasiveGrade grade = path.get(i);
@@ -49,7 +56,7 @@ record StepFacts() implements FactLine {
                     new Subject.OfStep(track, grade.key()),
                     track,
                     grade.bond(),
-                    gritClass(grade.number()),
+                    gritClass(grade, parameters),
                     i == 0 ? StepOrder.FIRST : i == 1 ? StepOrder.SECOND : StepOrder.LATER,
                     i == path.size() - 1 ? StepEnd.LAST : StepEnd.NOT_LAST,
                     grade.bond() == Bond.METAL ? metal : WorkMethod.WET));
@@ -57,17 +64,8 @@ record StepFacts() implements FactLine {
         return steps;
     }
 
-    static GritClass gritClass(int number) {
-        if (number < 100) {
-            return GritClass.COARSE;
-        }
-        if (number < 400) {
-            return GritClass.MEDIUM;
-        }
-        if (number <= 800) {
-            return GritClass.FINE;
-        }
-        return number < 2000 ? GritClass.POLISHING : GritClass.FINEST;
+    static GritClass gritClass(AbrasiveGrade grade, Parameters parameters) {
+        return GRIT.in(parameters).classify(new Count(grade.number()));
     }
 
     @Override

@@ -1,12 +1,12 @@
 package stoneprocess.rules.internal.classify;
 
+import stoneprocess.core.parameter.NamedScale;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stoneprocess.core.gloss.Geometry;
-import stoneprocess.core.parameter.Scale;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
@@ -31,45 +31,35 @@ final class SurveyClasses {
 
     /** The class of a measured answer, or all classes when it is unknown. */
     static <E extends Enum<E> & Term> Set<E> scaled(
-            Situation situation, String scale, Class<E> classes, SurveyField<? extends Quantity> field) {
+            Situation situation, SurveyField<? extends Quantity> field, NamedScale<E> scale) {
         return situation
                 .survey()
                 .answer(field)
                 .value()
-                .<Set<E>>map(measured -> EnumSet.of(
-                        Scale.of(scale, classes, situation.parameters()).classify(measured)))
-                .orElseGet(() -> EnumSet.allOf(classes));
+                .<Set<E>>map(measured ->
+                        EnumSet.of(scale.in(situation.parameters()).classify(measured)))
+                .orElseGet(() -> EnumSet.allOf(scale.classes()));
     }
 
     /** Moisture against the dry reference. */
     static Set<Damp> damp(Situation situation) {
-        Optional<Share> moisture =
-                situation.survey().answer(SurveyField.MOISTURE).value();
-        Optional<Share> reference =
-                situation.survey().answer(SurveyField.DRY_REFERENCE).value();
-        if (moisture.isEmpty() || reference.isEmpty()) {
-            return EnumSet.allOf(Damp.class);
-        }
         Share tolerance = situation.parameters().get("moisture.above-reference", Share.class);
-        Share limit = new Share(reference.get().percent() + tolerance.percent());
-        boolean above = moisture.get().compareTo(limit) > 0;
-        return EnumSet.of(above ? Damp.ABOVE_REFERENCE : Damp.AS_DRY_REFERENCE);
+        return DerivedFigure.MOISTURE_ABOVE_REFERENCE
+                .of(situation.survey(), situation.parameters())
+                .map(excess -> new Share(Math.max(0, excess)))
+                .<Set<Damp>>map(excess ->
+                        EnumSet.of(excess.compareTo(tolerance) > 0 ? Damp.ABOVE_REFERENCE : Damp.AS_DRY_REFERENCE))
+                .orElseGet(() -> EnumSet.allOf(Damp.class));
     }
 
     /** What the circuit carries without a break. */
     static Set<SupplyClass> supply(Situation situation) {
-        FloorSurvey survey = situation.survey();
-        if (!survey.answer(SurveyField.VOLTS).isKnown()
-                || !survey.answer(SurveyField.AMPS).isKnown()) {
-            return EnumSet.allOf(SupplyClass.class);
-        }
-        double volts = survey.answer(SurveyField.VOLTS).value().orElseThrow().volts();
-        double amperes = survey.answer(SurveyField.AMPS).value().orElseThrow().amperes();
-        double part =
-                situation.parameters().get("supply.continuous", Share.class).percent() / 100;
-        Power power = new Power(volts * amperes * part / 1000);
-        return EnumSet.of(
-                Scale.of("supply", SupplyClass.class, situation.parameters()).classify(power));
+        return DerivedFigure.SUPPLY
+                .of(situation.survey(), situation.parameters())
+                .<Set<SupplyClass>>map(kilowatts -> EnumSet.of(DerivedFigure.SUPPLY_SCALE
+                        .in(situation.parameters())
+                        .classify(new Power(kilowatts))))
+                .orElseGet(() -> EnumSet.allOf(SupplyClass.class));
     }
 
     /** A gloss counts where a sample is to be matched; while the goal is unknown it could be any other. */
@@ -85,11 +75,7 @@ final class SurveyClasses {
         if (goal.get() != Goal.MATCH_SAMPLE) {
             return EnumSet.of(Finish.valueOf(goal.get().name()));
         }
-        return survey.answer(SurveyField.GOAL_GLOSS)
-                .value()
-                .<Set<Finish>>map(gloss -> EnumSet.of(
-                        Scale.of("finish", Finish.class, situation.parameters()).classify(gloss)))
-                .orElseGet(() -> EnumSet.allOf(Finish.class));
+        return scaled(situation, SurveyField.GOAL_GLOSS, Finish.SCALE);
     }
 
     /** Whether the floor has the finish that is wanted. */
@@ -153,7 +139,7 @@ final class SurveyClasses {
                 .stream()
                 .min(order)
                 .<Set<Finish>>map(mean -> EnumSet.of(
-                        Scale.of("finish", Finish.class, situation.parameters()).classify(new Gloss(mean))))
+                        Finish.SCALE.in(situation.parameters()).classify(new Gloss(mean))))
                 .orElseGet(() -> EnumSet.allOf(Finish.class));
     }
 }

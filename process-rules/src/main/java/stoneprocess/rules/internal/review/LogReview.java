@@ -173,7 +173,8 @@ public final class LogReview {
                 .toList();
     }
 
-    private Parameters parameters() {
+    /** The numbers of the plan. */
+    public Parameters parameters() {
         return plan.parameters();
     }
 

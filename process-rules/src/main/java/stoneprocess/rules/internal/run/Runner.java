@@ -279,7 +279,8 @@ public final class Runner {
         return Computed.litres(
                 step.subject(),
                 grade,
-                StepFigures.litres(grade, level, situation.areaOf(track), situation.parameters()));
+                StepFigures.litres(grade, level, situation.areaOf(track), situation.parameters()),
+                situation.parameters());
     }
 
     /** Keeps an outcome, unless the topic is pinned for its subject. */
@@ -301,7 +302,8 @@ public final class Runner {
                             decision.values().stream()
                                     .map(grit -> situation.sequence().get(grit, Topics.GRIT_PATH.id()))
                                     .toList(),
-                            situation.values(Topics.METAL_METHOD).get(0))));
+                            situation.values(Topics.METAL_METHOD).get(0),
+                            situation.parameters())));
         }
         List<Step> all = new ArrayList<>();
         steps.values().forEach(all::addAll);

@@ -27,6 +27,7 @@ import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Current;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.Voltage;
@@ -42,6 +43,8 @@ import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.StoneColour;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
@@ -64,7 +67,7 @@ import stoneprocess.rules.feature.GritClass;
 import stoneprocess.rules.feature.Identification;
 import stoneprocess.rules.feature.OnSite;
 import stoneprocess.rules.feature.Site;
-import stoneprocess.rules.feature.SizeClass;
+import stoneprocess.core.survey.SizeClass;
 import stoneprocess.rules.feature.Step;
 import stoneprocess.rules.feature.StepEnd;
 import stoneprocess.rules.feature.StepOrder;
@@ -382,7 +385,12 @@ class FactsTest {
         "2000, FINEST"
     })
     void grit_numbers_fall_into_classes(int number, GritClass grit) {
-        assertThat(StepFacts.gritClass(number)).isEqualTo(grit);
+        assertThat(StepFacts.gritClass(grade(number), Parameters.standard())).isEqualTo(grit);
+    }
+
+    private static AbrasiveGrade grade(int number) {
+        return new AbrasiveGrade(
+                Bond.RESIN, number, Range.of(new Length(0.01), new Length(0.02)));
     }
 
     @Test
@@ -392,7 +400,8 @@ class FactsTest {
                 GritSequence.standard().grades().stream()
                         .filter(grade -> grade.key().matches("resin-(400|800|1500|3000)"))
                         .toList(),
-                WorkMethod.DRY);
+                WorkMethod.DRY,
+                Parameters.standard());
         assertThat(steps)
                 .extracting(Step::order)
                 .containsExactly(StepOrder.FIRST, StepOrder.SECOND, StepOrder.LATER, StepOrder.LATER);
