@@ -1,7 +1,7 @@
 package stoneprocess.core.survey;
 
-import stoneprocess.core.parameter.NamedScale;
 import java.util.Optional;
+import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Range;
 

@@ -117,7 +117,8 @@ public final class FloorSurvey {
                 throw new InvalidInputException("readings.zone", reading.zone(), "the name of a zone of this survey");
             }
         }
-        if (!mayAnswer(SurveyField.ROOM_VOLUME) && answer(SurveyField.ROOM_VOLUME).isKnown()) {
+        if (!mayAnswer(SurveyField.ROOM_VOLUME)
+                && answer(SurveyField.ROOM_VOLUME).isKnown()) {
             throw new InvalidInputException(
                     SurveyField.ROOM_VOLUME.name(),
                     answer(SurveyField.ROOM_VOLUME).value().orElseThrow().print(),

@@ -1,6 +1,5 @@
 package stoneprocess.core.survey;
 
-import stoneprocess.core.parameter.NamedScale;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Collection;
@@ -11,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.AreaLoad;
@@ -39,65 +39,169 @@ import stoneprocess.core.tool.MachineClass;
 public final class SurveyField<T> {
     private static final Map<String, SurveyField<?>> ALL = new LinkedHashMap<>();
 
-    public static final SurveyField<String> STONE_NAME = add("stone.name", new FieldKind.StoneName(), String.class, HowFound.ASK, ChangedBy.NOBODY);
-    public static final SurveyField<IdentifiedBy> IDENTIFIED_BY = choice("stone.identified-by", IdentifiedBy.class, HowFound.ASK, ChangedBy.OTHERS);
-    public static final SurveyField<AcidDrop> ACID_DROP = choice("stone.acid-drop", AcidDrop.class, HowFound.ACID, ChangedBy.NOBODY).as("AcidTest");
-    public static final SurveyField<ScriberTest> SCRIBER = choice("stone.scriber", ScriberTest.class, HowFound.SCRIBER, ChangedBy.NOBODY).as("ScriberMark");
-    public static final SurveyField<WaterDrop> WATER_DROP = choice("stone.water-drop", WaterDrop.class, HowFound.WATER, ChangedBy.NOBODY);
-    public static final SurveyField<SolventRag> SOLVENT_RAG = choice("stone.solvent-rag", SolventRag.class, HowFound.SOLVENT, ChangedBy.NOBODY).as("SolventTest");
-    public static final SurveyField<LaboratoryResult> LABORATORY = choice("stone.laboratory", LaboratoryResult.class, HowFound.LABORATORY, ChangedBy.NOBODY).as("LaboratorySays");
-    public static final SurveyField<StoneColour> COLOUR = choice("stone.colour", StoneColour.class, HowFound.LOOK, ChangedBy.NOBODY).as("GroundColour");
-    public static final SurveyField<Face> FACE = choice("stone.face", Face.class, HowFound.LOOK, ChangedBy.NOBODY).as("LaidFace");
-    public static final SurveyField<StoneMix> MIX = choice("stone.mix", StoneMix.class, HowFound.LOOK, ChangedBy.NOBODY).as("StonesMixed");
+    public static final SurveyField<String> STONE_NAME =
+            add("stone.name", new FieldKind.StoneName(), String.class, HowFound.ASK, ChangedBy.NOBODY);
+    public static final SurveyField<IdentifiedBy> IDENTIFIED_BY =
+            choice("stone.identified-by", IdentifiedBy.class, HowFound.ASK, ChangedBy.OTHERS);
+    public static final SurveyField<AcidDrop> ACID_DROP = choice(
+                    "stone.acid-drop", AcidDrop.class, HowFound.ACID, ChangedBy.NOBODY)
+            .as("AcidTest");
+    public static final SurveyField<ScriberTest> SCRIBER = choice(
+                    "stone.scriber", ScriberTest.class, HowFound.SCRIBER, ChangedBy.NOBODY)
+            .as("ScriberMark");
+    public static final SurveyField<WaterDrop> WATER_DROP =
+            choice("stone.water-drop", WaterDrop.class, HowFound.WATER, ChangedBy.NOBODY);
+    public static final SurveyField<SolventRag> SOLVENT_RAG = choice(
+                    "stone.solvent-rag", SolventRag.class, HowFound.SOLVENT, ChangedBy.NOBODY)
+            .as("SolventTest");
+    public static final SurveyField<LaboratoryResult> LABORATORY = choice(
+                    "stone.laboratory", LaboratoryResult.class, HowFound.LABORATORY, ChangedBy.NOBODY)
+            .as("LaboratorySays");
+    public static final SurveyField<StoneColour> COLOUR = choice(
+                    "stone.colour", StoneColour.class, HowFound.LOOK, ChangedBy.NOBODY)
+            .as("GroundColour");
+    public static final SurveyField<Face> FACE =
+            choice("stone.face", Face.class, HowFound.LOOK, ChangedBy.NOBODY).as("LaidFace");
+    public static final SurveyField<StoneMix> MIX =
+            choice("stone.mix", StoneMix.class, HowFound.LOOK, ChangedBy.NOBODY).as("StonesMixed");
 
-    public static final SurveyField<Length> THICKNESS = measure("build-up.thickness", Length.class, Dimension.LENGTH, 3, 500, HowFound.DRAWINGS, ChangedBy.NOBODY);
-    public static final SurveyField<Backing> BACKING = choice("build-up.backing", Backing.class, HowFound.DRAWINGS, ChangedBy.NOBODY).as("BackedBy");
-    public static final SurveyField<Bed> BED = choice("build-up.bed", Bed.class, HowFound.DRAWINGS, ChangedBy.NOBODY).as("LaidOn");
-    public static final SurveyField<Heated> HEATED = choice("build-up.heated", Heated.class, HowFound.ASK, ChangedBy.NOBODY).as("FloorHeating");
-    public static final SurveyField<Sounding> SOUNDING = choice("build-up.sounding", Sounding.class, HowFound.TAP, ChangedBy.NOBODY).as("TapSound");
-    public static final SurveyField<HazardousLayer> HAZARDOUS_LAYER = choice("build-up.hazardous-layer", HazardousLayer.class, HowFound.LABORATORY, ChangedBy.NOBODY).as("LayerBelow");
-    public static final SurveyField<Share> MOISTURE = measure("build-up.moisture", Share.class, Dimension.SHARE, 0, 100, HowFound.METER, ChangedBy.CREW);
-    public static final SurveyField<Share> DRY_REFERENCE = measure("build-up.dry-reference", Share.class, Dimension.SHARE, 0, 100, HowFound.METER, ChangedBy.NOBODY);
-    public static final SurveyField<Joints> JOINTS = choice("build-up.joints", Joints.class, HowFound.LOOK, ChangedBy.CREW).as("JointState");
+    public static final SurveyField<Length> THICKNESS =
+            measure("build-up.thickness", Length.class, Dimension.LENGTH, 3, 500, HowFound.DRAWINGS, ChangedBy.NOBODY);
+    public static final SurveyField<Backing> BACKING = choice(
+                    "build-up.backing", Backing.class, HowFound.DRAWINGS, ChangedBy.NOBODY)
+            .as("BackedBy");
+    public static final SurveyField<Bed> BED = choice("build-up.bed", Bed.class, HowFound.DRAWINGS, ChangedBy.NOBODY)
+            .as("LaidOn");
+    public static final SurveyField<Heated> HEATED = choice(
+                    "build-up.heated", Heated.class, HowFound.ASK, ChangedBy.NOBODY)
+            .as("FloorHeating");
+    public static final SurveyField<Sounding> SOUNDING = choice(
+                    "build-up.sounding", Sounding.class, HowFound.TAP, ChangedBy.NOBODY)
+            .as("TapSound");
+    public static final SurveyField<HazardousLayer> HAZARDOUS_LAYER = choice(
+                    "build-up.hazardous-layer", HazardousLayer.class, HowFound.LABORATORY, ChangedBy.NOBODY)
+            .as("LayerBelow");
+    public static final SurveyField<Share> MOISTURE =
+            measure("build-up.moisture", Share.class, Dimension.SHARE, 0, 100, HowFound.METER, ChangedBy.CREW);
+    public static final SurveyField<Share> DRY_REFERENCE =
+            measure("build-up.dry-reference", Share.class, Dimension.SHARE, 0, 100, HowFound.METER, ChangedBy.NOBODY);
+    public static final SurveyField<Joints> JOINTS = choice(
+                    "build-up.joints", Joints.class, HowFound.LOOK, ChangedBy.CREW)
+            .as("JointState");
 
-    public static final SurveyField<Coating> COATING = choice("condition.coating", Coating.class, HowFound.SOLVENT, ChangedBy.CREW).as("Coated");
-    public static final SurveyField<Finish> FINISH_NOW = choice("condition.finish-now", Finish.class, HowFound.LOOK, ChangedBy.NOBODY).as("PresentFinish");
-    public static final SurveyField<CleaningTrial> CLEANING_TRIAL = choice("condition.cleaning-trial", CleaningTrial.class, HowFound.TRIAL, ChangedBy.NOBODY).as("CleaningTried");
+    public static final SurveyField<Coating> COATING = choice(
+                    "condition.coating", Coating.class, HowFound.SOLVENT, ChangedBy.CREW)
+            .as("Coated");
+    public static final SurveyField<Finish> FINISH_NOW = choice(
+                    "condition.finish-now", Finish.class, HowFound.LOOK, ChangedBy.NOBODY)
+            .as("PresentFinish");
+    public static final SurveyField<CleaningTrial> CLEANING_TRIAL = choice(
+                    "condition.cleaning-trial", CleaningTrial.class, HowFound.TRIAL, ChangedBy.NOBODY)
+            .as("CleaningTried");
 
-    public static final SurveyField<LastTreatment> LAST_TREATMENT = choice("history.last-treatment", LastTreatment.class, HowFound.ASK, ChangedBy.NOBODY).as("LastTreated");
-    public static final SurveyField<TreatedAgo> TREATED_AGO = choice("history.treated-ago", TreatedAgo.class, HowFound.ASK, ChangedBy.NOBODY).as("LastTreatedAgo");
+    public static final SurveyField<LastTreatment> LAST_TREATMENT = choice(
+                    "history.last-treatment", LastTreatment.class, HowFound.ASK, ChangedBy.NOBODY)
+            .as("LastTreated");
+    public static final SurveyField<TreatedAgo> TREATED_AGO = choice(
+                    "history.treated-ago", TreatedAgo.class, HowFound.ASK, ChangedBy.NOBODY)
+            .as("LastTreatedAgo");
 
-    public static final SurveyField<Area> AREA = measure("site.area", Area.class, Dimension.AREA, 0.1, 1_000_000, HowFound.MEASURE, ChangedBy.NOBODY).inClasses(new NamedScale<>("floor-size", SizeClass.class)).as("FloorSize");
-    public static final SurveyField<Volume> ROOM_VOLUME = measure("site.room-volume", Volume.class, Dimension.VOLUME, 1_000, 10_000_000_000d, HowFound.MEASURE, ChangedBy.NOBODY).inClasses(new NamedScale<>("room-volume", RoomClass.class)).as("RoomSize");
-    public static final SurveyField<Setting> SETTING = choice("site.setting", Setting.class, HowFound.LOOK, ChangedBy.NOBODY).as("Place");
-    public static final SurveyField<Occupied> OCCUPIED = choice("site.occupied", Occupied.class, HowFound.ASK, ChangedBy.OWNER).as("PeopleAbout");
-    public static final SurveyField<Presence> OPEN_DOORS = choice("site.open-doors", Presence.class, HowFound.LOOK, ChangedBy.CREW).as("DoorsToOpen");
-    public static final SurveyField<Presence> FAN = choice("site.fan", Presence.class, HowFound.LOOK, ChangedBy.CREW).as("FanOnSite");
-    public static final SurveyField<Presence> DRAIN = choice("site.drain", Presence.class, HowFound.LOOK, ChangedBy.NOBODY).as("FloorDrain");
-    public static final SurveyField<Presence> WATER_SUPPLY = choice("site.water-supply", Presence.class, HowFound.LOOK, ChangedBy.CREW).as("TapWater");
-    public static final SurveyField<Slope> SLOPE = choice("site.slope", Slope.class, HowFound.MEASURE, ChangedBy.NOBODY).as("Slopes");
-    public static final SurveyField<WetUse> WET_USE = choice("site.wet-use", WetUse.class, HowFound.ASK, ChangedBy.NOBODY).as("UsedWet");
-    public static final SurveyField<Voltage> VOLTS = measure("site.volts", Voltage.class, Dimension.VOLTAGE, 12, 1000, HowFound.LOOK, ChangedBy.CREW);
-    public static final SurveyField<Current> AMPS = measure("site.amps", Current.class, Dimension.CURRENT, 1, 1000, HowFound.LOOK, ChangedBy.CREW);
-    public static final SurveyField<Access> ACCESS = choice("site.access", Access.class, HowFound.LOOK, ChangedBy.OWNER).as("Reached");
-    public static final SurveyField<Structure> STRUCTURE = choice("site.structure", Structure.class, HowFound.ASK, ChangedBy.NOBODY).as("CarriedBy");
-    public static final SurveyField<AreaLoad> FLOOR_LOAD = measure("site.floor-load", AreaLoad.class, Dimension.AREA_LOAD, 0.1, 1000, HowFound.ENGINEER, ChangedBy.NOBODY).inClasses(new NamedScale<>("floor-load", LoadClass.class)).as("FloorCarries");
-    public static final SurveyField<LoadConfirmed> LOAD_CONFIRMED = choice("site.load-confirmed", LoadConfirmed.class, HowFound.ENGINEER, ChangedBy.OTHERS).as("LoadConfirmedBy");
-    public static final SurveyField<Historic> HISTORIC = choice("site.historic", Historic.class, HowFound.ASK, ChangedBy.NOBODY).as("HistoricFabric");
-    public static final SurveyField<WorksKind> WORKS = choice("site.works", WorksKind.class, HowFound.ASK, ChangedBy.OWNER).as("Works");
-    public static final SurveyField<Count> CREW = measure("site.crew", Count.class, Dimension.COUNT, 1, 100, HowFound.ASK, ChangedBy.CREW).inClasses(new NamedScale<>("crew", CrewClass.class)).as("CrewSize");
-    public static final SurveyField<TimeSpan> REOPENS_AFTER = measure("site.reopens-after", TimeSpan.class, Dimension.TIME, 30, 1_000_000, HowFound.ASK, ChangedBy.OWNER).inClasses(new NamedScale<>("reopening", ReopenClass.class)).as("Reopening");
-    public static final SurveyField<Presence> CONSENT = choice("site.consent", Presence.class, HowFound.ASK, ChangedBy.OTHERS).as("OfficerConsent");
-    public static final SurveyField<Traffic> TRAFFIC = choice("site.traffic", Traffic.class, HowFound.ASK, ChangedBy.NOBODY).as("FootTraffic");
+    public static final SurveyField<Area> AREA = measure(
+                    "site.area", Area.class, Dimension.AREA, 0.1, 1_000_000, HowFound.MEASURE, ChangedBy.NOBODY)
+            .inClasses(new NamedScale<>("floor-size", SizeClass.class))
+            .as("FloorSize");
+    public static final SurveyField<Volume> ROOM_VOLUME = measure(
+                    "site.room-volume",
+                    Volume.class,
+                    Dimension.VOLUME,
+                    1_000,
+                    10_000_000_000d,
+                    HowFound.MEASURE,
+                    ChangedBy.NOBODY)
+            .inClasses(new NamedScale<>("room-volume", RoomClass.class))
+            .as("RoomSize");
+    public static final SurveyField<Setting> SETTING = choice(
+                    "site.setting", Setting.class, HowFound.LOOK, ChangedBy.NOBODY)
+            .as("Place");
+    public static final SurveyField<Occupied> OCCUPIED = choice(
+                    "site.occupied", Occupied.class, HowFound.ASK, ChangedBy.OWNER)
+            .as("PeopleAbout");
+    public static final SurveyField<Presence> OPEN_DOORS = choice(
+                    "site.open-doors", Presence.class, HowFound.LOOK, ChangedBy.CREW)
+            .as("DoorsToOpen");
+    public static final SurveyField<Presence> FAN =
+            choice("site.fan", Presence.class, HowFound.LOOK, ChangedBy.CREW).as("FanOnSite");
+    public static final SurveyField<Presence> DRAIN = choice(
+                    "site.drain", Presence.class, HowFound.LOOK, ChangedBy.NOBODY)
+            .as("FloorDrain");
+    public static final SurveyField<Presence> WATER_SUPPLY = choice(
+                    "site.water-supply", Presence.class, HowFound.LOOK, ChangedBy.CREW)
+            .as("TapWater");
+    public static final SurveyField<Slope> SLOPE = choice("site.slope", Slope.class, HowFound.MEASURE, ChangedBy.NOBODY)
+            .as("Slopes");
+    public static final SurveyField<WetUse> WET_USE =
+            choice("site.wet-use", WetUse.class, HowFound.ASK, ChangedBy.NOBODY).as("UsedWet");
+    public static final SurveyField<Voltage> VOLTS =
+            measure("site.volts", Voltage.class, Dimension.VOLTAGE, 12, 1000, HowFound.LOOK, ChangedBy.CREW);
+    public static final SurveyField<Current> AMPS =
+            measure("site.amps", Current.class, Dimension.CURRENT, 1, 1000, HowFound.LOOK, ChangedBy.CREW);
+    public static final SurveyField<Access> ACCESS =
+            choice("site.access", Access.class, HowFound.LOOK, ChangedBy.OWNER).as("Reached");
+    public static final SurveyField<Structure> STRUCTURE = choice(
+                    "site.structure", Structure.class, HowFound.ASK, ChangedBy.NOBODY)
+            .as("CarriedBy");
+    public static final SurveyField<AreaLoad> FLOOR_LOAD = measure(
+                    "site.floor-load",
+                    AreaLoad.class,
+                    Dimension.AREA_LOAD,
+                    0.1,
+                    1000,
+                    HowFound.ENGINEER,
+                    ChangedBy.NOBODY)
+            .inClasses(new NamedScale<>("floor-load", LoadClass.class))
+            .as("FloorCarries");
+    public static final SurveyField<LoadConfirmed> LOAD_CONFIRMED = choice(
+                    "site.load-confirmed", LoadConfirmed.class, HowFound.ENGINEER, ChangedBy.OTHERS)
+            .as("LoadConfirmedBy");
+    public static final SurveyField<Historic> HISTORIC = choice(
+                    "site.historic", Historic.class, HowFound.ASK, ChangedBy.NOBODY)
+            .as("HistoricFabric");
+    public static final SurveyField<WorksKind> WORKS =
+            choice("site.works", WorksKind.class, HowFound.ASK, ChangedBy.OWNER).as("Works");
+    public static final SurveyField<Count> CREW = measure(
+                    "site.crew", Count.class, Dimension.COUNT, 1, 100, HowFound.ASK, ChangedBy.CREW)
+            .inClasses(new NamedScale<>("crew", CrewClass.class))
+            .as("CrewSize");
+    public static final SurveyField<TimeSpan> REOPENS_AFTER = measure(
+                    "site.reopens-after", TimeSpan.class, Dimension.TIME, 30, 1_000_000, HowFound.ASK, ChangedBy.OWNER)
+            .inClasses(new NamedScale<>("reopening", ReopenClass.class))
+            .as("Reopening");
+    public static final SurveyField<Presence> CONSENT = choice(
+                    "site.consent", Presence.class, HowFound.ASK, ChangedBy.OTHERS)
+            .as("OfficerConsent");
+    public static final SurveyField<Traffic> TRAFFIC = choice(
+                    "site.traffic", Traffic.class, HowFound.ASK, ChangedBy.NOBODY)
+            .as("FootTraffic");
 
-    public static final SurveyField<Set<MachineClass>> MACHINES = choices("equipment.machines", MachineClass.class, ChangedBy.CREW);
-    public static final SurveyField<List<AbrasiveGrade>> GRADES = add("equipment.grades", new FieldKind.Grades(), List.class, HowFound.COUNT, ChangedBy.CREW);
-    public static final SurveyField<Extractor> EXTRACTOR = choice("equipment.extractor", Extractor.class, HowFound.COUNT, ChangedBy.CREW).as("ExtractorOnHand");
-    public static final SurveyField<Presence> WET_VACUUM = choice("equipment.wet-vacuum", Presence.class, HowFound.COUNT, ChangedBy.CREW).as("WetVacuumOnHand");
+    public static final SurveyField<Set<MachineClass>> MACHINES =
+            choices("equipment.machines", MachineClass.class, ChangedBy.CREW);
+    public static final SurveyField<List<AbrasiveGrade>> GRADES =
+            add("equipment.grades", new FieldKind.Grades(), List.class, HowFound.COUNT, ChangedBy.CREW);
+    public static final SurveyField<Extractor> EXTRACTOR = choice(
+                    "equipment.extractor", Extractor.class, HowFound.COUNT, ChangedBy.CREW)
+            .as("ExtractorOnHand");
+    public static final SurveyField<Presence> WET_VACUUM = choice(
+                    "equipment.wet-vacuum", Presence.class, HowFound.COUNT, ChangedBy.CREW)
+            .as("WetVacuumOnHand");
 
-    public static final SurveyField<Goal> GOAL = choice("owner.goal", Goal.class, HowFound.ASK, ChangedBy.OWNER).as("OwnerGoal");
-    public static final SurveyField<Gloss> GOAL_GLOSS = measure("owner.gloss", Gloss.class, Dimension.GLOSS, 0, 140, HowFound.ASK, ChangedBy.OWNER).inClasses(Finish.SCALE);
-    public static final SurveyField<MixedChoice> MIXED_CHOICE = choice("owner.mixed-choice", MixedChoice.class, HowFound.ASK, ChangedBy.OWNER).as("StoneChosen");
+    public static final SurveyField<Goal> GOAL =
+            choice("owner.goal", Goal.class, HowFound.ASK, ChangedBy.OWNER).as("OwnerGoal");
+    public static final SurveyField<Gloss> GOAL_GLOSS = measure(
+                    "owner.gloss", Gloss.class, Dimension.GLOSS, 0, 140, HowFound.ASK, ChangedBy.OWNER)
+            .inClasses(Finish.SCALE);
+    public static final SurveyField<MixedChoice> MIXED_CHOICE = choice(
+                    "owner.mixed-choice", MixedChoice.class, HowFound.ASK, ChangedBy.OWNER)
+            .as("StoneChosen");
 
     private final String name;
     private final FieldKind kind;
@@ -107,12 +211,7 @@ public final class SurveyField<T> {
     private final Optional<String> fact;
 
     private SurveyField(
-            String name,
-            FieldKind kind,
-            Class<?> type,
-            HowFound howFound,
-            ChangedBy changedBy,
-            Optional<String> fact) {
+            String name, FieldKind kind, Class<?> type, HowFound howFound, ChangedBy changedBy, Optional<String> fact) {
         this.name = name;
         this.kind = kind;
         this.type = type;
@@ -278,8 +377,7 @@ public final class SurveyField<T> {
             double high,
             HowFound how,
             ChangedBy changedBy) {
-        return add(
-                name, new FieldKind.Measure(dimension, Range.of(low, high), Optional.empty()), type, how, changedBy);
+        return add(name, new FieldKind.Measure(dimension, Range.of(low, high), Optional.empty()), type, how, changedBy);
     }
 
     private static <T> SurveyField<T> add(

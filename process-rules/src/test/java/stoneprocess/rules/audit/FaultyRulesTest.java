@@ -161,8 +161,8 @@ class FaultyRulesTest {
     @Test
     void a_field_that_no_rule_reads_is_named_and_none_is_left_by_the_shipped_rules() throws IOException {
         List<LoadedRule> withoutTraffic = ShippedRules.load().stream()
-                .filter(rule -> rule.conditions().stream()
-                        .noneMatch(condition -> condition.type() == Site.FootTraffic.class))
+                .filter(rule ->
+                        rule.conditions().stream().noneMatch(condition -> condition.type() == Site.FootTraffic.class))
                 .toList();
 
         assertThat(Audit.unread(withoutTraffic)).singleElement().satisfies(finding -> {

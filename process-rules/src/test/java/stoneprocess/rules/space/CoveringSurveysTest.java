@@ -105,7 +105,8 @@ class CoveringSurveysTest {
                 .mapToLong(column -> column.values().size())
                 .sum();
         assertThat(missing)
-                .as("a glazed face that a scriber scratches and acid attacks; a small or large room outdoors, with anything")
+                .as(
+                        "a glazed face that a scriber scratches and acid attacks; a small or large room outdoors, with anything")
                 .isEqualTo(1 + 2 * besideRoomOutdoors);
     }
 

@@ -1,12 +1,12 @@
 package stoneprocess.rules.internal.classify;
 
-import stoneprocess.core.parameter.NamedScale;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
@@ -59,8 +59,7 @@ record DerivedFigure(
         return new DerivedFigure(
                 List.of(SurveyField.THICKNESS),
                 (values, parameters) -> values.get(0) * part(share, parameters),
-                (survey, parameters) -> Stream.concat(
-                                kept(BUDGET_SCALE, parameters).stream(), depths(survey))
+                (survey, parameters) -> Stream.concat(kept(BUDGET_SCALE, parameters).stream(), depths(survey))
                         .toList());
     }
 
@@ -88,8 +87,9 @@ record DerivedFigure(
 
     private Optional<Double> of(
             Function<SurveyField<? extends Quantity>, Optional<Double>> values, Parameters parameters) {
-        List<Double> known =
-                answers.stream().flatMap(answer -> values.apply(answer).stream()).toList();
+        List<Double> known = answers.stream()
+                .flatMap(answer -> values.apply(answer).stream())
+                .toList();
         return known.size() == answers.size() ? Optional.of(formula.apply(known, parameters)) : Optional.empty();
     }
 

@@ -1,12 +1,12 @@
 package stoneprocess.rules.internal.classify;
 
-import stoneprocess.core.parameter.NamedScale;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.SurveyField;
@@ -24,8 +24,8 @@ import stoneprocess.rules.internal.classify.FactLine.Origin;
  * The part of the table of facts that the fields of a survey declare: an answer that rules read as it stands is one fact.
  */
 final class FieldFacts {
-    private static final List<Class<?>> HOLDERS = List.of(
-            StoneFacts.class, BuildUp.class, Condition.class, Site.class, Equipment.class, Wishes.class);
+    private static final List<Class<?>> HOLDERS =
+            List.of(StoneFacts.class, BuildUp.class, Condition.class, Site.class, Equipment.class, Wishes.class);
 
     private static final Map<String, Class<?>> RECORDS = HOLDERS.stream()
             .flatMap(holder -> Stream.of(holder.getDeclaredClasses()))
@@ -55,8 +55,8 @@ final class FieldFacts {
             classify = situation -> situation.answer((SurveyField<E>) field, feature.classes());
         } else {
             NamedScale<E> scale = (NamedScale<E>) field.scale()
-                    .orElseThrow(() -> new IllegalStateException(
-                            "Field " + field + " declares the fact " + name + ", but no scale that makes classes of it"));
+                    .orElseThrow(() -> new IllegalStateException("Field " + field + " declares the fact " + name
+                            + ", but no scale that makes classes of it"));
             classes = scale.classes();
             classify = situation -> SurveyClasses.scaled(situation, (SurveyField<? extends Quantity>) field, scale);
         }

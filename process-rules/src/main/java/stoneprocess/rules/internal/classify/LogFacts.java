@@ -120,8 +120,7 @@ final class LogFacts {
 
     private static Set<GritClass> grit(LogReview review) {
         return review.at()
-                .<Set<GritClass>>map(
-                        point -> EnumSet.of(StepFacts.gritClass(point.grade(), review.parameters())))
+                .<Set<GritClass>>map(point -> EnumSet.of(StepFacts.gritClass(point.grade(), review.parameters())))
                 .orElseGet(() -> EnumSet.allOf(GritClass.class));
     }
 

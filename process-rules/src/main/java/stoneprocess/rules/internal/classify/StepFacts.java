@@ -47,8 +47,7 @@ record StepFacts() implements FactLine {
     }
 
     /** The steps of a track. */
-    static List<Step> of(
-            TrackKind track, List<AbrasiveGrade> path, WorkMethod metal, Parameters parameters) {
+    static List<Step> of(TrackKind track, List<AbrasiveGrade> path, WorkMethod metal, Parameters parameters) {
         List<Step> steps = new ArrayList<>();
         for (int i = 0; i < path.size(); i++) {
             AbrasiveGrade grade = path.get(i);

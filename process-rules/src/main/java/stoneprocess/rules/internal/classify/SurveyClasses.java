@@ -1,12 +1,12 @@
 package stoneprocess.rules.internal.classify;
 
-import stoneprocess.core.parameter.NamedScale;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stoneprocess.core.gloss.Geometry;
+import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
@@ -36,8 +36,8 @@ final class SurveyClasses {
                 .survey()
                 .answer(field)
                 .value()
-                .<Set<E>>map(measured ->
-                        EnumSet.of(scale.in(situation.parameters()).classify(measured)))
+                .<Set<E>>map(
+                        measured -> EnumSet.of(scale.in(situation.parameters()).classify(measured)))
                 .orElseGet(() -> EnumSet.allOf(scale.classes()));
     }
 
@@ -56,9 +56,8 @@ final class SurveyClasses {
     static Set<SupplyClass> supply(Situation situation) {
         return DerivedFigure.SUPPLY
                 .of(situation.survey(), situation.parameters())
-                .<Set<SupplyClass>>map(kilowatts -> EnumSet.of(DerivedFigure.SUPPLY_SCALE
-                        .in(situation.parameters())
-                        .classify(new Power(kilowatts))))
+                .<Set<SupplyClass>>map(kilowatts -> EnumSet.of(
+                        DerivedFigure.SUPPLY_SCALE.in(situation.parameters()).classify(new Power(kilowatts))))
                 .orElseGet(() -> EnumSet.allOf(SupplyClass.class));
     }
 
@@ -138,8 +137,8 @@ final class SurveyClasses {
                 .values()
                 .stream()
                 .min(order)
-                .<Set<Finish>>map(mean -> EnumSet.of(
-                        Finish.SCALE.in(situation.parameters()).classify(new Gloss(mean))))
+                .<Set<Finish>>map(mean ->
+                        EnumSet.of(Finish.SCALE.in(situation.parameters()).classify(new Gloss(mean))))
                 .orElseGet(() -> EnumSet.allOf(Finish.class));
     }
 }

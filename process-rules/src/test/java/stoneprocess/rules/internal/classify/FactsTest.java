@@ -41,6 +41,7 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScriberTest;
+import stoneprocess.core.survey.SizeClass;
 import stoneprocess.core.survey.StoneColour;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
@@ -67,7 +68,6 @@ import stoneprocess.rules.feature.GritClass;
 import stoneprocess.rules.feature.Identification;
 import stoneprocess.rules.feature.OnSite;
 import stoneprocess.rules.feature.Site;
-import stoneprocess.core.survey.SizeClass;
 import stoneprocess.rules.feature.Step;
 import stoneprocess.rules.feature.StepEnd;
 import stoneprocess.rules.feature.StepOrder;
@@ -389,8 +389,7 @@ class FactsTest {
     }
 
     private static AbrasiveGrade grade(int number) {
-        return new AbrasiveGrade(
-                Bond.RESIN, number, Range.of(new Length(0.01), new Length(0.02)));
+        return new AbrasiveGrade(Bond.RESIN, number, Range.of(new Length(0.01), new Length(0.02)));
     }
 
     @Test

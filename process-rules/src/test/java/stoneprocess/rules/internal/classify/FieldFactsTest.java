@@ -84,8 +84,7 @@ class FieldFactsTest {
         assertThat(SurveyField.all().stream()
                         .filter(field -> field.kind() instanceof FieldKind.Choice
                                 && field.fact().isEmpty()))
-                .containsExactlyInAnyOrder(
-                        SurveyField.WATER_DROP, SurveyField.IDENTIFIED_BY);
+                .containsExactlyInAnyOrder(SurveyField.WATER_DROP, SurveyField.IDENTIFIED_BY);
     }
 
     @Test
