@@ -150,6 +150,7 @@ class EightFloorsTest {
                         Task.CLEANING_TRIAL,
                         Task.MASK,
                         Task.PROTECT_ROUTE,
+                        Task.ARRANGE_FRESH_AIR,
                         Task.CLOSE_OFF,
                         Task.PLAN_BAYS,
                         Task.PLACE_FOR_SLURRY,
