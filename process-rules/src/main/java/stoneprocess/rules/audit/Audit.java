@@ -25,7 +25,6 @@ import stoneprocess.core.source.Card;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;

@@ -44,7 +44,6 @@ import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.SizeClass;
 import stoneprocess.core.survey.StoneColour;
 import stoneprocess.core.survey.SurveyField;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
