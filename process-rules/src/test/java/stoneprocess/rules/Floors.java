@@ -74,7 +74,7 @@ public final class Floors {
                 .set(SurveyField.COLOUR, StoneColour.PALE);
     }
 
-    /** A worn, flat, hard floor without lines; 800, 1500 and 3000 on hand. */
+    /** A worn, flat, hard floor without lines; 800, 1500 and 3000 on hand. Common practice, no source. */
     public static FloorSurvey wornGranite() {
         GritSequence all = GritSequence.standard();
         return unremarkable()

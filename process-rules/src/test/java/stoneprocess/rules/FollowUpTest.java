@@ -60,7 +60,7 @@ class FollowUpTest {
                         Finding.GAIN_NEEDS_READINGS,
                         Finding.READ_AT_85,
                         Finding.LATEST_GAIN_LARGEST,
-                        Finding.PASSES_STILL_RAISE);
+                        Finding.GLOSS_STILL_CLIMBS);
         assertThat(next.progress())
                 .singleElement()
                 .satisfies(zone -> assertThat(zone.gain().orElseThrow())

@@ -9,7 +9,7 @@ import stoneprocess.core.problem.InvalidInputException;
  * @param kind what sort of publication it is
  * @param grade how firmly what is taken from it is known
  * @param title the publication's title, or what the passage is about
- * @param publisher who published it; empty for common practice only
+ * @param publisher who published it; empty for what is no publication
  * @param year the year of the edition that is meant; empty when the current edition is meant
  */
 public record Citation(String id, SourceKind kind, EvidenceGrade grade, String title, String publisher, String year) {
@@ -19,10 +19,18 @@ public record Citation(String id, SourceKind kind, EvidenceGrade grade, String t
         if (kind != SourceKind.PRACTICE) {
             require("publisher", publisher);
         }
-        if ((kind == SourceKind.PRACTICE) != (grade == EvidenceGrade.COMMON_PRACTICE)) {
+        if (!fits(kind, grade)) {
             throw new InvalidInputException(
-                    "source.grade", grade.key(), "common-practice for practice, another grade for a publication");
+                    "source.grade",
+                    grade.key(),
+                    "common-practice or memory for practice, anything but common-practice for a publication");
         }
+    }
+
+    private static boolean fits(SourceKind kind, EvidenceGrade grade) {
+        return kind == SourceKind.PRACTICE
+                ? grade == EvidenceGrade.COMMON_PRACTICE || grade == EvidenceGrade.MEMORY
+                : grade != EvidenceGrade.COMMON_PRACTICE;
     }
 
     private static void require(String part, String text) {
@@ -31,7 +39,7 @@ public record Citation(String id, SourceKind kind, EvidenceGrade grade, String t
         }
     }
 
-    /** True for everything but common practice. */
+    /** True for a publication, false for common practice and for what is worked out from memory. */
     public boolean published() {
         return kind != SourceKind.PRACTICE;
     }

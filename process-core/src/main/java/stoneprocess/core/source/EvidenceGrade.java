@@ -10,6 +10,6 @@ public enum EvidenceGrade implements Term {
     SECOND_HAND,
     /** What seasoned restorers do; no source. A default that can be overridden. */
     COMMON_PRACTICE,
-    /** A publication that is named from memory; check it before relying on the figure. */
+    /** A publication that is named from memory, or figures that are; check before relying on them. */
     MEMORY
 }

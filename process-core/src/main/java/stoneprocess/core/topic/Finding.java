@@ -31,8 +31,8 @@ public enum Finding implements Term {
     /** Started too fine for the finish that is aimed at, whatever the passes. */
     STARTED_TOO_FINE,
 
-    /** Further passes of this grade would still raise the gloss. */
-    PASSES_STILL_RAISE,
+    /** The gloss is still climbing with each pass of this grade. */
+    GLOSS_STILL_CLIMBS,
 
     /** The floor likely reads what is aimed at. */
     TARGET_REACHED,

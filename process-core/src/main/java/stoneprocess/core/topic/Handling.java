@@ -16,7 +16,7 @@ public enum Handling implements Term {
     /** The film of water never dries out. */
     NEVER_DRY,
 
-    /** Move so that water is not thrown about. */
+    /** Move the machine without splashing. */
     NO_SPLASH,
 
     /** Slurry in the colour of the stone shows that the pads cut. */

@@ -7,12 +7,12 @@ public enum WaterLevel implements Term {
     /** None: the grade is worked dry. */
     NONE,
 
-    /** As little as keeps dust down and the pad running. */
+    /** A thin film, no more than keeps the pad wet. */
     SCANT,
 
-    /** The usual amount. */
+    /** A closed film. */
     MODERATE,
 
-    /** A little more than usual. */
+    /** Plenty, short of puddles. */
     GENEROUS
 }

@@ -12,7 +12,10 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Hardness;
 
-/** A hard floor that was started at 800 and read once after each grit: 3.7, 4.8 and 7.8 GU at 60 degrees. */
+/**
+ * A hard floor that was started at 800 and read once after each grit: 3.7, 4.8 and 7.8 GU at 60 degrees. Common
+ * practice, no source.
+ */
 class HardFloorTest {
     private static final Parameters STANDARD = Parameters.standard();
     private static final GlossCeiling GRANITE = GlossCeiling.of(Family.GRANITE).orElseThrow();
@@ -104,5 +107,23 @@ class HardFloorTest {
         assertThat(outlook.verdict()).isEqualTo(TargetVerdict.FINER_GRIT);
         assertThat(outlook.startedTooFine()).isFalse();
         assertThat(outlook.oldDamage()).isLessThan(new Share(5));
+    }
+
+    /** The example of decision 10, with invented readings. */
+    @Test
+    void without_old_damage_the_next_grit_would_still_promise_semi_gloss() {
+        int[] grits = {400, 800, 1500, 3000};
+        double[] read = {4.5, 7.8, 11.4, 15.3};
+        List<GritStage> stages = new ArrayList<>();
+        for (int i = 0; i < grits.length; i++) {
+            stages.add(GritStage.readAtEnd(grits[i], 8, single(new Gloss(read[i]))));
+        }
+        WorkSoFar work = new WorkSoFar(Hardness.HARD, GRANITE, Optional.empty(), stages);
+        Parameters noDamage = STANDARD.with("gloss-start.too-fine", new Share(0));
+        List<PlannedGrit> finest = List.of(new PlannedGrit(6000, 20));
+        Share without = GlossForecast.of(work, noDamage).probability(SEMI_GLOSS, finest);
+        Share with = GlossForecast.of(work, STANDARD).probability(SEMI_GLOSS, finest);
+        assertThat(without).isBetween(new Share(65), new Share(70));
+        assertThat(with).isBetween(new Share(3), new Share(4));
     }
 }

@@ -33,7 +33,7 @@ class BadLogTest {
     private static final String LOOK = "'look':{'zone':'lane','face':'clean-dry','scratches':'none','film':'none',"
             + "'pad':'open','edges':'as-field','signs':['haze']}";
     private static final String READING = "'reading':{'place':'middle','zone':'lane','direction':'along',"
-            + "'geometry':'60','gloss':{'value':7.8,'unit':'GU'},'state':'clean-dry'}";
+            + "'geometry':'60','gloss':{'value':18.4,'unit':'GU'},'state':'clean-dry'}";
     private static final String EVENT = "'event':{'kind':'crack','zone':'lane','state':'open'}";
     private static final String TRIAL = "'test-area':{'grade':'resin-800','result':'cleared','signed':true}";
 
@@ -121,7 +121,7 @@ class BadLogTest {
                 Arguments.of(log("") + "{}", new String[] {"job log: ", "nothing after the JSON object"}),
                 bad(WORK, "resin-800", "resin-700", "entries[0].work.grade: 'resin-700'", "resin-800"),
                 bad(LOOK, "'lane'", "' '", "entries[0].look.zone: ''", "1 to 60"),
-                bad(READING, "7.8", "1200", "entries[0].reading.gloss: '1200 GU'", "a mirror at 60 degrees"),
+                bad(READING, "18.4", "1200", "entries[0].reading.gloss: '1200 GU'", "a mirror at 60 degrees"),
                 bad(TRIAL, "'cleared'", "'not-cleared'", "entries[0].test-area.signed: 'true'", "false, until"));
     }
 
@@ -194,8 +194,8 @@ class BadLogTest {
                 Arguments.of("\"owner\"", "\"me\"", "asks[0]: 'me'"),
                 Arguments.of("\"low\" : 2,", "\"low\" : 5,", "more-passes: '5 to 4'"),
                 Arguments.of("\"count\" : 3", "\"count\" : 0", "progress[0].now.count: '0'"),
-                Arguments.of("\"value\" : 7.8", "\"value\" : -7.8", "progress[0].now.mean.value: '-7.8"),
-                Arguments.of("\"low\" : 6.8", "\"low\" : 9.8", "progress[0].now.mean-interval: '9.8 GU to 8.8 GU'"),
+                Arguments.of("\"value\" : 18.4", "\"value\" : -18.4", "progress[0].now.mean.value: '-18.4"),
+                Arguments.of("\"low\" : 17.4", "\"low\" : 20.4", "progress[0].now.mean-interval: '20.4 GU to 19.4 GU'"),
                 Arguments.of("\"verdict\" : \"real\"", "\"verdict\" : \"good\"", "progress[0].gain.verdict: 'good'"),
                 Arguments.of("\"value\" : 3,", "\"value\" : 1e399,", "progress[0].gain.change.value: 'Infinity'"),
                 Arguments.of("\"low\" : -0.5", "\"low\" : 5", "progress[0].gain.interval: "),

@@ -193,7 +193,7 @@ final class NextMoves {
     static NextMove whole() {
         ForecastBasis basis = new ForecastBasis(6, 2, List.of(Sources.standard().get("practice")));
         TargetOption option = new TargetOption(3000, 8, new Share(71.5));
-        Gloss some = new Gloss(7.8);
+        Gloss some = new Gloss(18.4);
         Recommendation ahead = Examples.planned();
         return new NextMove(
                 Move.MORE_PASSES,
@@ -215,8 +215,8 @@ final class NextMoves {
                                 3,
                                 some,
                                 Optional.of(new Gloss(0.4)),
-                                Optional.of(Range.of(new Gloss(6.8), new Gloss(8.8))),
-                                new Gloss(7.4),
+                                Optional.of(Range.of(new Gloss(17.4), new Gloss(19.4))),
+                                new Gloss(18),
                                 new Gloss(0.8)),
                         Optional.of(new Gain(
                                 GainVerdict.REAL,
@@ -235,7 +235,7 @@ final class NextMoves {
                                 false,
                                 basis)),
                         Optional.of(new GlossPrediction(
-                                3000, 12, some, Range.of(new Gloss(6), new Gloss(9)), new Share(90), basis)))),
+                                3000, 12, some, Range.of(new Gloss(16), new Gloss(21)), new Share(90), basis)))),
                 List.of(new LogNote(4, NoteKind.WET_READING, Effect.SET_ASIDE)),
                 List.of("look.film"),
                 ahead.outcomes(),

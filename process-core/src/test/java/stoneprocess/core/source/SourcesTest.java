@@ -74,11 +74,11 @@ class SourcesTest {
     }
 
     @Test
-    void only_common_practice_and_house_numbers_are_no_publications() {
+    void only_common_practice_removal_from_memory_and_house_numbers_are_no_publications() {
         assertThat(Sources.standard().all())
                 .filteredOn(citation -> !citation.published())
                 .extracting(Citation::id)
-                .containsExactly("practice", "house");
+                .containsExactly("practice", "removal-memory", "house");
     }
 
     @Test

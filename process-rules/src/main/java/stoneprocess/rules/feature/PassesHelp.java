@@ -2,13 +2,13 @@ package stoneprocess.rules.feature;
 
 import stoneprocess.core.term.Term;
 
-/** Whether more passes of the grade would still raise the gloss. */
+/** Whether the gloss is still climbing with more passes of the grade. */
 public enum PassesHelp implements Term {
     /** No forecast. */
     NOT_JUDGED,
 
     /** Beyond what the meter resolves. */
-    STILL_RAISE,
+    STILL_CLIMBS,
 
     /** No longer. */
     NO_MORE

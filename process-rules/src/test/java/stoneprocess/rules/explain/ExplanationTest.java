@@ -110,7 +110,7 @@ class ExplanationTest {
         WhyNot whyNot = ADVISOR.whyNot(MARBLE, Topics.WATER_LEVEL, FIRST_STEP, "moderate");
 
         assertThat(whyNot.kind()).isEqualTo(WhyNotKind.OUTWEIGHED);
-        assertThat(whyNot.by()).extracting(Reason::rule).containsExactly("WAT-001");
+        assertThat(whyNot.by()).extracting(Reason::rule).containsExactly("WAT-014");
     }
 
     @Test

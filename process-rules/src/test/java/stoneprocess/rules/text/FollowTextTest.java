@@ -52,7 +52,7 @@ import stoneprocess.rules.Floors;
 import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 
-/** What a crew reads of an answer. Floors and logs are invented. */
+/** What a crew reads of an answer. Floors, logs and readings are invented. */
 class FollowTextTest {
     private static final Advisor ADVISOR = Advisor.standard();
     private static final Recommendation PLAN = ADVISOR.recommend(
@@ -160,13 +160,13 @@ class FollowTextTest {
     void readings_tell_their_units_and_what_is_missing() {
         JobLog log = log(
                 worked(8, TrackKind.OPEN_FIELD, "resin-800", 8),
-                read(8, "middle", 3.7, FaceState.CLEAN_DRY),
+                read(8, "middle", 6.2, FaceState.CLEAN_DRY),
                 worked(10, TrackKind.OPEN_FIELD, "resin-1500", 8),
-                read(10, "middle", 4.8, FaceState.CLEAN_DRY));
+                read(10, "middle", 8.9, FaceState.CLEAN_DRY));
         assertSays(
                 follow(log),
-                ZONE + ": 1 reading, mean 4.8 GU, lowest 4.8 GU. One reading shows no scatter.",
-                "A rise of 1.1 GU since the readings before. Whether it is real cannot be told yet.",
+                ZONE + ": 1 reading, mean 8.9 GU, lowest 8.9 GU. One reading shows no scatter.",
+                "A rise of 2.7 GU since the readings before. Whether it is real cannot be told yet.",
                 "Missing until scatter is known: before the step 1, after it 1.",
                 "85 degrees tell more here",
                 "of this floor, taken on 2 occasions");

@@ -51,7 +51,7 @@ final class GlossCommand implements Callable<Integer> {
         @Option(
                 names = "--reads",
                 paramLabel = "GLOSS",
-                description = "What the zone then read at 60 degrees, as \"3.7 GU,4.1 GU\".")
+                description = "What the zone then read at 60 degrees, as \"25.8 GU,27 GU\".")
         private String reads = "";
     }
 

@@ -82,7 +82,7 @@ class AnswerCommandTest {
 
     @Test
     void what_if_is_the_difference_of_the_two_surveys() throws IOException {
-        String changed = Files.readString(Path.of(FERRY)).replace("\"goal\": \"just-better\"", "\"goal\": \"hone\"");
+        String changed = Files.readString(Path.of(FERRY)).replace("\"goal\": \"polish\"", "\"goal\": \"hone\"");
         Ran compared = Ran.command(changed, "compare", FERRY, "-", "--json");
         assertThat(compared.exit()).isZero();
         assertThat(printed("what-if", FERRY, "owner.goal=hone", "--json")).isEqualTo(compared.out());
@@ -126,7 +126,7 @@ class AnswerCommandTest {
                 Arguments.of("FIELD: 'damages.wear'", new String[] {"what-if", FERRY, "damages.wear=dull"}),
                 Arguments.of("ZONE: 'cellar'", new String[] {"what-if", FERRY, "cellar/damages.wear=dull"}),
                 Arguments.of("owner.goal: 'mirror'", new String[] {"what-if", FERRY, "owner.goal=mirror"}),
-                Arguments.of("owner.goal: 'just-better'", new String[] {"what-if", FERRY, "owner.goal=just-better"}),
+                Arguments.of("owner.goal: 'polish'", new String[] {"what-if", FERRY, "owner.goal=polish"}),
                 Arguments.of("build-up.thickness: '30'", new String[] {"what-if", FERRY, "build-up.thickness=30"}),
                 Arguments.of("OTHER: '-'", new String[] {"compare", "-", "-"}),
                 Arguments.of("rulebook: 'CUT-999'", new String[] {"rulebook", "CUT-999"}));

@@ -40,26 +40,26 @@ class GlossCommandTest {
                 "--gloss",
                 "35 GU",
                 "--after",
+                "400",
+                "--passes",
+                "7",
+                "--reads",
+                "8.8 GU",
+                "--after",
                 "800",
                 "--passes",
-                "8",
+                "10",
                 "--reads",
-                "3.7 GU",
+                "25.8 GU, 27 GU",
                 "--after",
                 "1500",
                 "--passes",
-                "8",
-                "--reads",
-                "4.8 GU, 5 GU",
-                "--after",
-                "3000",
-                "--passes",
-                "8");
+                "9");
         assertThat(ran.exit()).isZero();
         assertThat(ran.out())
-                .contains("after resin 800, 8 passes\n      1 reading, mean 3.7 GU")
-                .contains("after resin 1500, 8 passes\n      2 readings, mean 4.9 GU")
-                .contains("after resin 3000, 8 passes\n      not read");
+                .contains("after resin 400, 7 passes\n      1 reading, mean 8.8 GU")
+                .contains("after resin 800, 10 passes\n      2 readings, mean 26.4 GU")
+                .contains("after resin 1500, 9 passes\n      not read");
     }
 
     @Test

@@ -89,11 +89,11 @@ class GlossSheetTest {
     @Test
     void single_readings_of_worn_lanes_show_neither_interval_nor_gain() {
         assertThat(sheet(ferryHall(), PLAIN))
-                .contains("lanes at 60 degrees: 1 reading, mean 3.7 GU, lowest 3.7 GU.")
+                .contains("lanes at 60 degrees: 1 reading, mean 9.4 GU, lowest 9.4 GU.")
                 .contains("it gives no interval and cannot show a gain. At least 1 more is needed.")
                 .doesNotContain("The mean lies within");
-        assertThat(sheet(ferryHall(), done(PLAIN, read(800, 4.8))))
-                .contains("a gain of 1.1 GU, which shows nothing yet: 1 reading before and 1 reading after missing");
+        assertThat(sheet(ferryHall(), done(PLAIN, read(800, 10.9))))
+                .contains("a gain of 1.5 GU, which shows nothing yet: 1 reading before and 1 reading after missing");
     }
 
     @Test
@@ -113,10 +113,11 @@ class GlossSheetTest {
     }
 
     @Test
-    void a_hard_floor_that_stays_dull_through_three_grits_never_gets_to_semi_gloss_by_polishing_grits() {
+    void a_hard_floor_that_stays_dull_through_four_grits_never_gets_to_semi_gloss_by_polishing_grits() {
         String before = sheet(ferryHall(), SEMI_GLOSS);
         assertThat(before).contains("THE PLAN LIKELY REACHES IT. Wanted are 35 GU");
-        String after = sheet(ferryHall(), done(SEMI_GLOSS, read(800, 3.7), read(1500, 4.8), read(3000, 7.8)));
+        String after = sheet(
+                ferryHall(), done(SEMI_GLOSS, read(400, 4.5), read(800, 7.8), read(1500, 11.4), read(3000, 15.3)));
         assertThat(after)
                 .contains("OUT OF REACH BY POLISHING GRITS ALONE. Wanted are 35 GU")
                 .contains(
@@ -124,7 +125,7 @@ class GlossSheetTest {
                 .contains("It was likely started too fine")
                 .contains("Go back to a coarser start.")
                 .contains("now, resin 3000 8 ")
-                .contains("It rests on 4 readings of this floor, taken on 4 occasions, over common practice.");
+                .contains("It rests on 5 readings of this floor, taken on 5 occasions, over common practice.");
     }
 
     @Test
@@ -212,11 +213,11 @@ class GlossSheetTest {
 
     @Test
     void a_gain_beyond_scatter_is_real_and_one_within_it_is_not() {
-        FloorSurvey steady = ferryHallReading(3.6, 3.7, 3.8);
+        FloorSurvey steady = ferryHallReading(9.3, 9.4, 9.5);
         assertThat(sheet(steady, done(PLAIN, read(800, 29, 30, 31)))).contains("real, beyond scatter and meter.");
-        assertThat(sheet(steady, done(PLAIN, read(800, 3.5, 3.8, 4.1))))
+        assertThat(sheet(steady, done(PLAIN, read(800, 9.2, 9.5, 9.8))))
                 .contains("which does not stand out from scatter and meter.");
-        assertThat(sheet(steady, done(PLAIN, read(800, 3, 3.1)))).contains("a loss of 0.65 GU");
+        assertThat(sheet(steady, done(PLAIN, read(800, 8.7, 8.8)))).contains("a loss of 0.65 GU");
     }
 
     @ParameterizedTest
@@ -227,12 +228,12 @@ class GlossSheetTest {
                 .build();
         assertThat(sheet(survey, PLAIN))
                 .contains("Set aside, lanes, 41 GU at 60 degrees: " + reason)
-                .contains("lanes at 60 degrees: 1 reading, mean 3.7 GU");
+                .contains("lanes at 60 degrees: 1 reading, mean 9.4 GU");
     }
 
     @Test
     void more_than_the_stone_can_read_is_suspected_and_left_out() {
-        String sheet = sheet(ferryHallReading(3.7, 110), PLAIN);
+        String sheet = sheet(ferryHallReading(9.4, 110), PLAIN);
         assertThat(sheet)
                 .contains("OVER THE CEILING: 110 GU. The stone reads 96 GU at most at 60 degrees.")
                 .contains("It rests on 1 reading of this floor");

@@ -442,7 +442,7 @@ public final class LogReview {
                 .anyMatch(zone -> zone.morePasses().orElseThrow().median().gloss()
                                 - zone.now().mean().gloss()
                         > resolved);
-        return rises ? PassesHelp.STILL_RAISE : PassesHelp.NO_MORE;
+        return rises ? PassesHelp.STILL_CLIMBS : PassesHelp.NO_MORE;
     }
 
     public TrialState trial() {
