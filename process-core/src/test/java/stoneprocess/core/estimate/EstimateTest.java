@@ -282,15 +282,15 @@ class EstimateTest {
     }
 
     /**
-     * Common practice, no source: 0.2-0.5 l/m2 a pass for resin to 400. By hand for 50 m2, 8-10 passes, 0.5-1.5 l/m2 to
+     * Common practice, no source: 0.2-0.5 l/m2 a pass for resin to 400. By hand for 50 m2, 6-12 passes, 0.5-1.5 l/m2 to
      * rinse, no rework at the low end.
      */
     @Test
     void water_counts_the_passes_and_the_rinsing_and_slurry_the_stone_too() {
         Estimate estimate = ESTIMATOR.estimate(Jobs.marble(Jobs.RESIN_400));
         Spread<Quantity> water = amount(estimate, ConsumableKind.WATER, "resin-400");
-        assertThat(water.low()).isEqualTo(new Volume(50 * (8 * 0.2 + 0.5)));
-        assertThat(water.high()).isEqualTo(new Volume(55 * (10 * 0.5 + 1.5)));
+        assertThat(water.low()).isEqualTo(new Volume(50 * (6 * 0.2 + 0.5)));
+        assertThat(water.high()).isEqualTo(new Volume(55 * (12 * 0.5 + 1.5)));
         Spread<Quantity> slurry = amount(estimate, ConsumableKind.SLURRY, "resin-400");
         Spread<Quantity> solids = amount(estimate, ConsumableKind.SOLIDS, "resin-400");
         for (Case which : Case.values()) {

@@ -31,7 +31,7 @@ final class Jobs {
         return JobStep.of(
                 grade,
                 machine,
-                metal ? Range.of(6, 10) : Range.of(8, 10),
+                metal ? Range.of(3, 12) : Range.of(6, 12),
                 STANDARD.range(metal ? "coverage.metal" : "coverage.resin-coarse", Coverage.class));
     }
 

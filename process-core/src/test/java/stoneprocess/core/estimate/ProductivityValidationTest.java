@@ -83,7 +83,7 @@ class ProductivityValidationTest {
 
     @Test
     void twice_the_passes_and_a_slower_cut_explain_a_low_rate_factor_by_factor() {
-        JobStep slow = Jobs.METAL_100.withPasses(Range.of(16, 16)).withCutRate(new Share(50));
+        JobStep slow = Jobs.METAL_100.withPasses(Range.of(15, 15)).withCutRate(new Share(50));
         RouteCheck check = PRODUCTIVITY.check(slow, FloorStone.marble());
         assertThat(check.walked().likely()).isLessThan(new AreaRate(1.5));
         assertThat(check.agreement()).isEqualTo(RouteCheck.Agreement.EXPLAINED);
