@@ -114,7 +114,7 @@ class FollowCommandTest {
         String[] arguments = {
             "follow", survey("counting-house-granite"), log("counting-house-started-too-fine"), "--units", "us"
         };
-        assertThat(Ran.command("", arguments).out())
+        assertThat(Ran.command("", arguments).out().replaceAll("\\s+", " "))
                 .contains(" lb added", " gal for one pass", " GU")
                 .doesNotContain(" kg added");
     }
