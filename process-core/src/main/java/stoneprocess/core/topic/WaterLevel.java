@@ -13,6 +13,6 @@ public enum WaterLevel implements Term {
     /** A closed film. */
     MODERATE,
 
-    /** Plenty, short of puddles. */
+    /** Plenty without puddles. */
     GENEROUS
 }
