@@ -61,7 +61,7 @@ class LostOutputTest {
                 List.of("exposure", "circuit", "--help"),
                 List.of("gloss", FLOOR),
                 List.of("why", FLOOR, "first-cut"),
-                List.of("why-not", FLOOR, "first-cut", "fine-hone", "--short"),
+                List.of("why-not", FLOOR, "first-cut", "refresh", "--short"),
                 List.of("what-if", FLOOR, "owner.goal=hone"),
                 List.of("how-to", FLOOR, "first-cut", "none"),
                 List.of("what-else", survey("lighthouse-unknown-stone")),
