@@ -32,7 +32,7 @@ import stoneprocess.core.topic.Move;
 import stoneprocess.core.topic.TrackKind;
 
 /**
- * A session on a hard floor, read once at 60 degrees after 800, 1500 and 3000: 3.7, 4.8 and 7.8 units. Common practice,
+ * A hard floor, read once at 60 degrees after 800, 1500 and 3000: 3.7, 4.8 and 7.8 units. Common practice,
  * no source.
  */
 class FollowUpTest {
