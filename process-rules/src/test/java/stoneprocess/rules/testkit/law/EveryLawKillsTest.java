@@ -346,6 +346,8 @@ class EveryLawKillsTest {
     private static List<Mutant> ofFloors() {
         FloorSurvey marble =
                 Floors.calciteMarble(Floors.scratched(ScratchClass.SEEN, 60)).build();
+        FloorSurvey deep = Floors.calciteMarble(Floors.scratched(ScratchClass.FELT_BY_NAIL, 60))
+                .build();
         FloorSurvey few = Floors.damaged(Floors.dull(80), Floors.scratched(ScratchClass.FELT_BY_NAIL, 2))
                 .build();
         FloorSurvey halves = Floors.unremarkable()
@@ -400,7 +402,7 @@ class EveryLawKillsTest {
                                                 ? WaterDrop.NOT_DARKENED
                                                 : WaterDrop.DARKENS_AT_ONCE)
                                 .build()),
-                        marble),
+                        deep),
                 new Mutant(
                         "goes over granite once",
                         "harder-stone-never-takes-fewer-passes",
