@@ -9,7 +9,6 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMethodCall;
-import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -149,23 +148,6 @@ class RoomsTest {
                     return call.getTargetOwner().isEquivalentTo(Math.class)
                             && !EXACT.contains(call.getName())
                             && !call.getName().endsWith("Exact");
-                }
-            });
-
-    @ArchTest
-    static final ArchRule public_classes_are_closed = classes()
-            .that()
-            .arePublic()
-            .should(new ArchCondition<JavaClass>("be final, or an interface or enum") {
-                @Override
-                public void check(JavaClass item, ConditionEvents events) {
-                    boolean closed = item.getModifiers().contains(JavaModifier.FINAL)
-                            || item.isInterface()
-                            || item.isEnum()
-                            || item.isRecord();
-                    if (!closed) {
-                        events.add(SimpleConditionEvent.violated(item, item.getName() + " can be subclassed"));
-                    }
                 }
             });
 

@@ -92,7 +92,7 @@ public final class Advisor {
      * @throws NullPointerException when the survey is null
      * @throws InvalidInputException naming {@code equipment.grades}, when a grade on hand is not one of the options'
      *     sequence
-     * @throws stoneprocess.rules.internal.engine.RulebaseException when the rulebase itself is at fault, for example when
+     * @throws stoneprocess.core.problem.RulebaseException when the rulebase itself is at fault, for example when
      *     rules do not come to rest; no survey brings that about with the shipped rules
      */
     public Recommendation recommend(FloorSurvey survey) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.rules.RuleContent.Condition;
@@ -18,7 +19,6 @@ import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.FactPattern;
 import stoneprocess.rules.internal.engine.FlatRules;
 import stoneprocess.rules.internal.engine.LoadedRule;
-import stoneprocess.rules.internal.engine.RulebaseException;
 
 /**
  * Reads what rules say. Conditions are asked about every fact that a rule can tell apart; a consequence is no data, so it

@@ -10,12 +10,12 @@ import org.jspecify.annotations.Nullable;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.source.Card;
 import stoneprocess.rules.explain.RuleReach;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.LoadedRule;
-import stoneprocess.rules.internal.engine.RulebaseException;
 import stoneprocess.rules.internal.engine.ShippedRules;
 import stoneprocess.rules.overlay.Overlay;
 

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.source.Card;
@@ -26,7 +27,6 @@ import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
 import stoneprocess.rules.internal.engine.Chapters;
 import stoneprocess.rules.internal.engine.LoadedRule;
-import stoneprocess.rules.internal.engine.RulebaseException;
 import stoneprocess.rules.internal.engine.WrittenRules;
 import stoneprocess.rules.overlay.Overlay;
 

@@ -6,7 +6,6 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -105,23 +104,6 @@ class RoomsTest {
             .callMethod(System.class, "nanoTime")
             .orShould()
             .callMethod(Math.class, "random");
-
-    @ArchTest
-    static final ArchRule public_classes_are_closed = classes()
-            .that()
-            .arePublic()
-            .should(new ArchCondition<JavaClass>("be final, or an interface or enum") {
-                @Override
-                public void check(JavaClass item, ConditionEvents events) {
-                    boolean closed = item.getModifiers().contains(JavaModifier.FINAL)
-                            || item.isInterface()
-                            || item.isEnum()
-                            || item.isRecord();
-                    if (!closed) {
-                        events.add(SimpleConditionEvent.violated(item, item.getName() + " can be subclassed"));
-                    }
-                }
-            });
 
     @ArchTest
     static final ArchRule null_safety_is_declared_in_every_room = classes()

@@ -3,6 +3,7 @@ package stoneprocess.core.decision;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 
@@ -56,7 +57,8 @@ public record Decision<V>(
     /** The only value of a decision that has one. */
     public V value() {
         if (values.size() != 1) {
-            throw new IllegalStateException(topic.id() + " of " + subject.key() + " has " + values.size() + " values");
+            throw new InvalidInputException(
+                    topic.id() + " of " + subject.key(), values.size() + " values", "one value");
         }
         return values.get(0);
     }

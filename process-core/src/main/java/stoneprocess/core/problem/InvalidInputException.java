@@ -4,7 +4,7 @@ package stoneprocess.core.problem;
  * Something given to the library cannot be accepted. The message is one line that names the field, the value and what
  * would be accepted.
  */
-public final class InvalidInputException extends RuntimeException {
+public final class InvalidInputException extends StoneProcessException {
     private static final long serialVersionUID = 1L;
     private static final int LONGEST_VALUE = 60;
 

@@ -1,5 +1,5 @@
 /**
- * The few exception types of the library. Nothing that knows the trade belongs here.
+ * The few exception types of the library, under one supertype. Nothing that knows the trade belongs here.
  */
 @NullMarked
 package stoneprocess.core.problem;

@@ -66,7 +66,7 @@ public sealed interface Quantity extends Comparable<Quantity>
     @Override
     default int compareTo(Quantity other) {
         if (other.dimension() != dimension()) {
-            throw new IllegalArgumentException("Cannot compare " + print() + " with " + other.print());
+            throw new InvalidInputException("other", other.print(), "a quantity to compare with " + print());
         }
         return Double.compare(kept(), other.kept());
     }

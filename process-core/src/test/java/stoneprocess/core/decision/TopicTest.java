@@ -206,9 +206,9 @@ class TopicTest {
         assertThat(decision(Finish.HONE).value()).isEqualTo(Finish.HONE);
         assertThat(decision(Finish.HONE).key()).isEqualTo("hone");
         assertThatThrownBy(() -> decision().value())
-                .isInstanceOf(IllegalStateException.class)
-                .hasMessage("finish of floor has 0 values");
-        assertThatThrownBy(() -> decision(Finish.HONE, Finish.SATIN).value()).isInstanceOf(IllegalStateException.class);
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("finish of floor: '0 values' is not accepted; accepted: one value");
+        assertThatThrownBy(() -> decision(Finish.HONE, Finish.SATIN).value()).isInstanceOf(InvalidInputException.class);
     }
 
     private static Decision<Finish> decision(Finish... values) {

@@ -116,7 +116,7 @@ class ParametersTest {
     @Test
     void a_value_of_another_dimension_is_not_classified() {
         Scale<LippageClass> scale = Scale.of("lippage", LippageClass.class, Parameters.standard());
-        assertThatThrownBy(() -> scale.classify(new Mass(1))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> scale.classify(new Mass(1))).isInstanceOf(InvalidInputException.class);
     }
 
     @Test

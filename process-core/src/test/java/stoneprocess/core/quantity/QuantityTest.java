@@ -119,7 +119,7 @@ class QuantityTest {
 
     @Test
     void values_of_two_dimensions_are_not_compared() {
-        assertThatThrownBy(() -> new Length(1).compareTo(new Mass(1))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Length(1).compareTo(new Mass(1))).isInstanceOf(InvalidInputException.class);
     }
 
     @ParameterizedTest

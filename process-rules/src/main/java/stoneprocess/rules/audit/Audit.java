@@ -112,7 +112,7 @@ public final class Audit {
      * @param depth which topics
      * @param progress is told of each topic
      * @return what was found, each finding with its explanation where the library ships one; never null
-     * @throws stoneprocess.rules.internal.engine.RulebaseException when the facts of a topic are so entangled that they
+     * @throws stoneprocess.core.problem.RulebaseException when the facts of a topic are so entangled that they
      *     cannot be gone through
      */
     public AuditReport run(AuditDepth depth, AuditProgress progress) {

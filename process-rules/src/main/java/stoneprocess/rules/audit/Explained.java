@@ -8,8 +8,8 @@ import java.util.List;
 import stoneprocess.core.audit.AuditReport;
 import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.term.Term;
-import stoneprocess.rules.internal.engine.RulebaseException;
 
 /** Findings of the shipped rulebase that may stay, each with its reason; the table {@code audit-explained.tsv}. */
 public final class Explained {

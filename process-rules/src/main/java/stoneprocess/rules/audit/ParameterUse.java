@@ -16,8 +16,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.internal.engine.RulebaseException;
 
 /**
  * Which numbers anything reads. Names are looked for among the texts that stand in the compiled classes of the library

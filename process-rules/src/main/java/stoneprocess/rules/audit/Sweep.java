@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import stoneprocess.rules.internal.engine.RulebaseException;
+import stoneprocess.core.problem.RulebaseException;
 
 /**
  * Goes through every combination of a space exactly, however many there are. Facts are taken one after the other;

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 import stoneprocess.core.audit.AuditReport.Space;
 import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Choice;
@@ -31,7 +32,6 @@ import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.EngineRun;
 import stoneprocess.rules.internal.engine.LoadedRule;
-import stoneprocess.rules.internal.engine.RulebaseException;
 import stoneprocess.rules.internal.run.Runner;
 
 /** Looks at one topic: over every combination of the facts that its rules read. */

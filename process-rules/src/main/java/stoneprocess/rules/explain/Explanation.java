@@ -19,6 +19,7 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
@@ -26,7 +27,6 @@ import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
-import stoneprocess.rules.internal.engine.RulebaseException;
 
 /**
  * Answers about one recommendation. Many questions to one explanation share what they look up. Not safe to share between

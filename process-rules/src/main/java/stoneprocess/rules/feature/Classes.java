@@ -3,13 +3,14 @@ package stoneprocess.rules.feature;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
+import stoneprocess.core.problem.InvalidInputException;
 
 final class Classes {
     private Classes() {}
 
     static <E extends Enum<E>> Set<E> copy(Set<E> classes) {
         if (classes.isEmpty()) {
-            throw new IllegalArgumentException("A fact has at least one possible class");
+            throw new InvalidInputException("mayBe", "no class", "at least one possible class");
         }
         return Collections.unmodifiableSet(EnumSet.copyOf(classes));
     }

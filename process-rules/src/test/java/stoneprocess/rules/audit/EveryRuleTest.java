@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
@@ -22,7 +23,6 @@ import stoneprocess.rules.internal.engine.Chapters;
 import stoneprocess.rules.internal.engine.FactPattern;
 import stoneprocess.rules.internal.engine.HandMadeRule;
 import stoneprocess.rules.internal.engine.LoadedRule;
-import stoneprocess.rules.internal.engine.RulebaseException;
 import stoneprocess.rules.internal.engine.ShippedRules;
 
 class EveryRuleTest {

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Stage;
@@ -22,7 +23,6 @@ import stoneprocess.rules.internal.engine.EngineRun;
 import stoneprocess.rules.internal.engine.FactPattern;
 import stoneprocess.rules.internal.engine.Firing;
 import stoneprocess.rules.internal.engine.LoadedRule;
-import stoneprocess.rules.internal.engine.RulebaseException;
 import stoneprocess.rules.internal.engine.ShippedRules;
 
 /**

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import stoneprocess.core.problem.RulebaseException;
 
 /** The text of the rules as a trainer reads it; the rulebase's hash is made from it, the engine never reads it. */
 public final class Chapters {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.drools.model.Model;
 import org.drools.model.Rule;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.source.Card;
 
 /**

@@ -10,6 +10,7 @@ import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
 import org.kie.api.event.rule.ObjectInsertedEvent;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.Match;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Stage;

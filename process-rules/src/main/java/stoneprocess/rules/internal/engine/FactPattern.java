@@ -6,6 +6,7 @@ import org.drools.model.Constraint;
 import org.drools.model.Pattern;
 import org.drools.model.SingleConstraint;
 import org.jspecify.annotations.Nullable;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.internal.classify.Facts;
 

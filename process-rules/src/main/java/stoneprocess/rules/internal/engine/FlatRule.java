@@ -14,6 +14,7 @@ import org.drools.model.DroolsEntryPoint;
 import org.drools.model.Pattern;
 import org.drools.model.Variable;
 import org.jspecify.annotations.Nullable;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.topic.Contribution;
 
 /** One rule that fires without an engine. Safe to share between threads. */

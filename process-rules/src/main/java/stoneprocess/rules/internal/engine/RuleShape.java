@@ -13,6 +13,7 @@ import org.drools.model.Declaration;
 import org.drools.model.Pattern;
 import org.drools.model.Rule;
 import org.drools.model.SingleConstraint;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.rules.internal.classify.Facts;
 
 /** What is forbidden about a rule's form: anything but flat conditions and one contribution. */

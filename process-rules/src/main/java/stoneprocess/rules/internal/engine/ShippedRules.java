@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 import org.drools.base.util.Drools;
 import org.drools.model.Model;
 import org.drools.model.Rule;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.topic.Topics;

@@ -3,6 +3,7 @@ package stoneprocess.rules.internal.engine;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import stoneprocess.core.problem.RulebaseException;
 
 /**
  * Conditions and consequences of the rules of chapters, as rows of words and signs: the same for every layout, remark and

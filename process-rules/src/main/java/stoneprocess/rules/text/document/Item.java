@@ -1,6 +1,7 @@
 package stoneprocess.rules.text.document;
 
 import java.util.List;
+import stoneprocess.core.problem.InvalidInputException;
 
 /** A piece of a section. */
 public sealed interface Item permits Item.Paragraph, Item.Bullet, Item.Numbered, Item.Labelled, Item.Table, Section {
@@ -39,8 +40,8 @@ public sealed interface Item permits Item.Paragraph, Item.Bullet, Item.Numbered,
             rows = rows.stream().map(List::copyOf).toList();
             for (List<Wording> row : rows) {
                 if (row.size() != columns.size()) {
-                    throw new IllegalArgumentException(
-                            "A row of " + row.size() + " cells in a table of " + columns.size() + " columns");
+                    throw new InvalidInputException(
+                            "rows", row.size() + " cells", columns.size() + " cells, one a column");
                 }
             }
         }

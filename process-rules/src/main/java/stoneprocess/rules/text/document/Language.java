@@ -120,12 +120,12 @@ public final class Language {
     /**
      * A phrase as the bundle has it, with its braces.
      *
-     * @throws IllegalArgumentException when the language has no such phrase
+     * @throws InvalidInputException when the language has no such phrase
      */
     public String phrase(String key) {
         String phrase = phrases.get(key);
         if (phrase == null) {
-            throw new IllegalArgumentException("No phrase for " + key + " in " + locale.toLanguageTag());
+            throw new InvalidInputException("phrase", key, "a phrase of the language " + locale.toLanguageTag());
         }
         return phrase;
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import stoneprocess.core.problem.InvalidInputException;
 
 /**
  * Which form of a word goes with a number, as a bundle's {@code language.plurals} says: a condition for each form,
@@ -32,8 +33,8 @@ record Plurals(List<List<Plurals.Test>> forms) {
     private static Test test(String text) {
         Matcher matcher = TEST.matcher(text.strip());
         if (!matcher.matches()) {
-            throw new IllegalArgumentException("language.plurals: '" + text + "' is not accepted; accepted: =1, %10=2-4"
-                    + " and %100!=12-14, with commas and | between");
+            throw new InvalidInputException(
+                    "language.plurals", text, "=1, %10=2-4 and %100!=12-14, with commas and | between");
         }
         long low = Long.parseLong(matcher.group(3));
         return new Test(

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stoneprocess.core.problem.InvalidInputException;
 
 /**
  * A phrase of a bundle, taken apart. In braces stand {@code {grade}} for an argument; {@code {finish^}} for one that begins
@@ -43,7 +44,7 @@ record Template(List<Part> parts) {
 
     private static void literal(String key, String text, List<Part> parts) {
         if (text.indexOf('{') >= 0 || text.indexOf('}') >= 0) {
-            throw new IllegalArgumentException("The phrase " + key + " has a brace without its other one");
+            throw new InvalidInputException("phrase " + key, text, "braces in pairs");
         }
         if (!text.isEmpty()) {
             parts.add(new Literal(text));
@@ -63,8 +64,10 @@ record Template(List<Part> parts) {
         if (parameter.matches()) {
             return new Parameter(parameter.group(2), parameter.group(1).equals("range"));
         }
-        throw new IllegalArgumentException("The phrase " + key + " has {" + inBraces
-                + "}; accepted: {name}, {name^}, {name?one|more}, {value:parameter} and {range:parameter}");
+        throw new InvalidInputException(
+                "phrase " + key,
+                "{" + inBraces + "}",
+                "{name}, {name^}, {name?one|more}, {value:parameter} and {range:parameter}");
     }
 
     /** The names of the arguments that the phrase asks for. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.UnitSystem;
 
@@ -126,8 +127,10 @@ public final class Texts {
     private static Wording argument(Wording.Phrase phrase, String name) {
         Wording argument = phrase.arguments().get(name);
         if (argument == null) {
-            throw new IllegalArgumentException("The phrase " + phrase.key() + " takes '" + name + "'; given: "
-                    + phrase.arguments().keySet());
+            throw new InvalidInputException(
+                    "phrase " + phrase.key(),
+                    "without " + name,
+                    name + " beside " + phrase.arguments().keySet());
         }
         return argument;
     }
@@ -138,7 +141,7 @@ public final class Texts {
 
     private String form(Template.Forms forms, Wording argument) {
         if (!(argument instanceof Wording.Number number)) {
-            throw new IllegalArgumentException("'" + forms.name() + "' chooses a plural and is no number");
+            throw new InvalidInputException(forms.name(), word(argument), "a number, which chooses a plural");
         }
         int form = language.plurals().form(number.value().longValue());
         return forms.forms().get(Math.min(form, forms.forms().size() - 1)).replace("#", word(number));

@@ -17,6 +17,7 @@ import org.drools.model.Drools;
 import org.drools.model.Rule;
 import org.drools.model.Variable;
 import org.junit.jupiter.api.Test;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.survey.Historic;

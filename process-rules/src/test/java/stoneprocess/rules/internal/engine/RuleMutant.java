@@ -21,6 +21,7 @@ import org.drools.model.PatternDSL;
 import org.drools.model.Rule;
 import org.drools.model.Variable;
 import org.drools.model.functions.BlockN;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.ContributionKind;

@@ -17,6 +17,7 @@ import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.survey.Damage;
@@ -359,7 +360,7 @@ final class AnswerLaws {
         for (UnitSystem units : UnitSystem.values()) {
             try {
                 new PlanText(Texts.english().in(units), cards).render(answer, Detail.FULL);
-            } catch (IllegalArgumentException e) {
+            } catch (InvalidInputException e) {
                 breaches.add(Topics.VERDICT, "words", String.valueOf(e.getMessage()));
             }
         }

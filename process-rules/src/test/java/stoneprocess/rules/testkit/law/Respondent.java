@@ -5,11 +5,11 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
+import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.internal.engine.LoadedRule;
-import stoneprocess.rules.internal.engine.RulebaseException;
 import stoneprocess.rules.internal.engine.ShippedRules;
 
 /** Whose answers a law judges: an advisor, or rules put together for a check. */

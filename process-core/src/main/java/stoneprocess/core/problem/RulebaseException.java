@@ -1,7 +1,7 @@
-package stoneprocess.rules.internal.engine;
+package stoneprocess.core.problem;
 
 /** The rulebase cannot be loaded, built or run. A fault of the rules or of the class path, never of a survey. */
-public final class RulebaseException extends RuntimeException {
+public final class RulebaseException extends StoneProcessException {
     private static final long serialVersionUID = 1L;
 
     public RulebaseException(String message) {
