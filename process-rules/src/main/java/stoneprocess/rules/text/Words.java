@@ -6,6 +6,7 @@ import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Step;
 import stoneprocess.core.source.Card;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.text.document.Wording;
 
@@ -19,6 +20,21 @@ public final class Words {
     /** A fact that a rule matched, about the floor or about the work on it. */
     public static Wording fact(MatchedFact fact) {
         return FactWords.so(fact);
+    }
+
+    /** A term in a list: a name of its own where the bundles have one, else the phrase itself. */
+    public static Wording name(Term term) {
+        return ValueWords.name(term);
+    }
+
+    /** A grade such as {@code resin-800}; another key stands as it is. */
+    public static Wording grade(String key) {
+        return ValueWords.grade(key);
+    }
+
+    /** What a parameter is about; its own name where the bundles have no words for it. */
+    public static Wording parameter(String name) {
+        return AnswerWords.parameter(name);
     }
 
     /** A safety warning as one paragraph: what it is, what to do, the limit, who decides. */

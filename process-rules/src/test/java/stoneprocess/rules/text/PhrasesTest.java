@@ -16,6 +16,14 @@ import org.junit.jupiter.api.Test;
 import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.answer.WhyNotKind;
 import stoneprocess.core.audit.FindingKind;
+import stoneprocess.core.estimate.Basis;
+import stoneprocess.core.estimate.ConsumableKind;
+import stoneprocess.core.estimate.EstimateDifference;
+import stoneprocess.core.estimate.PriceItem;
+import stoneprocess.core.estimate.Remark;
+import stoneprocess.core.estimate.RouteCheck;
+import stoneprocess.core.estimate.Wait;
+import stoneprocess.core.estimate.Work;
 import stoneprocess.core.exposure.CarbonMonoxideLimit;
 import stoneprocess.core.exposure.CircuitVerdict;
 import stoneprocess.core.exposure.Coupling;
@@ -46,11 +54,13 @@ import stoneprocess.core.log.PadLook;
 import stoneprocess.core.log.ScratchLook;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.log.TrialResult;
+import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.core.site.JobNote;
 import stoneprocess.core.source.EvidenceGrade;
 import stoneprocess.core.survey.ChangedBy;
 import stoneprocess.core.survey.DamageKind;
@@ -59,6 +69,7 @@ import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.PolicyKind;
@@ -151,6 +162,15 @@ class PhrasesTest {
         terms.addAll(List.of(WhyNotKind.values()));
         terms.addAll(List.of(WayKind.values()));
         terms.addAll(List.of(ChangedBy.values()));
+        terms.addAll(List.of(Work.values()));
+        terms.addAll(List.of(Wait.values()));
+        terms.addAll(List.of(Basis.CREW_TIMING, Basis.GIVEN));
+        terms.addAll(List.of(ConsumableKind.values()));
+        terms.addAll(List.of(PriceItem.values()));
+        terms.addAll(List.of(RouteCheck.Agreement.values()));
+        terms.addAll(List.of(RouteCheck.Cause.values()));
+        terms.addAll(List.of(JobNote.values()));
+        terms.addAll(List.of(Remark.values()));
         for (SurveyField<?> field : SurveyField.all()) {
             if (field.kind() instanceof FieldKind.Choice choice) {
                 Stream.of(choice.type().getEnumConstants())
@@ -163,6 +183,15 @@ class PhrasesTest {
             for (String part : List.of("exposed", "limit")) {
                 keys.add(Wording.key(hazard) + "." + part);
             }
+        }
+        for (MachineClass machine : MachineClass.values()) {
+            keys.add(Wording.key(machine) + ".hour");
+        }
+        for (EstimateDifference.Direction direction : EstimateDifference.Direction.values()) {
+            keys.add("compared.by." + direction.key());
+        }
+        for (String work : List.of("by-hand", "edges-alone", "densify", "powder")) {
+            keys.add("estimate.work." + work);
         }
         for (OfferKind offer : OfferKind.values()) {
             keys.add(Wording.key(offer) + ".gives-up");
@@ -220,8 +249,9 @@ class PhrasesTest {
                         .filter(key -> key.startsWith("parameter."))
                         .map(key -> key.substring("parameter.".length())))
                 .isNotEmpty()
-                .allSatisfy(name ->
-                        assertThat(Parameters.standard().parameter(name)).isNotNull());
+                .allMatch(name -> Parameters.standard().all().stream()
+                        .map(Parameter::name)
+                        .anyMatch(parameter -> parameter.equals(name) || parameter.equals(name + ".low")));
     }
 
     private static Wording anyArguments(String key) {

@@ -30,14 +30,14 @@ import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.examples.estimate.Amounts;
-import stoneprocess.examples.estimate.ComparisonText;
-import stoneprocess.examples.estimate.EstimateText;
 import stoneprocess.examples.estimate.PriceFile;
 import stoneprocess.examples.estimate.TimingFile;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.PlanText;
 import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.sheet.ComparedWay;
+import stoneprocess.rules.text.sheet.EstimateSheet;
 
 /** Estimates the job of one survey's plan. */
 @Command(
@@ -111,26 +111,28 @@ final class EstimateCommand implements Callable<Integer> {
         Optional<FloorSurvey> otherSurvey = otherSurvey(read);
 
         Recommendation recommendation = advisor.recommend(read);
+        Texts texts = Texts.english().in(units);
         if (!PlannedJob.isThere(recommendation)) {
-            console.print((recommendation.plan().isPresent()
-                            ? "NO ESTIMATE: the plan cuts nothing, so there are no hours of cutting.\n\n"
-                            : "NO ESTIMATE: there is no plan to estimate.\n\n")
-                    + new PlanText(Texts.english().in(units), advisor.rulebase().cards())
-                            .render(recommendation, Detail.BRIEF));
+            console.print(texts.page(EstimateSheet.none(recommendation))
+                    + "\n"
+                    + new PlanText(texts, advisor.rulebase().cards()).render(recommendation, Detail.BRIEF));
             return ExitCode.NO_PLAN;
         }
         PlannedJob planned = PlannedJob.of(recommendation, options);
         Estimator estimator = new Estimator(recommendation.parameters());
         Estimate estimate = estimator.estimate(planned.job(), timings);
-        Optional<ComparisonText> comparison = otherSurvey.map(otherWay -> {
+        Optional<ComparedWay> way = otherSurvey.map(otherWay -> {
             Recommendation second = advisor.recommend(otherWay);
-            return PlannedJob.isThere(second)
-                    ? compare(planned, PlannedJob.beside(second, options), estimator, timings, priceList)
-                    : ComparisonText.without(units, otherName(), "no cut is planned that way. See plan for it.");
+            return new ComparedWay(
+                    otherName(),
+                    Optional.of(second)
+                            .filter(PlannedJob::isThere)
+                            .map(plan ->
+                                    compare(planned, PlannedJob.beside(plan, options), estimator, timings, priceList)));
         });
-        console.print(new EstimateText(units, recommendation)
-                .render(planned, estimate, priceList.map(list -> list.cost(estimate)), comparison));
-        return comparison.flatMap(ComparisonText::noPlan).isPresent() ? ExitCode.NO_PLAN : ExitCode.DONE;
+        console.print(texts.page(
+                EstimateSheet.of(recommendation, planned, estimate, priceList.map(list -> list.cost(estimate)), way)));
+        return way.filter(compared -> compared.comparison().isEmpty()).isPresent() ? ExitCode.NO_PLAN : ExitCode.DONE;
     }
 
     private JobOptions options(Advisor advisor) {
@@ -169,7 +171,7 @@ final class EstimateCommand implements Callable<Integer> {
         return other.finish.orElseGet(() -> other.survey.orElse(""));
     }
 
-    private ComparisonText compare(
+    private static EstimateComparison compare(
             PlannedJob planned,
             PlannedJob second,
             Estimator estimator,
@@ -177,11 +179,8 @@ final class EstimateCommand implements Callable<Integer> {
             Optional<PriceList> priceList) {
         Alternative here = new Alternative("here", planned.job(), timings);
         Alternative there = Alternative.withTimingsOfItsSteps("there", second.job(), timings);
-        return ComparisonText.of(
-                units,
-                otherName(),
-                priceList
-                        .map(list -> EstimateComparison.of(here, there, estimator, list))
-                        .orElseGet(() -> EstimateComparison.of(here, there, estimator)));
+        return priceList
+                .map(list -> EstimateComparison.of(here, there, estimator, list))
+                .orElseGet(() -> EstimateComparison.of(here, there, estimator));
     }
 }

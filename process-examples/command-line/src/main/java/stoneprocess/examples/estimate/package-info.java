@@ -1,4 +1,4 @@
-/** The text of an estimate, and the files of prices and of a crew's own times. */
+/** The files of prices and of a crew's own times. */
 @NullMarked
 package stoneprocess.examples.estimate;
 

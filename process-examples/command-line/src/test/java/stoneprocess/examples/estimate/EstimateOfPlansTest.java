@@ -25,6 +25,9 @@ import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
+import stoneprocess.rules.text.document.Language;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.sheet.EstimateSheet;
 
 /** What holds for the estimates of real plans. */
 class EstimateOfPlansTest {
@@ -160,11 +163,11 @@ class EstimateOfPlansTest {
         assertThat(estimate.work())
                 .flatExtracting(line -> line.assumptions())
                 .extracting(Assumption::name)
-                .allMatch(EstimateWords::has);
+                .allMatch(parameter -> Language.english().has("parameter." + parameter));
         assertThat(estimate.consumables())
                 .flatExtracting(line -> line.assumptions())
                 .extracting(Assumption::name)
-                .allMatch(EstimateWords::has);
+                .allMatch(parameter -> Language.english().has("parameter." + parameter));
     }
 
     @ParameterizedTest
@@ -173,8 +176,10 @@ class EstimateOfPlansTest {
         Recommendation recommendation = ADVISOR.recommend(sample(name));
         PlannedJob planned = PlannedJob.of(recommendation, JobOptions.defaults());
         for (UnitSystem units : UnitSystem.values()) {
-            String text = new EstimateText(units, recommendation)
-                    .render(planned, planned.estimate(), Optional.empty(), Optional.empty());
+            String text = Texts.english()
+                    .in(units)
+                    .page(EstimateSheet.of(
+                            recommendation, planned, planned.estimate(), Optional.empty(), Optional.empty()));
             assertThat(text.lines()).allMatch(line -> line.length() <= 96).noneMatch(line -> line.endsWith(" "));
             assertThat(text).endsWith(".\n");
         }

@@ -50,6 +50,7 @@ final class Numbers {
                 localised(units.number(quantity), false) + " "
                         + units.unitFor(quantity).symbol();
             case NUMBER -> localised(units.number(quantity), false);
+            case UNIT -> unitAlone(quantity);
             case EXACT ->
                 localised(quantity.decimal().toPlainString(), false) + " "
                         + quantity.dimension().unit().symbol();
@@ -58,6 +59,11 @@ final class Numbers {
             case AT_LEAST -> result(quantity, RoundingMode.CEILING);
             case ENGINE -> engine((Power) quantity);
         };
+    }
+
+    private String unitAlone(Quantity quantity) {
+        Unit unit = units.unitFor(quantity);
+        return unit == Unit.COUNT ? "" : unit.symbol();
     }
 
     private static String grouped(String plain) {

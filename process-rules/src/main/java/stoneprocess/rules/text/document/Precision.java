@@ -8,6 +8,9 @@ public enum Precision {
     /** The same without its unit, for a column. */
     NUMBER,
 
+    /** The unit alone, for the words after a column; nothing for a count. */
+    UNIT,
+
     /** Every digit, in the unit in which it is kept. */
     EXACT,
 

@@ -1,0 +1,321 @@
+package stoneprocess.rules.text.sheet;
+
+import static stoneprocess.rules.text.document.Wording.phrase;
+import static stoneprocess.rules.text.sheet.EstimateWords.NOTHING;
+import static stoneprocess.rules.text.sheet.EstimateWords.row;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import stoneprocess.core.estimate.AbrasionResistance;
+import stoneprocess.core.estimate.Assumption;
+import stoneprocess.core.estimate.Basis;
+import stoneprocess.core.estimate.Calendar;
+import stoneprocess.core.estimate.Consumable;
+import stoneprocess.core.estimate.ConsumableKind;
+import stoneprocess.core.estimate.Cost;
+import stoneprocess.core.estimate.Estimate;
+import stoneprocess.core.estimate.JobStep;
+import stoneprocess.core.estimate.Line;
+import stoneprocess.core.estimate.RouteCheck;
+import stoneprocess.core.estimate.Spread;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.site.JobNote;
+import stoneprocess.core.site.PlannedJob;
+import stoneprocess.rules.text.Words;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Ledger;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
+
+/** An estimate: every line of hours, waits and consumables, what it rests on, and what it leaves out. */
+public final class EstimateSheet {
+    private final Recommendation recommendation;
+    private final PlannedJob planned;
+    private final Estimate estimate;
+    private final Draft draft;
+
+    private EstimateSheet(Recommendation recommendation, PlannedJob planned, Estimate estimate) {
+        this.recommendation = recommendation;
+        this.planned = planned;
+        this.estimate = estimate;
+        this.draft = Draft.titled(Wording.name(recommendation.survey().title()), recommendation.parameters());
+    }
+
+    /**
+     * The document of an estimate.
+     *
+     * @param recommendation the plan
+     * @param planned its job
+     * @param estimate the estimate of that job
+     * @param cost its cost by a price list, where there is one
+     * @param other another way to compare with, where one was asked for
+     */
+    public static Document of(
+            Recommendation recommendation,
+            PlannedJob planned,
+            Estimate estimate,
+            Optional<Cost> cost,
+            Optional<ComparedWay> other) {
+        EstimateSheet sheet = new EstimateSheet(recommendation, planned, estimate);
+        sheet.summary();
+        sheet.hours();
+        sheet.waits();
+        sheet.calendar(estimate.calendar());
+        sheet.consumables();
+        cost.ifPresent(sheet::cost);
+        other.ifPresent(way -> ComparedWords.write(sheet.draft, way));
+        sheet.leftOut();
+        sheet.pace();
+        sheet.restsOn();
+        sheet.cautions(cost.isPresent());
+        sheet.hazards();
+        return sheet.draft
+                .section("closing.heading")
+                .paragraph("closing.deference")
+                .document();
+    }
+
+    /** That a recommendation has no work to estimate, and why. */
+    public static Document none(Recommendation recommendation) {
+        return Draft.untitled(recommendation.parameters())
+                .paragraph(recommendation.plan().isPresent() ? "estimate.none.cuts-nothing" : "estimate.none.no-plan")
+                .document();
+    }
+
+    private void summary() {
+        List<String> steps = planned.job().steps().stream().map(JobStep::name).toList();
+        Optional<Wording> finish = recommendation.plan().flatMap(Plan::finish).map(Wording::of);
+        draft.paragraph(phrase(finish.isPresent() ? "estimate.summary" : "estimate.summary-no-finish")
+                        .with("area", planned.job().area())
+                        .with("edges", planned.job().edges())
+                        .with("finish", finish.orElse(NOTHING))
+                        .with(
+                                "steps",
+                                steps.isEmpty() ? phrase("estimate.work.by-hand") : EstimateWords.subjects(steps)))
+                .paragraph(phrase("estimate.likely")
+                        .with(
+                                "hours",
+                                EstimateWords.hours(estimate.personHours().likely()))
+                        .with(
+                                "working",
+                                EstimateWords.number(
+                                        estimate.calendar().workingDays().likely()))
+                        .with(
+                                "days",
+                                EstimateWords.number(estimate.calendar().days().likely())));
+        if (planned.notes().contains(JobNote.PLAN_IS_PROVISIONAL)) {
+            draft.paragraph(Wording.of(JobNote.PLAN_IS_PROVISIONAL));
+        }
+    }
+
+    /** Begins a table of the three figures under a heading. */
+    private Ledger ledger(Wording heading, Wording last) {
+        draft.section(heading);
+        return Ledger.headed(
+                Stream.of("estimate.low", "estimate.middle", "estimate.high")
+                        .map(Wording::phrase)
+                        .toList(),
+                last);
+    }
+
+    private void hours() {
+        Ledger hours = ledger(phrase("estimate.hours"), phrase("estimate.people-and-basis"));
+        worked().forEach(line -> row(
+                hours,
+                EstimateWords.work(line),
+                line.personHours(),
+                EstimateWords::hours,
+                phrase("estimate.people")
+                        .with("people", line.people())
+                        .with("basis", EstimateWords.basis(planned, line))));
+        row(hours, phrase("estimate.all"), estimate.personHours(), EstimateWords::hours, NOTHING);
+        row(hours, phrase("estimate.by-the-clock"), estimate.clock(), EstimateWords::hours, NOTHING);
+        draft.add(hours.table());
+    }
+
+    private List<Line.WorkLine> worked() {
+        return estimate.work().stream()
+                .filter(line -> line.clock().high().minutes() > 0)
+                .toList();
+    }
+
+    private void waits() {
+        List<Line.WaitLine> all = estimate.lines().stream()
+                .filter(Line.WaitLine.class::isInstance)
+                .map(Line.WaitLine.class::cast)
+                .toList();
+        if (all.isEmpty()) {
+            return;
+        }
+        Ledger waits = ledger(phrase("estimate.waits"), NOTHING);
+        all.forEach(wait -> row(waits, EstimateWords.wait(wait), wait.hours(), EstimateWords::hours, NOTHING));
+        row(waits, phrase("estimate.all"), estimate.calendar().waiting(), EstimateWords::hours, NOTHING);
+        draft.add(waits.table());
+    }
+
+    private void calendar(Calendar calendar) {
+        Ledger days = ledger(phrase("estimate.calendar"), NOTHING);
+        row(days, phrase("estimate.working-days"), calendar.workingDays(), EstimateWords::number, NOTHING);
+        row(days, phrase("estimate.days"), calendar.days(), EstimateWords::number, NOTHING);
+        draft.add(days.table());
+    }
+
+    private void consumables() {
+        if (estimate.consumables().isEmpty()) {
+            return;
+        }
+        Ledger used = ledger(phrase("estimate.consumables"), NOTHING);
+        for (ConsumableKind kind : ConsumableKind.values()) {
+            List<Consumable> lines = estimate.consumables().stream()
+                    .filter(line -> line.kind() == kind)
+                    .toList();
+            lines.forEach(line -> consumable(used, kind, EstimateWords.subject(line.step()), line.amount()));
+            if (lines.size() > 1 && kind != ConsumableKind.PAD_WEAR) {
+                estimate.total(kind).ifPresent(all -> consumable(used, kind, phrase("estimate.all"), all));
+            }
+        }
+        draft.add(used.table());
+    }
+
+    private static void consumable(Ledger used, ConsumableKind kind, Wording step, Spread<Quantity> amount) {
+        Wording label = phrase("estimate.consumable").with("kind", kind).with("step", step);
+        row(used, label, amount, EstimateWords::number, EstimateWords.unit(amount.high()));
+    }
+
+    private void cost(Cost cost) {
+        String currency = cost.total().likely().currency();
+        Ledger costs = ledger(phrase("estimate.cost").with("currency", currency), NOTHING);
+        cost.lines()
+                .forEach(line ->
+                        row(costs, EstimateWords.priced(line.name()), line.amount(), EstimateWords::money, NOTHING));
+        row(costs, phrase("estimate.all"), cost.subtotal(), EstimateWords::money, NOTHING);
+        if (cost.minimumCharged()) {
+            row(costs, phrase("estimate.minimum"), cost.total(), EstimateWords::money, NOTHING);
+        }
+        draft.add(costs.table());
+        if (!cost.unpriced().isEmpty()) {
+            draft.bullet(phrase("estimate.unpriced")
+                    .with(
+                            "items",
+                            Wording.list(
+                                    Joint.COMMA,
+                                    cost.unpriced().stream()
+                                            .map(EstimateWords::priced)
+                                            .toList())));
+        }
+        if (!cost.exclusions().isEmpty()) {
+            draft.bullet(phrase("estimate.not-covered")
+                    .with(
+                            "items",
+                            Wording.list(
+                                    Joint.COMMA,
+                                    cost.exclusions().stream()
+                                            .map(Wording::name)
+                                            .toList())));
+        }
+    }
+
+    private void leftOut() {
+        if (!planned.uncounted().isEmpty()) {
+            draft.section("estimate.left-out")
+                    .bullet(phrase("estimate.uncounted").with("work", EstimateWords.subjects(planned.uncounted())));
+        }
+    }
+
+    private void pace() {
+        if (estimate.routes().isEmpty()) {
+            return;
+        }
+        draft.section("estimate.pace");
+        estimate.routes().forEach(route -> draft.bullet(pace(route)));
+        Spread<Area> day = estimate.areaPerMachineDay();
+        draft.bullet(phrase("estimate.machine-day")
+                .with("range", Range.of(day.low(), day.high()))
+                .with("likely", day.likely()));
+    }
+
+    private static Wording pace(RouteCheck route) {
+        List<Wording> causes = route.departures().stream()
+                .<Wording>map(departure -> phrase("estimate.cause")
+                        .with("cause", departure.cause())
+                        .with(
+                                "factor",
+                                EstimateWords.number(
+                                        departure.factor().decimal().movePointLeft(2), 2)))
+                .toList();
+        Wording.Phrase pace = phrase(route.practice().isPresent() ? "estimate.pace.both" : "estimate.pace.walked")
+                .with("step", EstimateWords.subject(route.step()))
+                .with("walked", route.walked().likely())
+                .with("agreement", Wording.of(route.agreement()).with("causes", Wording.list(Joint.COMMA, causes)));
+        return route.practice().map(band -> pace.with("band", band)).orElse(pace);
+    }
+
+    private void restsOn() {
+        draft.section("estimate.rests-on");
+        AbrasionResistance stone = planned.job().stone().resistance();
+        if (!estimate.routes().isEmpty()) {
+            draft.bullet(phrase("estimate.stone")
+                    .with("hardness", planned.job().stone().hardness())
+                    .with(
+                            "resistance",
+                            Wording.number(BigDecimal.valueOf(stone.ha()).stripTrailingZeros()))
+                    .with("source", Wording.source(stone.source())));
+        }
+        draft.bullet("estimate.from-the-plan");
+        if (estimate.work().stream().anyMatch(line -> line.basis() == Basis.CREW_TIMING)) {
+            draft.bullet("estimate.own-timing");
+        }
+        bySource()
+                .forEach((source, assumptions) -> draft.bullet(phrase("estimate.assumptions")
+                        .with("source", source)
+                        .with("numbers", Wording.list(Joint.SEMICOLON, assumptions))));
+    }
+
+    /** The numbers behind the figures, each once, by where they come from. */
+    private Map<Wording, Set<Wording>> bySource() {
+        Map<Wording, Set<Wording>> bySource = new LinkedHashMap<>();
+        List<Assumption> all = new ArrayList<>();
+        worked().forEach(line -> all.addAll(line.assumptions()));
+        planned.rates().values().forEach(all::addAll);
+        estimate.consumables().forEach(line -> all.addAll(line.assumptions()));
+        all.forEach(assumption -> bySource.computeIfAbsent(
+                        Wording.source(assumption.source()), source -> new LinkedHashSet<>())
+                .add(phrase("estimate.assumption")
+                        .with("name", Words.parameter(assumption.name()))
+                        .with("value", assumption.value())));
+        return bySource;
+    }
+
+    private void cautions(boolean priced) {
+        draft.section("exposure.cautions");
+        Share night = planned.job().site().night();
+        if (night.percent() > 0 && !priced) {
+            draft.bullet(phrase("estimate.night-without-prices").with("share", night));
+        }
+        draft.bullets(planned.notes().stream()
+                        .filter(note -> note != JobNote.PLAN_IS_PROVISIONAL)
+                        .toList())
+                .bullets(estimate.remarks().stream().sorted().toList())
+                .bullet("estimate.rounding");
+    }
+
+    private void hazards() {
+        if (!recommendation.warnings().isEmpty()) {
+            draft.section("estimate.hazards");
+            recommendation.warnings().forEach(warning -> draft.bullet(Words.whoDecides(warning)));
+        }
+    }
+}

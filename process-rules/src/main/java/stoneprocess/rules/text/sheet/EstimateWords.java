@@ -1,0 +1,151 @@
+package stoneprocess.rules.text.sheet;
+
+import static stoneprocess.rules.text.document.Wording.phrase;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stoneprocess.core.estimate.Assumption;
+import stoneprocess.core.estimate.Line;
+import stoneprocess.core.estimate.Money;
+import stoneprocess.core.estimate.PriceItem;
+import stoneprocess.core.estimate.Spread;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.site.PlannedJob;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.FinishTask;
+import stoneprocess.core.topic.Handling;
+import stoneprocess.core.topic.Repair;
+import stoneprocess.core.topic.Task;
+import stoneprocess.rules.text.Words;
+import stoneprocess.rules.text.document.Language;
+import stoneprocess.rules.text.document.Ledger;
+import stoneprocess.rules.text.document.Precision;
+import stoneprocess.rules.text.document.Wording;
+
+/** Words for the lines of an estimate and their figures. */
+final class EstimateWords {
+    static final Wording NOTHING = Wording.name("");
+    static final Wording HOURS = Wording.name(Unit.HOUR.symbol());
+    private static final String MACHINE_HOUR = "machine-hour ";
+
+    private static final Map<String, Term> NAMED =
+            byKey(Stream.of(Task.values(), Repair.values(), FinishTask.values(), Handling.values()));
+
+    private EstimateWords() {}
+
+    private static Map<String, Term> byKey(Stream<Term[]> kinds) {
+        return kinds.flatMap(Stream::of)
+                .collect(Collectors.toMap(Term::key, Function.identity(), (first, again) -> first));
+    }
+
+    /** The name of a step or of other work: a grade, a task, or either with the grade that it belongs to. */
+    static Wording subject(String name) {
+        int space = name.indexOf(' ');
+        if (space > 0) {
+            return phrase("estimate.of-grade")
+                    .with("work", subject(name.substring(0, space)))
+                    .with("grade", Words.grade(name.substring(space + 1)));
+        }
+        if (NAMED.containsKey(name)) {
+            return Words.name(NAMED.get(name));
+        }
+        String key = "estimate.work." + name;
+        return Language.english().has(key) ? phrase(key) : Words.grade(name);
+    }
+
+    static Wording subjects(List<String> names) {
+        return Wording.list(
+                Wording.Joint.COMMA, names.stream().map(EstimateWords::subject).toList());
+    }
+
+    static Wording work(Line.WorkLine line) {
+        return Wording.of(line.work())
+                .with("subject", line.subject().map(EstimateWords::subject).orElse(NOTHING));
+    }
+
+    static Wording wait(Line.WaitLine line) {
+        return Wording.of(line.reason())
+                .with("subject", line.subject().map(EstimateWords::subject).orElse(NOTHING));
+    }
+
+    /** The name of a line that two estimates may share, such as {@code open-field resin-800}. */
+    static Wording line(String name, Term[] kinds) {
+        int space = name.indexOf(' ');
+        String key = space < 0 ? name : name.substring(0, space);
+        Wording kind = Words.name(Stream.of(kinds)
+                .filter(term -> term.key().equals(key))
+                .findFirst()
+                .orElseThrow());
+        return space < 0
+                ? kind
+                : phrase("compared.of-step").with("line", kind).with("step", subject(name.substring(space + 1)));
+    }
+
+    /** What a price is for: a {@link PriceItem}, or an hour of a class of machine. */
+    static Wording priced(String name) {
+        return name.startsWith(MACHINE_HOUR)
+                ? Wording.of(Term.parse(MachineClass.class, name.substring(MACHINE_HOUR.length()), name), "hour")
+                : Wording.of(Term.parse(PriceItem.class, name, name));
+    }
+
+    /** One word for what a line of work rests on. */
+    static Wording basis(PlannedJob planned, Line.WorkLine line) {
+        return switch (line.basis()) {
+            case CREW_TIMING -> Wording.of(line.basis());
+            case DEFAULT -> source(line.assumptions());
+            case GIVEN ->
+                line.subject()
+                        .map(planned.rates()::get)
+                        .map(EstimateWords::source)
+                        .orElseGet(() -> Wording.of(line.basis()));
+        };
+    }
+
+    private static Wording source(List<Assumption> assumptions) {
+        if (assumptions.stream().anyMatch(assumption -> assumption.source().id().equals("house"))) {
+            return phrase("estimate.basis.house");
+        }
+        boolean published =
+                assumptions.stream().anyMatch(assumption -> assumption.source().published());
+        return phrase(published ? "estimate.basis.published" : "estimate.basis.practice");
+    }
+
+    /** Adds a row of the three figures. */
+    static <T extends Comparable<? super T>> void row(
+            Ledger ledger, Wording label, Spread<T> spread, Function<? super T, Wording> print, Wording last) {
+        ledger.row(
+                label,
+                Stream.of(spread.low(), spread.likely(), spread.high())
+                        .map(print)
+                        .toList(),
+                last);
+    }
+
+    static Wording hours(TimeSpan time) {
+        return number(time.in(Unit.HOUR), 1);
+    }
+
+    static Wording money(Money money) {
+        return number(money.amount(), 2);
+    }
+
+    static Wording number(BigDecimal number, int decimals) {
+        return Wording.number(number.setScale(decimals, RoundingMode.HALF_EVEN));
+    }
+
+    static Wording number(Quantity quantity) {
+        return Wording.amount(quantity, Precision.NUMBER);
+    }
+
+    static Wording unit(Quantity quantity) {
+        return Wording.amount(quantity, Precision.UNIT);
+    }
+}
