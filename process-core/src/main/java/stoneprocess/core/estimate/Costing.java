@@ -52,7 +52,7 @@ final class Costing {
         }
         byClass.forEach((kind, steps) -> line(
                 "machine-hour " + kind.key(),
-                Optional.ofNullable(prices.machineHours().get(kind)),
+                prices.machineHour(kind),
                 which -> steps.stream()
                                 .mapToDouble(step -> estimate.minutes(Work.OPEN_FIELD, step, which)
                                         + estimate.minutes(Work.REWORK, step, which))
@@ -104,6 +104,6 @@ final class Costing {
     }
 
     private Money atLeastMinimum(Money money) {
-        return money.compareTo(prices.minimumCharge()) < 0 ? prices.minimumCharge() : money;
+        return new Money(money.amount().max(prices.minimumCharge()), prices.currency());
     }
 }

@@ -24,12 +24,16 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
      */
     public Money {
         Require.text("money.currency", currency);
+        amount = amount("money.amount", amount);
+    }
+
+    /** An amount in the range of money, rounded as money is. */
+    static BigDecimal amount(String field, BigDecimal amount) {
         if (amount.signum() < 0 || amount.compareTo(LARGEST) > 0) {
-            throw new InvalidInputException("money.amount", amount.toString(), "zero to " + LARGEST.toPlainString());
+            throw new InvalidInputException(field, amount.toString(), "zero to " + LARGEST.toPlainString());
         }
         // An amount with a vast exponent cannot be brought to four decimals.
-        amount = (amount.compareTo(NEGLIGIBLE) < 0 ? BigDecimal.ZERO : amount)
-                .setScale(DECIMALS, RoundingMode.HALF_EVEN);
+        return (amount.compareTo(NEGLIGIBLE) < 0 ? BigDecimal.ZERO : amount).setScale(DECIMALS, RoundingMode.HALF_EVEN);
     }
 
     /**

@@ -1,19 +1,22 @@
 package stoneprocess.core.estimate;
 
+import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.MachineClass;
 
 /**
  * The embedder's prices; the library ships none. What has no price is listed as unpriced in the cost, never taken as
- * free of charge.
+ * free of charge. Amounts are in the list's currency and in the range of {@link Money}.
  *
- * @param currency label of all prices
+ * @param currency label of all prices, not blank
  * @param prices price of each item
  * @param machineHours price of an hour of each class of machine
  * @param minimumCharge least that a job costs; zero for none
@@ -23,53 +26,76 @@ import stoneprocess.core.tool.MachineClass;
  */
 public record PriceList(
         String currency,
-        Map<PriceItem, Money> prices,
-        Map<MachineClass, Money> machineHours,
-        Money minimumCharge,
+        Map<PriceItem, BigDecimal> prices,
+        Map<MachineClass, BigDecimal> machineHours,
+        BigDecimal minimumCharge,
         Share nightFactor,
         boolean wholeSets,
         List<String> exclusions) {
+    /** The version of the JSON form. */
+    public static final String FORMAT = "price-list/1";
+
+    /**
+     * Checks the amounts and rounds them to 0.0001.
+     *
+     * @throws InvalidInputException for a blank currency, an amount outside the range and a night factor below 100 %
+     */
     public PriceList {
-        prices = Collections.unmodifiableMap(new LinkedHashMap<>(prices));
-        machineHours = Collections.unmodifiableMap(new LinkedHashMap<>(machineHours));
+        Require.text("currency", currency);
+        prices = amounts("prices", prices);
+        machineHours = amounts("machine-hours", machineHours);
+        minimumCharge = Money.amount("minimum-charge", minimumCharge);
         exclusions = List.copyOf(exclusions);
-        requireCurrency(currency, minimumCharge);
-        prices.values().forEach(price -> requireCurrency(currency, price));
-        machineHours.values().forEach(price -> requireCurrency(currency, price));
         if (nightFactor.percent() < 100) {
-            throw new InvalidInputException("prices.night-factor", nightFactor.print(), "100 % or more");
+            throw new InvalidInputException("night-factor", nightFactor.print(), "100 % or more");
         }
     }
 
-    private static void requireCurrency(String currency, Money price) {
-        if (!price.currency().equals(currency)) {
-            throw new InvalidInputException("prices.currency", price.currency(), "the list's currency, " + currency);
-        }
+    private static <K extends Term> Map<K, BigDecimal> amounts(String field, Map<K, BigDecimal> amounts) {
+        Map<K, BigDecimal> checked = new LinkedHashMap<>();
+        amounts.forEach((key, amount) -> checked.put(key, Money.amount(field + "." + key.key(), amount)));
+        return Collections.unmodifiableMap(checked);
     }
 
     /** A list without any price, minimum charge, night surcharge or exclusion, pads by wear. */
     public static PriceList empty(String currency) {
-        return new PriceList(currency, Map.of(), Map.of(), Money.none(currency), new Share(100), false, List.of());
+        return new PriceList(currency, Map.of(), Map.of(), BigDecimal.ZERO, new Share(100), false, List.of());
     }
 
     /** The same list with a price for an item, in the list's currency. */
     public PriceList with(PriceItem item, String amount) {
-        Map<PriceItem, Money> changed = new LinkedHashMap<>(prices);
-        changed.put(item, Money.of(amount, currency));
-        return new PriceList(currency, changed, machineHours, minimumCharge, nightFactor, wholeSets, exclusions);
+        return new PriceList(
+                currency, with(prices, item, amount), machineHours, minimumCharge, nightFactor, wholeSets, exclusions);
     }
 
     /** The same list with a price for an hour of a class of machine. */
     public PriceList withMachineHour(MachineClass machine, String amount) {
-        Map<MachineClass, Money> changed = new LinkedHashMap<>(machineHours);
-        changed.put(machine, Money.of(amount, currency));
-        return new PriceList(currency, prices, changed, minimumCharge, nightFactor, wholeSets, exclusions);
+        return new PriceList(
+                currency,
+                prices,
+                with(machineHours, machine, amount),
+                minimumCharge,
+                nightFactor,
+                wholeSets,
+                exclusions);
+    }
+
+    private <K> Map<K, BigDecimal> with(Map<K, BigDecimal> amounts, K key, String amount) {
+        Map<K, BigDecimal> changed = new LinkedHashMap<>(amounts);
+        changed.put(key, Money.of(amount, currency).amount());
+        return changed;
     }
 
     /** The same list with a minimum charge. */
     public PriceList withMinimumCharge(String amount) {
         return new PriceList(
-                currency, prices, machineHours, Money.of(amount, currency), nightFactor, wholeSets, exclusions);
+                currency,
+                prices,
+                machineHours,
+                Money.of(amount, currency).amount(),
+                nightFactor,
+                wholeSets,
+                exclusions);
     }
 
     /** The same list with another night factor, 100 % or more. */
@@ -89,7 +115,16 @@ public record PriceList(
 
     /** The price of an item, when the list has one. */
     public Optional<Money> price(PriceItem item) {
-        return Optional.ofNullable(prices.get(item));
+        return money(prices.get(item));
+    }
+
+    /** The price of an hour of a class of machine, when the list has one. */
+    public Optional<Money> machineHour(MachineClass machine) {
+        return money(machineHours.get(machine));
+    }
+
+    private Optional<Money> money(@Nullable BigDecimal amount) {
+        return Optional.ofNullable(amount).map(number -> new Money(number, currency));
     }
 
     /**

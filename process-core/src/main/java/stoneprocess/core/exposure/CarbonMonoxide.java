@@ -47,9 +47,7 @@ public final class CarbonMonoxide {
      * @throws InvalidInputException for a power outside that range
      */
     public Airflow petrolEngine(Power power) {
-        if (power.kilowatts() <= 0 || power.kilowatts() > 19) {
-            throw new InvalidInputException("engine.power", power.print(), "more than 0 and up to 19 kW");
-        }
+        requirePower(power);
         double kilograms = parameters
                 .get("carbon-monoxide.petrol-per-kilowatt-hour", Mass.class)
                 .kilograms();
@@ -69,9 +67,7 @@ public final class CarbonMonoxide {
      */
     public CarbonMonoxideBuildUp buildUp(RoomAir room, Airflow source, TimeSpan time) {
         requireSource(source);
-        if (time.compareTo(SHIFT) > 0) {
-            throw new InvalidInputException("engine.time", time.print(), "0 to 8 h");
-        }
+        requireTime(time);
         double background = room.background().partsPerMillion();
         double changes = perMinute(room.outdoorAir()) * time.minutes() / cubicMetres(room.volume());
         double unventilated = perMinute(source) * time.minutes() / cubicMetres(room.volume()) * MILLION;
@@ -177,7 +173,19 @@ public final class CarbonMonoxide {
         return volume.litres() / 1000;
     }
 
-    private static void requireSource(Airflow source) {
+    static void requirePower(Power power) {
+        if (power.kilowatts() <= 0 || power.kilowatts() > 19) {
+            throw new InvalidInputException("engine.power", power.print(), "more than 0 and up to 19 kW");
+        }
+    }
+
+    static void requireTime(TimeSpan time) {
+        if (time.compareTo(SHIFT) > 0) {
+            throw new InvalidInputException("engine.time", time.print(), "0 to 8 h");
+        }
+    }
+
+    static void requireSource(Airflow source) {
         if (source.cubicMetresPerHour() <= 0) {
             throw new InvalidInputException("engine.carbon-monoxide", source.print(), "more than 0 m3/h");
         }

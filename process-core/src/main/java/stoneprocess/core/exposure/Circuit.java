@@ -2,7 +2,6 @@ package stoneprocess.core.exposure;
 
 import java.util.List;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Current;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Share;
@@ -28,23 +27,20 @@ public final class Circuit {
      * Holds loads against a circuit. Motors draw more than their power says by their power factor, and several times as
      * much on starting: give the input in volt-amperes where the plate states it.
      *
-     * @param volts of the circuit, above zero and up to 1000 V
-     * @param breaker rating of the breaker, above zero and up to 1000 A
-     * @param loads everything that runs at once, the neighbours' machines too; may be empty
-     * @throws InvalidInputException for volts or amperes outside their range
+     * @throws stoneprocess.core.problem.InvalidInputException for volts or amperes outside their range, see {@link
+     *     CircuitUse}
      */
     public CircuitLoad load(Voltage volts, Current breaker, List<Power> loads) {
-        if (volts.volts() <= 0 || volts.volts() > 1000) {
-            throw new InvalidInputException("circuit.volts", volts.print(), "more than 0 and up to 1000 V");
-        }
-        if (breaker.amperes() <= 0 || breaker.amperes() > 1000) {
-            throw new InvalidInputException("circuit.breaker", breaker.print(), "more than 0 and up to 1000 A");
-        }
+        return load(new CircuitUse(volts, breaker, loads));
+    }
+
+    /** The same for a circuit and its loads. */
+    public CircuitLoad load(CircuitUse use) {
         Limit<Share> limit = Limit.of(parameters, "supply.continuous", Share.class, Role.ELECTRICIAN);
         double share = limit.value().percent() / 100;
-        Power continuous = new Power(volts.volts() * breaker.amperes() * share / 1000);
+        Power continuous = new Power(use.volts().volts() * use.breaker().amperes() * share / 1000);
         double kilowatts = 0;
-        for (Power power : loads) {
+        for (Power power : use.loads()) {
             kilowatts += power.kilowatts();
         }
         Power load = new Power(kilowatts);

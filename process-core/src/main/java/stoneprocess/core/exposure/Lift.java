@@ -30,7 +30,8 @@ public record Lift(
         Count lifts,
         TimeSpan counted,
         TimeSpan duration,
-        Coupling coupling) {
+        Coupling coupling)
+        implements ExposureInput {
     /**
      * Checks the ranges.
      *

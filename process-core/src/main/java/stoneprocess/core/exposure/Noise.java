@@ -3,7 +3,6 @@ package stoneprocess.core.exposure;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.SoundLevel;
 import stoneprocess.core.quantity.TimeSpan;
@@ -34,7 +33,7 @@ public final class Noise {
      *
      * @param level A-weighted level at the ear, slow, from 0 to 140 dBA
      * @return the time, zero above the ceiling; empty under the threshold, where time is not limited
-     * @throws InvalidInputException for a level above 140 dBA
+     * @throws stoneprocess.core.problem.InvalidInputException for a level above 140 dBA
      */
     public Optional<TimeSpan> allowedTime(SoundLevel level, NoiseRule rule) {
         NoisePeriod.requireLevel(level);
@@ -51,14 +50,13 @@ public final class Noise {
      * <p>Over the limit is a dose of more than 100 %; the hearing programme starts at the action level itself.
      *
      * @param periods the parts of the day, together up to 24 h; what is not listed counts as quiet
-     * @throws InvalidInputException when no period is given or they make more than 24 h
+     * @throws stoneprocess.core.problem.InvalidInputException when no period is given or they make more than 24 h
      */
     public NoiseExposure exposure(List<NoisePeriod> periods, NoiseRule rule) {
-        require(periods);
         SoundLevel threshold = number(rule, "threshold");
         double parts = 0;
         boolean tooLoud = false;
-        for (NoisePeriod period : periods) {
+        for (NoisePeriod period : new NoiseDay(periods).periods()) {
             if (period.time().minutes() > 0 && period.level().compareTo(threshold) >= 0) {
                 parts += period.time().minutes() / referenceMinutes(period.level(), rule);
                 tooLoud |= period.level().compareTo(number(rule, "ceiling")) > 0;
@@ -76,18 +74,6 @@ public final class Noise {
             verdict = NoiseVerdict.HEARING_PROGRAMME;
         }
         return new NoiseExposure(rule, dose, mean, verdict, limit(rule, "criterion"), limit(rule, "ceiling"));
-    }
-
-    private static void require(List<NoisePeriod> periods) {
-        double minutes = 0;
-        for (NoisePeriod period : periods) {
-            minutes += period.time().minutes();
-        }
-        TimeSpan together = new TimeSpan(minutes);
-        if (periods.isEmpty() || together.compareTo(NoisePeriod.WHOLE_DAY) > 0) {
-            throw new InvalidInputException(
-                    "noise.periods", together.print(), "one period or more, together up to 24 h");
-        }
     }
 
     private double referenceMinutes(SoundLevel level, NoiseRule rule) {

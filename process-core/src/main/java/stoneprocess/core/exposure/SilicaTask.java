@@ -15,12 +15,8 @@ import stoneprocess.core.quantity.TimeSpan;
  * @param hepaBetweenPasses loose dust is vacuumed between passes with a high-efficiency filter
  */
 public record SilicaTask(
-        GrindingTool tool,
-        DustControl control,
-        Length wheel,
-        boolean indoors,
-        TimeSpan time,
-        boolean hepaBetweenPasses) {
+        GrindingTool tool, DustControl control, Length wheel, boolean indoors, TimeSpan time, boolean hepaBetweenPasses)
+        implements ExposureInput {
     /**
      * Checks the ranges.
      *

@@ -27,9 +27,7 @@ public final class Slurry {
      * @throws InvalidInputException above 14 pH
      */
     public SlurryWater classify(Acidity measured) {
-        if (measured.ph() > 14) {
-            throw new InvalidInputException("slurry.ph", measured.print(), "0 to 14 pH");
-        }
+        requireScale(measured);
         Limit<Acidity> acid = limit("corrosive-acid");
         Limit<Acidity> sewer = limit("sewer-lowest");
         Limit<Acidity> alkali = limit("corrosive-alkali");
@@ -45,6 +43,12 @@ public final class Slurry {
         boolean nearerAlkali = alkali.value().ph() - measured.ph()
                 < measured.ph() - sewer.value().ph();
         return new SlurryWater(measured, SlurryClass.SEWER_BY_LEAVE_ONLY, nearerAlkali ? alkali : sewer);
+    }
+
+    static void requireScale(Acidity measured) {
+        if (measured.ph() > 14) {
+            throw new InvalidInputException("slurry.ph", measured.print(), "0 to 14 pH");
+        }
     }
 
     private Limit<Acidity> limit(String name) {

@@ -57,9 +57,7 @@ public final class WetSlip {
      * @throws InvalidInputException above 1 mm
      */
     public SlipClass<Length> byRoughness(Length rz) {
-        if (rz.compareTo(ROUGHNESS_END) > 0) {
-            throw new InvalidInputException("slip.rz", rz.print(), "0 to 1 mm");
-        }
+        requireRoughness(rz);
         Limit<Length> low = Limit.of(parameters, "slip-roughness.low-above", Length.class, Role.SLIP_TESTER);
         SlipPotential potential = SlipPotential.HIGH;
         if (rz.compareTo(low.value()) > 0) {
@@ -96,9 +94,7 @@ public final class WetSlip {
      * @throws InvalidInputException above 45 degrees
      */
     public RampResult byRamp(Angle slip) {
-        if (slip.degrees() > 45) {
-            throw new InvalidInputException("slip.ramp", slip.print(), "0 to 45 deg");
-        }
+        requireRamp(slip);
         Limit<Angle> lowest = Limit.of(parameters, "slip-ramp.r9", Angle.class, Role.SLIP_TESTER);
         RampClass ramp = slip.compareTo(lowest.value()) >= 0 ? RampClass.R9 : RampClass.UNCLASSED;
         for (RampClass next : List.of(RampClass.R10, RampClass.R11, RampClass.R12, RampClass.R13)) {
@@ -131,13 +127,25 @@ public final class WetSlip {
         return new PendulumValue(330 * friction.friction() / (3 + friction.friction()));
     }
 
-    private static void requirePendulum(PendulumValue value) {
+    static void requirePendulum(PendulumValue value) {
         if (value.compareTo(PENDULUM_END) > 0) {
             throw new InvalidInputException("slip.pendulum", value.print(), "0 to " + PENDULUM_END.print());
         }
     }
 
-    private static void requireFriction(Friction friction) {
+    static void requireRoughness(Length rz) {
+        if (rz.compareTo(ROUGHNESS_END) > 0) {
+            throw new InvalidInputException("slip.rz", rz.print(), "0 to 1 mm");
+        }
+    }
+
+    static void requireRamp(Angle slip) {
+        if (slip.degrees() > 45) {
+            throw new InvalidInputException("slip.ramp", slip.print(), "0 to 45 deg");
+        }
+    }
+
+    static void requireFriction(Friction friction) {
         if (friction.compareTo(FRICTION_END) > 0) {
             throw new InvalidInputException("slip.friction", friction.print(), "0 to " + FRICTION_END.print());
         }

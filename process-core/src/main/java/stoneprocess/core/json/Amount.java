@@ -6,9 +6,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.gloss.GlossChange;
 import stoneprocess.core.quantity.Dimension;
@@ -21,108 +19,36 @@ import stoneprocess.core.quantity.Unit;
  * 2, "high": 3, "unit": "mm"}}. Any unit of the dimension is read; the kept one is printed.
  *
  * @param name what its definition in a schema is called
- * @param numberSchema the JSON schema of the number
- * @param units symbols of the units that are read; none for a number without a unit
- * @param unit reads the unit of an object
- * @param number from the value to what is printed as its number
- * @param symbol from the value to the unit that it is printed in
- * @param make from the number and the unit to the value
+ * @param type the class of the values: a quantity, a change of gloss or a whole number
+ * @param units the units that are read, the kept one first; none for a number without a unit
  */
-record Amount(
-        String name,
-        Map<String, Object> numberSchema,
-        List<String> units,
-        Function<Node, Unit> unit,
-        Function<Object, Object> number,
-        Function<Object, String> symbol,
-        BiFunction<Node, Unit, Object> make) {
-    private static final Map<String, Object> NOT_NEGATIVE = Shape.object("type", "number", "minimum", 0);
-    private static final String UNIT = "unit";
-
+record Amount(String name, Class<?> type, List<Unit> units) {
     /** A quantity whose dimension is told by its unit. */
-    static final Amount ANY_QUANTITY = new Amount(
-            "quantity",
-            NOT_NEGATIVE,
-            Arrays.stream(Unit.values()).map(Unit::symbol).toList(),
-            Amount::anyUnit,
-            Amount::decimal,
-            Amount::symbolOf,
-            Node::quantity);
+    static final Amount ANY_QUANTITY = new Amount("quantity", Quantity.class, List.of(Unit.values()));
 
-    /** Unlike a gloss, a change of gloss may be negative. */
-    static final Amount GLOSS_CHANGE = new Amount(
-            "gloss-change",
-            Shape.object("type", "number"),
-            Unit.symbols(Dimension.GLOSS),
-            node -> unit(node, Dimension.GLOSS),
-            change -> BigDecimal.valueOf(((GlossChange) change).glossUnits()).stripTrailingZeros(),
-            change -> Unit.GLOSS_UNIT.symbol(),
-            (node, unit) -> change(node));
-
-    static final Amount WHOLE = new Amount(
-            "whole",
-            Shape.object("type", "integer", "minimum", 0),
-            List.of(),
-            node -> Unit.COUNT,
-            number -> number,
-            number -> Unit.COUNT.symbol(),
-            (node, unit) -> node.integer());
+    private static final String UNIT = "unit";
 
     /** The quantities of one dimension. */
     static Amount of(Dimension dimension) {
-        return new Amount(
-                dimension.key(),
-                NOT_NEGATIVE,
-                Unit.symbols(dimension),
-                node -> unit(node, dimension),
-                Amount::decimal,
-                Amount::symbolOf,
-                Node::quantity);
+        return new Amount(dimension.key(), Quantity.class, Unit.of(dimension));
     }
 
-    /** The values of one class, or of any quantity. */
+    /** The values of one class. */
     static Amount of(Class<?> type) {
         if (type == Integer.class) {
-            return WHOLE;
+            return new Amount("whole", type, List.of());
         }
         if (type == GlossChange.class) {
-            return GLOSS_CHANGE;
+            return new Amount("gloss-change", type, Unit.of(Dimension.GLOSS));
         }
         return type == Quantity.class
                 ? ANY_QUANTITY
-                : kept().filter(unit -> Quantity.of(BigDecimal.ONE, unit).getClass() == type)
+                : Arrays.stream(Dimension.values())
+                        .filter(dimension ->
+                                Quantity.of(BigDecimal.ONE, dimension.unit()).getClass() == type)
                         .findFirst()
-                        .map(unit -> of(unit.dimension()))
+                        .map(Amount::of)
                         .orElseThrow(() -> new IllegalArgumentException(type + " is no quantity"));
-    }
-
-    private static Stream<Unit> kept() {
-        return Arrays.stream(Dimension.values()).map(Dimension::unit);
-    }
-
-    private static Object decimal(Object quantity) {
-        return ((Quantity) quantity).decimal();
-    }
-
-    private static String symbolOf(Object quantity) {
-        return ((Quantity) quantity).dimension().unit().symbol();
-    }
-
-    private static Unit unit(Node node, Dimension dimension) {
-        return Unit.parse(dimension, node.get(UNIT).text(), node.path());
-    }
-
-    private static Unit anyUnit(Node node) {
-        Node symbol = node.get(UNIT);
-        return Arrays.stream(Unit.values())
-                .filter(unit -> symbol.isText(unit.symbol()))
-                .findFirst()
-                .orElseThrow(() -> symbol.refused("one of " + String.join(", ", ANY_QUANTITY.units)));
-    }
-
-    private static GlossChange change(Node node) {
-        double amount = node.number().doubleValue();
-        return node.checked(() -> new GlossChange(amount));
     }
 
     /** One value. */
@@ -173,29 +99,76 @@ record Amount(
                     Map<String, Object> printed = new LinkedHashMap<>();
                     List<Object> values = split.apply(value);
                     for (int i = 0; i < values.size(); i++) {
-                        printed.put(numbers.get(i), number.apply(values.get(i)));
+                        printed.put(numbers.get(i), number(values.get(i)));
                     }
                     if (!units.isEmpty()) {
-                        printed.put(UNIT, symbol.apply(values.get(0)));
+                        printed.put(UNIT, printed(values.get(0)).symbol());
                     }
                     return printed;
                 },
                 node -> {
-                    Unit read = unit.apply(node.only(fields));
+                    Unit unit = unit(node.only(fields));
                     List<Object> values = numbers.stream()
-                            .map(part -> make.apply(node.get(part), read))
+                            .map(part -> value(node.get(part), unit))
                             .toList();
                     return node.checked(() -> join.apply(values));
                 },
                 definitions -> definitions.refer(definition, definition, definition, () -> schema(numbers, fields)));
     }
 
-    private Map<String, Object> schema(List<String> numbers, List<String> fields) {
-        Map<String, Object> properties = new LinkedHashMap<>();
-        numbers.forEach(part -> properties.put(part, numberSchema));
-        if (!units.isEmpty()) {
-            properties.put(UNIT, Shape.object("enum", units));
+    private static Object number(Object value) {
+        if (value instanceof Quantity quantity) {
+            return quantity.decimal();
         }
-        return Leaves.objectSchema(properties, fields);
+        return value instanceof GlossChange change
+                ? BigDecimal.valueOf(change.glossUnits()).stripTrailingZeros()
+                : value;
+    }
+
+    private Unit printed(Object value) {
+        return value instanceof Quantity quantity ? quantity.dimension().unit() : units.get(0);
+    }
+
+    private Unit unit(Node node) {
+        if (units.isEmpty()) {
+            return Unit.COUNT;
+        }
+        Node symbol = node.get(UNIT);
+        String read = symbol.text();
+        return units.stream()
+                .filter(unit -> unit.symbol().equals(read))
+                .findFirst()
+                .orElseThrow(() -> symbol.refused("one of " + String.join(", ", symbols())));
+    }
+
+    private List<String> symbols() {
+        return units.stream().map(Unit::symbol).toList();
+    }
+
+    private Object value(Node node, Unit unit) {
+        if (type == Integer.class) {
+            return node.integer();
+        }
+        BigDecimal number = node.number();
+        return node.checked(
+                () -> type == GlossChange.class ? new GlossChange(number.doubleValue()) : Quantity.of(number, unit));
+    }
+
+    private Map<String, Object> schema(List<String> numbers, List<String> fields) {
+        Map<String, Object> number = Shape.object("type", type == Integer.class ? "integer" : "number");
+        if (type != GlossChange.class) {
+            number.put("minimum", 0);
+        }
+        Map<String, Object> properties = new LinkedHashMap<>();
+        numbers.forEach(part -> properties.put(part, number));
+        if (!units.isEmpty()) {
+            properties.put(UNIT, Shape.object("enum", symbols()));
+        }
+        Map<String, Object> schema = new LinkedHashMap<>();
+        if (!units.isEmpty() && !equals(ANY_QUANTITY)) {
+            schema.put("description", "Printed in " + symbols().get(0) + "; any of the units is read.");
+        }
+        schema.putAll(Leaves.objectSchema(properties, fields));
+        return schema;
     }
 }

@@ -70,14 +70,14 @@ final class DamagesShape implements Shape {
     public Map<String, Object> schema(Definitions definitions) {
         Map<String, Object> properties = new LinkedHashMap<>();
         for (DamageKind kind : DamageKind.values()) {
+            Map<String, Object> looked =
+                    Leaves.words(Stream.of(NONE, kind.none().key(), UNKNOWN).distinct());
             properties.put(
                     kind.key(),
-                    Shape.object(
-                            "oneOf",
-                            List.of(
-                                    Leaves.words(Stream.of(NONE, kind.none().key(), UNKNOWN)
-                                            .distinct()),
-                                    schema(kind, definitions))));
+                    definitions.answer(
+                            "damages." + kind.key(),
+                            "",
+                            Shape.object("oneOf", List.of(looked, schema(kind, definitions)))));
         }
         return Leaves.objectSchema(properties, List.of());
     }

@@ -1,7 +1,9 @@
 package stoneprocess.core.json;
 
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -9,6 +11,7 @@ import java.util.function.Function;
 import stoneprocess.core.answer.Change;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.gloss.Direction;
@@ -21,6 +24,7 @@ import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Step;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.ChangedBy;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.GlossReading;
@@ -68,6 +72,14 @@ final class Details {
                 .otherwise("damages", Map.of());
         of(Damage.class).given("kind").shape("look", DamagesShape.LOOK);
         of(GlossReading.class).text("zone", LONGEST_NAME);
+
+        of(PriceList.class)
+                .otherwise("prices", Map.of())
+                .otherwise("machineHours", Map.of())
+                .otherwise("minimumCharge", BigDecimal.ZERO)
+                .otherwise("nightFactor", new Share(100))
+                .otherwise("wholeSets", false)
+                .otherwise("exclusions", List.of());
 
         of(Change.class).tag("change");
         of(Change.OfAnswer.class)

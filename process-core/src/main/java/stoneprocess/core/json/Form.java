@@ -10,6 +10,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.problem.MissingLibraryException;
 import stoneprocess.core.tool.GritSequence;
@@ -153,11 +154,20 @@ public final class Form<T> {
 
     /** The JSON schema (2020-12) of the form, derived from the record. */
     public String schema() {
-        return Jackson.with(() -> Tree.print(schemaTree(), true));
+        return schema(SurveyShape::howFound);
     }
 
-    private Map<String, Object> schemaTree() {
-        Definitions definitions = new Definitions();
+    /**
+     * The same, where each field of a survey is described by its question.
+     *
+     * @param questions from the name of a field, such as {@code site.area}, {@code damages.scratches} or {@code readings},
+     *     to the question in a sentence or more; an empty text where there is nothing to say
+     */
+    public String schema(Function<String, String> questions) {
+        return Jackson.with(() -> Tree.print(schemaTree(new Definitions(questions)), true));
+    }
+
+    private Map<String, Object> schemaTree(Definitions definitions) {
         Map<String, Object> object = shape instanceof RecordShape ofRecord
                 ? ofRecord.objectSchema(definitions)
                 : SurveyShape.objectSchema(definitions);

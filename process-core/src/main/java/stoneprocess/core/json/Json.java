@@ -9,10 +9,13 @@ import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.audit.AuditReport;
 import stoneprocess.core.estimate.Cost;
+import stoneprocess.core.estimate.CrewTimes;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.EstimateComparison;
+import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.exposure.CarbonMonoxideBuildUp;
 import stoneprocess.core.exposure.CircuitLoad;
+import stoneprocess.core.exposure.ExposureInputs;
 import stoneprocess.core.exposure.FrictionCheck;
 import stoneprocess.core.exposure.LiftingLimit;
 import stoneprocess.core.exposure.NeededAir;
@@ -28,6 +31,7 @@ import stoneprocess.core.gloss.AcceptanceCheck;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.site.FloorGloss;
+import stoneprocess.core.site.PlannedJob;
 import stoneprocess.core.survey.FloorSurvey;
 
 /** What goes into the library and what comes out of it, as JSON: {@code Json.SURVEY.read(text)}. */
@@ -103,6 +107,25 @@ public final class Json {
     /** What a job costs by a price list. */
     public static final Form<Cost> COST = Form.of("cost", Cost.class, "What a job costs by a price list.");
 
+    /** A plan as a job that can be estimated. */
+    public static final Form<PlannedJob> PLANNED_JOB = Form.of(
+            "planned-job",
+            PlannedJob.class,
+            "A plan as a job that can be estimated: steps with machine, passes and water, other work, stone and site.");
+
+    /** The times of a crew, in place of the defaults. */
+    public static final Form<CrewTimes> CREW_TIMES = Form.of(
+            "crew-times",
+            CrewTimes.class,
+            "What a crew timed on its own floors: area an hour in the open field, running length an hour along edges.");
+
+    /** The prices of a house. Everything but format and currency may be left out. */
+    public static final Form<PriceList> PRICE_LIST = Form.of(
+            "price-list",
+            PriceList.class,
+            "Prices of a house, all in one currency. Everything but format and currency may be left out; what has no"
+                    + " price is never taken as free.");
+
     /** Two estimates side by side. */
     public static final Form<EstimateComparison> ESTIMATES =
             Form.of("estimates", EstimateComparison.class, "Two estimates side by side, line by line.");
@@ -116,6 +139,13 @@ public final class Json {
     /** Readings against the agreed gloss. */
     public static final Form<AcceptanceCheck> GLOSS_ACCEPTANCE = Form.of(
             "gloss-acceptance", AcceptanceCheck.class, "Readings of the finished floor against the agreed gloss.");
+
+    /** What is to be held against its limits. */
+    public static final Form<ExposureInputs> EXPOSURE = Form.of(
+            "exposure",
+            ExposureInputs.class,
+            "Noise, gas, dust, slip, slurry, lifts and circuits that are to be held against their limits. Local codes and"
+                    + " the named role decide.");
 
     /** Noise of a working day. */
     public static final Form<NoiseExposure> NOISE = Form.of(
@@ -191,9 +221,13 @@ public final class Json {
                 AUDIT,
                 ESTIMATE,
                 COST,
+                PLANNED_JOB,
+                CREW_TIMES,
+                PRICE_LIST,
                 ESTIMATES,
                 GLOSS,
                 GLOSS_ACCEPTANCE,
+                EXPOSURE,
                 NOISE,
                 CARBON_MONOXIDE,
                 NEEDED_AIR,

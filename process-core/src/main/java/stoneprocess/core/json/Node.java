@@ -9,9 +9,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import stoneprocess.core.problem.InvalidInputException;
-import stoneprocess.core.quantity.Dimension;
-import stoneprocess.core.quantity.Quantity;
-import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.term.Term;
 
 /** A value of a JSON tree that knows its path, so that every error names the field, and what was read around it. */
@@ -143,19 +140,6 @@ record Node(String path, Object value, Scope scope) {
     @SuppressWarnings({"unchecked", "rawtypes"})
     Term term(Class<?> type) {
         return (Term) Term.parse((Class) type, text(), path);
-    }
-
-    /** A quantity of a dimension, in any of its units. */
-    Quantity quantity(Dimension dimension) {
-        only(List.of("value", "unit"));
-        Unit unit = Unit.parse(dimension, get("unit").text(), path);
-        return get("value").quantity(unit);
-    }
-
-    /** This number in a unit. */
-    Quantity quantity(Unit unit) {
-        BigDecimal amount = number();
-        return checked(() -> Quantity.of(amount, unit));
     }
 
     /** Runs a constructor that checks its arguments, and names this field when it refuses them. */

@@ -19,6 +19,7 @@ import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.Moment;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.survey.FloorSurvey;
@@ -46,7 +47,7 @@ final class Shapes {
         KNOWN.put(AbrasiveGrade.class, Leaves.GRADE_KEY);
         KNOWN.put(Topic.class, Leaves.TOPIC);
         KNOWN.put(SurveyField.class, Leaves.FIELD);
-        KNOWN.put(GlossChange.class, Amount.GLOSS_CHANGE.alone());
+        KNOWN.put(GlossChange.class, Amount.of(GlossChange.class).alone());
         KNOWN.put(GritSequence.class, sequence());
         KNOWN.put(Parameters.class, parameters());
         KNOWN.put(FloorSurvey.class, new SurveyShape());
@@ -148,14 +149,28 @@ final class Shapes {
                     return printed;
                 },
                 node -> {
+                    List<String> names = node.object().keySet().stream()
+                            .filter(name -> !name.startsWith(Extras.PREFIX))
+                            .toList();
+                    node.only(names);
                     Map<Object, Object> values = new LinkedHashMap<>();
-                    for (String name : node.object().keySet()) {
+                    for (String name : names) {
                         Node member = node.get(name);
                         values.put(key.read(new Node(member.path(), name, member.scope())), value.read(member));
                     }
                     return values;
                 },
-                definitions -> Shape.object("type", "object", "additionalProperties", value.schema(definitions)));
+                definitions -> Shape.object(
+                        "type",
+                        "object",
+                        "propertyNames",
+                        Shape.object(
+                                "anyOf",
+                                List.of(key.schema(definitions), Shape.object("pattern", "^" + Extras.PREFIX))),
+                        "patternProperties",
+                        Shape.object("^" + Extras.PREFIX, true),
+                        "additionalProperties",
+                        value.schema(definitions)));
     }
 
     private static Shape sequence() {
@@ -194,7 +209,8 @@ final class Shapes {
         for (String name : names) {
             Node value = node.get(name);
             Parameters before = parameters;
-            Quantity number = value.quantity(parameters.parameter(name).value().dimension());
+            Dimension dimension = parameters.parameter(name).value().dimension();
+            Quantity number = (Quantity) Amount.of(dimension).alone().read(value);
             parameters = value.checked(() -> before.with(name, number));
         }
         return node.checkedParts(names, parameters::requireRanges);

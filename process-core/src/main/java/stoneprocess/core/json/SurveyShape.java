@@ -154,6 +154,15 @@ final class SurveyShape implements Shape {
         return RecordShape.ofItsOwnForm(FloorSurvey.FORMAT);
     }
 
+    /** How an answer is found out, where the table says it. */
+    static String howFound(String field) {
+        return SurveyField.all().stream()
+                .filter(listed -> listed.name().equals(field))
+                .map(listed -> "To find out: " + listed.howFound().key() + ".")
+                .findFirst()
+                .orElse("");
+    }
+
     /** The schema of the survey itself. */
     static Map<String, Object> objectSchema(Definitions definitions) {
         Map<String, Object> properties = Shape.object(
@@ -167,30 +176,33 @@ final class SurveyShape implements Shape {
             properties.put(section, Leaves.objectSchema(answers, List.of()));
         });
         properties.put("zones", Shapes.of(ZONES).schema(definitions));
-        properties.put("readings", Shapes.of(READINGS).schema(definitions));
+        properties.put(
+                "readings",
+                definitions.answer("readings", "", Shapes.of(READINGS).schema(definitions)));
         return Leaves.objectSchema(properties, List.of(FORMAT, TITLE));
     }
 
     private static Map<String, Object> schema(SurveyField<?> field, Definitions definitions) {
-        String found = "Found out by " + field.howFound().key() + ".";
         if (field.kind() instanceof FieldKind.Choice choice) {
-            return words(found, Leaves.keys(choice.type()));
+            return definitions.answer(field.name(), "", words(Leaves.keys(choice.type())));
         }
         if (field.kind() instanceof FieldKind.StoneName) {
-            return words(found, StoneCatalogue.standard().all().stream().map(Stone::name));
+            return definitions.answer(
+                    field.name(),
+                    "",
+                    words(StoneCatalogue.standard().all().stream().map(Stone::name)));
         }
-        String limits =
-                field.kind() instanceof FieldKind.Measure measure ? " " + SurveyField.printLimits(measure) + "." : "";
-        return Shape.object(
-                "description",
-                found + limits,
-                "oneOf",
-                List.of(shape(field.kind()).schema(definitions), Shape.object("const", UNKNOWN)));
+        String limits = field.kind() instanceof FieldKind.Measure measure
+                ? "Accepted: " + SurveyField.printLimits(measure) + "."
+                : "";
+        return definitions.answer(
+                field.name(),
+                limits,
+                Shape.object(
+                        "oneOf", List.of(shape(field.kind()).schema(definitions), Shape.object("const", UNKNOWN))));
     }
 
-    private static Map<String, Object> words(String description, Stream<String> words) {
-        Map<String, Object> schema = Shape.object("description", description);
-        schema.putAll(Leaves.words(Stream.concat(words, Stream.of(UNKNOWN))));
-        return schema;
+    private static Map<String, Object> words(Stream<String> words) {
+        return Leaves.words(Stream.concat(words, Stream.of(UNKNOWN)));
     }
 }

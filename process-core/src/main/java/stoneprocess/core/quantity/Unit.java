@@ -2,7 +2,7 @@ package stoneprocess.core.quantity;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import stoneprocess.core.problem.InvalidInputException;
 
@@ -106,15 +106,16 @@ public enum Unit {
         return value.multiply(denominator).divide(numerator, MathContext.DECIMAL128);
     }
 
+    /** All units of a dimension, the kept unit first. */
+    public static List<Unit> of(Dimension dimension) {
+        return Arrays.stream(values())
+                .filter(unit -> unit.dimension == dimension)
+                .toList();
+    }
+
     /** Symbols of all units of a dimension, the kept unit first. */
     public static List<String> symbols(Dimension dimension) {
-        List<String> symbols = new ArrayList<>();
-        for (Unit unit : values()) {
-            if (unit.dimension == dimension) {
-                symbols.add(unit.symbol);
-            }
-        }
-        return List.copyOf(symbols);
+        return of(dimension).stream().map(Unit::symbol).toList();
     }
 
     /**
@@ -123,11 +124,10 @@ public enum Unit {
      * @throws InvalidInputException naming the field and the accepted symbols
      */
     public static Unit parse(Dimension dimension, String symbol, String field) {
-        for (Unit unit : values()) {
-            if (unit.dimension == dimension && unit.symbol.equals(symbol)) {
-                return unit;
-            }
-        }
-        throw new InvalidInputException(field + ".unit", symbol, "one of " + String.join(", ", symbols(dimension)));
+        return of(dimension).stream()
+                .filter(unit -> unit.symbol.equals(symbol))
+                .findFirst()
+                .orElseThrow(() -> new InvalidInputException(
+                        field + ".unit", symbol, "one of " + String.join(", ", symbols(dimension))));
     }
 }

@@ -34,6 +34,9 @@ public record PlannedJob(
         Set<String> takesHours,
         Map<String, List<Assumption>> rates,
         Parameters parameters) {
+    /** The version of the JSON form. */
+    public static final String FORMAT = "planned-job/1";
+
     public PlannedJob {
         notes = Collections.unmodifiableSet(new TreeSet<>(notes));
         uncounted = List.copyOf(uncounted);

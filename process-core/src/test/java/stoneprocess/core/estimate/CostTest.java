@@ -171,11 +171,12 @@ class CostTest {
         assertThatThrownBy(() -> Money.of("1", " ")).isInstanceOf(InvalidInputException.class);
         assertThatThrownBy(() -> PriceList.empty("crowns").withNightFactor(new Share(90)))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageStartingWith("prices.night-factor: '90 %'");
+                .hasMessageStartingWith("night-factor: '90 %'");
         assertThatThrownBy(() -> new PriceList(
-                        "crowns", Map.of(), Map.of(), Money.of("1", "pounds"), new Share(100), false, List.of()))
+                        "crowns", Map.of(), Map.of(), new BigDecimal("-1"), new Share(100), false, List.of()))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageStartingWith("prices.currency: 'pounds'");
+                .hasMessageStartingWith("minimum-charge: '-1'");
+        assertThatThrownBy(() -> PriceList.empty(" ")).isInstanceOf(InvalidInputException.class);
     }
 
     @Test

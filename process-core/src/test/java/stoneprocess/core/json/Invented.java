@@ -10,9 +10,11 @@ import java.util.Random;
 import java.util.Set;
 import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.Spread;
+import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.tool.AbrasiveGrade;
@@ -39,6 +41,12 @@ final class Invented {
         }
         if (raw == double.class) {
             return random.nextInt(1000) / 1000.0 + 1;
+        }
+        if (raw == BigDecimal.class) {
+            return BigDecimal.valueOf(random.nextInt(100_000), 2);
+        }
+        if (raw == Parameters.class) {
+            return Parameters.standard();
         }
         if (raw == Money.class) {
             return new Money(BigDecimal.valueOf(random.nextInt(100_000), 2), "crowns");
@@ -97,7 +105,8 @@ final class Invented {
     }
 
     private Object quantity(Class<?> raw) {
-        BigDecimal value = BigDecimal.valueOf(1 + random.nextInt(140_000), 4);
+        boolean manyPercent = raw == Share.class && random.nextBoolean();
+        BigDecimal value = BigDecimal.valueOf(1 + random.nextInt(140_000), manyPercent ? 2 : 4);
         List<Dimension> dimensions = Arrays.stream(Dimension.values())
                 .filter(dimension -> raw.isInstance(Quantity.of(BigDecimal.ONE, dimension.unit())))
                 .toList();

@@ -95,17 +95,28 @@ class JsonRoundTripTest {
         }
     }
 
-    /** Whoever has no Jackson reads the copies; run with {@code -Dschema.write} to write them anew. */
+    /**
+     * Whoever has no Jackson reads the copies; run with {@code -Dschema.write} to write them anew. The survey's is written
+     * where its questions are put into words; it differs in descriptions only.
+     */
     @ParameterizedTest
     @MethodSource("stoneprocess.core.json.Json#all")
     void the_files_of_the_schemas_are_those_of_the_records(Form<?> form) throws IOException {
         String name = form.version().substring(0, form.version().indexOf('/')) + ".schema.json";
-        if (System.getProperty("schema.write") != null) {
-            Files.writeString(Path.of("..", "docs", "schema", name), form.schema());
+        Path file = Path.of("..", "docs", "schema", name);
+        boolean survey = form == Json.SURVEY;
+        if (System.getProperty("schema.write") != null && !survey) {
+            Files.writeString(file, form.schema());
         }
-        assertThat(Path.of("..", "docs", "schema", name)).hasContent(form.schema());
+        String expected = Files.readString(file);
+        assertThat(survey ? undescribed(form.schema()) : form.schema())
+                .isEqualTo(survey ? undescribed(expected) : expected);
         try (InputStream in = Form.class.getResourceAsStream("schema/" + name)) {
             assertThat(in).as("in the jar").isNotNull();
         }
+    }
+
+    private static String undescribed(String schema) {
+        return schema.replaceAll("(?m)^ *\"description\" : .*\\n", "");
     }
 }

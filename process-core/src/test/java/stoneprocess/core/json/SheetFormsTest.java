@@ -13,10 +13,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import stoneprocess.core.estimate.Cost;
+import stoneprocess.core.estimate.CrewTimes;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.EstimateComparison;
+import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.exposure.CarbonMonoxideBuildUp;
 import stoneprocess.core.exposure.CircuitLoad;
+import stoneprocess.core.exposure.ExposureInputs;
 import stoneprocess.core.exposure.FrictionCheck;
 import stoneprocess.core.exposure.LiftingLimit;
 import stoneprocess.core.exposure.NeededAir;
@@ -29,6 +32,7 @@ import stoneprocess.core.exposure.SlurryWater;
 import stoneprocess.core.gloss.AcceptanceCheck;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.site.FloorGloss;
+import stoneprocess.core.site.PlannedJob;
 
 /** Forms of estimates, exposure and gloss: any value survives printing and reading, and its schema accepts it. */
 class SheetFormsTest {
@@ -41,6 +45,10 @@ class SheetFormsTest {
                 Arguments.of(Json.ESTIMATE, Estimate.class),
                 Arguments.of(Json.COST, Cost.class),
                 Arguments.of(Json.ESTIMATES, EstimateComparison.class),
+                Arguments.of(Json.PLANNED_JOB, PlannedJob.class),
+                Arguments.of(Json.CREW_TIMES, CrewTimes.class),
+                Arguments.of(Json.PRICE_LIST, PriceList.class),
+                Arguments.of(Json.EXPOSURE, ExposureInputs.class),
                 Arguments.of(Json.GLOSS, FloorGloss.class),
                 Arguments.of(Json.GLOSS_ACCEPTANCE, AcceptanceCheck.class),
                 Arguments.of(Json.NOISE, NoiseExposure.class),

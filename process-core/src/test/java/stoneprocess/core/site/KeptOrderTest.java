@@ -2,6 +2,7 @@ package stoneprocess.core.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -13,7 +14,6 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.Estimator;
-import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.PriceItem;
 import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.estimate.Remark;
@@ -51,7 +51,7 @@ class KeptOrderTest {
         assertThat(List.copyOf(list.prices().keySet())).isEqualTo(items);
         assertThat(List.copyOf(list.machineHours().keySet())).isEqualTo(machines);
         PriceList copy = new PriceList(
-                "coin", list.prices(), list.machineHours(), Money.of("0", "coin"), new Share(100), false, List.of());
+                "coin", list.prices(), list.machineHours(), BigDecimal.ZERO, new Share(100), false, List.of());
         assertThat(List.copyOf(copy.prices().keySet())).isEqualTo(items);
     }
 

@@ -17,10 +17,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.answer.Difference;
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.json.Form;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.site.JobOptions;
+import stoneprocess.core.site.PlannedJob;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Subject;
@@ -59,6 +62,10 @@ class FormsRegressionTest {
         return Json.SURVEY.read(Files.readString(Path.of("surveys", name)));
     }
 
+    private static <T> String printed(Form<T> form, Path file) throws IOException {
+        return form.print(form.read(Files.readString(file)));
+    }
+
     /** Pins our own output; run with {@code -Dsamples.write} to pin anew. */
     @Test
     void every_form_gives_the_bytes_that_are_pinned() throws Exception {
@@ -71,6 +78,9 @@ class FormsRegressionTest {
             print("what-else", name, Json.WHAT_ELSE.print(ADVISOR.whatElse(survey)));
             print("how-to", name, Json.HOW_TO.print(ADVISOR.howTo(survey, Topics.VERDICT, Subject.FLOOR, "go")));
             print("how-to", name, Json.HOW_TO.print(ADVISOR.howTo(survey, Topics.FINISH, Subject.FLOOR, "satin")));
+            if (PlannedJob.isThere(plan)) {
+                print("planned-job", name, Json.PLANNED_JOB.print(PlannedJob.of(plan, JobOptions.defaults())));
+            }
             Recommendation first = ADVISOR.recommend(surveys.get(0));
             print("difference", name, Json.DIFFERENCE.print(Difference.between(first, plan)));
             for (Outcome outcome : plan.outcomes()) {
@@ -96,6 +106,12 @@ class FormsRegressionTest {
                 print("diagnosis", name, Json.DIAGNOSIS.print(ADVISOR.diagnose(plan, EnumSet.of(sign), log)));
             }
         }
+        print("price-list", "harbour-crew.json", printed(Json.PRICE_LIST, Path.of("prices", "harbour-crew.json")));
+        print(
+                "crew-times",
+                "harbour-crew-times.json",
+                printed(Json.CREW_TIMES, Path.of("prices", "harbour-crew-times.json")));
+        print("exposure", "cellar-stair.json", printed(Json.EXPOSURE, Path.of("exposure", "cellar-stair.json")));
         Advisor house = Advisor.of(
                 Rulebase.with(Overlay.none().switchOff("FIN-001", "trainer", "shown side by side")),
                 Options.defaults());

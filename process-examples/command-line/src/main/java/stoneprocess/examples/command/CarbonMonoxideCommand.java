@@ -7,13 +7,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stoneprocess.core.exposure.RoomAir;
+import stoneprocess.core.exposure.RunningEngine;
 import stoneprocess.core.quantity.Airflow;
 import stoneprocess.core.quantity.Concentration;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Volume;
-import stoneprocess.rules.text.document.Texts;
-import stoneprocess.rules.text.sheet.CarbonMonoxideSheet;
 
 /** Asks what an engine does to the air of a room. */
 @Command(
@@ -27,7 +26,7 @@ final class CarbonMonoxideCommand implements Callable<Integer> {
         private Optional<Power> power = Optional.empty();
 
         @Option(names = "--source", paramLabel = "FLOW", description = "Gas it gives off, as \"1.4 m3/h\".")
-        private Airflow source;
+        private Optional<Airflow> source = Optional.empty();
     }
 
     private final Console console;
@@ -56,7 +55,7 @@ final class CarbonMonoxideCommand implements Callable<Integer> {
     private TimeSpan running;
 
     @Mixin
-    private ReaderUnits reader = new ReaderUnits();
+    private ExposureAnswer answer = new ExposureAnswer();
 
     CarbonMonoxideCommand(Console console) {
         this.console = console;
@@ -65,10 +64,7 @@ final class CarbonMonoxideCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         RoomAir roomAir = new RoomAir(room, air, background);
-        CarbonMonoxideSheet sheet = new CarbonMonoxideSheet(Texts.english().in(reader.units()));
-        console.print(engine.power
-                .map(power -> sheet.ofEngine(roomAir, power, running))
-                .orElseGet(() -> sheet.ofSource(roomAir, engine.source, running)));
+        answer.print(console, new RunningEngine(roomAir, engine.power, engine.source, running));
         return ExitCode.DONE;
     }
 }

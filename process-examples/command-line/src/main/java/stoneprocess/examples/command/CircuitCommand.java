@@ -6,11 +6,10 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stoneprocess.core.exposure.CircuitUse;
 import stoneprocess.core.quantity.Current;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Voltage;
-import stoneprocess.rules.text.document.Texts;
-import stoneprocess.rules.text.sheet.CircuitSheet;
 
 /** Asks what a circuit carries for hours. */
 @Command(
@@ -31,7 +30,7 @@ final class CircuitCommand implements Callable<Integer> {
     private List<Power> loads = new ArrayList<>();
 
     @Mixin
-    private ReaderUnits reader = new ReaderUnits();
+    private ExposureAnswer answer = new ExposureAnswer();
 
     CircuitCommand(Console console) {
         this.console = console;
@@ -39,7 +38,7 @@ final class CircuitCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        console.print(new CircuitSheet(Texts.english().in(reader.units())).render(volts, breaker, loads));
+        answer.print(console, new CircuitUse(volts, breaker, loads));
         return ExitCode.DONE;
     }
 }

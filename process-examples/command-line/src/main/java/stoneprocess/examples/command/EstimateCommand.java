@@ -30,8 +30,6 @@ import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.examples.estimate.Amounts;
-import stoneprocess.examples.estimate.PriceFile;
-import stoneprocess.examples.estimate.TimingFile;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.PlanText;
@@ -68,11 +66,17 @@ final class EstimateCommand implements Callable<Integer> {
             description = "Hours of one person for a task without a rate, such as \"fill-cracks=3-5 h\".")
     private Map<String, String> work = new LinkedHashMap<>();
 
-    @Option(names = "--timing", paramLabel = "FILE", description = "The crew's own times, instead of the defaults.")
+    @Option(
+            names = "--timing",
+            paramLabel = "FILE",
+            description = "The crew's own times in JSON, instead of the defaults.")
     private Optional<String> timing = Optional.empty();
 
-    @Option(names = "--prices", paramLabel = "FILE", description = "A price list; the cost is added.")
+    @Option(names = "--prices", paramLabel = "FILE", description = "A price list in JSON; the cost is added.")
     private Optional<String> prices = Optional.empty();
+
+    @Option(names = "--job", description = "Print the job that is estimated as JSON and nothing else.")
+    private boolean job;
 
     @ArgGroup
     private Other other = new Other();
@@ -103,9 +107,10 @@ final class EstimateCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         FloorSurvey read = Json.SURVEY.read(console.read(survey));
-        Optional<PriceList> priceList = prices.map(console::read).map(PriceFile::read);
-        List<CrewTiming> timings =
-                timing.map(console::read).map(TimingFile::read).orElse(List.of());
+        Optional<PriceList> priceList = prices.map(console::read).map(Json.PRICE_LIST::read);
+        List<CrewTiming> timings = timing.map(console::read)
+                .map(text -> Json.CREW_TIMES.read(text).times())
+                .orElse(List.of());
         Advisor advisor = Advisor.standard();
         JobOptions options = options(advisor);
         Optional<FloorSurvey> otherSurvey = otherSurvey(read);
@@ -119,6 +124,10 @@ final class EstimateCommand implements Callable<Integer> {
             return ExitCode.NO_PLAN;
         }
         PlannedJob planned = PlannedJob.of(recommendation, options);
+        if (job) {
+            console.print(Json.PLANNED_JOB.print(planned));
+            return ExitCode.DONE;
+        }
         Estimator estimator = new Estimator(recommendation.parameters());
         Estimate estimate = estimator.estimate(planned.job(), timings);
         Optional<ComparedWay> way = otherSurvey.map(otherWay -> {

@@ -49,6 +49,7 @@ final class ExposureCommand implements Runnable {
         line.addSubcommand(new SlurryCommand(console));
         line.addSubcommand(new LiftingCommand(console));
         line.addSubcommand(new CircuitCommand(console));
+        line.addSubcommand(new ExposureFileCommand(console));
         Conversions.quantity(line, Acidity.class, Dimension.ACIDITY);
         Conversions.quantity(line, Airflow.class, Dimension.AIRFLOW);
         Conversions.quantity(line, Angle.class, Dimension.ANGLE);

@@ -11,8 +11,6 @@ import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.TimeSpan;
-import stoneprocess.rules.text.document.Texts;
-import stoneprocess.rules.text.sheet.LiftingSheet;
 
 /** Asks whether one person may lift a load so. */
 @Command(
@@ -59,7 +57,7 @@ final class LiftingCommand implements Callable<Integer> {
     private Coupling hold;
 
     @Mixin
-    private ReaderUnits reader = new ReaderUnits();
+    private ExposureAnswer answer = new ExposureAnswer();
 
     LiftingCommand(Console console) {
         this.console = console;
@@ -67,8 +65,7 @@ final class LiftingCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Lift lift = new Lift(load, reach, height, travel, turn, lifts, counted, duration, hold);
-        console.print(new LiftingSheet(Texts.english().in(reader.units())).render(lift));
+        answer.print(console, new Lift(load, reach, height, travel, turn, lifts, counted, duration, hold));
         return ExitCode.DONE;
     }
 }

@@ -7,11 +7,10 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stoneprocess.core.exposure.NoiseDay;
 import stoneprocess.core.exposure.NoisePeriod;
 import stoneprocess.core.quantity.SoundLevel;
 import stoneprocess.core.quantity.TimeSpan;
-import stoneprocess.rules.text.document.Texts;
-import stoneprocess.rules.text.sheet.NoiseSheet;
 
 /** Asks how a day's noise stands. */
 @Command(
@@ -42,7 +41,7 @@ final class NoiseCommand implements Callable<Integer> {
     private List<Period> periods = new ArrayList<>();
 
     @Mixin
-    private ReaderUnits reader = new ReaderUnits();
+    private ExposureAnswer answer = new ExposureAnswer();
 
     NoiseCommand(Console console) {
         this.console = console;
@@ -53,7 +52,7 @@ final class NoiseCommand implements Callable<Integer> {
         List<NoisePeriod> day = periods.stream()
                 .map(period -> new NoisePeriod(period.level, period.time))
                 .toList();
-        console.print(new NoiseSheet(Texts.english().in(reader.units())).render(day));
+        answer.print(console, new NoiseDay(day));
         return ExitCode.DONE;
     }
 }

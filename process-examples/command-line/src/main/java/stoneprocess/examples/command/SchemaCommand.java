@@ -10,6 +10,8 @@ import stoneprocess.core.json.Form;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.rules.RulesJson;
+import stoneprocess.rules.text.SurveyQuestions;
+import stoneprocess.rules.text.document.Texts;
 
 /** Prints the JSON schemas. */
 @Command(
@@ -41,7 +43,8 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        console.print(named(form).schema());
+        Form<?> named = named(form);
+        console.print(named == Json.SURVEY ? new SurveyQuestions(Texts.english()).schema() : named.schema());
         return ExitCode.DONE;
     }
 

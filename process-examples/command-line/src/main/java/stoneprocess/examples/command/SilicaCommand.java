@@ -15,8 +15,6 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.term.Term;
-import stoneprocess.rules.text.document.Texts;
-import stoneprocess.rules.text.sheet.SilicaSheet;
 
 /** Asks whether grinding meets Table 1 of the silica rule. */
 @Command(
@@ -73,7 +71,7 @@ final class SilicaCommand implements Callable<Integer> {
     private boolean filterCleaning;
 
     @Mixin
-    private ReaderUnits reader = new ReaderUnits();
+    private ExposureAnswer answer = new ExposureAnswer();
 
     SilicaCommand(Console console) {
         this.console = console;
@@ -81,8 +79,7 @@ final class SilicaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        SilicaTask task = new SilicaTask(tool, control(), wheel, !outdoors, time, vacuumBetween);
-        console.print(new SilicaSheet(Texts.english().in(reader.units())).render(task));
+        answer.print(console, new SilicaTask(tool, control(), wheel, !outdoors, time, vacuumBetween));
         return ExitCode.DONE;
     }
 

@@ -7,6 +7,11 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stoneprocess.core.exposure.ExposureInput;
+import stoneprocess.core.exposure.FrictionReading;
+import stoneprocess.core.exposure.PendulumReading;
+import stoneprocess.core.exposure.RampReading;
+import stoneprocess.core.exposure.RoughnessReading;
 import stoneprocess.core.exposure.SlipPlace;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Angle;
@@ -14,8 +19,6 @@ import stoneprocess.core.quantity.Friction;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.PendulumValue;
 import stoneprocess.core.term.Term;
-import stoneprocess.rules.text.document.Texts;
-import stoneprocess.rules.text.sheet.SlipSheet;
 
 /** Asks for the class of a measured slip value. */
 @Command(
@@ -53,7 +56,7 @@ final class SlipCommand implements Callable<Integer> {
     private Optional<SlipPlace> place = Optional.empty();
 
     @Mixin
-    private ReaderUnits reader = new ReaderUnits();
+    private ExposureAnswer answer = new ExposureAnswer();
 
     SlipCommand(Console console) {
         this.console = console;
@@ -68,20 +71,20 @@ final class SlipCommand implements Callable<Integer> {
                     "with --dcof one of " + String.join(", ", Term.keys(List.of(SlipPlace.values())))
                             + "; without it nothing");
         }
-        console.print(sheet(new SlipSheet(Texts.english().in(reader.units()))));
+        answer.print(console, reading());
         return ExitCode.DONE;
     }
 
-    private String sheet(SlipSheet slip) {
+    private ExposureInput reading() {
         if (measured.pendulum.isPresent()) {
-            return slip.pendulum(measured.pendulum.get());
+            return new PendulumReading(measured.pendulum.get());
         }
         if (measured.roughness.isPresent()) {
-            return slip.roughness(measured.roughness.get());
+            return new RoughnessReading(measured.roughness.get());
         }
         if (measured.friction.isPresent() && place.isPresent()) {
-            return slip.friction(measured.friction.get(), place.get());
+            return new FrictionReading(measured.friction.get(), place.get());
         }
-        return slip.ramp(measured.ramp);
+        return new RampReading(measured.ramp);
     }
 }

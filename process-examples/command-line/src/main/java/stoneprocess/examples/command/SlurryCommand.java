@@ -4,9 +4,8 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stoneprocess.core.exposure.SlurrySample;
 import stoneprocess.core.quantity.Acidity;
-import stoneprocess.rules.text.document.Texts;
-import stoneprocess.rules.text.sheet.SlurrySheet;
 
 /** Asks where slurry water may go. */
 @Command(name = "slurry", description = "Where slurry water may go by its pH.", mixinStandardHelpOptions = true)
@@ -18,7 +17,7 @@ final class SlurryCommand implements Callable<Integer> {
     private Acidity ph;
 
     @Mixin
-    private ReaderUnits reader = new ReaderUnits();
+    private ExposureAnswer answer = new ExposureAnswer();
 
     SlurryCommand(Console console) {
         this.console = console;
@@ -26,7 +25,7 @@ final class SlurryCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        console.print(new SlurrySheet(Texts.english().in(reader.units())).render(ph));
+        answer.print(console, new SlurrySample(ph));
         return ExitCode.DONE;
     }
 }

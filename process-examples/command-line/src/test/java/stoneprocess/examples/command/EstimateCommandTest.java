@@ -14,12 +14,14 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import stoneprocess.core.json.Json;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.site.PlannedJob;
 import stoneprocess.examples.command.CommandLineTest.Ran;
 
 /** What {@code estimate} prints. */
 class EstimateCommandTest {
-    private static final String PRICES =
-            Path.of("prices", "harbour-crew.properties").toString();
+    private static final String PRICES = Path.of("prices", "harbour-crew.json").toString();
 
     private static String sample(String name) {
         return Path.of("surveys", name + ".json").toString();
@@ -126,7 +128,10 @@ class EstimateCommandTest {
 
     @Test
     void given_hours_and_own_times_are_counted_and_named(@TempDir Path folder) throws IOException {
-        Path timing = Files.writeString(folder.resolve("timing"), "resin-200.field = 10 m2/h\n");
+        Path timing = Files.writeString(folder.resolve("timing"), """
+                {"format": "crew-times/1", "times":
+                  [{"step": "resin-200", "field": {"low": 10, "high": 10, "unit": "m2/h"}}]}
+                """);
         Ran ran = estimate("customs-house-terrazzo", "--work", "fill-cracks=3-5 h", "--timing", timing.toString());
         List<String> hours = section(ran.out(), "Person-hours");
         assertThat(hours)
@@ -152,7 +157,9 @@ class EstimateCommandTest {
 
     @Test
     void what_has_no_price_is_listed_and_never_free(@TempDir Path folder) throws IOException {
-        Path prices = Files.writeString(folder.resolve("prices"), "currency = shells\nlabour-hour = 10\n");
+        Path prices = Files.writeString(folder.resolve("prices"), """
+                {"format": "price-list/1", "currency": "shells", "prices": {"labour-hour": 10}}
+                """);
         Ran ran = estimate("ferry-hall-granite", "--prices", prices.toString());
         List<String> cost = section(ran.out(), "Cost, shells");
         assertThat(cost.get(0)).startsWith("  labour hour ");
@@ -191,8 +198,9 @@ class EstimateCommandTest {
 
     @Test
     void a_small_job_costs_the_minimum_charge(@TempDir Path folder) throws IOException {
-        Path prices =
-                Files.writeString(folder.resolve("prices"), "currency = c\nlabour-hour = 1\nminimum-charge = 5000\n");
+        Path prices = Files.writeString(folder.resolve("prices"), """
+                {"format": "price-list/1", "currency": "c", "prices": {"labour-hour": 1}, "minimum-charge": 5000}
+                """);
         assertThat(section(
                         estimate("ferry-hall-granite", "--prices", prices.toString())
                                 .out(),
@@ -325,10 +333,30 @@ class EstimateCommandTest {
 
     @Test
     void times_of_a_step_that_the_plan_lacks_are_refused(@TempDir Path folder) throws IOException {
-        Path timing = Files.writeString(folder.resolve("timing"), "metal-30.field = 2 m2/h\n");
+        Path timing = Files.writeString(folder.resolve("timing"), """
+                {"format": "crew-times/1", "times":
+                  [{"step": "metal-30", "field": {"low": 2, "high": 2, "unit": "m2/h"}}]}
+                """);
         Ran ran = estimate("ferry-hall-granite", "--timing", timing.toString());
         assertThat(ran.exit()).isEqualTo(2);
         assertThat(ran.err()).startsWith("timing.step: 'metal-30'").contains("resin-800");
+    }
+
+    @Test
+    void a_file_of_another_form_is_refused_with_the_version_that_is_read() {
+        Ran ran = estimate("ferry-hall-granite", "--prices", sample("ferry-hall-granite"));
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.err().strip()).isEqualTo("format: 'floor-survey/1' is not accepted; accepted: price-list/1");
+    }
+
+    @Test
+    void the_job_is_printed_and_can_be_estimated_by_who_reads_it() {
+        PlannedJob job = Json.PLANNED_JOB.read(
+                estimate("customs-house-terrazzo", "--job", "--edges", "30 m").out());
+        assertThat(job.job().edges()).isEqualTo(new Length(30_000));
+        assertThat(String.format("%.1f", job.estimate().personHours().likely().minutes() / 60))
+                .isEqualTo("43.2");
+        assertThat(estimate("customs-house-terrazzo", "--edges", "30 m").out()).contains("Likely 43.2 person-hours");
     }
 
     @Test

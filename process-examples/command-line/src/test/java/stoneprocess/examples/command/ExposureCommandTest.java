@@ -2,6 +2,12 @@ package stoneprocess.examples.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -9,6 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import stoneprocess.core.exposure.ExposureInput;
+import stoneprocess.core.json.Json;
 import stoneprocess.examples.command.CommandLineTest.Ran;
 
 /** The questions of {@code exposure} from the command line. Arguments are separated by a bar, as units hold spaces. */
@@ -55,6 +63,44 @@ class ExposureCommandTest {
                         .hasSizeLessThanOrEqualTo(96)
                         .doesNotContain("\r", "\u00A0")
                         .doesNotEndWith(" "));
+    }
+
+    @ParameterizedTest
+    @MethodSource("questions")
+    void a_question_in_a_file_gets_the_same_answer(String question, String units) {
+        String asked = ask(question + "|--json").out();
+        assertThat(Json.EXPOSURE.print(Json.EXPOSURE.read(asked))).isEqualTo(asked);
+        assertThat(Ran.command(asked, "exposure", "file", "-", "--units", units).out())
+                .isEqualTo(ask(question + "|--units|" + units).out());
+    }
+
+    @Test
+    void the_shipped_file_asks_one_question_of_each_kind_and_is_valid() throws IOException {
+        String json = Files.readString(Path.of("exposure", "cellar-stair.json"));
+        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                        .getSchema(Json.EXPOSURE.schema(), InputFormat.JSON)
+                        .validate(json, InputFormat.JSON))
+                .isEmpty();
+        assertThat(Json.EXPOSURE.read(json).inputs())
+                .extracting(input -> (Object) input.getClass())
+                .containsExactlyInAnyOrder((Object[]) ExposureInput.class.getPermittedSubclasses());
+        Ran ran = Ran.command(json, "exposure", "file", "-");
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out().lines().filter(line -> line.matches("=+"))).hasSize(10);
+    }
+
+    @Test
+    void a_file_that_is_not_accepted_is_refused_by_path() throws IOException {
+        String json = Files.readString(Path.of("exposure", "cellar-stair.json"));
+        assertThat(Ran.command(json.replace("\"value\": 11.5", "\"value\": 15"), "exposure", "file", "-")
+                        .err())
+                .startsWith("inputs[7].ph: '15 pH' is not accepted; accepted: 0 to 14 pH");
+        assertThat(Ran.command(json.replace("\"lift\"", "\"push\""), "exposure", "file", "-")
+                        .err())
+                .startsWith("inputs[8].kind: 'push' is not accepted; accepted: one of noise-day, running-engine");
+        assertThat(Ran.command(json.replace("\"petrol-engine\"", "\"x-engine\""), "exposure", "file", "-")
+                        .err())
+                .startsWith("inputs[1].source: 'nothing' is not accepted; accepted: exactly one of petrol-engine");
     }
 
     @Test
@@ -154,7 +200,8 @@ class ExposureCommandTest {
     void help_has_one_line_for_each_question_and_option() {
         assertThat(Ran.command("", "--help").out()).contains("exposure");
         List<String> lines = Ran.command("", "exposure", "--help").out().lines().toList();
-        for (String question : List.of("noise", "carbon-monoxide", "silica", "slip", "slurry", "lifting", "circuit")) {
+        for (String question :
+                List.of("noise", "carbon-monoxide", "silica", "slip", "slurry", "lifting", "circuit", "file")) {
             assertThat(lines).anySatisfy(line -> assertThat(line).matches("  " + question + " +[A-Z].*\\."));
             assertThat(Ran.command("", "exposure", question, "--help").out()).contains("--units=SYSTEM");
         }

@@ -3,6 +3,9 @@ package stoneprocess.examples.estimate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,10 +14,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stoneprocess.core.estimate.CrewTimes;
 import stoneprocess.core.estimate.CrewTiming;
 import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.PriceItem;
 import stoneprocess.core.estimate.PriceList;
+import stoneprocess.core.json.Form;
+import stoneprocess.core.json.Json;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.AreaRate;
 import stoneprocess.core.quantity.Length;
@@ -27,19 +33,22 @@ import stoneprocess.core.tool.MachineClass;
 
 /** The small files that an estimate reads. */
 class EstimateFilesTest {
-    @Test
-    void a_price_list_holds_what_its_lines_say_and_nothing_else() {
-        PriceList prices = PriceFile.read("""
-                # ours
-                currency = crowns
-                labour-hour = 38.50
-                machine-hour.planetary=16
+    private static final String PRICES = """
+            {"format": "price-list/1", "x-note": "ours", "currency": "crowns",
+             "prices": {"labour-hour": 38.50, "x-old": 30}, "machine-hours": {"planetary": 16},
+             "minimum-charge": 900, "night-factor": {"value": 150, "unit": "%"}, "whole-sets": true,
+             "exclusions": ["stone", "tests by a laboratory"]}
+            """;
+    private static final String TIMES = """
+            {"format": "crew-times/1", "times": [
+              {"step": "resin-800", "field": {"low": 5, "high": 7, "unit": "m2/h"},
+               "edges": {"low": 4, "high": 4, "unit": "m/h"}},
+              {"step": "resin-400", "edges": {"low": 5, "high": 5, "unit": "m/h"}}]}
+            """;
 
-                minimum-charge = 900
-                night-factor = 150 %
-                whole-sets = yes
-                exclusions = stone; tests by a laboratory ;
-                """);
+    @Test
+    void a_price_list_holds_what_its_file_says_and_nothing_else() {
+        PriceList prices = Json.PRICE_LIST.read(PRICES);
         assertThat(prices)
                 .isEqualTo(PriceList.empty("crowns")
                         .with(PriceItem.LABOUR_HOUR, "38.50")
@@ -49,42 +58,54 @@ class EstimateFilesTest {
                         .withWholeSets()
                         .withExclusions(List.of("stone", "tests by a laboratory")));
         assertThat(prices.price(PriceItem.RESIN_SET)).isEmpty();
-        assertThat(PriceFile.read("currency = c\nwhole-sets = no")).isEqualTo(PriceList.empty("c"));
+        assertThat(Json.PRICE_LIST.read("{\"format\": \"price-list/1\", \"currency\": \"c\"}"))
+                .isEqualTo(PriceList.empty("c"));
     }
 
     @Test
-    void the_shipped_price_list_can_be_read() throws IOException {
-        PriceList prices = PriceFile.read(Files.readString(Path.of("prices", "harbour-crew.properties")));
+    void the_shipped_files_of_the_crew_can_be_read_and_are_valid() throws IOException {
+        PriceList prices = Json.PRICE_LIST.read(shipped("harbour-crew.json", Json.PRICE_LIST));
         assertThat(prices.price(PriceItem.LABOUR_HOUR)).contains(Money.of("38", "crowns"));
         assertThat(prices.price(PriceItem.ENERGY_KILOWATT_HOUR)).isEmpty();
+        CrewTimes times = Json.CREW_TIMES.read(shipped("harbour-crew-times.json", Json.CREW_TIMES));
+        assertThat(times.times()).extracting(CrewTiming::step).containsExactly("resin-200");
+    }
+
+    private static String shipped(String name, Form<?> form) throws IOException {
+        String json = Files.readString(Path.of("prices", name));
+        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                        .getSchema(form.schema(), InputFormat.JSON)
+                        .validate(json, InputFormat.JSON))
+                .isEmpty();
+        return json;
     }
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(
             delimiter = '|',
             value = {
-                "labour-hour = 38                    | prices.currency: 'missing'",
-                "currency = c;labour-hour = 38 c     | prices.labour-hour: '38 c'",
-                "currency = c;labour-hour = -3       | prices.labour-hour: '-3'",
-                "currency = c;labour-hour = 1e3      | prices.labour-hour: '1e3'",
-                "currency = c;labor-hour = 38        | prices: 'labor-hour'",
-                "currency = c;currency = d           | prices, line 2: 'currency'",
-                "currency = c;labour-hour            | prices, line 2: 'labour-hour'",
-                "currency = c;= 3                    | prices, line 2: '= 3'",
-                "currency = c;labour-hour =          | prices, line 2: 'labour-hour ='",
-                "currency = c;night-factor = 90 %    | prices.night-factor: '90 %'",
-                "currency = c;night-factor = 3 h     | prices.night-factor: '3 h'",
-                "currency = c;whole-sets = maybe     | prices.whole-sets: 'maybe'"
+                "\"currency\": \"crowns\",     | ''                    | currency: 'nothing'",
+                "\"currency\": \"crowns\"      | \"currency\": \" \" | currency: ''",
+                "price-list/1                | price-list/2          | format: 'price-list/2' is not accepted; accepted: price-list/1",
+                "38.50                       | \"38 c\"              | prices.labour-hour: '38 c' is not accepted; accepted: a number",
+                "38.50                       | -3                    | prices.labour-hour: '-3' is not accepted; accepted: zero to",
+                "16                          | -3                    | machine-hours.planetary: '-3'",
+                "900                         | 1e13                  | minimum-charge: '1E+13'",
+                "labour-hour                 | labor-hour            | prices.labor-hour: 'labor-hour' is not accepted; accepted: one of labour-hour",
+                "\"whole-sets\"              | \"sets\"              | sets: 'the field' is not accepted; accepted: only the fields format, currency",
+                "150                         | 90                    | night-factor: '90 %'",
+                "true                        | \"maybe\"             | whole-sets: 'maybe' is not accepted; accepted: true or false"
             })
-    void a_price_list_that_is_not_accepted_is_refused_by_name(String lines, String message) {
-        assertThatThrownBy(() -> PriceFile.read(lines.replace(";", "\n")))
+    void a_price_list_that_is_not_accepted_is_refused_by_name(String right, String wrong, String message) {
+        assertThat(PRICES).contains(right);
+        assertThatThrownBy(() -> Json.PRICE_LIST.read(PRICES.replace(right, wrong)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith(message);
     }
 
     @Test
     void a_crews_times_are_read_by_step() {
-        assertThat(TimingFile.read("resin-800.field = 5-7 m2/h\nresin-800.edges = 4 m/h\nresin-400.edges = 5 m/h"))
+        assertThat(Json.CREW_TIMES.read(TIMES).times())
                 .containsExactly(
                         new CrewTiming(
                                 "resin-800",
@@ -100,13 +121,15 @@ class EstimateFilesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "resin-800 = 5 m2/h           | timing: 'resin-800'",
-                "resin-800.field = 5 m        | timing.resin-800.field: '5 m'",
-                "resin-800.field = 7-5 m2/h   | timing.resin-800.field: '7-5 m2/h'",
-                "resin-800.field = 0 m2/h     | timing.resin-800.field: '0 m2/h'"
+                "\"field\"   | \"middle\" | times[0].middle: 'the field' is not accepted; accepted: only the fields step, field",
+                "m2/h        | m          | times[0].field.unit: 'm'",
+                "\"low\": 5, | \"low\": 8,| times[0].field: '8 m2/h to 7 m2/h'",
+                "\"low\": 5, | \"low\": 0,| times[0].field: '0 m2/h'",
+                "crew-times/1| times/1    | format: 'times/1' is not accepted; accepted: crew-times/1"
             })
-    void times_that_are_not_accepted_are_refused_by_name(String lines, String message) {
-        assertThatThrownBy(() -> TimingFile.read(lines))
+    void times_that_are_not_accepted_are_refused_by_name(String right, String wrong, String message) {
+        assertThat(TIMES).contains(right);
+        assertThatThrownBy(() -> Json.CREW_TIMES.read(TIMES.replaceFirst(right, wrong)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith(message);
     }

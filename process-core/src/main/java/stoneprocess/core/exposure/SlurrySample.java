@@ -1,0 +1,20 @@
+package stoneprocess.core.exposure;
+
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Acidity;
+
+/**
+ * Slurry water whose acidity was measured.
+ *
+ * @param ph from 0 to 14 pH
+ */
+public record SlurrySample(Acidity ph) implements ExposureInput {
+    /**
+     * Checks the range.
+     *
+     * @throws InvalidInputException above 14 pH
+     */
+    public SlurrySample {
+        Slurry.requireScale(ph);
+    }
+}
