@@ -19,6 +19,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
+import stoneprocess.rules.text.SurveyQuestions;
+import stoneprocess.rules.text.document.Texts;
 
 class CommandLineTest {
     private static final Path SURVEYS = Path.of("surveys");
@@ -101,7 +103,8 @@ class CommandLineTest {
 
     @Test
     void the_schemas_are_printed() {
-        assertThat(Ran.command("", "schema")).isEqualTo(new Ran(0, Json.SURVEY.schema(), ""));
+        String survey = new SurveyQuestions(Texts.english()).schema();
+        assertThat(Ran.command("", "schema")).isEqualTo(new Ran(0, survey, ""));
         assertThat(Ran.command("", "schema", "recommendation")).isEqualTo(new Ran(0, Json.RECOMMENDATION.schema(), ""));
     }
 
