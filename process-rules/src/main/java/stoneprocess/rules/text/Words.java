@@ -3,10 +3,12 @@ package stoneprocess.rules.text;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Question;
+import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Step;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.text.document.Wording;
 
@@ -30,6 +32,15 @@ public final class Words {
     /** A grade such as {@code resin-800}; another key stands as it is. */
     public static Wording grade(String key) {
         return ValueWords.grade(key);
+    }
+
+    public static Wording grade(Bond bond, int number) {
+        return ValueWords.grade(bond, number);
+    }
+
+    /** Which rulebase made it. */
+    public static Wording rulebase(RulebaseStamp rulebase) {
+        return WarningWords.rulebase(rulebase);
     }
 
     /** What a parameter is about; its own name where the bundles have no words for it. */

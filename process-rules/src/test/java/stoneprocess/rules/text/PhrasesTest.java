@@ -45,7 +45,9 @@ import stoneprocess.core.follow.Effect;
 import stoneprocess.core.follow.NoteKind;
 import stoneprocess.core.follow.Standing;
 import stoneprocess.core.gloss.FaceState;
+import stoneprocess.core.gloss.Film;
 import stoneprocess.core.gloss.GainVerdict;
+import stoneprocess.core.gloss.SetAside;
 import stoneprocess.core.gloss.TargetVerdict;
 import stoneprocess.core.log.EdgeLook;
 import stoneprocess.core.log.EventKind;
@@ -61,6 +63,7 @@ import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.site.JobNote;
+import stoneprocess.core.site.NoForecast;
 import stoneprocess.core.source.EvidenceGrade;
 import stoneprocess.core.survey.ChangedBy;
 import stoneprocess.core.survey.DamageKind;
@@ -171,6 +174,9 @@ class PhrasesTest {
         terms.addAll(List.of(RouteCheck.Cause.values()));
         terms.addAll(List.of(JobNote.values()));
         terms.addAll(List.of(Remark.values()));
+        terms.addAll(List.of(NoForecast.values()));
+        terms.addAll(List.of(SetAside.Reason.values()));
+        terms.addAll(List.of(Film.values()));
         for (SurveyField<?> field : SurveyField.all()) {
             if (field.kind() instanceof FieldKind.Choice choice) {
                 Stream.of(choice.type().getEnumConstants())
@@ -183,6 +189,20 @@ class PhrasesTest {
             for (String part : List.of("exposed", "limit")) {
                 keys.add(Wording.key(hazard) + "." + part);
             }
+        }
+        for (GainVerdict verdict : GainVerdict.values()) {
+            keys.add(Wording.key(verdict) + ".gain");
+        }
+        for (TargetVerdict verdict : TargetVerdict.values()) {
+            keys.add(Wording.key(verdict) + ".headline");
+            keys.add(Wording.key(verdict) + ".way");
+        }
+        keys.add(Wording.key(TargetVerdict.FINER_GRIT) + ".way-beyond");
+        for (TargetVerdict verdict : List.of(TargetVerdict.OPEN, TargetVerdict.OUT_OF_REACH)) {
+            keys.add(Wording.key(verdict) + ".way-at-best");
+        }
+        for (Status status : List.of(Status.REFUSED, Status.UNDECIDED, Status.IMPASSE)) {
+            keys.add(Wording.key(status) + ".no-plan");
         }
         for (MachineClass machine : MachineClass.values()) {
             keys.add(Wording.key(machine) + ".hour");

@@ -20,8 +20,9 @@ import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.site.GlossQuestion;
 import stoneprocess.core.site.GritDone;
-import stoneprocess.examples.gloss.GlossSheet;
 import stoneprocess.rules.Advisor;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.sheet.GlossSheet;
 
 /** Tells what a floor reads, could read and would read after its plan. */
 @Command(
@@ -97,7 +98,7 @@ final class GlossCommand implements Callable<Integer> {
     public Integer call() {
         GlossQuestion question = byOption(this::question);
         Recommendation recommendation = Advisor.standard().recommend(Json.SURVEY.read(console.read(survey)));
-        console.print(byOption(() -> new GlossSheet(units).render(recommendation, question)));
+        console.print(byOption(() -> Texts.english().in(units).page(GlossSheet.of(recommendation, question))));
         return ExitCode.DONE;
     }
 

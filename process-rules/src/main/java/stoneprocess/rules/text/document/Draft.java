@@ -3,6 +3,7 @@ package stoneprocess.rules.text.document;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.parameter.Parameters;
@@ -85,6 +86,11 @@ public final class Draft {
     public Draft bullets(Collection<? extends Term> terms) {
         terms.forEach(term -> bullet(Wording.of(term)));
         return this;
+    }
+
+    /** Rows of as many cells each, in columns as wide as their widest cell. */
+    public Draft rows(List<List<Wording>> rows) {
+        return add(new Item.Table(Collections.nCopies(rows.get(0).size(), Item.Align.LEFT), List.of(), rows));
     }
 
     /** Words that head what belongs to them, without a mark. */

@@ -4,7 +4,6 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import stoneprocess.core.exposure.Limit;
 import stoneprocess.core.exposure.Role;
@@ -14,8 +13,6 @@ import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.EvidenceGrade;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
-import stoneprocess.rules.text.document.Item;
-import stoneprocess.rules.text.document.Item.Align;
 import stoneprocess.rules.text.document.Precision;
 import stoneprocess.rules.text.document.Wording;
 
@@ -57,8 +54,7 @@ final class ExposureWords {
 
     /** A section of rows of as many cells each. */
     static void rows(Draft draft, Wording heading, List<List<Wording>> rows) {
-        draft.section(heading)
-                .add(new Item.Table(Collections.nCopies(rows.get(0).size(), Align.LEFT), List.of(), rows));
+        draft.section(heading).rows(rows);
     }
 
     static void given(Draft draft, List<List<Wording>> rows) {

@@ -1,4 +1,4 @@
-package stoneprocess.examples.gloss;
+package stoneprocess.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -33,6 +33,8 @@ import stoneprocess.core.survey.StoneMix;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.rules.Advisor;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.sheet.GlossSheet;
 
 class GlossSheetTest {
     private static final Advisor ADVISOR = Advisor.standard();
@@ -55,8 +57,8 @@ class GlossSheetTest {
 
     /** The sheet with its line ends taken for spaces, so that a sentence can be looked for. */
     private static String sheet(FloorSurvey survey, GlossQuestion question) {
-        return new GlossSheet(UnitSystem.METRIC)
-                .render(ADVISOR.recommend(survey), question)
+        return Texts.english()
+                .page(GlossSheet.of(ADVISOR.recommend(survey), question))
                 .replaceAll("\\s+", " ");
     }
 
@@ -377,9 +379,10 @@ class GlossSheetTest {
             })
     void lines_are_short_and_both_unit_systems_read_the_same(String name) {
         Recommendation recommendation = ADVISOR.recommend(sample(name));
-        String metric = new GlossSheet(UnitSystem.METRIC).render(recommendation, PLAIN);
+        String metric = Texts.english().page(GlossSheet.of(recommendation, PLAIN));
         assertThat(metric.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(96));
         assertThat(metric).endsWith(".\n").doesNotContain("\r", " \n", "null", "NaN");
-        assertThat(new GlossSheet(UnitSystem.US).render(recommendation, PLAIN)).isEqualTo(metric);
+        assertThat(Texts.english().in(UnitSystem.US).page(GlossSheet.of(recommendation, PLAIN)))
+                .isEqualTo(metric);
     }
 }

@@ -1,0 +1,224 @@
+package stoneprocess.rules.text.sheet;
+
+import static stoneprocess.rules.text.document.Wording.phrase;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stoneprocess.core.gloss.ForecastBasis;
+import stoneprocess.core.gloss.GlossPrediction;
+import stoneprocess.core.gloss.TargetOption;
+import stoneprocess.core.gloss.TargetOutlook;
+import stoneprocess.core.gloss.TargetVerdict;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.site.FloorGloss;
+import stoneprocess.core.site.KnownStone;
+import stoneprocess.core.site.NoForecast;
+import stoneprocess.core.site.PlannedGloss;
+import stoneprocess.core.site.PlannedGloss.ToTarget;
+import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.core.topic.WorkMethod;
+import stoneprocess.rules.text.GlossWords;
+import stoneprocess.rules.text.Words;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
+
+/** What the plan would bring at 60 degrees, or why that cannot be told. */
+final class GlossForecastPart {
+    private final Recommendation recommendation;
+    private final FloorGloss gloss;
+
+    GlossForecastPart(Recommendation recommendation, FloorGloss gloss) {
+        this.recommendation = recommendation;
+        this.gloss = gloss;
+    }
+
+    /** The answer in a sentence or two. */
+    Wording answer() {
+        return gloss.planned()
+                .map(planned -> planned.toTarget()
+                        .map(way -> headline(planned, way))
+                        .orElseGet(() -> phrase("gloss-sheet.forecast").with("says", phrase("gloss-sheet.no-target"))))
+                .orElseGet(() -> phrase("gloss-sheet.no-forecast")
+                        .with("obstacles", Wording.list(Joint.SENTENCES, obstacles())));
+    }
+
+    private Wording headline(PlannedGloss planned, ToTarget way) {
+        TargetVerdict verdict = way.outlook().verdict();
+        boolean inPlan = verdict == TargetVerdict.FINER_GRIT && !way.beyond(planned.lastGrit());
+        List<Wording> sentences = new ArrayList<>();
+        sentences.add(inPlan ? phrase("gloss-sheet.grit-of-plan") : Wording.of(verdict, "headline"));
+        sentences.add(way.target()
+                .finish()
+                .map(finish -> phrase("gloss-sheet.finish-begins").with("finish", finish))
+                .orElseGet(() -> phrase("gloss-sheet.wanted"))
+                .with("gloss", way.target().gloss()));
+        if (verdict != TargetVerdict.OVER_CEILING) {
+            sentences.add(phrase("gloss-sheet.chance-by-end")
+                    .with(
+                            "place",
+                            gloss.zone()
+                                    .map(zone -> phrase("gloss-sheet.zone").with("zone", zone))
+                                    .orElseGet(() -> phrase("gloss-sheet.open-field")))
+                    .with("grit", GlossFigures.resin(planned.lastGrit()))
+                    .with("chance", GlossWords.chance(way.chance())));
+        }
+        return Wording.list(Joint.SENTENCES, sentences);
+    }
+
+    void write(Draft draft) {
+        draft.section(gloss.zone()
+                .filter(zone -> gloss.planned().isPresent())
+                .map(zone -> phrase("gloss-sheet.plan-in-zone").with("zone", zone))
+                .orElseGet(() -> phrase("gloss-sheet.plan")));
+        gloss.planned()
+                .ifPresentOrElse(
+                        planned -> forecast(draft, planned), () -> obstacles().forEach(draft::bullet));
+    }
+
+    private void forecast(Draft draft, PlannedGloss planned) {
+        draft.rows(rows(planned));
+        if (recommendation.status() == Status.PROVISIONAL) {
+            draft.bullet("gloss-sheet.provisional");
+        }
+        cautions(draft, planned);
+        planned.toTarget()
+                .ifPresentOrElse(way -> target(draft, planned, way), () -> draft.bullet("gloss-sheet.no-target"));
+        draft.bullet(basis(planned.basis()));
+    }
+
+    private List<List<Wording>> rows(PlannedGloss planned) {
+        List<List<Wording>> rows = new ArrayList<>();
+        rows.add(List.of(
+                phrase("gloss-sheet.column.after"),
+                phrase("gloss-sheet.column.passes"),
+                phrase("gloss-sheet.column.interval").with("level", share("gloss-forecast.level")),
+                phrase("gloss-sheet.column.median")));
+        planned.now().ifPresent(now -> rows.add(row(phrase("gloss-sheet.now").with("grit", grit(now)), now)));
+        planned.ends().forEach(end -> rows.add(row(grit(end), end)));
+        return rows;
+    }
+
+    private static Wording grit(GlossPrediction prediction) {
+        return GlossFigures.resin(prediction.grit());
+    }
+
+    private static List<Wording> row(Wording name, GlossPrediction prediction) {
+        return List.of(
+                name,
+                Wording.number(prediction.passes()),
+                GlossFigures.outwards(prediction.interval()),
+                GlossFigures.whole(prediction.median()));
+    }
+
+    private void cautions(Draft draft, PlannedGloss planned) {
+        draft.bullet("gloss-sheet.fewer-passes");
+        if (!planned.coarserFirst().isEmpty()) {
+            draft.bullet("gloss-sheet.coarser-first");
+        }
+        if (isWorkedDry()) {
+            draft.bullet("gloss-sheet.worked-dry");
+        }
+        recommendation
+                .plan()
+                .map(Plan::polishingAgent)
+                .filter(agent -> agent != PolishingAgent.NONE)
+                .ifPresent(agent ->
+                        draft.bullet(phrase("gloss-sheet.ends-with").with("agent", Wording.of(agent, "name"))));
+        if (!gloss.withoutCeiling().isEmpty()) {
+            draft.bullet("gloss-sheet.no-ceiling-of-its-own");
+        }
+    }
+
+    private boolean isWorkedDry() {
+        return recommendation.plan().stream()
+                .flatMap(plan -> plan.tracks().stream())
+                .filter(track -> track.kind() == TrackKind.OPEN_FIELD)
+                .flatMap(track -> track.steps().stream())
+                .anyMatch(step -> step.method() == WorkMethod.DRY);
+    }
+
+    private void target(Draft draft, PlannedGloss planned, ToTarget way) {
+        TargetOutlook outlook = way.outlook();
+        if (outlook.verdict() != TargetVerdict.OVER_CEILING) {
+            draft.bullet(phrase("gloss-sheet.chance-at-end")
+                    .with("gloss", way.target().gloss())
+                    .with("grit", GlossFigures.resin(planned.lastGrit()))
+                    .with("chance", GlossWords.chance(way.chance())));
+        }
+        draft.bullet(way(planned, way));
+        draft.bullet(phrase(outlook.startedTooFine() ? "gloss-sheet.started-too-fine" : "gloss-sheet.old-damage")
+                .with("gloss", way.target().gloss())
+                .with("chance", GlossWords.chance(outlook.oldDamage())));
+    }
+
+    private Wording way(PlannedGloss planned, ToTarget way) {
+        TargetOutlook outlook = way.outlook();
+        if (outlook.verdict() == TargetVerdict.OVER_CEILING) {
+            return Wording.of(outlook.verdict(), "way")
+                    .with("gloss", way.target().gloss())
+                    .with(
+                            "ceiling",
+                            GlossFigures.whole(KnownStone.of(recommendation)
+                                    .lowestCeiling()
+                                    .at60()));
+        }
+        Optional<TargetOption> reached = outlook.reachedBy();
+        Optional<TargetOption> option = reached.or(outlook::best);
+        boolean beyond = outlook.verdict() == TargetVerdict.FINER_GRIT && way.beyond(planned.lastGrit());
+        String reachedPart = beyond ? "way-beyond" : "way";
+        Wording.Phrase words = Wording.of(
+                        outlook.verdict(), reached.isEmpty() && option.isPresent() ? "way-at-best" : reachedPart)
+                .with("gloss", way.target().gloss())
+                .with("likely", share("gloss-target.likely"))
+                .with("unlikely", share("gloss-target.unlikely"));
+        return option.map(best -> words.with("passes", best.passes())
+                        .with("grit", grade(planned, best.grit()))
+                        .with("chance", GlossWords.chance(best.probability())))
+                .orElse(words);
+    }
+
+    private Share share(String parameter) {
+        return recommendation.parameters().get(parameter, Share.class);
+    }
+
+    private static Wording basis(ForecastBasis basis) {
+        return basis.defaultsOnly()
+                ? phrase("gloss-sheet.basis.practice")
+                : phrase("gloss-sheet.basis.readings")
+                        .with("readings", GlossWords.readings(basis.readings()))
+                        .with("occasions", basis.occasions());
+    }
+
+    /** Where the forecast's figures come from; empty when there is none. */
+    List<Wording> sources() {
+        return gloss.planned().stream()
+                .flatMap(planned -> planned.basis().sources().stream())
+                .<Wording>map(source -> phrase(
+                                source.published() ? "gloss-sheet.rests.published" : "gloss-sheet.rests.practice")
+                        .with("source", Wording.source(source)))
+                .toList();
+    }
+
+    private List<Wording> obstacles() {
+        return gloss.obstacles().stream()
+                .<Wording>map(obstacle -> obstacle == NoForecast.NO_PLAN
+                        ? Wording.of(obstacle).with("why", Wording.of(recommendation.status(), "no-plan"))
+                        : Wording.of(obstacle))
+                .toList();
+    }
+
+    /** A grit as the plan runs it; one that the plan does not run is resin. */
+    private static Wording grade(PlannedGloss planned, int grit) {
+        return planned.coarserFirst().stream()
+                .filter(grade -> grade.number() == grit)
+                .map(grade -> Words.grade(grade.bond(), grit))
+                .findFirst()
+                .orElseGet(() -> GlossFigures.resin(grit));
+    }
+}
