@@ -8,6 +8,7 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import stoneprocess.core.answer.Change;
 import stoneprocess.core.answer.Comparison;
+import stoneprocess.core.answer.Explanation;
 import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.answer.WhatIf;
@@ -26,14 +27,13 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
-import stoneprocess.rules.explain.Comparing;
-import stoneprocess.rules.explain.Explainer;
-import stoneprocess.rules.explain.Explanation;
-import stoneprocess.rules.explain.HowToSearch;
-import stoneprocess.rules.explain.WhatElseSearch;
 import stoneprocess.rules.internal.assemble.Assembler;
 import stoneprocess.rules.internal.assemble.FollowUps;
 import stoneprocess.rules.internal.classify.Situation;
+import stoneprocess.rules.internal.explain.Comparing;
+import stoneprocess.rules.internal.explain.Explainer;
+import stoneprocess.rules.internal.explain.HowToSearch;
+import stoneprocess.rules.internal.explain.WhatElseSearch;
 import stoneprocess.rules.internal.review.LogReview;
 import stoneprocess.rules.internal.run.Program;
 import stoneprocess.rules.internal.run.Run;
@@ -130,8 +130,8 @@ public final class Advisor {
 
     /**
      * Opens a recommendation to questions about it: why, and why not. Many questions to one explanation share what they
-     * look up; it is not safe to share between threads. The first call of an advisor learns what its rules say, which
-     * takes about as long as building the engine.
+     * look up; it is not safe to share between threads. The first call of an advisor finds out what its rules
+     * say.
      *
      * @param recommendation one that this rulebase made
      * @throws NullPointerException when it is null
@@ -176,7 +176,7 @@ public final class Advisor {
         Explainer made = explainer;
         if (made == null) {
             // Two threads may both make one; they are alike.
-            made = Explainer.of(rulebase.rules(), rulebase.engine());
+            made = new Explainer(rulebase.meanings());
             explainer = made;
         }
         return made;
@@ -218,7 +218,7 @@ public final class Advisor {
     public HowTo howTo(FloorSurvey survey, Topic<?> topic, Subject subject, String value) {
         requireGrades(Objects.requireNonNull(survey, "survey"));
         return HowToSearch.find(
-                rulebase.reach(),
+                rulebase.meanings(),
                 topic,
                 subject,
                 value,
@@ -239,7 +239,7 @@ public final class Advisor {
     public WhatElse whatElse(FloorSurvey survey) {
         requireGrades(Objects.requireNonNull(survey, "survey"));
         return WhatElseSearch.find(
-                rulebase.reach(), survey, rulebase.parameters(), options.sequence(), rulebase.stamp());
+                rulebase.meanings().reach(), survey, rulebase.parameters(), options.sequence(), rulebase.stamp());
     }
 
     /**

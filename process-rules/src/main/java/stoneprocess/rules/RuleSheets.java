@@ -2,6 +2,7 @@ package stoneprocess.rules;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.answer.RuleContent;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;

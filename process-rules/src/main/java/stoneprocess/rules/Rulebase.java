@@ -2,21 +2,21 @@ package stoneprocess.rules;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
+import stoneprocess.core.answer.RuleContent;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.source.Card;
-import stoneprocess.rules.explain.RuleReach;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.ShippedRules;
+import stoneprocess.rules.internal.meaning.RuleMeaning;
+import stoneprocess.rules.internal.meaning.RuleMeanings;
 import stoneprocess.rules.overlay.Overlay;
 
 /**
@@ -30,8 +30,8 @@ public final class Rulebase {
     private final Parameters parameters;
     private final RulebaseStamp stamp;
     private final Engine engine;
+    private final RuleMeanings meanings;
     private volatile @Nullable List<RuleContent> contents;
-    private volatile @Nullable RuleReach reach;
 
     private Rulebase(List<LoadedRule> rules, Parameters parameters, Overlay overlay) {
         List<String> switchedOff = overlay.switchedOff().stream()
@@ -44,6 +44,7 @@ public final class Rulebase {
         this.stamp = new RulebaseStamp(
                 version(), CanonicalForm.of(version(), rules, parameters).hash(), switchedOff, overlay.houseRules());
         this.engine = new Engine(rules);
+        this.meanings = RuleMeanings.of(rules);
     }
 
     /** The shipped rules and numbers: the same rulebase at every call, built at the first. */
@@ -93,9 +94,7 @@ public final class Rulebase {
 
     /** The cards of all rules, ordered by id. */
     public List<Card> cards() {
-        List<Card> cards = new ArrayList<>(rules.stream().map(LoadedRule::card).toList());
-        cards.sort(Comparator.comparing(Card::id));
-        return List.copyOf(cards);
+        return meanings.all().stream().map(RuleMeaning::card).toList();
     }
 
     /**
@@ -106,11 +105,7 @@ public final class Rulebase {
         List<RuleContent> read = contents;
         if (read == null) {
             // Two threads may both read them; they are alike.
-            RuleReader reader = new RuleReader(rules);
-            read = rules.stream()
-                    .sorted(Comparator.comparing(LoadedRule::id))
-                    .map(reader::read)
-                    .toList();
+            read = meanings.all().stream().map(RuleMeaning::content).toList();
             contents = read;
         }
         return read;
@@ -133,14 +128,9 @@ public final class Rulebase {
         return engine;
     }
 
-    /** What the topics can depend on; made when it is first asked for. */
-    RuleReach reach() {
-        RuleReach made = reach;
-        if (made == null) {
-            made = new RuleReach(rules);
-            reach = made;
-        }
-        return made;
+    /** What each rule reads and says. */
+    RuleMeanings meanings() {
+        return meanings;
     }
 
     /** The version of the library, as it stands in every stamp. */

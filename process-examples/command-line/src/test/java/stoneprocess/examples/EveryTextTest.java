@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import stoneprocess.core.answer.Explanation;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
@@ -22,7 +23,6 @@ import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.explain.Explanation;
 import stoneprocess.rules.text.AnswerText;
 import stoneprocess.rules.text.document.Texts;
 

@@ -4,8 +4,8 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import stoneprocess.core.audit.AuditReport;
 import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
@@ -22,25 +21,22 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.source.Card;
-import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
-import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Rulebase;
-import stoneprocess.rules.feature.OneOfMany;
 import stoneprocess.rules.internal.assemble.Assembler;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
 import stoneprocess.rules.internal.engine.CompiledRules;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.FactPattern;
-import stoneprocess.rules.internal.engine.LoadedRule;
-import stoneprocess.rules.internal.engine.RuleShape;
 import stoneprocess.rules.internal.engine.ShippedRules;
+import stoneprocess.rules.internal.meaning.RuleMeaning;
+import stoneprocess.rules.internal.meaning.RuleMeanings;
 import stoneprocess.rules.internal.run.Program;
 import stoneprocess.rules.internal.run.Run;
 import stoneprocess.rules.internal.run.Runner;
@@ -62,19 +58,22 @@ import stoneprocess.rules.internal.run.Runner;
 public final class Audit {
     private static final long SEED = 1;
 
-    private final List<LoadedRule> rules;
+    private final RuleMeanings rules;
+    private final RuleMeanings sound;
     private final List<CompiledRules.Misshapen> misshapen;
     private final Parameters parameters;
     private final RulebaseStamp stamp;
     private final Function<FloorSurvey, Recommendation> answers;
 
     private Audit(
-            List<LoadedRule> rules,
+            RuleMeanings rules,
+            RuleMeanings sound,
             List<CompiledRules.Misshapen> misshapen,
             Parameters parameters,
             RulebaseStamp stamp,
             Function<FloorSurvey, Recommendation> answers) {
         this.rules = rules;
+        this.sound = sound;
         this.misshapen = misshapen;
         this.parameters = parameters;
         this.stamp = stamp;
@@ -84,25 +83,20 @@ public final class Audit {
     /** An audit of the rulebase of an advisor, overlay included. */
     public static Audit of(Advisor advisor) {
         Rulebase rulebase = advisor.rulebase();
-        return new Audit(
-                ShippedRules.of(rulebase.cards()),
-                List.of(),
-                rulebase.parameters(),
-                rulebase.stamp(),
-                advisor::recommend);
+        RuleMeanings rules = RuleMeanings.of(ShippedRules.of(rulebase.cards()));
+        return new Audit(rules, rules.sound(), List.of(), rulebase.parameters(), rulebase.stamp(), advisor::recommend);
     }
 
     /** An audit of any rules with any numbers; surveys are answered over the usual sequence. */
-    static Audit of(CompiledRules rules, Parameters parameters) {
-        List<LoadedRule> sound = rules.flat().stream()
-                .filter(rule -> RuleShape.forbiddenConsequence(rule).isEmpty())
-                .toList();
+    static Audit of(CompiledRules compiled, Parameters parameters) {
+        RuleMeanings rules = RuleMeanings.of(compiled.flat());
+        RuleMeanings sound = rules.sound();
         RulebaseStamp stamp = new RulebaseStamp("unreleased", "unstamped", List.of(), List.of());
-        Engine engine = new Engine(sound);
-        return new Audit(rules.flat(), rules.misshapen(), parameters, stamp, survey -> {
+        Engine engine = new Engine(sound.rules());
+        return new Audit(rules, sound, compiled.misshapen(), parameters, stamp, survey -> {
             Situation situation = new Situation(survey, parameters, GritSequence.standard());
             Run run = Runner.run(engine, Program.RECOMMEND, situation, List.of(), UnaryOperator.identity());
-            return Assembler.assemble(run, sound, stamp);
+            return Assembler.assemble(run, sound.rules(), stamp);
         });
     }
 
@@ -126,9 +120,6 @@ public final class Audit {
     /** Audits some topics. */
     AuditReport run(List<Topic<?>> topics, AuditProgress progress) {
         List<Finding> findings = new ArrayList<>(shapes(topics));
-        List<LoadedRule> sound = rules.stream()
-                .filter(rule -> RuleShape.forbiddenConsequence(rule).isEmpty())
-                .toList();
         List<AuditReport.Space> spaces = new ArrayList<>();
         Witnesses witnesses = new Witnesses(answers, sound, parameters, SEED);
         Explained explained = Explained.shipped();
@@ -155,7 +146,7 @@ public final class Audit {
                         .thenComparing(finding -> String.join(" ", finding.values())))
                 .map(explained::explain)
                 .toList();
-        return new AuditReport(stamp, spaces, acrossStages(topics, sound), sorted);
+        return new AuditReport(stamp, spaces, acrossStages(topics), sorted);
     }
 
     private List<Finding> shapes(List<Topic<?>> topics) {
@@ -164,8 +155,8 @@ public final class Audit {
         misshapen.stream()
                 .filter(rule -> audited.contains(rule.card().topic()))
                 .forEach(rule -> findings.add(plain(FindingKind.FORBIDDEN_SHAPE, rule.card(), rule.shapes())));
-        for (LoadedRule rule : rules) {
-            List<String> forbidden = RuleShape.forbiddenConsequence(rule);
+        for (RuleMeaning rule : rules.all()) {
+            List<String> forbidden = rule.forbidden();
             if (audited.contains(rule.card().topic()) && !forbidden.isEmpty()) {
                 findings.add(plain(FindingKind.FORBIDDEN_SHAPE, rule.card(), forbidden));
             }
@@ -175,11 +166,11 @@ public final class Audit {
 
     private List<Finding> cards(Topic<?> topic, WaySpace space) {
         Set<String> ids = new HashSet<>();
-        rules.forEach(rule -> ids.add(rule.id()));
+        rules.all().forEach(rule -> ids.add(rule.id()));
         misshapen.forEach(rule -> ids.add(rule.card().id()));
         CardAudit cards = new CardAudit(ids, parameters, Rulebase.version());
         List<Finding> findings = new ArrayList<>();
-        for (LoadedRule rule : space.rules()) {
+        for (RuleMeaning rule : space.rules()) {
             List<String> stale = cards.stale(rule.card(), space.ways(rule.id()));
             if (!stale.isEmpty()) {
                 findings.add(plain(FindingKind.STALE_CARD, rule.card(), stale));
@@ -188,13 +179,11 @@ public final class Audit {
         return findings;
     }
 
-    private static List<Finding> ownStage(List<LoadedRule> rules) {
+    private static List<Finding> ownStage(List<RuleMeaning> rules) {
         List<Finding> findings = new ArrayList<>();
-        for (LoadedRule rule : rules) {
-            Stage own = Topics.named(rule.card().topic()).stage();
-            List<String> early = rule.conditions().stream()
-                    .map(FactPattern::type)
-                    .distinct()
+        for (RuleMeaning rule : rules) {
+            Stage own = rule.topic().stage();
+            List<String> early = rule.types()
                     .filter(type -> Facts.topics(type).stream()
                             .anyMatch(topic -> topic.stage().compareTo(own) >= 0))
                     .map(Class::getSimpleName)
@@ -217,14 +206,9 @@ public final class Audit {
     }
 
     /** Fields of a survey and kinds of damage whose answers none of the rules reads, directly or through a fact. */
-    static List<Finding> unread(Collection<LoadedRule> rules) {
-        Set<String> read = rules.stream()
-                .flatMap(rule -> rule.conditions().stream())
-                .flatMap(condition -> Facts.reads(condition.type()).stream())
-                .collect(Collectors.toSet());
-        return Stream.concat(
-                        SurveyField.all().stream().map(SurveyField::name),
-                        Stream.of(DamageKind.values()).map(Facts::damage))
+    static List<Finding> unread(RuleMeanings rules) {
+        Set<String> read = rules.all().stream().flatMap(RuleMeaning::fields).collect(Collectors.toSet());
+        return Facts.surveyNames().stream()
                 .filter(name -> !read.contains(name))
                 .map(name -> named(FindingKind.UNREAD_FIELD, name))
                 .toList();
@@ -247,20 +231,17 @@ public final class Audit {
                 Optional.empty());
     }
 
-    private static BigInteger acrossStages(List<Topic<?>> topics, List<LoadedRule> rules) {
-        Set<String> audited = topics.stream().map(Topic::id).collect(Collectors.toSet());
-        Map<Class<?>, List<FactPattern>> byType = new LinkedHashMap<>();
-        rules.stream()
-                .filter(rule -> audited.contains(rule.card().topic()))
+    /** How many combinations there would be if the facts of all topics were combined. */
+    private BigInteger acrossStages(List<Topic<?>> topics) {
+        Map<Class<?>, List<FactPattern>> byType = sound.all().stream()
+                .filter(rule -> topics.contains(rule.topic()))
                 .flatMap(rule -> rule.conditions().stream())
-                .forEach(condition -> byType.computeIfAbsent(condition.type(), type -> new ArrayList<>())
-                        .add(condition));
+                .collect(Collectors.groupingBy(FactPattern::type));
         BigInteger product = BigInteger.ONE;
         for (Map.Entry<Class<?>, List<FactPattern>> read : byType.entrySet()) {
-            Map<Object, Set<List<Boolean>>> classes = new LinkedHashMap<>();
+            Map<String, Set<List<Boolean>>> classes = new HashMap<>();
             for (Object fact : Facts.space(read.getKey())) {
-                Object name = fact instanceof OneOfMany<?> one ? one.which() : read.getKey();
-                classes.computeIfAbsent(name, key -> new HashSet<>())
+                classes.computeIfAbsent(Facts.name(fact), name -> new HashSet<>())
                         .add(read.getValue().stream()
                                 .map(condition -> condition.matches(fact))
                                 .toList());

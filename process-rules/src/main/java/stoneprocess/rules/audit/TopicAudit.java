@@ -31,7 +31,8 @@ import stoneprocess.rules.decide.Ranked;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.EngineRun;
-import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.meaning.RuleMeaning;
+import stoneprocess.rules.internal.meaning.RuleMeanings;
 import stoneprocess.rules.internal.run.Runner;
 
 /** Looks at one topic: over every combination of the facts that its rules read. */
@@ -44,7 +45,7 @@ final class TopicAudit {
     private long states;
     private @Nullable Engine engine;
 
-    TopicAudit(Topic<?> topic, List<LoadedRule> rules) {
+    TopicAudit(Topic<?> topic, RuleMeanings rules) {
         this.space = new WaySpace(topic, rules);
         this.topic = topic;
     }
@@ -78,28 +79,25 @@ final class TopicAudit {
     }
 
     private void neverFire() {
-        for (LoadedRule rule : space.rules()) {
+        for (RuleMeaning rule : space.rules()) {
             if (space.ways(rule.id()).isEmpty()) {
                 add(
                         FindingKind.NEVER_FIRES,
                         List.of(rule.id()),
                         List.of(),
                         Optional.empty(),
-                        rule.conditions().stream()
-                                .map(condition -> condition.type().getSimpleName())
-                                .distinct()
-                                .toList());
+                        rule.types().map(Class::getSimpleName).toList());
             }
         }
     }
 
     private void sayTheSame() {
-        for (LoadedRule rule : space.rules()) {
+        for (RuleMeaning rule : space.rules()) {
             List<Way> own = space.ways(rule.id());
             if (own.isEmpty()) {
                 continue;
             }
-            for (LoadedRule other : space.rules()) {
+            for (RuleMeaning other : space.rules()) {
                 List<Way> theirs = space.ways(other.id());
                 if (other == rule || theirs.isEmpty() || !cover(theirs, own)) {
                     continue;
@@ -124,7 +122,7 @@ final class TopicAudit {
     }
 
     private void outweighed() {
-        for (LoadedRule rule : space.rules()) {
+        for (RuleMeaning rule : space.rules()) {
             List<Way> own = space.ways(rule.id());
             if (own.isEmpty() || redundant.contains(rule.id()) || own.stream().anyMatch(this::matters)) {
                 continue;
@@ -474,7 +472,7 @@ final class TopicAudit {
     private void confirm(List<String> expected, List<Object> facts) {
         Engine built = engine;
         if (built == null) {
-            built = new Engine(space.rules());
+            built = new Engine(space.rules().stream().map(RuleMeaning::rule).toList());
             engine = built;
         }
         try (EngineRun run = built.start()) {

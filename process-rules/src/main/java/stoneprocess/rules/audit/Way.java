@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.ContributionKind;
-import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.meaning.RuleMeaning;
 
 /**
  * One way in which a rule fires: which classes it accepts of each fact that it reads, and what it then says. A rule that
@@ -19,7 +19,7 @@ import stoneprocess.rules.internal.engine.LoadedRule;
  * @param says what it says; the subject of a step stands for any step
  * @param certain false when at least one of its facts is not known; true when all are, or when that makes no difference
  */
-record Way(LoadedRule rule, SortedMap<Integer, BitSet> accepts, Contribution says, boolean certain) {
+record Way(RuleMeaning rule, SortedMap<Integer, BitSet> accepts, Contribution says, boolean certain) {
     Way {
         accepts = Collections.unmodifiableSortedMap(new TreeMap<>(accepts));
     }

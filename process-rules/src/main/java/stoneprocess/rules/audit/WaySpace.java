@@ -2,60 +2,55 @@ package stoneprocess.rules.audit;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
-import stoneprocess.core.topic.TrackKind;
-import stoneprocess.rules.feature.OneOfMany;
 import stoneprocess.rules.internal.classify.Facts;
-import stoneprocess.rules.internal.engine.FactPattern;
-import stoneprocess.rules.internal.engine.FlatRules;
-import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.meaning.ConditionMeaning;
+import stoneprocess.rules.internal.meaning.RuleMeaning;
+import stoneprocess.rules.internal.meaning.RuleMeanings;
+import stoneprocess.rules.internal.meaning.Saying;
 
 /**
- * The space of a topic with the ways in which its rules fire in it. Finer than {@link TopicSpace}: facts of one class
+ * Every situation that the rules of one topic can tell apart, with the ways in which they fire in it. Facts of one class
  * are alike in which rules fire, in what these say, and, where the outcome depends on it, in whether they are known.
  */
 final class WaySpace {
     /** One fact with its classes; the first of each stands for its class. */
-    record Dimension(String name, Class<?> type, List<List<Object>> classes) {}
-
-    private static final Subject ANY_STEP = new Subject.OfStep(TrackKind.OPEN_FIELD, "any");
+    record Dimension(String name, Class<?> type, List<List<Object>> classes) {
+        Object first(int index) {
+            return classes.get(index).get(0);
+        }
+    }
 
     private final Topic<?> topic;
-    private final List<LoadedRule> rules;
+    private final List<RuleMeaning> rules;
     private final List<Dimension> dimensions = new ArrayList<>();
     private final List<Way> ways = new ArrayList<>();
-    private final FlatRules flat = FlatRules.of(List.of());
 
-    WaySpace(Topic<?> topic, Collection<LoadedRule> all) {
+    WaySpace(Topic<?> topic, RuleMeanings all) {
         this.topic = topic;
-        this.rules = all.stream()
-                .filter(rule -> rule.card().topic().equals(topic.id()))
-                .toList();
+        this.rules = all.of(topic);
         makeDimensions();
-        rules.forEach(this::makeWays);
+        for (RuleMeaning rule : rules) {
+            rule.sayings().forEach(saying -> makeWays(rule, saying, 0, new TreeMap<>()));
+        }
     }
 
     Topic<?> topic() {
         return topic;
     }
 
-    List<LoadedRule> rules() {
+    List<RuleMeaning> rules() {
         return rules;
     }
 
@@ -81,7 +76,7 @@ final class WaySpace {
     List<Subject> subjects() {
         return switch (topic.scope()) {
             case FLOOR -> List.of(Subject.FLOOR);
-            case STEP -> List.of(ANY_STEP);
+            case STEP -> List.of(Saying.ANY_STEP);
             case TRACK -> List.of(Subject.OPEN_FIELD, Subject.EDGE, Subject.LOCAL_REPAIR);
         };
     }
@@ -90,29 +85,30 @@ final class WaySpace {
     List<Object> facts(int[] classes) {
         List<Object> facts = new ArrayList<>();
         for (int i = 0; i < classes.length; i++) {
-            facts.add(dimensions.get(i).classes().get(classes[i]).get(0));
+            facts.add(dimensions.get(i).first(classes[i]));
         }
         return List.copyOf(facts);
     }
 
     private void makeDimensions() {
-        Map<Class<?>, List<FactPattern>> byType = new LinkedHashMap<>();
-        Set<Class<?>> copied = new HashSet<>();
-        for (LoadedRule rule : rules) {
-            for (FactPattern condition : rule.conditions()) {
-                byType.computeIfAbsent(condition.type(), type -> new ArrayList<>())
-                        .add(condition);
-            }
-            copied.addAll(copied(rule));
-        }
+        Map<Class<?>, List<ConditionMeaning>> byType = new LinkedHashMap<>();
+        rules.stream()
+                .flatMap(rule -> rule.sayings().stream())
+                .flatMap(saying -> saying.conditions().stream())
+                .forEach(condition -> byType.computeIfAbsent(condition.type(), type -> new ArrayList<>())
+                        .add(condition));
         byType.forEach((type, conditions) -> {
-            Map<String, List<Object>> byName = new LinkedHashMap<>();
-            for (Object fact : Facts.space(type)) {
-                byName.computeIfAbsent(name(fact), name -> new ArrayList<>()).add(fact);
-            }
             boolean knownMatters = topic.whenUncertain().isPresent() || isOfStone(type);
-            byName.forEach((name, facts) -> dimensions.add(
-                    new Dimension(name, type, merged(facts, conditions, knownMatters, copied.contains(type)))));
+            Map<String, Map<List<Boolean>, List<Object>>> alike = new LinkedHashMap<>();
+            for (Object fact : Facts.space(type)) {
+                List<Boolean> told = new ArrayList<>();
+                conditions.forEach(condition -> told.add(condition.holds(fact)));
+                told.add(knownMatters && Facts.matched(fact).known());
+                alike.computeIfAbsent(Facts.name(fact), name -> new LinkedHashMap<>())
+                        .computeIfAbsent(told, key -> new ArrayList<>())
+                        .add(fact);
+            }
+            alike.forEach((name, classes) -> dimensions.add(new Dimension(name, type, List.copyOf(classes.values()))));
         });
     }
 
@@ -120,114 +116,37 @@ final class WaySpace {
         return Facts.topics(type).contains(Topics.STONE);
     }
 
-    private static String name(Object fact) {
-        String type = fact.getClass().getSimpleName();
-        return fact instanceof OneOfMany<?> one ? type + ":" + one.which().key() : type;
-    }
-
-    private static List<List<Object>> merged(
-            List<Object> facts, List<FactPattern> conditions, boolean knownMatters, boolean copied) {
-        Map<List<Object>, List<Object>> classes = new LinkedHashMap<>();
-        for (Object fact : facts) {
-            List<Object> told = new ArrayList<>();
-            conditions.forEach(condition -> told.add(condition.matches(fact)));
-            if (knownMatters) {
-                told.add(Facts.matched(fact).known());
-            }
-            if (copied) {
-                told.add(fact);
-            }
-            classes.computeIfAbsent(told, key -> new ArrayList<>()).add(fact);
+    /** A condition on a repeated fact holds when any one of them meets it, so that each of them gives a way. */
+    private void makeWays(RuleMeaning rule, Saying saying, int index, SortedMap<Integer, BitSet> accepts) {
+        if (index == saying.conditions().size()) {
+            byCertainty(rule, accepts, saying.saysOfAnyStep());
+            return;
         }
-        return List.copyOf(classes.values());
-    }
-
-    /** Types of the facts of which the rule says something else for each. */
-    private Set<Class<?>> copied(LoadedRule rule) {
-        List<List<Object>> accepted = rule.conditions().stream()
-                .map(condition -> Facts.space(condition.type()).stream()
-                        .filter(condition::matches)
-                        .toList())
-                .toList();
-        Set<Class<?>> copied = new LinkedHashSet<>();
-        if (accepted.stream().anyMatch(List::isEmpty)) {
-            return copied;
-        }
-        List<Object> first = accepted.stream().map(facts -> facts.get(0)).toList();
-        for (int i = 0; i < accepted.size(); i++) {
-            Set<Contribution> said = new HashSet<>();
-            for (Object fact : accepted.get(i)) {
-                List<Object> matched = new ArrayList<>(first);
-                matched.set(i, fact);
-                said.add(says(rule, matched));
-            }
-            if (said.size() > 1) {
-                copied.add(rule.conditions().get(i).type());
-            }
-        }
-        return copied;
-    }
-
-    private Contribution says(LoadedRule rule, List<Object> matched) {
-        Contribution said = flat.contribution(rule, matched);
-        return said.subject() instanceof Subject.OfStep
-                ? new Contribution(said.kind(), said.topic(), ANY_STEP, said.values())
-                : said;
-    }
-
-    private void makeWays(LoadedRule rule) {
-        Set<Class<?>> copied = copied(rule);
-        assign(rule, copied, 0, new int[rule.conditions().size()]);
-    }
-
-    /** Of facts of which there are many, a condition may be met by any. */
-    private void assign(LoadedRule rule, Set<Class<?>> copied, int index, int[] places) {
-        if (index < places.length) {
-            for (int i = 0; i < dimensions.size(); i++) {
-                if (dimensions.get(i).type() == rule.conditions().get(index).type()
-                        && !accepted(rule.conditions().get(index), i).isEmpty()) {
-                    places[index] = i;
-                    assign(rule, copied, index + 1, places);
+        ConditionMeaning condition = saying.conditions().get(index);
+        for (int place = 0; place < dimensions.size(); place++) {
+            if (dimensions.get(place).type() == condition.type()) {
+                BitSet classes = accepted(condition, dimensions.get(place));
+                if (accepts.containsKey(place)) {
+                    classes.and(accepts.get(place));
+                }
+                if (!classes.isEmpty()) {
+                    SortedMap<Integer, BitSet> narrowed = new TreeMap<>(accepts);
+                    narrowed.put(place, classes);
+                    makeWays(rule, saying, index + 1, narrowed);
                 }
             }
-            return;
-        }
-        SortedMap<Integer, BitSet> accepts = new TreeMap<>();
-        for (int i = 0; i < places.length; i++) {
-            BitSet classes = accepted(rule.conditions().get(i), places[i]);
-            accepts.merge(places[i], classes, (one, other) -> {
-                BitSet both = (BitSet) one.clone();
-                both.and(other);
-                return both;
-            });
-        }
-        if (accepts.values().stream().noneMatch(BitSet::isEmpty)) {
-            List<Integer> single = accepts.keySet().stream()
-                    .filter(place -> copied.contains(dimensions.get(place).type()))
-                    .toList();
-            separate(rule, places.clone(), accepts, single);
         }
     }
 
-    private void separate(LoadedRule rule, int[] places, SortedMap<Integer, BitSet> accepts, List<Integer> single) {
-        if (!single.isEmpty()) {
-            int place = single.get(0);
-            accepts.get(place).stream().forEach(one -> {
-                SortedMap<Integer, BitSet> narrowed = new TreeMap<>(accepts);
-                narrowed.put(place, BitSet.valueOf(new long[0]));
-                narrowed.get(place).set(one);
-                separate(rule, places, narrowed, single.subList(1, single.size()));
-            });
-            return;
+    private static BitSet accepted(ConditionMeaning condition, Dimension dimension) {
+        BitSet classes = new BitSet();
+        for (int i = 0; i < dimension.classes().size(); i++) {
+            classes.set(i, condition.holds(dimension.first(i)));
         }
-        List<Object> matched = Arrays.stream(places)
-                .mapToObj(place -> dimensions
-                        .get(place)
-                        .classes()
-                        .get(accepts.get(place).nextSetBit(0))
-                        .get(0))
-                .toList();
-        Contribution says = says(rule, matched);
+        return classes;
+    }
+
+    private void byCertainty(RuleMeaning rule, SortedMap<Integer, BitSet> accepts, Contribution says) {
         if (topic.whenUncertain().isPresent()) {
             byCertainty(rule, accepts, says, accepts.keySet());
         } else if (says.kind() == ContributionKind.VETO) {
@@ -237,7 +156,7 @@ final class WaySpace {
                     says,
                     accepts.keySet().stream()
                             .filter(place -> isOfStone(dimensions.get(place).type()))
-                            .collect(Collectors.toCollection(LinkedHashSet::new)));
+                            .toList());
         } else {
             ways.add(new Way(rule, accepts, says, true));
         }
@@ -245,21 +164,16 @@ final class WaySpace {
 
     /** Splits a way into that with all the facts known and, one by one, those with the first that is not. */
     private void byCertainty(
-            LoadedRule rule, SortedMap<Integer, BitSet> accepts, Contribution says, Collection<Integer> asked) {
+            RuleMeaning rule, SortedMap<Integer, BitSet> accepts, Contribution says, Collection<Integer> asked) {
         SortedMap<Integer, BitSet> rest = new TreeMap<>(accepts);
         for (int place : asked) {
             BitSet known = new BitSet();
             BitSet unknown = new BitSet();
-            accepts.get(place).stream()
-                    .forEach(one -> (Facts.matched(dimensions
-                                                    .get(place)
-                                                    .classes()
-                                                    .get(one)
-                                                    .get(0))
-                                            .known()
-                                    ? known
-                                    : unknown)
-                            .set(one));
+            accepts.get(place).stream().forEach(index -> {
+                boolean isKnown =
+                        Facts.matched(dimensions.get(place).first(index)).known();
+                (isKnown ? known : unknown).set(index);
+            });
             if (!unknown.isEmpty()) {
                 SortedMap<Integer, BitSet> open = new TreeMap<>(rest);
                 open.put(place, unknown);
@@ -271,16 +185,5 @@ final class WaySpace {
             rest.put(place, known);
         }
         ways.add(new Way(rule, rest, says, true));
-    }
-
-    private BitSet accepted(FactPattern condition, int place) {
-        BitSet classes = new BitSet();
-        List<List<Object>> all = dimensions.get(place).classes();
-        for (int i = 0; i < all.size(); i++) {
-            if (condition.matches(all.get(i).get(0))) {
-                classes.set(i);
-            }
-        }
-        return classes;
     }
 }

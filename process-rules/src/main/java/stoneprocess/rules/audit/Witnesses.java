@@ -24,7 +24,8 @@ import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
 import stoneprocess.rules.internal.engine.FlatRules;
-import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.meaning.RuleMeaning;
+import stoneprocess.rules.internal.meaning.RuleMeanings;
 import stoneprocess.rules.internal.run.Program;
 import stoneprocess.rules.internal.run.Run;
 import stoneprocess.rules.internal.run.Runner;
@@ -43,15 +44,15 @@ final class Witnesses {
     private static final SurveyGenerator DRAWN = SurveyGenerator.of(new Share(100));
 
     private final Function<FloorSurvey, Recommendation> answers;
-    private final List<LoadedRule> rules;
+    private final RuleMeanings rules;
     private final FlatRules flat;
     private final Parameters parameters;
     private final long seed;
 
-    Witnesses(Function<FloorSurvey, Recommendation> answers, List<LoadedRule> rules, Parameters parameters, long seed) {
+    Witnesses(Function<FloorSurvey, Recommendation> answers, RuleMeanings rules, Parameters parameters, long seed) {
         this.answers = answers;
         this.rules = rules;
-        this.flat = FlatRules.of(rules);
+        this.flat = FlatRules.of(rules.rules());
         this.parameters = parameters;
         this.seed = seed;
     }
@@ -83,7 +84,7 @@ final class Witnesses {
     }
 
     private Optional<FloorSurvey> climb(Finding finding, FloorSurvey from, SplittableRandom random) {
-        List<LoadedRule> wanted = rules.stream()
+        List<RuleMeaning> wanted = rules.all().stream()
                 .filter(rule -> finding.rules().contains(rule.id()))
                 .toList();
         FloorSurvey best = from;
@@ -109,18 +110,18 @@ final class Witnesses {
         return Runner.runTo(last, flat, situation, Facts.after(Optional.empty(), situation));
     }
 
-    private static long unmet(List<LoadedRule> wanted, Run run) {
+    private static long unmet(List<RuleMeaning> wanted, Run run) {
         return unmetTypes(wanted, run).count();
     }
 
-    private static Stream<Class<?>> unmetTypes(List<LoadedRule> wanted, Run run) {
+    private static Stream<Class<?>> unmetTypes(List<RuleMeaning> wanted, Run run) {
         return wanted.stream()
                 .flatMap(rule -> rule.conditions().stream())
                 .filter(condition -> run.facts().stream().noneMatch(condition::matches))
                 .map(condition -> condition.type());
     }
 
-    private static Set<String> names(List<LoadedRule> wanted, Run run, SplittableRandom random) {
+    private static Set<String> names(List<RuleMeaning> wanted, Run run, SplittableRandom random) {
         List<String> near = unmetTypes(wanted, run)
                 .flatMap(type -> Facts.reads(type).stream())
                 .filter(Forgetting.names()::contains)

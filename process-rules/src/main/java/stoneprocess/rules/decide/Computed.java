@@ -3,6 +3,7 @@ package stoneprocess.rules.decide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
@@ -19,6 +20,7 @@ import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Derived;
 import stoneprocess.core.topic.LastGrit;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 
 /** Decision records of the topics that are computed; each names what went into it. */
@@ -51,15 +53,29 @@ public final class Computed {
 
     /** Names of the topics, the field and the parameters that go into a grit path. */
     public static List<String> pathInputs() {
-        List<String> inputs = new ArrayList<>(List.of(
-                Topics.FIRST_CUT.id(),
-                Topics.LAST_GRIT.id(),
-                Topics.BONDS.id(),
-                Topics.STEP_RULE.id(),
-                Topics.TRANSITION.id(),
-                SurveyField.GRADES.name()));
-        inputs.addAll(GritPath.inputs());
-        return inputs;
+        return Stream.concat(behind(Topics.GRIT_PATH).stream(), GritPath.inputs().stream())
+                .toList();
+    }
+
+    /** Names of the topics and survey fields from which a topic is computed; none when rules decide it. */
+    public static List<String> behind(Topic<?> topic) {
+        if (topic == Topics.GRIT_PATH) {
+            return List.of(
+                    Topics.FIRST_CUT.id(),
+                    Topics.LAST_GRIT.id(),
+                    Topics.BONDS.id(),
+                    Topics.STEP_RULE.id(),
+                    Topics.TRANSITION.id(),
+                    SurveyField.GRADES.name());
+        }
+        if (topic == Topics.TEST_CUTS) {
+            return List.of(Topics.GRIT_PATH.id());
+        }
+        if (topic == Topics.PASSES) {
+            return List.of(
+                    Topics.MACHINE.id(), Topics.ADDED_WEIGHT.id(), Topics.STONE.id(), SurveyField.SCRIBER.name());
+        }
+        return topic == Topics.LITRES ? List.of(Topics.WATER_LEVEL.id(), SurveyField.AREA.name()) : List.of();
     }
 
     private static List<Grit> lacking(Optional<GritPath> path, GritPath whole, Cut cut, LastGrit last) {

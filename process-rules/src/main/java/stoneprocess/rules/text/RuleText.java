@@ -3,11 +3,11 @@ package stoneprocess.rules.text;
 import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.util.List;
+import stoneprocess.core.answer.RuleContent;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Subject;
-import stoneprocess.rules.RuleContent;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 

@@ -32,6 +32,8 @@ import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.EngineRun;
 import stoneprocess.rules.internal.engine.ShippedRules;
+import stoneprocess.rules.internal.meaning.RuleMeaning;
+import stoneprocess.rules.internal.meaning.RuleMeanings;
 import stoneprocess.rules.internal.run.Runner;
 
 class AuditTest {
@@ -70,8 +72,8 @@ class AuditTest {
 
     @Test
     void the_same_rules_give_an_equal_report() {
-        TopicAudit one = new TopicAudit(Topics.FIRST_CUT, ShippedRules.load());
-        TopicAudit other = new TopicAudit(Topics.FIRST_CUT, ShippedRules.load());
+        TopicAudit one = new TopicAudit(Topics.FIRST_CUT, RuleMeanings.of(ShippedRules.load()));
+        TopicAudit other = new TopicAudit(Topics.FIRST_CUT, RuleMeanings.of(ShippedRules.load()));
 
         assertThat(one.findings()).isEqualTo(other.findings());
         assertThat(one.size()).isEqualTo(other.size());
@@ -79,9 +81,10 @@ class AuditTest {
 
     @Test
     void going_through_states_ends_as_going_through_every_combination_of_the_small_spaces() {
+        RuleMeanings rules = RuleMeanings.of(ShippedRules.load());
         int compared = 0;
         for (Topic<?> topic : Topics.all()) {
-            WaySpace space = new WaySpace(topic, ShippedRules.load());
+            WaySpace space = new WaySpace(topic, rules);
             boolean valued = topic.policy() == PolicyKind.ONE || topic.policy() == PolicyKind.REMAINS;
             if (!valued || space.rules().isEmpty() || space.size().compareTo(FEW) > 0) {
                 continue;
@@ -106,7 +109,7 @@ class AuditTest {
 
     /** The outcomes that the topic's own policy gives on what the engine fires on each combination. */
     private static Set<List<String>> oneByOne(WaySpace space, Subject subject) {
-        Engine engine = new Engine(space.rules());
+        Engine engine = new Engine(space.rules().stream().map(RuleMeaning::rule).toList());
         Set<List<String>> outcomes = new HashSet<>();
         int[] classes = new int[space.dimensions().size()];
         for (long index = 0; index < space.size().longValueExact(); index++) {

@@ -28,8 +28,8 @@ import stoneprocess.rules.feature.Site;
 import stoneprocess.rules.internal.engine.CompiledRules;
 import stoneprocess.rules.internal.engine.FaultyRules;
 import stoneprocess.rules.internal.engine.LoadedRule;
-import stoneprocess.rules.internal.engine.RuleShape;
 import stoneprocess.rules.internal.engine.ShippedRules;
+import stoneprocess.rules.internal.meaning.RuleMeanings;
 import stoneprocess.rules.testkit.law.Respondent;
 
 /** Every kind of fault, sown into the shipped rules, is found; without it nothing of the kind is said. */
@@ -51,12 +51,7 @@ class FaultyRulesTest {
         WITHOUT.addAll(Audit.of(new CompiledRules(ShippedRules.load(), List.of()), Parameters.standard())
                 .run(TOPICS, AuditProgress.silent())
                 .findings());
-        answering = Respondent.of(
-                all.stream()
-                        .filter(rule -> RuleShape.forbiddenConsequence(rule).isEmpty())
-                        .toList(),
-                Parameters.standard(),
-                GritSequence.standard());
+        answering = Respondent.of(RuleMeanings.of(all).sound().rules(), Parameters.standard(), GritSequence.standard());
     }
 
     @Test
@@ -165,11 +160,13 @@ class FaultyRulesTest {
                         rule.conditions().stream().noneMatch(condition -> condition.type() == Site.FootTraffic.class))
                 .toList();
 
-        assertThat(Audit.unread(withoutTraffic)).singleElement().satisfies(finding -> {
-            assertThat(finding.kind()).isEqualTo(FindingKind.UNREAD_FIELD);
-            assertThat(finding.values()).containsExactly("site.traffic");
-        });
-        assertThat(Audit.unread(ShippedRules.load())).isEmpty();
+        assertThat(Audit.unread(RuleMeanings.of(withoutTraffic)))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.kind()).isEqualTo(FindingKind.UNREAD_FIELD);
+                    assertThat(finding.values()).containsExactly("site.traffic");
+                });
+        assertThat(Audit.unread(RuleMeanings.of(ShippedRules.load()))).isEmpty();
     }
 
     @Test

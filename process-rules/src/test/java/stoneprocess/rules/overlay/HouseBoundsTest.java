@@ -32,7 +32,7 @@ import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
 import stoneprocess.rules.internal.engine.FactPattern;
-import stoneprocess.rules.internal.engine.FlatRules;
+import stoneprocess.rules.internal.engine.FlatRule;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.ShippedRules;
 import stoneprocess.rules.space.SurveyGenerator;
@@ -58,8 +58,7 @@ class HouseBoundsTest {
                             .findFirst()
                             .orElseThrow())
                     .toList();
-            String says =
-                    FlatRules.of(List.of(rule)).contribution(rule, witness).toString();
+            String says = FlatRule.of(rule).contribution(witness).toString();
             return rule.conditions().stream()
                     .map(condition -> new Reach(
                             condition, says + " for " + Facts.fields(condition.type()) + " " + accepted(condition)));

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import stoneprocess.core.answer.RuleContent;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.survey.Finish;
@@ -19,7 +20,6 @@ import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topics;
-import stoneprocess.rules.RuleContent;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.text.document.Texts;
 

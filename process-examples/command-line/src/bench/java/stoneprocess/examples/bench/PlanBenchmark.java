@@ -16,13 +16,13 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
+import stoneprocess.core.answer.Explanation;
 import stoneprocess.core.answer.Matter;
-import stoneprocess.core.topic.Topic;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.explain.Explanation;
 
 /** What it costs to plan a floor, and to explain all of the plan beside it. Read the ratio, not the times. */
 @State(Scope.Benchmark)

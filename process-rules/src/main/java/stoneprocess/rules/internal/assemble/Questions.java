@@ -59,10 +59,7 @@ final class Questions {
         this.reached =
                 run.outcomes().stream().map(outcome -> outcome.topic().id()).collect(Collectors.toSet());
         // The order of the survey form breaks ties.
-        SurveyField.all().forEach(field -> drafts.put(field.name(), new Draft()));
-        for (DamageKind kind : DamageKind.values()) {
-            drafts.put(Facts.damage(kind), new Draft());
-        }
+        Facts.surveyNames().forEach(name -> drafts.put(name, new Draft()));
         drafts.put(Facts.READINGS, new Draft());
     }
 
@@ -101,9 +98,7 @@ final class Questions {
     }
 
     private boolean isUnanswered(String field) {
-        Optional<DamageKind> damage = Stream.of(DamageKind.values())
-                .filter(kind -> Facts.damage(kind).equals(field))
-                .findFirst();
+        Optional<DamageKind> damage = Facts.damage(field);
         if (damage.filter(this::isNowhere).isPresent()) {
             return false;
         }
@@ -163,7 +158,9 @@ final class Questions {
 
     private static boolean couldMeet(FactPattern condition, Object fact) {
         Set<?> possible = ((Feature<?>) fact).mayBe();
-        return condition.metWhenKnown().stream().anyMatch(met -> possible.containsAll(((Feature<?>) met).mayBe()));
+        return condition.accepted().stream()
+                .map(accepted -> ((Feature<?>) accepted).mayBe())
+                .anyMatch(classes -> classes.size() == 1 && possible.containsAll(classes));
     }
 
     private List<Question> ranked() {

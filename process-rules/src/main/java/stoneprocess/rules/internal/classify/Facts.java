@@ -24,6 +24,7 @@ import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.WorkMethod;
+import stoneprocess.rules.feature.OneOfMany;
 import stoneprocess.rules.feature.Step;
 
 /** What the other rooms ask of the facts: those of a situation, and what is known of each type of fact. */
@@ -91,6 +92,12 @@ public final class Facts {
         return SPACES.computeIfAbsent(type, key -> FactTable.line(key).space());
     }
 
+    /** How rules and decision records call a fact: by its type, and its constant where there is one fact for each. */
+    public static String name(Object fact) {
+        String type = fact.getClass().getSimpleName();
+        return fact instanceof OneOfMany<?> ofMany ? type + ":" + ofMany.which().key() : type;
+    }
+
     /** What a decision record keeps of a matched fact. */
     public static MatchedFact matched(Object fact) {
         return FactTable.line(fact.getClass()).matched(fact);
@@ -109,13 +116,17 @@ public final class Facts {
         return FactTable.line(type).origin().reads();
     }
 
-    /** The same of a matched fact. */
-    public static List<String> reads(MatchedFact fact) {
-        List<String> behind = FactTable.lines().stream()
-                .filter(line -> line.type().getSimpleName().equals(fact.name()))
-                .flatMap(line -> line.origin().behind().stream())
-                .toList();
-        return Stream.concat(fact.fields().stream(), behind.stream()).toList();
+    /**
+     * The type of a matched fact.
+     *
+     * @throws InvalidInputException when no fact of the table is called so
+     */
+    public static Class<?> type(MatchedFact fact) {
+        String type = fact.name().split(":", 2)[0];
+        return types().stream()
+                .filter(known -> known.getSimpleName().equals(type))
+                .findFirst()
+                .orElseThrow(() -> new InvalidInputException("fact", fact.name(), "a fact of the table of facts"));
     }
 
     /** Topics that a type of fact is concluded from. */
@@ -133,6 +144,21 @@ public final class Facts {
      */
     public static List<Double> limits(SurveyField<?> field, FloorSurvey survey, Parameters parameters) {
         return DerivedFigure.limits(field, survey, parameters);
+    }
+
+    /** Names of all survey fields and kinds of damage, in the order of the survey form. */
+    public static List<String> surveyNames() {
+        return Stream.concat(
+                        SurveyField.all().stream().map(SurveyField::name),
+                        Stream.of(DamageKind.values()).map(Facts::damage))
+                .toList();
+    }
+
+    /** The kind of damage to which a name refers; empty for a field. */
+    public static Optional<DamageKind> damage(String name) {
+        return Stream.of(DamageKind.values())
+                .filter(kind -> damage(kind).equals(name))
+                .findFirst();
     }
 
     /** The name by which questions refer to a kind of damage. */

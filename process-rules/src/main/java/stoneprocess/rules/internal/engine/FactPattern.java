@@ -7,7 +7,6 @@ import org.drools.model.Pattern;
 import org.drools.model.SingleConstraint;
 import org.jspecify.annotations.Nullable;
 import stoneprocess.core.problem.RulebaseException;
-import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.internal.classify.Facts;
 
 /**
@@ -18,7 +17,7 @@ public final class FactPattern {
     private final Class<?> type;
     private final Constraint constraint;
     private final String rule;
-    private volatile @Nullable List<Object> metWhenKnown;
+    private volatile @Nullable List<Object> accepted;
 
     private FactPattern(Class<?> type, Constraint constraint, String rule) {
         this.type = type;
@@ -52,18 +51,15 @@ public final class FactPattern {
         return type.isInstance(fact) && holds(constraint, fact);
     }
 
-    /** The facts of its type with one class that meet it. */
-    public List<Object> metWhenKnown() {
-        List<Object> met = metWhenKnown;
-        if (met == null) {
-            met = Facts.space(type).stream()
-                    .filter(fact -> fact instanceof Feature<?> feature
-                            && feature.mayBe().size() == 1)
-                    .filter(this::matches)
-                    .toList();
-            metWhenKnown = met;
+    /** Of all facts of its type that a rule can tell apart, those that meet it; made when first asked for. */
+    public List<Object> accepted() {
+        List<Object> found = accepted;
+        if (found == null) {
+            // Two threads may both look; they find the same.
+            found = Facts.space(type).stream().filter(this::matches).toList();
+            accepted = found;
         }
-        return met;
+        return found;
     }
 
     private boolean holds(Constraint tested, Object fact) {

@@ -1,16 +1,14 @@
 package stoneprocess.rules.internal.engine;
 
+import java.lang.reflect.Proxy;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.drools.model.Binding;
-import org.drools.model.BitMask;
-import org.drools.model.Channel;
 import org.drools.model.Condition;
 import org.drools.model.Consequence;
 import org.drools.model.Drools;
-import org.drools.model.DroolsEntryPoint;
 import org.drools.model.Pattern;
 import org.drools.model.Variable;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +16,7 @@ import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.topic.Contribution;
 
 /** One rule that fires without an engine. Safe to share between threads. */
-final class FlatRule {
+public final class FlatRule {
     /** Reads an argument from the matched facts: a fact, or a part of one that the condition binds. */
     @FunctionalInterface
     interface Argument {
@@ -54,7 +52,8 @@ final class FlatRule {
         return arguments;
     }
 
-    static FlatRule of(LoadedRule loaded) {
+    /** A rule with its consequence as it was compiled. */
+    public static FlatRule of(LoadedRule loaded) {
         Map<Variable<?>, Argument> bound = new HashMap<>();
         int place = 0;
         for (Condition condition : loaded.rule().getView().getSubConditions()) {
@@ -98,12 +97,17 @@ final class FlatRule {
         }
     }
 
-    /** What the rule says of facts, one for each condition. */
-    Contribution contribution(List<Object> matched) {
+    /** True when it says the same whichever facts meet its conditions. */
+    public boolean alwaysSaysTheSame() {
+        return arguments.isEmpty();
+    }
+
+    /** What the rule says of facts that meet its conditions, one for each, in their order. */
+    public Contribution contribution(List<Object> matched) {
         Contribution known = always;
         if (known == null) {
             known = say(matched);
-            if (arguments.isEmpty()) {
+            if (alwaysSaysTheSame()) {
                 always = known;
             }
         }
@@ -111,10 +115,10 @@ final class FlatRule {
     }
 
     private Contribution say(List<Object> matched) {
-        Said said = new Said();
+        List<Object> inserted = new ArrayList<>();
         List<Object> values = new ArrayList<>();
         if (consequence.isUsingDrools()) {
-            values.add(said);
+            values.add(taking(inserted));
         }
         arguments.forEach(argument -> values.add(argument.of(matched)));
         try {
@@ -122,83 +126,21 @@ final class FlatRule {
         } catch (Exception e) {
             throw new RulebaseException("Rule " + loaded.id() + " failed: " + e.getMessage(), e);
         }
-        if (said.inserted.size() != 1 || !(said.inserted.get(0) instanceof Contribution contribution)) {
+        if (inserted.size() != 1 || !(inserted.get(0) instanceof Contribution contribution)) {
             throw new RulebaseException("Rule " + loaded.id() + " does not make one contribution");
         }
         return contribution;
     }
 
-    /** Takes the contribution; whatever else a consequence could ask of an engine is refused. */
-    private static final class Said implements Drools {
-        private final List<Object> inserted = new ArrayList<>();
-
-        @Override
-        public void insert(Object fact) {
-            inserted.add(fact);
-        }
-
-        @Override
-        public void insert(Object fact, boolean dynamic) {
-            inserted.add(fact);
-        }
-
-        @Override
-        public void update(Object fact, String... properties) {
-            throw refused();
-        }
-
-        @Override
-        public void update(Object fact, BitMask mask) {
-            throw refused();
-        }
-
-        @Override
-        public void delete(Object fact) {
-            throw refused();
-        }
-
-        @Override
-        public <T> T getRuntime(Class<T> type) {
-            throw refused();
-        }
-
-        @Override
-        public <T> T getContext(Class<T> type) {
-            throw refused();
-        }
-
-        @Override
-        public DroolsEntryPoint getEntryPoint(String name) {
-            throw refused();
-        }
-
-        @Override
-        public void halt() {
-            throw refused();
-        }
-
-        @Override
-        public void setFocus(String group) {
-            throw refused();
-        }
-
-        @Override
-        public Channel getChannel(String name) {
-            throw refused();
-        }
-
-        @Override
-        public void logicalInsert(Object fact) {
-            throw refused();
-        }
-
-        @Override
-        public void insertAsync(Object fact) {
-            throw refused();
-        }
-
-        private static RulebaseException refused() {
-            return new RulebaseException("A rule does more than to make its contribution");
-        }
+    /** Takes what a consequence inserts; whatever else it could ask of an engine is refused. */
+    private static Drools taking(List<Object> inserted) {
+        return (Drools) Proxy.newProxyInstance(
+                FlatRule.class.getClassLoader(), new Class<?>[] {Drools.class}, (proxy, method, arguments) -> {
+                    if (!method.getName().equals("insert")) {
+                        throw new RulebaseException("A rule does more than to make its contribution");
+                    }
+                    inserted.add(arguments[0]);
+                    return null;
+                });
     }
 }

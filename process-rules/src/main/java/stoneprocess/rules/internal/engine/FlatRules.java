@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import stoneprocess.core.term.Term;
-import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Stage;
 
 /**
@@ -50,15 +49,6 @@ public final class FlatRules {
     private void add(Stage stage, FlatRule rule) {
         byStage.computeIfAbsent(stage, key -> new ArrayList<>()).add(rule);
         rule.loaded().conditions().forEach(condition -> types.add(condition.type()));
-    }
-
-    /**
-     * What a rule says of facts that meet its conditions.
-     *
-     * @param matched one for each condition, in their order
-     */
-    public Contribution contribution(LoadedRule rule, List<Object> matched) {
-        return FlatRule.of(rule).contribution(matched);
     }
 
     /** A new run. */

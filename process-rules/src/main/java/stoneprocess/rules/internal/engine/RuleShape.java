@@ -1,6 +1,5 @@
 package stoneprocess.rules.internal.engine;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,11 +12,9 @@ import org.drools.model.Declaration;
 import org.drools.model.Pattern;
 import org.drools.model.Rule;
 import org.drools.model.SingleConstraint;
-import stoneprocess.core.problem.RulebaseException;
-import stoneprocess.rules.internal.classify.Facts;
 
-/** What is forbidden about a rule's form: anything but flat conditions and one contribution. */
-public final class RuleShape {
+/** What is forbidden about the form of a rule's conditions and attributes: anything that is not flat. */
+final class RuleShape {
     private static final Map<String, Rule.Attribute<?>> ATTRIBUTES = Map.ofEntries(
             Map.entry("salience", Rule.Attribute.SALIENCE),
             Map.entry("enabled", Rule.Attribute.ENABLED),
@@ -60,29 +57,5 @@ public final class RuleShape {
         return constraint instanceof SingleConstraint single
                 ? single.getVariables().length > 1
                 : constraint.getChildren().stream().anyMatch(RuleShape::comparesFacts);
-    }
-
-    /** What is forbidden about the consequence of a rule; none when it makes one contribution to its own topic. */
-    public static List<String> forbiddenConsequence(LoadedRule rule) {
-        List<Object> matched = new ArrayList<>();
-        for (FactPattern condition : rule.conditions()) {
-            List<Object> accepted = Facts.space(condition.type()).stream()
-                    .filter(condition::matches)
-                    .toList();
-            if (accepted.isEmpty()) {
-                return List.of();
-            }
-            matched.add(accepted.get(0));
-        }
-        try {
-            boolean own = FlatRule.of(rule)
-                    .contribution(matched)
-                    .topic()
-                    .id()
-                    .equals(rule.card().topic());
-            return own ? List.of() : List.of("other-topic");
-        } catch (RulebaseException e) {
-            return List.of("not-one-contribution");
-        }
     }
 }

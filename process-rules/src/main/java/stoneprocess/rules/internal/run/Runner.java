@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Grit;
@@ -100,6 +101,17 @@ public final class Runner {
         try (StageRun run = rules.start()) {
             return new Runner(situation, pins, UnaryOperator.identity(), rules::reads)
                     .run(run, stages.subList(0, stages.indexOf(last) + 1), surveyed);
+        }
+    }
+
+    /** The facts that the rules could match when a floor was planned, from what was then decided. */
+    public static List<Object> factsOf(Recommendation recommendation) {
+        Situation situation =
+                new Situation(recommendation.survey(), recommendation.parameters(), recommendation.sequence());
+        try (StageRun silent = FlatRules.of(List.of()).start()) {
+            return new Runner(situation, recommendation.outcomes(), UnaryOperator.identity(), type -> true)
+                    .run(silent, Program.RECOMMEND.stages(), Facts.after(Optional.empty(), situation))
+                    .facts();
         }
     }
 

@@ -1,0 +1,267 @@
+package stoneprocess.rules.internal.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stoneprocess.core.answer.Change;
+import stoneprocess.core.answer.HowTo;
+import stoneprocess.core.answer.Way;
+import stoneprocess.core.answer.WayKind;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.RulebaseStamp;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Choice;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.Verdict;
+import stoneprocess.rules.decide.Policy;
+import stoneprocess.rules.feature.Step;
+import stoneprocess.rules.internal.engine.FlatRules;
+import stoneprocess.rules.internal.meaning.RuleMeaning;
+import stoneprocess.rules.internal.meaning.RuleMeanings;
+import stoneprocess.rules.internal.meaning.RuleReach;
+import stoneprocess.rules.internal.run.Run;
+
+/**
+ * Finds the smallest changes that give a wanted value. Tries every single change and every pair of {@link Candidates},
+ * but for those that cannot help: as long as the value is not reached there are facts of which one has to change first,
+ * such as those of a rule that excludes it, and a change that touches no field behind them leaves the value unreached.
+ */
+public final class HowToSearch {
+    /** Answers that a survey refuses together; a change that clashes with one of these may hold with another change. */
+    private static final Set<String> CLASHING = Set.of(
+            SurveyField.SETTING.name(),
+            SurveyField.FACE.name(),
+            SurveyField.SCRIBER.name(),
+            SurveyField.ACID_DROP.name());
+
+    private final RuleMeanings meanings;
+    private final RuleReach reach;
+    private final Topic<?> topic;
+    private final Subject subject;
+    private final String wanted;
+    private final Floor floor;
+    private final FlatRules rules;
+    private final Candidates candidates;
+
+    private HowToSearch(RuleMeanings meanings, Topic<?> topic, Subject subject, String wanted, Floor floor) {
+        this.meanings = meanings;
+        this.reach = meanings.reach();
+        this.topic = topic;
+        this.subject = subject;
+        this.wanted = wanted;
+        this.floor = floor;
+        this.rules = reach.upTo(topic);
+        this.candidates = new Candidates(floor, reach);
+    }
+
+    /**
+     * The smallest changes.
+     *
+     * @param meanings the rules
+     * @param topic a topic that a recommendation decides by words or grades
+     * @param subject what fits its scope
+     * @param wanted key of a value of its domain, or of a grade of the sequence
+     * @throws InvalidInputException for another topic, subject or value
+     */
+    public static HowTo find(
+            RuleMeanings meanings,
+            Topic<?> topic,
+            Subject subject,
+            String wanted,
+            FloorSurvey survey,
+            Parameters parameters,
+            GritSequence sequence,
+            RulebaseStamp stamp) {
+        requireQuestion(topic, subject, wanted, sequence);
+        HowToSearch search = new HowToSearch(meanings, topic, subject, wanted, new Floor(survey, parameters, sequence));
+        List<Way> ways = search.ways();
+        WayKind kind = ways.isEmpty()
+                ? WayKind.NONE_WITHIN_TWO
+                : ways.get(0).changes().isEmpty() ? WayKind.ALREADY : WayKind.FOUND;
+        return new HowTo(topic.id(), subject, wanted, kind, ways, stamp);
+    }
+
+    private static void requireQuestion(Topic<?> topic, Subject subject, String wanted, GritSequence sequence) {
+        List<String> asked = RuleReach.decided().stream()
+                .filter(decided -> decided != Topics.PASSES && decided != Topics.LITRES)
+                .map(Topic::id)
+                .toList();
+        if (!asked.contains(topic.id())) {
+            throw new InvalidInputException("topic", topic.id(), "one of " + String.join(", ", asked));
+        }
+        if (!topic.scope().fits(subject)) {
+            throw new InvalidInputException(
+                    topic.id() + ".subject", subject.key(), topic.scope().subjects());
+        }
+        if (subject instanceof Subject.OfStep step) {
+            sequence.get(step.grade(), topic.id() + ".subject");
+        }
+        topic.parse(List.of(wanted), topic.id());
+        if (topic.domain().isEmpty()) {
+            sequence.get(wanted, topic.id());
+        }
+    }
+
+    private List<Way> ways() {
+        Run now = floor.run(rules, topic.stage());
+        if (met(now)) {
+            return List.of(new Way(List.of()));
+        }
+        List<Change> singles = candidates.of(needed(now));
+        List<Optional<Run>> runs = new ArrayList<>();
+        List<List<Change>> found = new ArrayList<>();
+        for (Change change : singles) {
+            Optional<Run> run = run(List.of(change));
+            runs.add(run);
+            if (run.filter(this::met).isPresent()) {
+                found.add(List.of(change));
+            }
+        }
+        if (found.isEmpty()) {
+            Set<List<Change>> tried = new HashSet<>();
+            for (int i = 0; i < singles.size(); i++) {
+                Change first = singles.get(i);
+                for (Change second : candidates.of(runs.get(i).map(this::needed).orElse(CLASHING))) {
+                    List<Change> pair = ordered(first, second);
+                    if (together(first, second)
+                            && tried.add(pair)
+                            && run(pair).filter(this::met).isPresent()) {
+                        found.add(pair);
+                    }
+                }
+            }
+        }
+        return smallest(found);
+    }
+
+    /** The ways with the fewest class steps, in the order of the survey form. */
+    private List<Way> smallest(List<List<Change>> found) {
+        List<Way> ways = found.stream().map(Way::new).toList();
+        int least = ways.stream().mapToInt(Way::classSteps).min().orElse(0);
+        return ways.stream()
+                .filter(way -> way.classSteps() == least)
+                .sorted(Comparator.comparing((Way way) -> place(way.changes().get(0)))
+                        .thenComparing(
+                                way -> place(way.changes().get(way.changes().size() - 1))))
+                .toList();
+    }
+
+    private List<Change> ordered(Change one, Change other) {
+        return place(one) <= place(other) ? List.of(one, other) : List.of(other, one);
+    }
+
+    private int place(Change change) {
+        return Candidates.names().indexOf(change.name()) * 10_000
+                + candidates.of(change.name()).indexOf(change);
+    }
+
+    /** Two changes of one place exclude each other, and so do a list as a whole and one of its members. */
+    static boolean together(Change one, Change other) {
+        boolean whole = one instanceof Change.OfAnswer || other instanceof Change.OfAnswer;
+        return whole ? !one.name().equals(other.name()) : !one.place().equals(other.place());
+    }
+
+    /** The run with changes; empty where they cannot hold together with the other answers. */
+    private Optional<Run> run(List<Change> changes) {
+        FloorSurvey changed;
+        try {
+            changed = Change.all(floor.survey(), changes);
+        } catch (InvalidInputException impossible) {
+            return Optional.empty();
+        }
+        return Optional.of(floor.run(rules, topic.stage(), changed, changes));
+    }
+
+    private boolean met(Run run) {
+        return run.situation()
+                .decision(topic, subject)
+                .filter(decision -> decision.keys().contains(wanted))
+                .isPresent();
+    }
+
+    /** Fields of which at least one has to change before the value can be reached. */
+    private Set<String> needed(Run run) {
+        Optional<Outcome> outcome = run.situation().outcome(topic, subject);
+        if (outcome.isEmpty()) {
+            return neededToAsk(run);
+        }
+        List<Reason> reasons = outcome.get().reasons();
+        if (!(topic instanceof Choice<?> choice) || !Policy.of(choice).isLocal()) {
+            return reach.fields(topic);
+        }
+        return leastOf(reasons.stream().filter(reason -> Policy.of(choice).excludes(choice, reason, wanted)))
+                .orElseGet(() -> neededToSpeak(choice, run, reasons));
+    }
+
+    /** Every one of the reasons has to give way, so that the one with the fewest fields behind it tells enough. */
+    private Optional<Set<String>> leastOf(Stream<Reason> reasons) {
+        return reasons.map(this::fields).min(Comparator.comparing(Set::size));
+    }
+
+    private Set<String> fields(Reason reason) {
+        return reason.facts().stream()
+                .flatMap(fact -> reach.fields(fact).stream())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** Nothing keeps the value out: a rule has to start to speak, or one that speaks has to say something else. */
+    private Set<String> neededToSpeak(Choice<?> choice, Run run, List<Reason> reasons) {
+        Set<String> all = new LinkedHashSet<>();
+        for (RuleMeaning rule : meanings.of(topic)) {
+            List<Reason> spoken = reasons.stream()
+                    .filter(reason -> reason.rule().equals(rule.id()))
+                    .toList();
+            boolean mayHelp = Policy.of(choice).mayHelp(choice, rule.values(), wanted);
+            if (!spoken.isEmpty() && (Policy.of(choice).isSingle() || mayHelp)) {
+                spoken.forEach(reason -> all.addAll(fields(reason)));
+            } else if (spoken.isEmpty() && mayHelp) {
+                all.addAll(neededToFire(rule, run));
+            }
+        }
+        return all;
+    }
+
+    /** Of the conditions that do not hold, the one with the fewest fields behind it tells enough. */
+    private Set<String> neededToFire(RuleMeaning rule, Run run) {
+        Set<String> all = new LinkedHashSet<>();
+        rule.conditions().forEach(condition -> all.addAll(reach.fields(condition.type())));
+        return rule.conditions().stream()
+                .filter(condition -> run.facts().stream().filter(this::concerns).noneMatch(condition::matches))
+                .map(condition -> reach.fields(condition.type()))
+                .min(Comparator.comparing(Set::size))
+                .orElse(all);
+    }
+
+    private boolean concerns(Object fact) {
+        return !(fact instanceof Step step) || step.subject().equals(subject) || !(subject instanceof Subject.OfStep);
+    }
+
+    /** The topic was not asked for this subject. */
+    private Set<String> neededToAsk(Run run) {
+        Optional<Decision<Verdict>> verdict = run.situation().decision(Topics.VERDICT, Subject.FLOOR);
+        Set<Verdict> permission = run.situation().permission();
+        if (verdict.isPresent() && !permission.contains(Verdict.GO) && !permission.contains(Verdict.HOLD)) {
+            Stream<Reason> stopping = verdict.get().reasons().stream()
+                    .filter(Reason::certain)
+                    .filter(reason -> reason.values()
+                            .get(0)
+                            .equals(permission.iterator().next().key()));
+            return leastOf(stopping).orElseGet(() -> reach.fieldsOfAsking(topic));
+        }
+        return reach.fieldsOfAsking(topic);
+    }
+}

@@ -1,0 +1,184 @@
+package stoneprocess.rules.internal.explain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import stoneprocess.core.answer.Change;
+import stoneprocess.core.answer.HowTo;
+import stoneprocess.core.answer.Way;
+import stoneprocess.core.answer.WayKind;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.internal.engine.FlatRules;
+import stoneprocess.rules.internal.engine.ShippedRules;
+import stoneprocess.rules.internal.meaning.RuleMeanings;
+import stoneprocess.rules.internal.meaning.RuleReach;
+import stoneprocess.rules.space.Forgetting;
+import stoneprocess.rules.space.SurveyGenerator;
+
+/** The ways that a search finds against recommendations, and against trying everything. */
+class HowToPropertyTest {
+    private static final Advisor ADVISOR = Advisor.standard();
+    private static final RuleReach REACH = RuleMeanings.of(ShippedRules.load()).reach();
+    private static final int SURVEYS = Integer.getInteger("explain.surveys", 2_000);
+
+    /** From which drawn survey on, so that many can be tried in parts. */
+    private static final int FIRST = Integer.getInteger("explain.first", 0);
+
+    /** As many surveys are tried exhaustively: 20 in the normal run, 500 in the audit. */
+    private static final int EXHAUSTIVELY = Math.max(20, SURVEYS / 200);
+
+    /** The first way by the engine too; {@code FlatRulesTest} holds that both say the same. */
+    @Test
+    void every_way_gives_what_it_promised() {
+        AtomicInteger asked = new AtomicInteger();
+        List<WayKind> kinds = IntStream.range(FIRST, FIRST + SURVEYS)
+                .parallel()
+                .peek(seed -> {
+                    if (asked.incrementAndGet() % 5_000 == 0) {
+                        System.err.printf("Ways asked for on %d surveys of %d%n", asked.get(), SURVEYS);
+                    }
+                })
+                .mapToObj(seed -> Questions.draw(REACH, new SplittableRandom(1955L + seed)))
+                .flatMap(Optional::stream)
+                .map(HowToPropertyTest::kept)
+                .toList();
+        assertThat(kinds).as("questions").hasSizeGreaterThan(SURVEYS * 9 / 10);
+        assertThat(kinds.stream().filter(WayKind.FOUND::equals).count())
+                .as("questions with a way")
+                .isGreaterThan(kinds.size() * 9L / 10);
+    }
+
+    private static WayKind kept(Questions question) {
+        HowTo howTo = ADVISOR.howTo(question.survey(), question.topic(), question.subject(), question.wanted());
+        assertThat(howTo.kind()).isNotEqualTo(WayKind.ALREADY);
+        Floor floor = floor(question);
+        for (int w = 0; w < howTo.ways().size(); w++) {
+            Way way = howTo.ways().get(w);
+            boolean recommended = w > 0 || recommends(question, way);
+            assertThat(recommended
+                            && tried(floor, REACH.all(), question, way.changes())
+                                    .isPresent())
+                    .as("%s by %s", question, way)
+                    .isTrue();
+        }
+        return howTo.kind();
+    }
+
+    private static Floor floor(Questions question) {
+        return new Floor(question.survey(), Parameters.standard(), GritSequence.standard());
+    }
+
+    /** By the engine, which the search does without. */
+    private static boolean recommends(Questions question, Way way) {
+        Recommendation after = ADVISOR.recommend(Change.all(question.survey(), way.changes()));
+        return after.decision(question.topic(), question.subject())
+                .map(Decision::keys)
+                .filter(values -> values.contains(question.wanted()))
+                .isPresent();
+    }
+
+    /**
+     * Every change over all fields and with all rules; every pair over all fields that can make a difference to the topic,
+     * with the rules that it rests on. That nothing else makes a difference is tested by itself.
+     */
+    @Test
+    void no_smaller_change_exists_and_none_that_ties_is_missing() {
+        List<Integer> changes = IntStream.range(FIRST / 200, FIRST / 200 + EXHAUSTIVELY)
+                .parallel()
+                .mapToObj(seed -> Questions.any(REACH, new SplittableRandom(1789L + seed)))
+                .map(HowToPropertyTest::exhausted)
+                .toList();
+        assertThat(changes).as("numbers of changes").contains(0, 1, 2);
+    }
+
+    /** Answers drawn anew that are out of a topic's reach leave it as it is, by the engine. */
+    @Test
+    void what_is_out_of_reach_makes_no_difference() {
+        SplittableRandom random = new SplittableRandom(1815);
+        for (int i = 0; i < 200; i++) {
+            SurveyGenerator generator = SurveyGenerator.of(new Share(90));
+            FloorSurvey survey = generator.draw(random);
+            String name =
+                    Forgetting.names().get(random.nextInt(Forgetting.names().size()));
+            Recommendation before = ADVISOR.recommend(survey);
+            Recommendation after = ADVISOR.recommend(generator.redraw(survey, List.of(name), random));
+            RuleReach.decided().stream()
+                    .filter(topic -> !REACH.fields(topic).contains(name))
+                    .forEach(topic -> assertThat(outcomes(after, topic))
+                            .as("%s after %s in %s", topic.id(), name, survey)
+                            .isEqualTo(outcomes(before, topic)));
+        }
+    }
+
+    private static List<Outcome> outcomes(Recommendation recommendation, Topic<?> topic) {
+        return recommendation.outcomes().stream()
+                .filter(outcome -> outcome.topic().equals(topic))
+                .toList();
+    }
+
+    /** The number of changes of the smallest ways, 0 when there is none. */
+    private static int exhausted(Questions question) {
+        HowTo howTo = ADVISOR.howTo(question.survey(), question.topic(), question.subject(), question.wanted());
+        List<Way> all = exhaustively(question);
+        assertThat(howTo.ways()).as("%s", question).containsExactlyInAnyOrderElementsOf(all);
+        return all.isEmpty() ? 0 : all.get(0).changes().size();
+    }
+
+    private static List<Way> exhaustively(Questions question) {
+        Floor floor = floor(question);
+        Candidates candidates = new Candidates(floor, REACH);
+        List<Change> singles = Candidates.names().stream()
+                .flatMap(name -> candidates.of(name).stream())
+                .toList();
+        List<Way> ways = new ArrayList<>();
+        singles.forEach(
+                change -> tried(floor, REACH.all(), question, List.of(change)).ifPresent(ways::add));
+        if (ways.isEmpty()) {
+            FlatRules rules = REACH.upTo(question.topic());
+            List<Change> reaching = candidates.of(REACH.fields(question.topic()));
+            for (int i = 0; i < reaching.size(); i++) {
+                for (int j = i + 1; j < reaching.size(); j++) {
+                    if (HowToSearch.together(reaching.get(i), reaching.get(j))) {
+                        tried(floor, rules, question, List.of(reaching.get(i), reaching.get(j)))
+                                .ifPresent(ways::add);
+                    }
+                }
+            }
+        }
+        int least = ways.stream()
+                .map(Way::classSteps)
+                .min(Comparator.naturalOrder())
+                .orElse(0);
+        return ways.stream().filter(way -> way.classSteps() == least).toList();
+    }
+
+    private static Optional<Way> tried(Floor floor, FlatRules rules, Questions question, List<Change> changes) {
+        FloorSurvey changed;
+        try {
+            changed = Change.all(floor.survey(), changes);
+        } catch (InvalidInputException impossible) {
+            return Optional.empty();
+        }
+        return floor.run(rules, question.topic().stage(), changed, changes)
+                .situation()
+                .decision(question.topic(), question.subject())
+                .filter(decision -> decision.keys().contains(question.wanted()))
+                .map(decision -> new Way(changes));
+    }
+}

@@ -1,0 +1,108 @@
+package stoneprocess.rules.internal.explain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import stoneprocess.core.answer.WhatElse;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.HowFound;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.Floors;
+import stoneprocess.rules.space.SurveyGenerator;
+
+class WhatElseTest {
+    private static final Advisor ADVISOR = Advisor.standard();
+
+    @Test
+    void what_lies_below_is_settled_by_a_laboratory_and_decides_whether_work_starts() {
+        FloorSurvey survey =
+                Floors.unremarkable().unknown(SurveyField.HAZARDOUS_LAYER).build();
+        WhatElse.Open layer = open(survey, SurveyField.HAZARDOUS_LAYER);
+        assertThat(layer.howFound()).isEqualTo(HowFound.LABORATORY);
+        assertThat(layer.topics()).contains(Topics.VERDICT.id());
+    }
+
+    /** Neither tells the supply alone. */
+    @Test
+    void volts_and_amperes_count_together() {
+        FloorSurvey survey = Floors.unremarkable()
+                .unknown(SurveyField.VOLTS)
+                .unknown(SurveyField.AMPS)
+                .build();
+        assertThat(open(survey, SurveyField.VOLTS).topics())
+                .isEqualTo(open(survey, SurveyField.AMPS).topics())
+                .isNotEmpty();
+    }
+
+    @Test
+    void an_empty_survey_asks_for_what_can_change_most_first() {
+        List<WhatElse.Open> open =
+                ADVISOR.whatElse(FloorSurvey.builder("Merrowhithe").build()).open();
+        assertThat(open).hasSizeGreaterThan(5);
+        assertThat(open.stream().map(one -> -one.topics().size()).toList()).isSorted();
+    }
+
+    private static WhatElse.Open open(FloorSurvey survey, SurveyField<?> field) {
+        return ADVISOR.whatElse(survey).open().stream()
+                .filter(one -> one.field().equals(field.name()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Any answer to an unknown field changes those topics at most that are named for it, by the engine. */
+    @Test
+    void what_is_not_named_cannot_change() {
+        SplittableRandom random = new SplittableRandom(1955);
+        SurveyGenerator all = SurveyGenerator.of(new Share(100));
+        int changed = 0;
+        for (int i = 0; i < 12; i++) {
+            FloorSurvey survey = SurveyGenerator.of(new Share(85)).draw(random);
+            Map<String, List<String>> named = ADVISOR.whatElse(survey).open().stream()
+                    .collect(Collectors.toMap(WhatElse.Open::field, WhatElse.Open::topics));
+            Map<List<Object>, Object> before = ends(survey);
+            for (SurveyField<?> field : SurveyField.all()) {
+                for (int answer = 0; answer < 3 && !survey.answer(field).isKnown(); answer++) {
+                    Map<List<Object>, Object> after = ends(all.redraw(survey, List.of(field.name()), random));
+                    Set<String> topics = new TreeSet<>();
+                    before.forEach((place, end) -> differs(place, end, after, topics));
+                    after.forEach((place, end) -> differs(place, end, before, topics));
+                    changed += topics.isEmpty() ? 0 : 1;
+                    // Of an area every value gives other litres, and of machines and grades every set may give others.
+                    if (!field.section().equals("equipment")) {
+                        assertThat(named.getOrDefault(field.name(), List.of()))
+                                .as("%s of %s", field, survey)
+                                .containsAll(topics);
+                    }
+                }
+            }
+        }
+        assertThat(changed).as("answers that change something").isGreaterThan(20);
+    }
+
+    private static void differs(List<Object> place, Object end, Map<List<Object>, Object> others, Set<String> topics) {
+        if (!end.equals(others.get(place))) {
+            topics.add((String) place.get(0));
+        }
+    }
+
+    private static Map<List<Object>, Object> ends(FloorSurvey survey) {
+        return ADVISOR.recommend(survey).outcomes().stream()
+                .collect(Collectors.toMap(
+                        outcome -> List.of(outcome.topic().id(), outcome.subject()), WhatElseTest::end));
+    }
+
+    private static Object end(Outcome outcome) {
+        return outcome instanceof Decision<?> decision ? decision.keys() : "impasse";
+    }
+}
