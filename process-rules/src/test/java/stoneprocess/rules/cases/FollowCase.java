@@ -179,7 +179,7 @@ record FollowCase(String name, ObjectNode json) {
                 case "no-causes" ->
                     lacks(kind, terms(Fault.class, wanted), faults(Standing.LEADING, Standing.POSSIBLE));
                 case "excluded" -> holds(kind, terms(Fault.class, wanted), faults(Standing.EXCLUDED));
-                case "ahead" -> misses.addAll(ExpertCase.misses(answer.ahead(), wanted));
+                case "ahead" -> misses.addAll(Expectations.misses(answer.ahead(), wanted));
                 default -> misses.add("the case has an unknown expectation " + kind);
             }
         }

@@ -1,0 +1,224 @@
+package stoneprocess.rules.cases;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.stream.Stream;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * What a case expects of a plan, held against the plan. The kinds of expectation are described beside the expert cases and
+ * beside the validation cases.
+ *
+ * @param answer the plan
+ * @param misses where the plan is not what is expected of it; grows with each check
+ */
+record Expectations(Recommendation answer, List<String> misses) {
+    /** Where a plan is not what is expected of it. */
+    static List<String> misses(Recommendation answer, JsonNode expected) {
+        Expectations expectations = new Expectations(answer, new ArrayList<>());
+        each(expected, expectations::check);
+        return expectations.misses;
+    }
+
+    /** Where a plan has what it must not have; each unwanted value counts by itself. */
+    static List<String> found(Recommendation answer, JsonNode unwanted) {
+        Expectations expectations = new Expectations(answer, new ArrayList<>());
+        each(unwanted, expectations::checkAbsent);
+        return expectations.misses;
+    }
+
+    private void check(String kind, JsonNode wanted) {
+        switch (kind) {
+            case "status" ->
+                oneOf("status", texts(wanted), List.of(answer.status().key()));
+            case "decided" -> each(wanted, (topic, values) -> same(topic, texts(values), values(topic)));
+            case "one-of" -> each(wanted, (topic, values) -> oneOf(topic, texts(values), values(topic)));
+            case "includes" -> each(wanted, (topic, values) -> holds(topic, texts(values), values(topic)));
+            case "excludes" -> each(wanted, (topic, values) -> lacks(topic, texts(values), everywhere(topic)));
+            case "rests" -> holds("rests", texts(wanted), rests());
+            case "first-cut" ->
+                each(
+                        wanted,
+                        (track, cut) -> same(
+                                "first-cut of " + track,
+                                List.of(cut.asString()),
+                                decided(Topics.FIRST_CUT.id(), Subject.parse(track, "track"))));
+            case "starts" -> each(wanted, this::starts);
+            case "grades" -> each(wanted, (track, grades) -> same("grades of " + track, texts(grades), grades(track)));
+            case "every-step" -> each(wanted, this::everyStep);
+            case "steps" ->
+                each(
+                        wanted,
+                        (step, topics) -> each(
+                                topics,
+                                (topic, values) -> holds(
+                                        topic + " of " + step,
+                                        texts(values),
+                                        decided(topic, Subject.parse(step, "step")))));
+            case "impasse" -> same("impasse", Set.copyOf(texts(wanted)), impasses());
+            case "offers" -> holds("offers", texts(wanted), offers());
+            case "refused-by" -> holds("refused-by", texts(wanted), refusedBy());
+            case "warnings" -> holds("warnings", texts(wanted), hazards());
+            case "no-warnings" -> lacks("warnings", texts(wanted), hazards());
+            case "asks" -> holds("asks", texts(wanted), asked());
+            case "asks-first" ->
+                same(
+                        "asks-first",
+                        wanted.asString(),
+                        asked().stream().findFirst().orElse("nothing"));
+            default -> misses.add("the case has an unknown expectation " + kind);
+        }
+    }
+
+    private void checkAbsent(String kind, JsonNode unwanted) {
+        switch (kind) {
+            case "status" ->
+                lacks("status", texts(unwanted), List.of(answer.status().key()));
+            case "includes" -> each(unwanted, (topic, values) -> lacks(topic, texts(values), everywhere(topic)));
+            case "starts" -> each(unwanted, (track, grades) -> lacks(track + " starts", texts(grades), first(track)));
+            case "offers" -> lacks("offers", texts(unwanted), offers());
+            case "warnings" -> lacks("warnings", texts(unwanted), hazards());
+            default -> misses.add("the case has an unknown expectation " + kind);
+        }
+    }
+
+    private void starts(String track, JsonNode wanted) {
+        oneOf(track + " starts", texts(wanted), first(track));
+    }
+
+    /** The first grade of a track; empty when the track is not worked. */
+    private List<String> first(String track) {
+        return grades(track).stream().limit(1).toList();
+    }
+
+    private void everyStep(String topic, JsonNode values) {
+        List<Decision<?>> decisions = decisions(topic);
+        if (decisions.isEmpty()) {
+            misses.add(topic + " is decided for no step");
+        }
+        for (Decision<?> decision : decisions) {
+            if (decision.keys().stream().noneMatch(texts(values)::contains)) {
+                misses.add(topic + " of " + decision.subject().key() + ": wanted one of " + texts(values) + ", is "
+                        + decision.keys());
+            }
+        }
+    }
+
+    /** A floor that is not cut decides nothing about a test area; its plan says so. */
+    private List<String> values(String topic) {
+        return topic.equals(Topics.TEST_AREA.id())
+                ? answer.plan().stream().map(plan -> plan.testArea().key()).toList()
+                : decided(topic, Subject.FLOOR);
+    }
+
+    private List<String> everywhere(String topic) {
+        return decisions(topic).stream()
+                .flatMap(decision -> decision.keys().stream())
+                .toList();
+    }
+
+    private List<Decision<?>> decisions(String topic) {
+        return answer.outcomes().stream()
+                .filter(outcome -> outcome.topic() == Topics.named(topic))
+                .flatMap(outcome -> outcome.decided().stream())
+                .toList();
+    }
+
+    private List<String> decided(String topic, Subject subject) {
+        return answer.decision(Topics.named(topic), subject).map(Decision::keys).orElse(List.of());
+    }
+
+    private List<String> grades(String track) {
+        return answer.plan().stream()
+                .flatMap(plan -> plan.tracks().stream())
+                .filter(planned -> planned.kind().key().equals(track))
+                .flatMap(planned -> planned.steps().stream())
+                .map(step -> step.grade().key())
+                .toList();
+    }
+
+    private List<String> rests() {
+        return answer.plan().stream()
+                .flatMap(plan -> plan.preparation().stream())
+                .filter(preparation -> preparation.rest().isPresent())
+                .map(preparation -> preparation.task().key())
+                .toList();
+    }
+
+    private Set<String> impasses() {
+        Set<String> topics = new LinkedHashSet<>();
+        answer.impasses().stream()
+                .map(impasse -> impasse.topic().id())
+                .filter(topic -> !topic.equals(Topics.STONE.id()))
+                .forEach(topics::add);
+        return topics;
+    }
+
+    private List<String> offers() {
+        return answer.counterOffers().stream()
+                .flatMap(offer -> Stream.concat(
+                        Stream.of(offer.kind().key()),
+                        offer.values().stream().map(value -> offer.kind().key() + ": " + value)))
+                .toList();
+    }
+
+    private List<String> refusedBy() {
+        return answer.refusals().stream()
+                .flatMap(reason -> reason.facts().stream())
+                .map(MatchedFact::fields)
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private List<String> hazards() {
+        return answer.warnings().stream().map(warning -> warning.hazard().key()).toList();
+    }
+
+    private List<String> asked() {
+        return answer.questions().stream().map(question -> question.field()).toList();
+    }
+
+    private void same(String what, Object wanted, Object is) {
+        if (!wanted.equals(is)) {
+            misses.add(what + ": wanted " + wanted + ", is " + is);
+        }
+    }
+
+    private void oneOf(String what, List<String> wanted, List<String> is) {
+        if (is.size() != 1 || !wanted.contains(is.get(0))) {
+            misses.add(what + ": wanted one of " + wanted + ", is " + is);
+        }
+    }
+
+    private void holds(String what, List<String> wanted, List<String> is) {
+        wanted.stream()
+                .filter(value -> !is.contains(value))
+                .forEach(value -> misses.add(what + ": lacks " + value + ", is " + is));
+    }
+
+    private void lacks(String what, List<String> unwanted, List<String> is) {
+        unwanted.stream().filter(is::contains).forEach(value -> misses.add(what + ": has " + value));
+    }
+
+    private static void each(JsonNode object, BiConsumer<String, JsonNode> check) {
+        for (Map.Entry<String, JsonNode> entry : object.properties()) {
+            check.accept(entry.getKey(), entry.getValue());
+        }
+    }
+
+    private static List<String> texts(JsonNode node) {
+        return node.isArray()
+                ? node.values().stream().map(JsonNode::asString).toList()
+                : Arrays.asList(node.asString());
+    }
+}
