@@ -50,10 +50,10 @@ class RulebookPageTest {
     @Test
     void a_rule_is_told_in_plain_words() {
         assertThat(RulebookPage.part(Texts.english(), RULEBASE, "CUT-003"))
-                .startsWith("- **CUT-003** Scratches that a nail feels start at 200 or coarser.\n")
+                .startsWith("- **CUT-003** Start no finer than 200 when a fingernail catches the scratches.\n")
                 .contains("*When* scratches of the field: felt by a nail.\n")
                 .contains("*Then* asks for: resin 200 or what follows it.\n")
-                .contains("Practice differs. Some start every worn floor with 50");
+                .contains("Practice differs. Some start every worn floor at 50");
         assertThat(RulebookPage.part(Texts.english(), RULEBASE, "CUT-024"))
                 .contains("*When* written consent of conservator or officer: no, or not known;"
                         + " protected or historic: yes, or not known.\n")
