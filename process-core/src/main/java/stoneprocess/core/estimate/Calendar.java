@@ -1,6 +1,8 @@
 package stoneprocess.core.estimate;
 
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.TimeSpan;
 
@@ -20,33 +22,26 @@ public record Calendar(Spread<Count> workingDays, Spread<TimeSpan> waiting, Spre
     /** The calendar of lines that follow one another, with one shift a day. */
     static Calendar of(List<Line> lines, TimeSpan shift) {
         return new Calendar(
-                Case.spread(which -> whole(work(lines, which) / shift.minutes()), Count::new),
-                Case.spread(which -> waiting(lines, which), TimeSpan::new),
+                Case.spread(
+                        which -> whole(minutes(
+                                        Estimate.lines(lines, Line.WorkLine.class),
+                                        line -> line.clock().at(which))
+                                / shift.minutes()),
+                        Count::new),
+                Case.spread(
+                        which -> minutes(
+                                Estimate.lines(lines, Line.WaitLine.class),
+                                line -> line.hours().at(which)),
+                        TimeSpan::new),
                 Case.spread(which -> whole(end(lines, which, shift.minutes()) / DAY), Count::new));
+    }
+
+    private static <L> double minutes(Stream<L> lines, Function<L, TimeSpan> time) {
+        return lines.map(line -> time.apply(line).minutes()).reduce(0.0, Double::sum);
     }
 
     private static double whole(double days) {
         return StrictMath.ceil(days - ROUNDING / DAY);
-    }
-
-    private static double work(List<Line> lines, Case which) {
-        double minutes = 0;
-        for (Line line : lines) {
-            if (line instanceof Line.WorkLine work) {
-                minutes += work.clock().at(which).minutes();
-            }
-        }
-        return minutes;
-    }
-
-    private static double waiting(List<Line> lines, Case which) {
-        double minutes = 0;
-        for (Line line : lines) {
-            if (line instanceof Line.WaitLine wait) {
-                minutes += wait.hours().at(which).minutes();
-            }
-        }
-        return minutes;
     }
 
     /** Minutes of the clock from the start of the first shift to the end of the last line. */

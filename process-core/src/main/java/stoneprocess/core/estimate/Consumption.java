@@ -126,9 +126,7 @@ final class Consumption {
     }
 
     private double hours(Work work, JobStep step, Case which) {
-        return lines.stream()
-                        .filter(Line.WorkLine.class::isInstance)
-                        .map(Line.WorkLine.class::cast)
+        return Estimate.lines(lines, Line.WorkLine.class)
                         .filter(line -> line.work() == work && line.subject().equals(Optional.of(step.name())))
                         .map(line -> line.clock().at(which))
                         .mapToDouble(TimeSpan::minutes)

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Quantity;
@@ -37,10 +38,12 @@ public record Estimate(
 
     /** The lines of work, in order. */
     public List<Line.WorkLine> work() {
-        return lines.stream()
-                .filter(Line.WorkLine.class::isInstance)
-                .map(Line.WorkLine.class::cast)
-                .toList();
+        return lines(lines, Line.WorkLine.class).toList();
+    }
+
+    /** The lines of one kind, in order. */
+    static <L extends Line> Stream<L> lines(List<Line> lines, Class<L> kind) {
+        return lines.stream().filter(kind::isInstance).map(kind::cast);
     }
 
     /** The line of some work on a step or other work, if there is one. */

@@ -4,6 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.TimeSpan;
@@ -49,65 +52,60 @@ public record EstimateComparison(
 
     /** Compares with the costs by one price list. */
     public static EstimateComparison of(Alternative first, Alternative second, Estimator estimator, PriceList prices) {
-        Estimate one = estimator.estimate(first.job(), first.timings());
-        Estimate other = estimator.estimate(second.job(), second.timings());
-        Cost oneCost = prices.cost(one);
-        Cost otherCost = prices.cost(other);
+        Estimate firstEstimate = estimator.estimate(first.job(), first.timings());
+        Estimate secondEstimate = estimator.estimate(second.job(), second.timings());
+        Cost firstCost = prices.cost(firstEstimate);
+        Cost secondCost = prices.cost(secondEstimate);
         return of(
-                one,
-                other,
-                EstimateDifference.ofLines(costs(oneCost), costs(otherCost), Money::apart),
-                Optional.of(EstimateDifference.ofBoth("total", oneCost.total(), otherCost.total(), Money::apart)));
+                firstEstimate,
+                secondEstimate,
+                EstimateDifference.ofLines(costs(firstCost), costs(secondCost), Money::apart),
+                Optional.of(EstimateDifference.ofBoth("total", firstCost.total(), secondCost.total(), Money::apart)));
     }
 
     private static EstimateComparison of(
-            Estimate one,
-            Estimate other,
+            Estimate first,
+            Estimate second,
             List<EstimateDifference<Money>> costs,
             Optional<EstimateDifference<Money>> total) {
+        BinaryOperator<TimeSpan> hours = EstimateDifference.apart(TimeSpan.class);
         return new EstimateComparison(
-                one,
-                other,
-                EstimateDifference.ofLines(work(one), work(other), EstimateDifference.apart(TimeSpan.class)),
-                EstimateDifference.ofLines(waits(one), waits(other), EstimateDifference.apart(TimeSpan.class)),
+                first,
+                second,
+                EstimateDifference.ofLines(work(first), work(second), hours),
+                EstimateDifference.ofLines(waits(first), waits(second), hours),
                 EstimateDifference.ofLines(
-                        consumables(one), consumables(other), EstimateDifference.apart(Quantity.class)),
+                        consumables(first), consumables(second), EstimateDifference.apart(Quantity.class)),
+                EstimateDifference.ofBoth("person-hours", first.personHours(), second.personHours(), hours),
                 EstimateDifference.ofBoth(
-                        "person-hours",
-                        one.personHours(),
-                        other.personHours(),
-                        EstimateDifference.apart(TimeSpan.class)),
-                EstimateDifference.ofBoth(
-                        "days", one.calendar().days(), other.calendar().days(), EstimateDifference.apart(Count.class)),
+                        "days",
+                        first.calendar().days(),
+                        second.calendar().days(),
+                        EstimateDifference.apart(Count.class)),
                 costs,
                 total);
     }
 
     private static Map<String, Spread<TimeSpan>> work(Estimate estimate) {
-        Map<String, Spread<TimeSpan>> lines = new LinkedHashMap<>();
-        estimate.work().forEach(line -> lines.put(line.name(), line.personHours()));
-        return lines;
+        return byName(estimate.work().stream(), Line.WorkLine::name, Line.WorkLine::personHours);
     }
 
     private static Map<String, Spread<TimeSpan>> waits(Estimate estimate) {
-        Map<String, Spread<TimeSpan>> lines = new LinkedHashMap<>();
-        for (Line line : estimate.lines()) {
-            if (line instanceof Line.WaitLine wait) {
-                lines.put(wait.name(), wait.hours());
-            }
-        }
-        return lines;
+        return byName(Estimate.lines(estimate.lines(), Line.WaitLine.class), Line.WaitLine::name, Line.WaitLine::hours);
     }
 
     private static Map<String, Spread<Quantity>> consumables(Estimate estimate) {
-        Map<String, Spread<Quantity>> lines = new LinkedHashMap<>();
-        estimate.consumables().forEach(line -> lines.put(line.name(), line.amount()));
-        return lines;
+        return byName(estimate.consumables().stream(), Consumable::name, Consumable::amount);
     }
 
     private static Map<String, Spread<Money>> costs(Cost cost) {
-        Map<String, Spread<Money>> lines = new LinkedHashMap<>();
-        cost.lines().forEach(line -> lines.put(line.name(), line.amount()));
-        return lines;
+        return byName(cost.lines().stream(), Cost.CostLine::name, Cost.CostLine::amount);
+    }
+
+    private static <L, T extends Comparable<? super T>> Map<String, Spread<T>> byName(
+            Stream<L> lines, Function<L, String> name, Function<L, Spread<T>> figures) {
+        Map<String, Spread<T>> byName = new LinkedHashMap<>();
+        lines.forEach(line -> byName.put(name.apply(line), figures.apply(line)));
+        return byName;
     }
 }

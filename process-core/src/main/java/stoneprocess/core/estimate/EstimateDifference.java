@@ -34,11 +34,11 @@ public record EstimateDifference<T extends Comparable<? super T>>(
             String line, Optional<Spread<T>> first, Optional<Spread<T>> second, BinaryOperator<T> apart) {
         T some = first.or(() -> second).orElseThrow().likely();
         T none = apart.apply(some, some);
-        T one = first.map(Spread::likely).orElse(none);
-        T other = second.map(Spread::likely).orElse(none);
-        int order = other.compareTo(one);
+        T firstLikely = first.map(Spread::likely).orElse(none);
+        T secondLikely = second.map(Spread::likely).orElse(none);
+        int order = secondLikely.compareTo(firstLikely);
         Direction direction = order < 0 ? Direction.LESS : order > 0 ? Direction.MORE : Direction.SAME;
-        return new EstimateDifference<>(line, first, second, direction, apart.apply(one, other));
+        return new EstimateDifference<>(line, first, second, direction, apart.apply(firstLikely, secondLikely));
     }
 
     static <T extends Comparable<? super T>> EstimateDifference<T> ofBoth(
@@ -60,12 +60,12 @@ public record EstimateDifference<T extends Comparable<? super T>>(
     }
 
     /** How far two quantities of one dimension lie apart. */
-    static Quantity apart(Quantity one, Quantity other) {
-        BigDecimal by = one.decimal().subtract(other.decimal()).abs();
-        return Quantity.of(by, one.dimension().unit());
+    static Quantity apart(Quantity first, Quantity second) {
+        BigDecimal by = first.decimal().subtract(second.decimal()).abs();
+        return Quantity.of(by, first.dimension().unit());
     }
 
     static <T extends Quantity> BinaryOperator<T> apart(Class<T> type) {
-        return (one, other) -> type.cast(apart(one, other));
+        return (first, second) -> type.cast(apart(first, second));
     }
 }

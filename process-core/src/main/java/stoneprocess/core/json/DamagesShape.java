@@ -15,7 +15,6 @@ import stoneprocess.core.term.Term;
 /** What was found in a zone, by kind of damage. */
 final class DamagesShape implements Shape {
     private static final String KIND = "kind";
-    private static final String UNKNOWN = "unknown";
     private static final String NONE = "none";
 
     /** How bad it looks, in the words of the kind. */
@@ -59,9 +58,7 @@ final class DamagesShape implements Shape {
         Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
         for (DamageKind kind : DamageKind.values()) {
             node.scope().put(KIND, kind);
-            node.optional(kind.key())
-                    .filter(damage -> !damage.isText(UNKNOWN))
-                    .ifPresent(damage -> damages.put(kind, (Damage) DAMAGE.read(damage)));
+            node.known(kind.key()).ifPresent(damage -> damages.put(kind, (Damage) DAMAGE.read(damage)));
         }
         return damages;
     }
@@ -70,8 +67,8 @@ final class DamagesShape implements Shape {
     public Map<String, Object> schema(Definitions definitions) {
         Map<String, Object> properties = new LinkedHashMap<>();
         for (DamageKind kind : DamageKind.values()) {
-            Map<String, Object> looked =
-                    Leaves.words(Stream.of(NONE, kind.none().key(), UNKNOWN).distinct());
+            Map<String, Object> looked = Leaves.words(
+                    Stream.of(NONE, kind.none().key(), Node.UNKNOWN).distinct());
             properties.put(
                     kind.key(),
                     definitions.answer(

@@ -26,14 +26,16 @@ final class Extras {
     }
 
     void keep(String objectPath, String name, Object value) {
+        String path = Node.pathOf(objectPath, name);
+        requireName(path, name);
+        kept.put(root.isEmpty() ? path : path.substring(root.length() + 1), Tree.print(value, false));
+    }
+
+    private static void requireName(String path, String name) {
         if (!NAME.matcher(name).matches()) {
             throw new InvalidInputException(
-                    Node.pathOf(objectPath, name),
-                    "the field",
-                    "x- and 1 to 58 letters of a to z, digits, dots, hyphens or underscores");
+                    path, "the field", "x- and 1 to 58 letters of a to z, digits, dots, hyphens or underscores");
         }
-        String path = Node.pathOf(objectPath, name);
-        kept.put(root.isEmpty() ? path : path.substring(root.length() + 1), Tree.print(value, false));
     }
 
     Map<String, String> kept() {
@@ -46,6 +48,7 @@ final class Extras {
         byPath.forEach((kept, json) -> {
             String path = (String) kept;
             int at = path.startsWith(PREFIX) ? 0 : path.indexOf("." + PREFIX) + 1;
+            requireName(path, path.substring(at));
             Map<String, Object> object = object(tree, path.substring(0, at));
             if (object != null) {
                 object.put(path.substring(at), Tree.parse((String) json, path));

@@ -21,7 +21,7 @@ import stoneprocess.core.tool.GritSequence;
  * {@linkplain stoneprocess.core.quantity.Dimension dimension}. A value that is read equals the one that was printed.
  *
  * <p>A field that the form does not have is refused, but for those whose names start with {@code x-}: they are the
- * user's own. A survey and a job log keep them, every other form reads over them.
+ * user's own. A survey and a job log keep them; of every other form, {@link #readWithExtras} keeps them beside the value.
  *
  * <p>All methods that print or read text throw {@link MissingLibraryException} when Jackson is not on the class path.
  * Immutable and safe to share between threads.
@@ -89,7 +89,21 @@ public final class Form<T> {
      * @throws InvalidInputException for a grade that the sequence printed along lacks, so that it could not be read back
      */
     public String print(T value) {
-        return Jackson.with(() -> Tree.print(shape.print(value, Grades.ANY), pretty));
+        return print(new WithExtras<>(value, Map.of()));
+    }
+
+    /**
+     * Prints a value with fields of the user's own.
+     *
+     * @throws InvalidInputException as {@link #print(Object)}, and for a field whose name does not start with {@code x-}
+     *     or whose value is no JSON
+     */
+    @SuppressWarnings("unchecked")
+    public String print(WithExtras<T> value) {
+        return Jackson.with(() -> {
+            Map<String, Object> tree = (Map<String, Object>) shape.print(value.value(), Grades.ANY);
+            return Tree.print(Extras.insert(value.extras(), tree), pretty);
+        });
     }
 
     /**
@@ -114,18 +128,30 @@ public final class Form<T> {
      *     another version than this library reads, it names the one that it does
      */
     public T read(String json) {
-        return Jackson.with(() -> {
-            Node root = new Node("", Tree.parse(json, what()), Scope.of(sequence));
-            if (!(root.value() instanceof Map)) {
-                throw new InvalidInputException(what(), String.valueOf(root.value()), "a JSON object");
-            }
-            return read(root);
-        });
+        return read(json, Scope.of(sequence));
+    }
+
+    /**
+     * Reads a value and keeps the fields of the user's own that stand in it.
+     *
+     * @throws InvalidInputException as {@link #read(String)}, and for a field of the user's own whose name would not
+     *     survive
+     */
+    public WithExtras<T> readWithExtras(String json) {
+        Extras extras = new Extras("");
+        T value = read(json, Scope.of(sequence).with(extras));
+        return new WithExtras<>(value, extras.kept());
     }
 
     @SuppressWarnings("unchecked")
-    private T read(Node root) {
-        return (T) shape.read(root);
+    private T read(String json, Scope scope) {
+        return Jackson.with(() -> {
+            Node root = new Node("", Tree.parse(json, what()), scope);
+            if (!(root.value() instanceof Map)) {
+                throw new InvalidInputException(what(), String.valueOf(root.value()), "a JSON object");
+            }
+            return (T) shape.read(root);
+        });
     }
 
     /**

@@ -13,6 +13,7 @@ import stoneprocess.core.term.Term;
 
 /** A value of a JSON tree that knows its path, so that every error names the field, and what was read around it. */
 record Node(String path, Object value, Scope scope) {
+    static final String UNKNOWN = "unknown";
     private static final int LONGEST_NAME = 60;
 
     InvalidInputException refused(String accepted) {
@@ -58,9 +59,12 @@ record Node(String path, Object value, Scope scope) {
 
     /** This object, which must be of the given version of a form. */
     Node form(String version) {
-        Node format = get("format");
-        if (!format.isText(version)) {
-            throw new InvalidInputException(format.path(), String.valueOf(format.value()), version);
+        Object format = object().get(RecordShape.FORMAT);
+        if (!version.equals(format)) {
+            throw new InvalidInputException(
+                    pathOf(RecordShape.FORMAT),
+                    format == null ? "nothing" : String.valueOf(format),
+                    format == null ? version + "; the field is missing" : version);
         }
         return this;
     }
@@ -82,6 +86,11 @@ record Node(String path, Object value, Scope scope) {
     Optional<Node> optional(String name) {
         Object member = object().get(name);
         return member == null ? Optional.empty() : Optional.of(new Node(pathOf(name), member, scope));
+    }
+
+    /** The field, unless it is left out or "unknown", which mean the same. */
+    Optional<Node> known(String name) {
+        return optional(name).filter(field -> !UNKNOWN.equals(field.value));
     }
 
     Node get(String name) {

@@ -22,7 +22,6 @@ import org.jspecify.annotations.Nullable;
 final class RecordShape implements Shape {
     static final String FORMAT = "format";
     private static final String EXTRAS = "extras";
-    private static final String UNKNOWN = "unknown";
 
     /** One component and its field. */
     private record Part(
@@ -213,9 +212,8 @@ final class RecordShape implements Shape {
         if (!part.mayBeAbsent()) {
             return part.shape.read(node.get(part.name));
         }
-        Optional<Object> found = node.optional(part.name)
-                .filter(field -> !(details.isOrUnknown() && field.isText(UNKNOWN)))
-                .map(part.shape::read);
+        Optional<Object> found =
+                (details.isOrUnknown() ? node.known(part.name) : node.optional(part.name)).map(part.shape::read);
         return part.optional ? found : found.or(part::otherwise).orElseThrow();
     }
 
@@ -260,7 +258,7 @@ final class RecordShape implements Shape {
             boolean orUnknown = part.mayBeAbsent() && details.isOrUnknown();
             properties.put(
                     part.name,
-                    orUnknown ? Shape.object("anyOf", List.of(schema, Shape.object("const", UNKNOWN))) : schema);
+                    orUnknown ? Shape.object("anyOf", List.of(schema, Shape.object("const", Node.UNKNOWN))) : schema);
         });
         details.derived()
                 .forEach((method, of) ->

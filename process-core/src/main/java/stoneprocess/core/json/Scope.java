@@ -28,8 +28,7 @@ final class Scope {
     }
 
     Scope with(GritSequence other) {
-        Scope inner = new Scope(this, other, extras);
-        return inner;
+        return new Scope(this, other, extras);
     }
 
     Scope with(Extras collector) {

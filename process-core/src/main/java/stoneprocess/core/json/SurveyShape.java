@@ -23,8 +23,6 @@ import stoneprocess.core.tool.AbrasiveGrade;
  * {@code "unknown"}.
  */
 final class SurveyShape implements Shape {
-    private static final String UNKNOWN = "unknown";
-    private static final String FORMAT = "format";
     private static final String TITLE = "title";
     private static final Typed ZONES = new Typed(List.class, List.of(Typed.of(Zone.class)));
     private static final Typed READINGS = new Typed(List.class, List.of(Typed.of(GlossReading.class)));
@@ -98,7 +96,10 @@ final class SurveyShape implements Shape {
     }
 
     private static List<String> names() {
-        return Stream.of(Stream.of(FORMAT, TITLE), sections().keySet().stream(), Stream.of("zones", "readings"))
+        return Stream.of(
+                        Stream.of(RecordShape.FORMAT, TITLE),
+                        sections().keySet().stream(),
+                        Stream.of("zones", "readings"))
                 .flatMap(names -> names)
                 .toList();
     }
@@ -106,7 +107,7 @@ final class SurveyShape implements Shape {
     @Override
     public Object print(Object value, Grades grades) {
         FloorSurvey survey = (FloorSurvey) value;
-        Map<String, Object> printed = Shape.object(FORMAT, FloorSurvey.FORMAT, TITLE, survey.title());
+        Map<String, Object> printed = Shape.object(RecordShape.FORMAT, FloorSurvey.FORMAT, TITLE, survey.title());
         sections().forEach((section, fields) -> {
             Map<String, Object> answers = new LinkedHashMap<>();
             fields.forEach((name, field) ->
@@ -125,6 +126,7 @@ final class SurveyShape implements Shape {
     }
 
     @Override
+    @SuppressWarnings("unchecked")
     public Object read(Node around) {
         Extras extras = new Extras(around.path());
         Node node = around.with(around.scope().with(extras))
@@ -135,16 +137,14 @@ final class SurveyShape implements Shape {
         sections()
                 .forEach((section, fields) -> node.optional(section).ifPresent(answers -> {
                     answers.only(fields.keySet());
-                    fields.forEach((name, field) -> answers.optional(name)
-                            .filter(answer -> !answer.isText(UNKNOWN))
-                            .ifPresent(answer -> builder.put(field, read(field, answer))));
+                    fields.forEach((name, field) ->
+                            answers.known(name).ifPresent(answer -> builder.put(field, read(field, answer))));
                 }));
         node.optional("zones")
-                .ifPresent(
-                        zones -> ((List<?>) Shapes.of(ZONES).read(zones)).forEach(zone -> builder.zone((Zone) zone)));
+                .ifPresent(zones -> builder.zones((List<Zone>) Shapes.of(ZONES).read(zones)));
         node.optional("readings")
-                .ifPresent(readings -> ((List<?>) Shapes.of(READINGS).read(readings))
-                        .forEach(reading -> builder.reading((GlossReading) reading)));
+                .ifPresent(readings -> builder.readings(
+                        (List<GlossReading>) Shapes.of(READINGS).read(readings)));
         builder.extras(extras.kept());
         return node.checkedParts(names(), builder::build);
     }
@@ -166,7 +166,7 @@ final class SurveyShape implements Shape {
     /** The schema of the survey itself. */
     static Map<String, Object> objectSchema(Definitions definitions) {
         Map<String, Object> properties = Shape.object(
-                FORMAT,
+                RecordShape.FORMAT,
                 Shape.object("const", FloorSurvey.FORMAT),
                 TITLE,
                 Leaves.text(200).schema(definitions));
@@ -179,7 +179,7 @@ final class SurveyShape implements Shape {
         properties.put(
                 "readings",
                 definitions.answer("readings", "", Shapes.of(READINGS).schema(definitions)));
-        return Leaves.objectSchema(properties, List.of(FORMAT, TITLE));
+        return Leaves.objectSchema(properties, List.of(RecordShape.FORMAT, TITLE));
     }
 
     private static Map<String, Object> schema(SurveyField<?> field, Definitions definitions) {
@@ -199,10 +199,11 @@ final class SurveyShape implements Shape {
                 field.name(),
                 limits,
                 Shape.object(
-                        "oneOf", List.of(shape(field.kind()).schema(definitions), Shape.object("const", UNKNOWN))));
+                        "oneOf",
+                        List.of(shape(field.kind()).schema(definitions), Shape.object("const", Node.UNKNOWN))));
     }
 
     private static Map<String, Object> words(Stream<String> words) {
-        return Leaves.words(Stream.concat(words, Stream.of(UNKNOWN)));
+        return Leaves.words(Stream.concat(words, Stream.of(Node.UNKNOWN)));
     }
 }

@@ -77,33 +77,7 @@ public sealed interface Quantity extends Comparable<Quantity>
      * @throws InvalidInputException for a negative value, and for one too large to keep
      */
     static Quantity of(BigDecimal value, Unit unit) {
-        double kept = unit.toKept(value).doubleValue();
-        return switch (unit.dimension()) {
-            case LENGTH -> new Length(kept);
-            case AREA -> new Area(kept);
-            case MASS -> new Mass(kept);
-            case VOLUME -> new Volume(kept);
-            case COVERAGE -> new Coverage(kept);
-            case TIME -> new TimeSpan(kept);
-            case AREA_LOAD -> new AreaLoad(kept);
-            case GLOSS -> new Gloss(kept);
-            case VOLTAGE -> new Voltage(kept);
-            case CURRENT -> new Current(kept);
-            case COUNT -> new Count(kept);
-            case POWER -> new Power(kept);
-            case SHARE -> new Share(kept);
-            case ROTATION -> new Rotation(kept);
-            case ANGLE -> new Angle(kept);
-            case ACIDITY -> new Acidity(kept);
-            case AIRFLOW -> new Airflow(kept);
-            case AREA_RATE -> new AreaRate(kept);
-            case CONCENTRATION -> new Concentration(kept);
-            case ENERGY -> new Energy(kept);
-            case FRICTION -> new Friction(kept);
-            case PENDULUM_VALUE -> new PendulumValue(kept);
-            case SOUND_LEVEL -> new SoundLevel(kept);
-            case SPEED -> new Speed(kept);
-        };
+        return unit.dimension().of(unit.toKept(value).doubleValue());
     }
 
     /**

@@ -16,11 +16,7 @@ import stoneprocess.core.term.Term;
  * @param <V> the words it is chosen from
  */
 @SuppressWarnings("varargs")
-public final class Choice<V extends Term> implements Topic<V> {
-    private final String id;
-    private final Stage stage;
-    private final Scope scope;
-    private final PolicyKind policy;
+public final class Choice<V extends Term> extends Topic<V> {
     private final List<V> domain;
     private final Map<String, V> byKey = new HashMap<>();
     private final boolean cautiousFirst;
@@ -36,10 +32,7 @@ public final class Choice<V extends Term> implements Topic<V> {
             boolean cautiousFirst,
             boolean blocking,
             Optional<V> whenUncertain) {
-        this.id = id;
-        this.stage = stage;
-        this.scope = scope;
-        this.policy = policy;
+        super(id, stage, scope, policy);
         this.domain = domain;
         domain.forEach(value -> byKey.put(value.key(), value));
         this.cautiousFirst = cautiousFirst;
@@ -56,37 +49,17 @@ public final class Choice<V extends Term> implements Topic<V> {
 
     /** The same topic, whose domain is declared to run from the most cautious to the boldest value. */
     public Choice<V> cautiousFirst() {
-        return new Choice<>(id, stage, scope, policy, domain, true, blocking, whenUncertain);
+        return new Choice<>(id(), stage(), scope(), policy(), domain, true, blocking, whenUncertain);
     }
 
     /** The same topic, without which there is no plan: an impasse ends the planning. */
     public Choice<V> blocking() {
-        return new Choice<>(id, stage, scope, policy, domain, cautiousFirst, true, whenUncertain);
+        return new Choice<>(id(), stage(), scope(), policy(), domain, cautiousFirst, true, whenUncertain);
     }
 
     /** The same topic, in which a value that is asked for because of an unknown fact counts as this one instead. */
     public Choice<V> whenUncertain(V value) {
-        return new Choice<>(id, stage, scope, policy, domain, cautiousFirst, blocking, Optional.of(value));
-    }
-
-    @Override
-    public String id() {
-        return id;
-    }
-
-    @Override
-    public Stage stage() {
-        return stage;
-    }
-
-    @Override
-    public Scope scope() {
-        return scope;
-    }
-
-    @Override
-    public PolicyKind policy() {
-        return policy;
+        return new Choice<>(id(), stage(), scope(), policy(), domain, cautiousFirst, blocking, Optional.of(value));
     }
 
     @Override
@@ -115,7 +88,7 @@ public final class Choice<V extends Term> implements Topic<V> {
      * @throws InvalidInputException when the domain has none
      */
     public V value(String key) {
-        return value(key, id);
+        return value(key, id());
     }
 
     private V value(String key, String field) {
@@ -134,11 +107,6 @@ public final class Choice<V extends Term> implements Topic<V> {
     @Override
     public List<V> parse(List<String> keys, String field) {
         return keys.stream().map(key -> value(key, field)).toList();
-    }
-
-    @Override
-    public String toString() {
-        return id;
     }
 
     /** Contributions about another subject than the floor. */
@@ -250,7 +218,7 @@ public final class Choice<V extends Term> implements Topic<V> {
             List<V> ordered = topic.domain.stream().filter(wanted::contains).toList();
             if (ordered.size() != wanted.size()) {
                 throw new InvalidInputException(
-                        topic.id,
+                        topic.id(),
                         String.join(", ", Term.keys(values)),
                         "some of " + String.join(", ", Term.keys(topic.domain)));
             }
@@ -261,7 +229,7 @@ public final class Choice<V extends Term> implements Topic<V> {
             int position = topic.domain.indexOf(value);
             if (position < 0) {
                 throw new InvalidInputException(
-                        topic.id, value.key(), "one of " + String.join(", ", Term.keys(topic.domain)));
+                        topic.id(), value.key(), "one of " + String.join(", ", Term.keys(topic.domain)));
             }
             return position;
         }

@@ -18,11 +18,7 @@ import stoneprocess.core.tool.Grit;
  *
  * @param <V> what is derived
  */
-public final class Derived<V> implements Topic<V> {
-    private final String id;
-    private final Stage stage;
-    private final Scope scope;
-    private final PolicyKind policy;
+public final class Derived<V> extends Topic<V> {
     private final Function<List<? extends V>, List<String>> print;
     private final BiFunction<List<String>, String, List<V>> read;
 
@@ -33,10 +29,7 @@ public final class Derived<V> implements Topic<V> {
             PolicyKind policy,
             Function<List<? extends V>, List<String>> print,
             BiFunction<List<String>, String, List<V>> read) {
-        this.id = id;
-        this.stage = stage;
-        this.scope = scope;
-        this.policy = policy;
+        super(id, stage, scope, policy);
         this.print = print;
         this.read = read;
     }
@@ -116,26 +109,6 @@ public final class Derived<V> implements Topic<V> {
                 field, key, "a volume in " + Dimension.VOLUME.unit().symbol());
     }
 
-    @Override
-    public String id() {
-        return id;
-    }
-
-    @Override
-    public Stage stage() {
-        return stage;
-    }
-
-    @Override
-    public Scope scope() {
-        return scope;
-    }
-
-    @Override
-    public PolicyKind policy() {
-        return policy;
-    }
-
     /** None: the value is no word. */
     @Override
     public List<? extends Term> domain() {
@@ -150,7 +123,7 @@ public final class Derived<V> implements Topic<V> {
     /** True of a path, without which there are no steps. */
     @Override
     public boolean isBlocking() {
-        return policy == PolicyKind.PATH;
+        return policy() == PolicyKind.PATH;
     }
 
     @Override
@@ -166,10 +139,5 @@ public final class Derived<V> implements Topic<V> {
     @Override
     public List<V> parse(List<String> keys, String field) {
         return read.apply(keys, field);
-    }
-
-    @Override
-    public String toString() {
-        return id;
     }
 }

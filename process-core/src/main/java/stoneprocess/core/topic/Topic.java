@@ -11,33 +11,53 @@ import stoneprocess.core.term.Term;
  *
  * @param <V> the values it may take
  */
-public sealed interface Topic<V> permits Choice, Derived {
+public abstract sealed class Topic<V> permits Choice, Derived {
+    private final String id;
+    private final Stage stage;
+    private final Scope scope;
+    private final PolicyKind policy;
+
+    Topic(String id, Stage stage, Scope scope, PolicyKind policy) {
+        this.id = id;
+        this.stage = stage;
+        this.scope = scope;
+        this.policy = policy;
+    }
+
     /** Stable key. */
-    String id();
+    public final String id() {
+        return id;
+    }
 
     /** When it is decided. */
-    Stage stage();
+    public final Stage stage() {
+        return stage;
+    }
 
     /** What it is decided for. */
-    Scope scope();
+    public final Scope scope() {
+        return scope;
+    }
 
     /** How what is known becomes an outcome. */
-    PolicyKind policy();
+    public final PolicyKind policy() {
+        return policy;
+    }
 
     /** The words that may be chosen, in their order; none where the value is derived. */
-    List<? extends Term> domain();
+    public abstract List<? extends Term> domain();
 
     /** True when the domain runs from the most cautious to the boldest value. */
-    boolean isCautiousFirst();
+    public abstract boolean isCautiousFirst();
 
     /** True when there is no plan without it: an impasse ends the planning. */
-    boolean isBlocking();
+    public abstract boolean isBlocking();
 
     /** What a value counts as when it rests on an unknown fact. */
-    Optional<? extends Term> whenUncertain();
+    public abstract Optional<? extends Term> whenUncertain();
 
     /** The stable keys of values, as JSON and texts name them. */
-    List<String> keys(List<? extends V> values);
+    public abstract List<String> keys(List<? extends V> values);
 
     /**
      * The values with the given keys, as {@link #keys} gives them.
@@ -45,5 +65,10 @@ public sealed interface Topic<V> permits Choice, Derived {
      * @param field what the keys are called in an error
      * @throws InvalidInputException for keys that name no value
      */
-    List<V> parse(List<String> keys, String field);
+    public abstract List<V> parse(List<String> keys, String field);
+
+    @Override
+    public final String toString() {
+        return id;
+    }
 }

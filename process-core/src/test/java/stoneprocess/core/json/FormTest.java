@@ -12,6 +12,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import stoneprocess.core.estimate.PriceItem;
+import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
@@ -139,6 +141,42 @@ class FormTest {
     }
 
     @Test
+    void every_form_keeps_them_beside_the_value_on_request() {
+        String json = """
+                {"format":"price-list/1","currency":"crowns","prices":{"labour-hour":38,"x-old":35},"x-for":["Anne"]}""";
+        WithExtras<PriceList> read = Json.PRICE_LIST.readWithExtras(json);
+        assertThat(read.value())
+                .isEqualTo(PriceList.empty("crowns").with(PriceItem.LABOUR_HOUR, "38"))
+                .isEqualTo(Json.PRICE_LIST.read(json));
+        assertThat(read.extras()).isEqualTo(Map.of("prices.x-old", "35", "x-for", "[\"Anne\"]"));
+        String printed = Json.PRICE_LIST.compact().print(read);
+        assertThat(printed).contains("\"x-old\":35", "\"x-for\":[\"Anne\"]");
+        assertThat(Json.PRICE_LIST.readWithExtras(printed)).isEqualTo(read);
+        assertThat(Json.PRICE_LIST.print(read.value())).doesNotContain("x-");
+        String planned = Json.RECOMMENDATION
+                .compact()
+                .print(Examples.planned())
+                .replaceFirst("\\{", "{\"x-mine\":1,")
+                .replaceFirst("\"title\"", "\"x-job\":2,\"title\"");
+        WithExtras<Recommendation> withBoth = Json.RECOMMENDATION.readWithExtras(planned);
+        assertThat(withBoth.extras()).isEqualTo(Map.of("x-mine", "1"));
+        assertThat(withBoth.value().survey().extras()).isEqualTo(Map.of("x-job", "2"));
+    }
+
+    @Test
+    void a_field_that_could_not_be_read_back_is_not_printed() {
+        FloorSurvey mine = FloorSurvey.builder("t").extras(Map.of("mine", "1")).build();
+        assertThatThrownBy(() -> Json.SURVEY.print(mine))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("mine: 'the field' is not accepted; accepted: x- and 1 to 58");
+        FloorSurvey noJson =
+                FloorSurvey.builder("t").extras(Map.of("x-mine", "one")).build();
+        assertThatThrownBy(() -> Json.SURVEY.print(noJson))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("x-mine: 'the text' is not accepted; accepted: valid JSON");
+    }
+
+    @Test
     void a_name_of_the_user_s_own_that_would_not_survive_is_refused() {
         assertThatThrownBy(() -> Json.SURVEY.read(SURVEY.replace("x-door", "x-door no")))
                 .isInstanceOf(InvalidInputException.class)
@@ -151,6 +189,10 @@ class FormTest {
             assertThatThrownBy(() -> form.read("{\"format\":\"floor-survey/7\"}"))
                     .isInstanceOf(InvalidInputException.class)
                     .hasMessage("format: 'floor-survey/7' is not accepted; accepted: " + form.version());
+            assertThatThrownBy(() -> form.read("{}"))
+                    .isInstanceOf(InvalidInputException.class)
+                    .hasMessage("format: 'nothing' is not accepted; accepted: " + form.version()
+                            + "; the field is missing");
         }
     }
 }

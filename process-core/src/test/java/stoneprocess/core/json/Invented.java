@@ -108,7 +108,7 @@ final class Invented {
         boolean manyPercent = raw == Share.class && random.nextBoolean();
         BigDecimal value = BigDecimal.valueOf(1 + random.nextInt(140_000), manyPercent ? 2 : 4);
         List<Dimension> dimensions = Arrays.stream(Dimension.values())
-                .filter(dimension -> raw.isInstance(Quantity.of(BigDecimal.ONE, dimension.unit())))
+                .filter(dimension -> raw.isAssignableFrom(dimension.type()))
                 .toList();
         return Quantity.of(value, one(dimensions).unit());
     }

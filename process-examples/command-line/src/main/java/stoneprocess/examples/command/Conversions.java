@@ -13,8 +13,15 @@ import stoneprocess.core.term.Term;
 final class Conversions {
     private Conversions() {}
 
-    /** Options of the given type take a number and a unit of the dimension. */
-    static <Q extends Quantity> void quantity(CommandLine line, Class<Q> type, Dimension dimension) {
+    /** Options that measure take a number and a unit of their dimension, options that count a whole number alone. */
+    static void quantities(CommandLine line) {
+        for (Dimension dimension : Dimension.values()) {
+            quantity(line, dimension.type(), dimension);
+        }
+        count(line);
+    }
+
+    private static <Q extends Quantity> void quantity(CommandLine line, Class<Q> type, Dimension dimension) {
         String accepted = "a number, a space and one of " + String.join(", ", Unit.symbols(dimension));
         line.registerConverter(type, text -> {
             try {
@@ -29,8 +36,7 @@ final class Conversions {
         });
     }
 
-    /** Options that count take a whole number alone. */
-    static void count(CommandLine line) {
+    private static void count(CommandLine line) {
         line.registerConverter(Count.class, text -> {
             if (!text.matches("[0-9]{1,6}")) {
                 throw refused(text, "a whole number from 0 to 999999");

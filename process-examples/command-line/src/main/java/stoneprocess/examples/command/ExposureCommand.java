@@ -9,22 +9,6 @@ import picocli.CommandLine.Spec;
 import stoneprocess.core.exposure.Coupling;
 import stoneprocess.core.exposure.GrindingTool;
 import stoneprocess.core.exposure.SlipPlace;
-import stoneprocess.core.quantity.Acidity;
-import stoneprocess.core.quantity.Airflow;
-import stoneprocess.core.quantity.Angle;
-import stoneprocess.core.quantity.Concentration;
-import stoneprocess.core.quantity.Current;
-import stoneprocess.core.quantity.Dimension;
-import stoneprocess.core.quantity.Friction;
-import stoneprocess.core.quantity.Length;
-import stoneprocess.core.quantity.Mass;
-import stoneprocess.core.quantity.PendulumValue;
-import stoneprocess.core.quantity.Power;
-import stoneprocess.core.quantity.Share;
-import stoneprocess.core.quantity.SoundLevel;
-import stoneprocess.core.quantity.TimeSpan;
-import stoneprocess.core.quantity.Voltage;
-import stoneprocess.core.quantity.Volume;
 
 /** What a crew breathes, hears and lifts, slip, slurry, circuits: one sub-command a question. */
 @Command(
@@ -50,22 +34,7 @@ final class ExposureCommand implements Runnable {
         line.addSubcommand(new LiftingCommand(console));
         line.addSubcommand(new CircuitCommand(console));
         line.addSubcommand(new ExposureFileCommand(console));
-        Conversions.quantity(line, Acidity.class, Dimension.ACIDITY);
-        Conversions.quantity(line, Airflow.class, Dimension.AIRFLOW);
-        Conversions.quantity(line, Angle.class, Dimension.ANGLE);
-        Conversions.quantity(line, Concentration.class, Dimension.CONCENTRATION);
-        Conversions.quantity(line, Current.class, Dimension.CURRENT);
-        Conversions.quantity(line, Friction.class, Dimension.FRICTION);
-        Conversions.quantity(line, Length.class, Dimension.LENGTH);
-        Conversions.quantity(line, Mass.class, Dimension.MASS);
-        Conversions.quantity(line, PendulumValue.class, Dimension.PENDULUM_VALUE);
-        Conversions.quantity(line, Power.class, Dimension.POWER);
-        Conversions.quantity(line, Share.class, Dimension.SHARE);
-        Conversions.quantity(line, SoundLevel.class, Dimension.SOUND_LEVEL);
-        Conversions.quantity(line, TimeSpan.class, Dimension.TIME);
-        Conversions.quantity(line, Voltage.class, Dimension.VOLTAGE);
-        Conversions.quantity(line, Volume.class, Dimension.VOLUME);
-        Conversions.count(line);
+        Conversions.quantities(line);
         Conversions.term(line, Coupling.class);
         Conversions.term(line, GrindingTool.class);
         Conversions.term(line, SilicaCommand.Dust.class);
