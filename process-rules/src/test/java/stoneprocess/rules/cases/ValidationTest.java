@@ -154,7 +154,7 @@ class ValidationTest {
         }
     }
 
-    private static Standing twice(Standing one, Standing again) {
-        throw new IllegalStateException(again.name() + " stands twice in standing.tsv");
+    private static Standing twice(Standing first, Standing second) {
+        throw new IllegalStateException(second.name() + " stands twice in standing.tsv");
     }
 }
