@@ -29,6 +29,7 @@ import org.jspecify.annotations.NullMarked;
 class RoomsTest {
     /** Each room imports only rooms listed before it. */
     private static final List<String> ROOMS = List.of(
+            "internal.check",
             "problem",
             "term",
             "internal.table",

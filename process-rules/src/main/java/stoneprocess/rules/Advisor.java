@@ -69,7 +69,7 @@ public final class Advisor {
 
     /** An advisor with a rulebase and options of the caller's. */
     public static Advisor of(Rulebase rulebase, Options options) {
-        return new Advisor(rulebase, options);
+        return new Advisor(Objects.requireNonNull(rulebase, "rulebase"), Objects.requireNonNull(options, "options"));
     }
 
     /** The rules that it answers by. */

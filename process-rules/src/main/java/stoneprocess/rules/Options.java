@@ -1,5 +1,6 @@
 package stoneprocess.rules;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.tool.GritSequence;
 
 /**
@@ -8,6 +9,10 @@ import stoneprocess.core.tool.GritSequence;
  * @param sequence the grades that there are to choose from; those on hand by the survey are chosen first
  */
 public record Options(GritSequence sequence) {
+    public Options {
+        Refuse.nulls(Options.class, sequence);
+    }
+
     /** The usual sequence of the trade. */
     public static Options defaults() {
         return new Options(GritSequence.standard());

@@ -3,6 +3,7 @@ package stoneprocess.rules;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.answer.RuleContent;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
@@ -21,6 +22,7 @@ public record RuleSheets(RulebaseStamp rulebase, List<Sheet> rules) {
 
     /** Copies the list. */
     public RuleSheets {
+        Refuse.nulls(RuleSheets.class, rulebase, rules);
         rules = List.copyOf(rules);
     }
 
@@ -42,6 +44,7 @@ public record RuleSheets(RulebaseStamp rulebase, List<Sheet> rules) {
     public record Sheet(Card card, List<Condition> reads, Said says, Optional<String> follows) {
         /** Copies the list. */
         public Sheet {
+            Refuse.nulls(Sheet.class, card, reads, says, follows);
             reads = List.copyOf(reads);
         }
 
@@ -69,6 +72,7 @@ public record RuleSheets(RulebaseStamp rulebase, List<Sheet> rules) {
     public record Condition(List<String> facts, List<String> classes, List<String> others, boolean orNotKnown) {
         /** Copies the lists. */
         public Condition {
+            Refuse.nulls(Condition.class, facts, classes, others);
             facts = List.copyOf(facts);
             classes = List.copyOf(classes);
             others = List.copyOf(others);
@@ -94,6 +98,7 @@ public record RuleSheets(RulebaseStamp rulebase, List<Sheet> rules) {
     public record Said(ContributionKind kind, String topic, Subject subject, List<String> values) {
         /** Copies the list. */
         public Said {
+            Refuse.nulls(Said.class, kind, topic, subject, values);
             values = List.copyOf(values);
         }
     }

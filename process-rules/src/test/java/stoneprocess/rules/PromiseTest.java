@@ -52,7 +52,7 @@ class PromiseTest {
                 && !member.getModifiers().contains(JavaModifier.SYNTHETIC);
     }
 
-    private static boolean isPromised(JavaClass javaClass) {
+    static boolean isPromised(JavaClass javaClass) {
         return javaClass.getModifiers().contains(JavaModifier.PUBLIC)
                 && !isInternal(javaClass)
                 && javaClass.getEnclosingClass().map(PromiseTest::isPromised).orElse(true);

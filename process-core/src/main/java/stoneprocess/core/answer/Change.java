@@ -5,7 +5,9 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.survey.ChangedBy;
@@ -41,6 +43,7 @@ public sealed interface Change {
          *     answers are the same
          */
         public OfAnswer {
+            Refuse.nulls(OfAnswer.class, field, from, to);
             from = from.map(field::check);
             to = field.check(to);
             if (from.equals(Optional.of(to))) {
@@ -90,6 +93,7 @@ public sealed interface Change {
          * @throws InvalidInputException for a field that takes no set or list, and for a member that it does not accept
          */
         public OfMember {
+            Refuse.nulls(OfMember.class, field, member);
             if (!(field.kind() instanceof FieldKind.Choices || field.kind() instanceof FieldKind.Grades)) {
                 throw new InvalidInputException("field", field.name(), "a field that takes a set or a list");
             }
@@ -162,6 +166,7 @@ public sealed interface Change {
          * @throws InvalidInputException for damage of another kind, for steps under 1, and where nothing changes
          */
         public OfDamage {
+            Refuse.nulls(OfDamage.class, zone, kind, from, to);
             from.ifPresent(damage -> requireKind(kind, damage));
             requireKind(kind, to);
             requireSteps("damages." + kind.key(), classSteps);
@@ -246,7 +251,7 @@ public sealed interface Change {
      * @throws InvalidInputException as {@link #in}, and when two changes have the same place
      */
     static FloorSurvey all(FloorSurvey survey, List<Change> changes) {
-        FloorSurvey changed = survey;
+        FloorSurvey changed = Objects.requireNonNull(survey, "survey");
         for (int i = 0; i < changes.size(); i++) {
             String place = changes.get(i).place();
             if (changes.subList(0, i).stream().anyMatch(other -> other.place().equals(place))) {

@@ -1,6 +1,7 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.term.Term;
@@ -20,6 +21,7 @@ public record Comparison(RulebaseStamp one, RulebaseStamp other, int floors, Lis
 
     /** Copies the list. */
     public Comparison {
+        Refuse.nulls(Comparison.class, one, other, differing);
         differing = List.copyOf(differing);
     }
 
@@ -35,6 +37,7 @@ public record Comparison(RulebaseStamp one, RulebaseStamp other, int floors, Lis
     public record Floor(int index, String title, Status one, Status other, List<Differs> decisions) {
         /** Copies the list. */
         public Floor {
+            Refuse.nulls(Floor.class, title, one, other, decisions);
             decisions = List.copyOf(decisions);
         }
     }
@@ -61,6 +64,7 @@ public record Comparison(RulebaseStamp one, RulebaseStamp other, int floors, Lis
             List<String> through) {
         /** Copies the lists. */
         public Differs {
+            Refuse.nulls(Differs.class, topic, subject, one, other, rulesOfOne, rulesOfOther, through);
             rulesOfOne = List.copyOf(rulesOfOne);
             rulesOfOther = List.copyOf(rulesOfOther);
             through = List.copyOf(through);
@@ -76,6 +80,7 @@ public record Comparison(RulebaseStamp one, RulebaseStamp other, int floors, Lis
     public record Side(End end, List<String> values) {
         /** Copies the list. */
         public Side {
+            Refuse.nulls(Side.class, end, values);
             values = List.copyOf(values);
         }
     }

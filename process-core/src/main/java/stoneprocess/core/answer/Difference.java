@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.Plan;
@@ -55,6 +56,19 @@ public record Difference(
 
     /** Copies the lists. */
     public Difference {
+        Refuse.nulls(
+                Difference.class,
+                one,
+                other,
+                matters,
+                tracks,
+                preparation,
+                warnings,
+                questions,
+                counterOffers,
+                answers,
+                parameters,
+                rulebases);
         matters = List.copyOf(matters);
         tracks = List.copyOf(tracks);
         parameters = List.copyOf(parameters);

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.survey.Damage;
@@ -29,6 +30,7 @@ public record FieldAnswer(String field, boolean known, List<Given> given) {
 
     /** Copies the list. */
     public FieldAnswer {
+        Refuse.nulls(FieldAnswer.class, field, given);
         given = List.copyOf(given);
     }
 

@@ -2,6 +2,7 @@ package stoneprocess.core.answer;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Quantity;
 
 /**
@@ -14,6 +15,7 @@ import stoneprocess.core.quantity.Quantity;
 public record Given(Optional<String> zone, List<String> keys, List<Quantity> amounts) {
     /** Copies the lists. */
     public Given {
+        Refuse.nulls(Given.class, zone, keys, amounts);
         keys = List.copyOf(keys);
         amounts = List.copyOf(amounts);
     }

@@ -3,6 +3,7 @@ package stoneprocess.core.answer;
 import java.util.List;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.topic.PolicyKind;
 
 /**
@@ -15,6 +16,7 @@ import stoneprocess.core.topic.PolicyKind;
 public record Ground(Outcome outcome, PolicyKind policy, List<Matter> restsOn) {
     /** Copies the list. */
     public Ground {
+        Refuse.nulls(Ground.class, outcome, policy, restsOn);
         restsOn = List.copyOf(restsOn);
     }
 

@@ -1,6 +1,7 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.topic.Subject;
@@ -28,6 +29,7 @@ public record HowTo(
      * @throws InvalidInputException when they do not, or when ways differ in their number of changes or steps
      */
     public HowTo {
+        Refuse.nulls(HowTo.class, topic, subject, wanted, kind, ways, rulebase);
         ways = List.copyOf(ways);
         int least = kind == WayKind.ALREADY ? 0 : 1;
         int most = kind == WayKind.ALREADY ? 0 : 2;

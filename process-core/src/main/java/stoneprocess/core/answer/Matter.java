@@ -1,6 +1,7 @@
 package stoneprocess.core.answer;
 
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 
@@ -11,6 +12,10 @@ import stoneprocess.core.topic.Topic;
  * @param subject what it is settled for
  */
 public record Matter(Topic<?> topic, Subject subject) {
+    public Matter {
+        Refuse.nulls(Matter.class, topic, subject);
+    }
+
     /** What an outcome settles. */
     public static Matter of(Outcome outcome) {
         return new Matter(outcome.topic(), outcome.subject());

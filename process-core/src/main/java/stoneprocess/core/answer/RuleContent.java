@@ -2,6 +2,7 @@ package stoneprocess.core.answer;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Contribution;
@@ -21,6 +22,7 @@ import stoneprocess.core.topic.Contribution;
 public record RuleContent(Card card, List<Condition> conditions, Contribution says, Optional<String> follows) {
     /** Copies the list. */
     public RuleContent {
+        Refuse.nulls(RuleContent.class, card, conditions, says, follows);
         conditions = List.copyOf(conditions);
     }
 
@@ -36,6 +38,7 @@ public record RuleContent(Card card, List<Condition> conditions, Contribution sa
     public record Condition(List<String> facts, List<Term> classes, List<Term> others, boolean orNotKnown) {
         /** Copies the lists. */
         public Condition {
+            Refuse.nulls(Condition.class, facts, classes, others);
             facts = List.copyOf(facts);
             classes = List.copyOf(classes);
             others = List.copyOf(others);

@@ -1,6 +1,7 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * One of two sides of a matter that ended differently.
@@ -12,6 +13,7 @@ import java.util.List;
 public record Side(Closing closing, List<String> values, List<String> rules) {
     /** Copies the lists. */
     public Side {
+        Refuse.nulls(Side.class, closing, values, rules);
         values = List.copyOf(values);
         rules = List.copyOf(rules);
     }

@@ -1,6 +1,7 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**
@@ -16,6 +17,7 @@ public record SilentRule(String rule, List<Unmet> unmet) {
      * @throws InvalidInputException when no condition is unmet, so that the rule would not be silent
      */
     public SilentRule {
+        Refuse.nulls(SilentRule.class, rule, unmet);
         unmet = List.copyOf(unmet);
         if (unmet.isEmpty()) {
             throw new InvalidInputException("unmet", "none", "at least one condition that does not hold");

@@ -1,6 +1,7 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * What only one of two recommendations has.
@@ -12,6 +13,7 @@ import java.util.List;
 public record Split<T>(List<T> one, List<T> other) {
     /** Copies the lists. */
     public Split {
+        Refuse.nulls(Split.class, one, other);
         one = List.copyOf(one);
         other = List.copyOf(other);
     }

@@ -1,6 +1,7 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.topic.TrackKind;
 
 /**
@@ -13,6 +14,7 @@ import stoneprocess.core.topic.TrackKind;
 public record TrackDifference(TrackKind track, List<String> one, List<String> other) {
     /** Copies the lists. */
     public TrackDifference {
+        Refuse.nulls(TrackDifference.class, track, one, other);
         one = List.copyOf(one);
         other = List.copyOf(other);
     }

@@ -1,6 +1,7 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * A condition of a rule that does not hold on a floor.
@@ -17,6 +18,7 @@ public record Unmet(
         String fact, List<String> actual, List<String> required, int steps, List<String> fields, List<String> topics) {
     /** Copies the lists. */
     public Unmet {
+        Refuse.nulls(Unmet.class, fact, actual, required, fields, topics);
         actual = List.copyOf(actual);
         required = List.copyOf(required);
         fields = List.copyOf(fields);

@@ -1,6 +1,7 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * Changes that together give what was asked for.
@@ -10,6 +11,7 @@ import java.util.List;
 public record Way(List<Change> changes) {
     /** Copies the list. */
     public Way {
+        Refuse.nulls(Way.class, changes);
         changes = List.copyOf(changes);
     }
 

@@ -1,6 +1,7 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.survey.HowFound;
 
@@ -25,12 +26,14 @@ public record WhatElse(List<Open> open, RulebaseStamp rulebase) {
     public record Open(String field, List<String> topics, HowFound howFound) {
         /** Copies the list. */
         public Open {
+            Refuse.nulls(Open.class, field, topics, howFound);
             topics = List.copyOf(topics);
         }
     }
 
     /** Copies the list. */
     public WhatElse {
+        Refuse.nulls(WhatElse.class, open, rulebase);
         open = List.copyOf(open);
     }
 }

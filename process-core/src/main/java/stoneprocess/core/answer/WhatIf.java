@@ -1,6 +1,7 @@
 package stoneprocess.core.answer;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Recommendation;
 
 /**
@@ -13,6 +14,7 @@ import stoneprocess.core.plan.Recommendation;
 public record WhatIf(List<Change> changes, Recommendation before, Recommendation after) {
     /** Copies the list. */
     public WhatIf {
+        Refuse.nulls(WhatIf.class, changes, before, after);
         changes = List.copyOf(changes);
     }
 }

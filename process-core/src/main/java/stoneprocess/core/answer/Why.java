@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.source.Card;
@@ -33,6 +34,7 @@ public record Why(List<Ground> grounds, List<Card> cards, List<FieldAnswer> answ
      *     rule's card is missing
      */
     public Why {
+        Refuse.nulls(Why.class, grounds, cards, answers, numbers);
         grounds = List.copyOf(grounds);
         cards = List.copyOf(cards);
         answers = List.copyOf(answers);

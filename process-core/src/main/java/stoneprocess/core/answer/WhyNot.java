@@ -3,6 +3,7 @@ package stoneprocess.core.answer;
 import java.util.List;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Card;
 
@@ -43,6 +44,7 @@ public record WhyNot(
      * @throws InvalidInputException when the card of a named rule is missing
      */
     public WhyNot {
+        Refuse.nulls(WhyNot.class, value, kind, outcome, by, asked, silent, restsOn, cards, answers);
         by = List.copyOf(by);
         asked = List.copyOf(asked);
         silent = List.copyOf(silent);

@@ -2,6 +2,7 @@ package stoneprocess.core.audit;
 
 import java.math.BigInteger;
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.RulebaseStamp;
 
 /**
@@ -26,10 +27,15 @@ public record AuditReport(RulebaseStamp rulebase, List<Space> topics, BigInteger
      * @param covered how many of these the audit went through for one subject, each counted once
      * @param states how many differing states stood for them
      */
-    public record Space(String topic, int rules, int facts, BigInteger combinations, BigInteger covered, int states) {}
+    public record Space(String topic, int rules, int facts, BigInteger combinations, BigInteger covered, int states) {
+        public Space {
+            Refuse.nulls(Space.class, topic, combinations, covered);
+        }
+    }
 
     /** Copies the lists. */
     public AuditReport {
+        Refuse.nulls(AuditReport.class, rulebase, topics, acrossStages, findings);
         topics = List.copyOf(topics);
         findings = List.copyOf(findings);
     }

@@ -3,6 +3,7 @@ package stoneprocess.core.audit;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.survey.FloorSurvey;
 
 /**
@@ -28,6 +29,7 @@ public record Finding(
         Optional<String> explained) {
     /** Copies the lists. */
     public Finding {
+        Refuse.nulls(Finding.class, kind, topic, rules, values, facts, details, survey, explained);
         rules = List.copyOf(rules);
         values = List.copyOf(values);
         facts = List.copyOf(facts);

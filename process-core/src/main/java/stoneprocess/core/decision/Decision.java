@@ -3,6 +3,7 @@ package stoneprocess.core.decision;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
@@ -30,6 +31,7 @@ public record Decision<V>(
         List<String> inputs)
         implements Outcome {
     public Decision {
+        Refuse.nulls(Decision.class, topic, subject, values, won, outweighed, vetoed, inputs);
         values = List.copyOf(values);
         won = List.copyOf(won);
         outweighed = List.copyOf(outweighed);

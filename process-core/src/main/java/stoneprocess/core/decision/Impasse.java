@@ -2,6 +2,7 @@ package stoneprocess.core.decision;
 
 import java.util.List;
 import java.util.stream.Stream;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 
@@ -21,6 +22,7 @@ public record Impasse<V>(
         Topic<V> topic, Subject subject, List<Reason> needs, List<Reason> vetoes, boolean untilKnown, List<V> lacking)
         implements Outcome {
     public Impasse {
+        Refuse.nulls(Impasse.class, topic, subject, needs, vetoes, lacking);
         needs = List.copyOf(needs);
         vetoes = List.copyOf(vetoes);
         lacking = List.copyOf(lacking);

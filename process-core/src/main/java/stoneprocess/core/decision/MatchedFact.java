@@ -1,6 +1,7 @@
 package stoneprocess.core.decision;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * A fact that a rule matched. Raw numbers are found through the fields in the recommendation's survey.
@@ -13,6 +14,7 @@ import java.util.List;
  */
 public record MatchedFact(String name, List<String> mayBe, boolean known, List<String> fields, List<String> topics) {
     public MatchedFact {
+        Refuse.nulls(MatchedFact.class, name, mayBe, fields, topics);
         mayBe = List.copyOf(mayBe);
         fields = List.copyOf(fields);
         topics = List.copyOf(topics);

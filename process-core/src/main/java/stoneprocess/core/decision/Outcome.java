@@ -2,6 +2,7 @@ package stoneprocess.core.decision;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
@@ -35,6 +36,8 @@ public sealed interface Outcome permits Decision, Impasse {
     /** The decision of a topic for a subject among outcomes; empty when there is none or it ended in an impasse. */
     @SuppressWarnings("unchecked")
     static <V> Optional<Decision<V>> decision(Collection<Outcome> outcomes, Topic<V> topic, Subject subject) {
+        Objects.requireNonNull(topic, "topic");
+        Objects.requireNonNull(subject, "subject");
         return outcomes.stream()
                 .filter(outcome -> outcome.closes(topic, subject))
                 .flatMap(outcome -> outcome.decided().stream())

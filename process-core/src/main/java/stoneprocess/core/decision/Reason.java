@@ -1,6 +1,7 @@
 package stoneprocess.core.decision;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.topic.ContributionKind;
 
 /**
@@ -13,6 +14,7 @@ import stoneprocess.core.topic.ContributionKind;
  */
 public record Reason(ContributionKind kind, String rule, List<String> values, List<MatchedFact> facts) {
     public Reason {
+        Refuse.nulls(Reason.class, kind, rule, values, facts);
         values = List.copyOf(values);
         facts = List.copyOf(facts);
     }

@@ -1,5 +1,7 @@
 package stoneprocess.core.estimate;
 
+import java.util.Objects;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.stone.StoneCatalogue;
@@ -14,6 +16,7 @@ import stoneprocess.core.stone.StoneCatalogue;
  */
 public record AbrasionResistance(double ha, Citation source, boolean purchaseMinimum) {
     public AbrasionResistance {
+        Refuse.nulls(AbrasionResistance.class, source);
         if (!(ha > 0 && ha <= 1000)) {
             throw new InvalidInputException("stone.ha", Double.toString(ha), "an index above 0 and up to 1000");
         }
@@ -33,9 +36,11 @@ public record AbrasionResistance(double ha, Citation source, boolean purchaseMin
      * @throws InvalidInputException when no specification is listed for it
      */
     public static AbrasionResistance purchaseMinimum(String stone, String kind) {
+        Objects.requireNonNull(stone, "stone");
+        Objects.requireNonNull(kind, "kind");
         return StoneCatalogue.standard().purchaseLimits().stream()
-                .filter(limit -> limit.stone().equals(stone)
-                        && limit.kind().equals(kind)
+                .filter(limit -> stone.equals(limit.stone())
+                        && kind.equals(limit.kind())
                         && limit.abrasionMinHa().isPresent())
                 .findFirst()
                 .map(limit -> new AbrasionResistance(limit.abrasionMinHa().getAsDouble(), limit.source(), true))

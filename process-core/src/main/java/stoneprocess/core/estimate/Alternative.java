@@ -1,6 +1,7 @@
 package stoneprocess.core.estimate;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * One way to do a job.
@@ -11,6 +12,7 @@ import java.util.List;
  */
 public record Alternative(String name, Job job, List<CrewTiming> timings) {
     public Alternative {
+        Refuse.nulls(Alternative.class, name, job, timings);
         Require.text("option.name", name);
         timings = List.copyOf(timings);
     }

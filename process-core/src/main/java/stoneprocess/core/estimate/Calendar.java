@@ -3,6 +3,7 @@ package stoneprocess.core.estimate;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.TimeSpan;
 
@@ -18,6 +19,10 @@ public record Calendar(Spread<Count> workingDays, Spread<TimeSpan> waiting, Spre
     private static final double DAY = 1440;
     /** Less than a printed minute's rounding: work that ends a shift does not begin the next. */
     private static final double ROUNDING = 0.01;
+
+    public Calendar {
+        Refuse.nulls(Calendar.class, workingDays, waiting, days);
+    }
 
     /** The calendar of lines that follow one another, with one shift a day. */
     static Calendar of(List<Line> lines, TimeSpan shift) {

@@ -1,6 +1,7 @@
 package stoneprocess.core.estimate;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Quantity;
 
 /**
@@ -13,6 +14,7 @@ import stoneprocess.core.quantity.Quantity;
  */
 public record Consumable(ConsumableKind kind, String step, Spread<Quantity> amount, List<Assumption> assumptions) {
     public Consumable {
+        Refuse.nulls(Consumable.class, kind, step, amount, assumptions);
         assumptions = List.copyOf(assumptions);
     }
 

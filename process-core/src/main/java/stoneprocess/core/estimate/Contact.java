@@ -1,5 +1,6 @@
 package stoneprocess.core.estimate;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.AreaLoad;
 import stoneprocess.core.quantity.Speed;
 
@@ -11,6 +12,7 @@ import stoneprocess.core.quantity.Speed;
  */
 public record Contact(AreaLoad pressure, Speed sliding) {
     public Contact {
+        Refuse.nulls(Contact.class, pressure, sliding);
         Require.positive("contact.pressure", pressure);
         Require.positive("contact.sliding", sliding);
     }

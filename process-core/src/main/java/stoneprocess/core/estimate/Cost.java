@@ -1,6 +1,7 @@
 package stoneprocess.core.estimate;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * What a job costs by a price list.
@@ -20,6 +21,7 @@ public record Cost(
         List<String> unpriced,
         List<String> exclusions) {
     public Cost {
+        Refuse.nulls(Cost.class, lines, subtotal, total, unpriced, exclusions);
         lines = List.copyOf(lines);
         unpriced = List.copyOf(unpriced);
         exclusions = List.copyOf(exclusions);
@@ -31,5 +33,9 @@ public record Cost(
      * @param name key of the {@link PriceItem}, or {@code machine-hour} and the class of machine
      * @param amount what it costs
      */
-    public record CostLine(String name, Spread<Money> amount) {}
+    public record CostLine(String name, Spread<Money> amount) {
+        public CostLine {
+            Refuse.nulls(CostLine.class, name, amount);
+        }
+    }
 }

@@ -1,6 +1,7 @@
 package stoneprocess.core.estimate;
 
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.AreaRate;
 import stoneprocess.core.quantity.Range;
@@ -16,6 +17,7 @@ import stoneprocess.core.quantity.Speed;
  */
 public record CrewTiming(String step, Optional<Range<AreaRate>> field, Optional<Range<Speed>> edges) {
     public CrewTiming {
+        Refuse.nulls(CrewTiming.class, step, field, edges);
         if (field.isEmpty() && edges.isEmpty()) {
             throw new InvalidInputException("timing." + step, "none", "a rate for the open field, the edges or both");
         }

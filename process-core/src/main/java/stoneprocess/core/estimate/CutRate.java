@@ -1,6 +1,7 @@
 package stoneprocess.core.estimate;
 
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Share;
 
 /**
@@ -10,4 +11,8 @@ import stoneprocess.core.quantity.Share;
  * @param share the ratio; 100 % cuts as fast
  * @param removal Preston's ratio with its reference stated; empty when the crew's own rate was given
  */
-public record CutRate(Share share, Optional<RelativeRemoval> removal) {}
+public record CutRate(Share share, Optional<RelativeRemoval> removal) {
+    public CutRate {
+        Refuse.nulls(CutRate.class, share, removal);
+    }
+}

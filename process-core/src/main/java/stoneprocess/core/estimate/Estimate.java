@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Quantity;
@@ -30,6 +31,7 @@ public record Estimate(
         List<RouteCheck> routes,
         Set<Remark> remarks) {
     public Estimate {
+        Refuse.nulls(Estimate.class, job, lines, calendar, consumables, routes, remarks);
         lines = List.copyOf(lines);
         consumables = List.copyOf(consumables);
         routes = List.copyOf(routes);

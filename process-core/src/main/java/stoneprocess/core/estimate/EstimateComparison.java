@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.TimeSpan;
@@ -35,6 +36,8 @@ public record EstimateComparison(
         List<EstimateDifference<Money>> costs,
         Optional<EstimateDifference<Money>> total) {
     public EstimateComparison {
+        Refuse.nulls(
+                EstimateComparison.class, first, second, work, waits, consumables, personHours, days, costs, total);
         work = List.copyOf(work);
         waits = List.copyOf(waits);
         consumables = List.copyOf(consumables);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BinaryOperator;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.term.Term;
 
@@ -23,6 +24,10 @@ import stoneprocess.core.term.Term;
  */
 public record EstimateDifference<T extends Comparable<? super T>>(
         String line, Optional<Spread<T>> first, Optional<Spread<T>> second, Direction direction, T by) {
+    public EstimateDifference {
+        Refuse.nulls(EstimateDifference.class, line, first, second, direction, by);
+    }
+
     /** What the second option takes against the first. */
     public enum Direction implements Term {
         LESS,

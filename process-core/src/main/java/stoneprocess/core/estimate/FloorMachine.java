@@ -1,5 +1,6 @@
 package stoneprocess.core.estimate;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
@@ -30,6 +31,7 @@ public record FloorMachine(
     private static final double GRAVITY = 9.80665;
 
     public FloorMachine {
+        Refuse.nulls(FloorMachine.class, kind, path, mass, added, padArea, motion, power);
         Require.positive("machine.path", path);
         Require.positive("machine.mass", mass);
         Require.positive("machine.pad-area", padArea);

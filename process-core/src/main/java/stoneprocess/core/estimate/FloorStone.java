@@ -1,5 +1,6 @@
 package stoneprocess.core.estimate;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.stone.Hardness;
 
 /**
@@ -9,6 +10,10 @@ import stoneprocess.core.stone.Hardness;
  * @param resistance how well it resists abrasion
  */
 public record FloorStone(Hardness hardness, AbrasionResistance resistance) {
+    public FloorStone {
+        Refuse.nulls(FloorStone.class, hardness, resistance);
+    }
+
     /** Marble at the purchase minimum of ASTM C503. */
     public static FloorStone marble() {
         return new FloorStone(Hardness.MEDIUM, AbrasionResistance.purchaseMinimum("marble", "standard"));

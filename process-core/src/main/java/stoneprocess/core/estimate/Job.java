@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Length;
@@ -28,6 +29,7 @@ public record Job(
         Optional<Sealing> sealing,
         SiteConditions site) {
     public Job {
+        Refuse.nulls(Job.class, area, edges, stone, steps, others, sealing, site);
         Require.positive("job.area", area);
         steps = List.copyOf(steps);
         others = List.copyOf(others);

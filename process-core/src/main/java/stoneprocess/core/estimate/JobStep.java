@@ -1,6 +1,7 @@
 package stoneprocess.core.estimate;
 
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Coverage;
 import stoneprocess.core.quantity.Length;
@@ -33,6 +34,7 @@ public record JobStep(
     private static final int MOST_PASSES = 1000;
 
     public JobStep {
+        Refuse.nulls(JobStep.class, name, kind, grain, machine, passes, water, cutRate);
         Require.text("step.name", name);
         if (passes.low() < 1) {
             throw new InvalidInputException(name + ".passes", Integer.toString(passes.low()), "1 pass or more");

@@ -1,5 +1,6 @@
 package stoneprocess.core.estimate;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.AreaRate;
 import stoneprocess.core.quantity.Length;
@@ -21,6 +22,7 @@ import stoneprocess.core.quantity.TimeSpan;
 public record Kinematics(
         Length path, Share overlap, Speed walk, double passes, Length bay, TimeSpan turn, Share handling) {
     public Kinematics {
+        Refuse.nulls(Kinematics.class, path, overlap, walk, bay, turn, handling);
         Require.positive("kinematics.path", path);
         Require.below100("kinematics.overlap", overlap);
         Require.positive("kinematics.walk", walk);

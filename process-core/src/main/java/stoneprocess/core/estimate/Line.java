@@ -2,6 +2,7 @@ package stoneprocess.core.estimate;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.TimeSpan;
 
@@ -29,6 +30,7 @@ public sealed interface Line {
             List<Assumption> assumptions)
             implements Line {
         public WorkLine {
+            Refuse.nulls(WorkLine.class, work, subject, clock, basis, assumptions);
             if (people < 1) {
                 throw new InvalidInputException("people", Integer.toString(people), "1 or more");
             }
@@ -54,6 +56,10 @@ public sealed interface Line {
      * @param hours hours by the clock, day and night
      */
     record WaitLine(Wait reason, Optional<String> subject, Spread<TimeSpan> hours) implements Line {
+        public WaitLine {
+            Refuse.nulls(WaitLine.class, reason, subject, hours);
+        }
+
         @Override
         public String name() {
             return reason.key() + subject.map(of -> " " + of).orElse("");

@@ -2,6 +2,8 @@ package stoneprocess.core.estimate;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Objects;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**
@@ -23,6 +25,7 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
      * @throws InvalidInputException for an amount outside it and for a blank currency
      */
     public Money {
+        Refuse.nulls(Money.class, amount, currency);
         Require.text("money.currency", currency);
         amount = amount("money.amount", amount);
     }
@@ -43,7 +46,7 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
      */
     public static Money of(String amount, String currency) {
         try {
-            return new Money(new BigDecimal(amount), currency);
+            return new Money(new BigDecimal(Objects.requireNonNull(amount, "amount")), currency);
         } catch (NumberFormatException e) {
             throw new InvalidInputException("money.amount", amount, "a number");
         }

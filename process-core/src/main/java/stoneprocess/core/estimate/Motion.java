@@ -1,5 +1,6 @@
 package stoneprocess.core.estimate;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Rotation;
@@ -20,6 +21,7 @@ public sealed interface Motion {
      */
     record Disc(Rotation rotation, Length inner, Length outer) implements Motion {
         public Disc {
+            Refuse.nulls(Disc.class, rotation, inner, outer);
             requireRing(inner, outer);
         }
 
@@ -55,6 +57,7 @@ public sealed interface Motion {
         private static final int ANGLES = 64;
 
         public Planetary {
+            Refuse.nulls(Planetary.class, head, carrier, turning, inner, outer, centres);
             requireRing(inner, outer);
         }
 

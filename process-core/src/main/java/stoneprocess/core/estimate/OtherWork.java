@@ -1,6 +1,8 @@
 package stoneprocess.core.estimate;
 
+import java.util.Objects;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Range;
@@ -16,6 +18,7 @@ import stoneprocess.core.quantity.TimeSpan;
  */
 public record OtherWork(String name, Range<TimeSpan> work, Range<TimeSpan> curing, Optional<String> after) {
     public OtherWork {
+        Refuse.nulls(OtherWork.class, name, work, curing, after);
         Require.text("other-work.name", name);
     }
 
@@ -26,6 +29,7 @@ public record OtherWork(String name, Range<TimeSpan> work, Range<TimeSpan> curin
      * @throws InvalidInputException when there is no such parameter
      */
     public static OtherWork usual(String name, Range<TimeSpan> work, Optional<String> after, Parameters parameters) {
-        return new OtherWork(name, work, parameters.range("rest." + name, TimeSpan.class), after);
+        return new OtherWork(
+                name, work, parameters.range("rest." + Objects.requireNonNull(name, "name"), TimeSpan.class), after);
     }
 }

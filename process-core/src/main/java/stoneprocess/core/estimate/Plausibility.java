@@ -1,5 +1,7 @@
 package stoneprocess.core.estimate;
 
+import java.util.Objects;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Range;
@@ -15,9 +17,13 @@ import stoneprocess.core.source.Citation;
  * @param source where the figure comes from
  */
 public record Plausibility(PublicWork like, Spread<Area> estimated, Range<Area> band, Citation source) {
+    public Plausibility {
+        Refuse.nulls(Plausibility.class, like, estimated, band, source);
+    }
+
     /** Compares an estimate with the public-works figure for such a job; that the job is such a one, the caller knows. */
     public static Plausibility of(Estimate estimate, PublicWork like, Parameters parameters) {
-        Numbers numbers = new Numbers(parameters);
+        Numbers numbers = new Numbers(Objects.requireNonNull(parameters, "parameters"));
         double factor = Math.max(1, numbers.share("estimate.machine-day.factor"));
         double[] ends = like.ends(numbers);
         String name = like == PublicWork.FLOOR_GRINDING ? like.parameter() + ".low" : like.parameter();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.term.Term;
@@ -41,6 +42,7 @@ public record PriceList(
      * @throws InvalidInputException for a blank currency, an amount outside the range and a night factor below 100 %
      */
     public PriceList {
+        Refuse.nulls(PriceList.class, currency, prices, machineHours, minimumCharge, nightFactor, exclusions);
         Require.text("currency", currency);
         prices = amounts("prices", prices);
         machineHours = amounts("machine-hours", machineHours);

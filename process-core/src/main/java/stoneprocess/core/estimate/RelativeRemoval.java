@@ -1,5 +1,6 @@
 package stoneprocess.core.estimate;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Share;
 
 /**
@@ -17,6 +18,10 @@ public record RelativeRemoval(
         AbrasionResistance resistance,
         Contact referenceContact,
         AbrasionResistance referenceResistance) {
+    public RelativeRemoval {
+        Refuse.nulls(RelativeRemoval.class, contact, resistance, referenceContact, referenceResistance);
+    }
+
     /** The ratio; 100 % cuts as fast as the reference. */
     public Share share() {
         return new Share(100 * intensity(contact, resistance) / intensity(referenceContact, referenceResistance));

@@ -2,6 +2,7 @@ package stoneprocess.core.estimate;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.AreaRate;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
@@ -27,6 +28,7 @@ public record RouteCheck(
         Agreement agreement,
         List<Departure> departures) {
     public RouteCheck {
+        Refuse.nulls(RouteCheck.class, step, cut, walked, practice, agreement, departures);
         departures = List.copyOf(departures);
     }
 
@@ -58,5 +60,9 @@ public record RouteCheck(
      * @param cause what differs
      * @param factor the walked rate with it over the rate without it; more than 100 % is faster
      */
-    public record Departure(Cause cause, Share factor) {}
+    public record Departure(Cause cause, Share factor) {
+        public Departure {
+            Refuse.nulls(Departure.class, cause, factor);
+        }
+    }
 }

@@ -1,5 +1,6 @@
 package stoneprocess.core.estimate;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Range;
@@ -17,6 +18,7 @@ import stoneprocess.core.quantity.Unit;
  */
 public record SiteConditions(int mobilisations, Range<TimeSpan> signOff, TimeSpan shift, Share night) {
     public SiteConditions {
+        Refuse.nulls(SiteConditions.class, signOff, shift, night);
         if (mobilisations < 1) {
             throw new InvalidInputException("site.mobilisations", Integer.toString(mobilisations), "1 or more");
         }

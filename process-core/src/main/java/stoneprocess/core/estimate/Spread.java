@@ -1,5 +1,6 @@
 package stoneprocess.core.estimate;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 
@@ -13,6 +14,7 @@ import stoneprocess.core.quantity.Quantity;
  */
 public record Spread<T extends Comparable<? super T>>(T low, T likely, T high) {
     public Spread {
+        Refuse.nulls(Spread.class, low, likely, high);
         if (low.compareTo(likely) > 0 || likely.compareTo(high) > 0) {
             throw new InvalidInputException(
                     "spread",

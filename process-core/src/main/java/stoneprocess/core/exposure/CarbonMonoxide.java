@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
@@ -35,7 +36,7 @@ public final class CarbonMonoxide {
 
     /** Carbon monoxide by the given numbers, those named {@code carbon-monoxide.}. */
     public static CarbonMonoxide of(Parameters parameters) {
-        return new CarbonMonoxide(parameters);
+        return new CarbonMonoxide(Objects.requireNonNull(parameters, "parameters"));
     }
 
     /**

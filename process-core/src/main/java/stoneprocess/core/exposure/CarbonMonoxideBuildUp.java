@@ -2,6 +2,7 @@ package stoneprocess.core.exposure;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Concentration;
 import stoneprocess.core.quantity.TimeSpan;
 
@@ -23,6 +24,7 @@ public record CarbonMonoxideBuildUp(
         implements EngineFigure {
     /** Copies the limits. */
     public CarbonMonoxideBuildUp {
+        Refuse.nulls(CarbonMonoxideBuildUp.class, atEnd, shiftMean, timeToCeiling, verdict, limits);
         limits = List.copyOf(limits);
     }
 }

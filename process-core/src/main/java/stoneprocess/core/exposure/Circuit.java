@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.List;
+import java.util.Objects;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Current;
 import stoneprocess.core.quantity.Power;
@@ -20,7 +21,7 @@ public final class Circuit {
 
     /** Circuits by the given numbers. */
     public static Circuit of(Parameters parameters) {
-        return new Circuit(parameters);
+        return new Circuit(Objects.requireNonNull(parameters, "parameters"));
     }
 
     /**

@@ -1,5 +1,6 @@
 package stoneprocess.core.exposure;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Share;
 
@@ -12,4 +13,8 @@ import stoneprocess.core.quantity.Share;
  * @param verdict whether it carries the load
  * @param limit share of the breaker's rating that may be drawn for hours
  */
-public record CircuitLoad(Power continuous, Power load, Power spare, CircuitVerdict verdict, Limit<Share> limit) {}
+public record CircuitLoad(Power continuous, Power load, Power spare, CircuitVerdict verdict, Limit<Share> limit) {
+    public CircuitLoad {
+        Refuse.nulls(CircuitLoad.class, continuous, load, spare, verdict, limit);
+    }
+}

@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Airflow;
 import stoneprocess.core.quantity.Share;
@@ -34,6 +35,7 @@ public sealed interface DustControl {
          * @throws InvalidInputException for a filter of more than 100 % or a maker's airflow of zero
          */
         public Collector {
+            Refuse.nulls(Collector.class, airflow, makersAirflow, filter);
             if (makersAirflow.isPresent() && makersAirflow.get().cubicMetresPerHour() <= 0) {
                 throw new InvalidInputException(
                         "collector.makers-airflow", makersAirflow.get().print(), "more than 0 m3/h");

@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Friction;
 
 /**
@@ -16,6 +17,7 @@ public record FrictionCheck(
         SlipPlace place, Friction measured, boolean meetsLimit, Limit<Friction> limit, List<SlipCaution> cautions) {
     /** Copies the cautions. */
     public FrictionCheck {
+        Refuse.nulls(FrictionCheck.class, place, measured, limit, cautions);
         cautions = List.copyOf(cautions);
     }
 }

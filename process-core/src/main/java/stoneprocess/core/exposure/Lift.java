@@ -1,5 +1,6 @@
 package stoneprocess.core.exposure;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Angle;
 import stoneprocess.core.quantity.Count;
@@ -38,6 +39,7 @@ public record Lift(
      * @throws InvalidInputException for a time of zero, a duration above 8 h or a turn above 180 degrees
      */
     public Lift {
+        Refuse.nulls(Lift.class, load, reach, height, travel, turn, lifts, counted, duration, coupling);
         if (counted.minutes() <= 0) {
             throw new InvalidInputException("lift.counted", counted.print(), "more than 0 min");
         }

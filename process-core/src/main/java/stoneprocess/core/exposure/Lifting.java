@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import stoneprocess.core.internal.table.Tsv;
 import stoneprocess.core.parameter.Parameters;
@@ -30,7 +31,7 @@ public final class Lifting {
 
     /** Lifting by the given numbers, those named {@code lifting.}. */
     public static Lifting of(Parameters parameters) {
-        return new Lifting(parameters);
+        return new Lifting(Objects.requireNonNull(parameters, "parameters"));
     }
 
     /**

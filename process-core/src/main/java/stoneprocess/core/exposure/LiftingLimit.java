@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Share;
 
@@ -14,4 +15,8 @@ import stoneprocess.core.quantity.Share;
  * @param limit the load constant: what the best possible lift may weigh
  */
 public record LiftingLimit(
-        Mass recommended, Optional<Share> index, LiftMultipliers multipliers, LiftVerdict verdict, Limit<Mass> limit) {}
+        Mass recommended, Optional<Share> index, LiftMultipliers multipliers, LiftVerdict verdict, Limit<Mass> limit) {
+    public LiftingLimit {
+        Refuse.nulls(LiftingLimit.class, recommended, index, multipliers, verdict, limit);
+    }
+}

@@ -1,5 +1,6 @@
 package stoneprocess.core.exposure;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Quantity;
@@ -14,6 +15,10 @@ import stoneprocess.core.source.Citation;
  * @param <Q> what is limited
  */
 public record Limit<Q extends Quantity>(Q value, Citation source, Role decides) {
+    public Limit {
+        Refuse.nulls(Limit.class, value, source, decides);
+    }
+
     static <Q extends Quantity> Limit<Q> of(Parameters parameters, String name, Class<Q> type, Role decides) {
         Parameter parameter = parameters.parameter(name);
         return new Limit<>(type.cast(parameter.value()), parameter.source(), decides);

@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Airflow;
 import stoneprocess.core.quantity.Concentration;
 import stoneprocess.core.quantity.TimeSpan;
@@ -13,4 +14,8 @@ import stoneprocess.core.quantity.TimeSpan;
  * @param limit the limit that it holds
  */
 public record NeededAir(Optional<Airflow> air, Optional<TimeSpan> oneChange, Limit<Concentration> limit)
-        implements EngineFigure {}
+        implements EngineFigure {
+    public NeededAir {
+        Refuse.nulls(NeededAir.class, air, oneChange, limit);
+    }
+}

@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Share;
@@ -25,7 +26,7 @@ public final class Noise {
 
     /** Noise by the given numbers, those named {@code noise.}. */
     public static Noise of(Parameters parameters) {
-        return new Noise(parameters);
+        return new Noise(Objects.requireNonNull(parameters, "parameters"));
     }
 
     /**

@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.SoundLevel;
 
@@ -20,4 +21,8 @@ public record NoiseExposure(
         Optional<SoundLevel> mean,
         NoiseVerdict verdict,
         Limit<SoundLevel> limit,
-        Limit<SoundLevel> ceiling) {}
+        Limit<SoundLevel> ceiling) {
+    public NoiseExposure {
+        Refuse.nulls(NoiseExposure.class, rule, dose, mean, verdict, limit, ceiling);
+    }
+}

@@ -1,5 +1,6 @@
 package stoneprocess.core.exposure;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.SoundLevel;
 import stoneprocess.core.quantity.TimeSpan;
@@ -21,6 +22,7 @@ public record NoisePeriod(SoundLevel level, TimeSpan time) {
      * @throws InvalidInputException for a level above 140 dBA or a time above 24 h
      */
     public NoisePeriod {
+        Refuse.nulls(NoisePeriod.class, level, time);
         requireLevel(level);
         if (time.compareTo(WHOLE_DAY) > 0) {
             throw new InvalidInputException("noise.time", time.print(), "0 to 24 h");

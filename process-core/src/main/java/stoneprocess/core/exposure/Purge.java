@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Concentration;
 import stoneprocess.core.quantity.TimeSpan;
 
@@ -10,4 +11,8 @@ import stoneprocess.core.quantity.TimeSpan;
  * @param time until the mixed room is down to the limit; empty when it never gets there
  * @param limit the limit that is aimed at
  */
-public record Purge(Optional<TimeSpan> time, Limit<Concentration> limit) implements EngineFigure {}
+public record Purge(Optional<TimeSpan> time, Limit<Concentration> limit) implements EngineFigure {
+    public Purge {
+        Refuse.nulls(Purge.class, time, limit);
+    }
+}

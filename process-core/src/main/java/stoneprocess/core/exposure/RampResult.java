@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Angle;
 
 /**
@@ -14,6 +15,7 @@ import stoneprocess.core.quantity.Angle;
 public record RampResult(Angle measured, RampClass ramp, Limit<Angle> limit, List<SlipCaution> cautions) {
     /** Copies the cautions. */
     public RampResult {
+        Refuse.nulls(RampResult.class, measured, ramp, limit, cautions);
         cautions = List.copyOf(cautions);
     }
 }

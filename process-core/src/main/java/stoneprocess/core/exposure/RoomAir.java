@@ -1,5 +1,6 @@
 package stoneprocess.core.exposure;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Airflow;
 import stoneprocess.core.quantity.Concentration;
@@ -19,6 +20,7 @@ public record RoomAir(Volume volume, Airflow outdoorAir, Concentration backgroun
      * @throws InvalidInputException for less than 1 m3
      */
     public RoomAir {
+        Refuse.nulls(RoomAir.class, volume, outdoorAir, background);
         if (volume.litres() < 1000) {
             throw new InvalidInputException("room.volume", volume.print(), "1000 l or more");
         }

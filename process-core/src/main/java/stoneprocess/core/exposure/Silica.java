@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Airflow;
@@ -33,7 +34,7 @@ public final class Silica {
      * looser, see {@link stoneprocess.core.parameter.HouseBound}; so that a control which meets them meets the table.
      */
     public static Silica of(Parameters parameters) {
-        return new Silica(parameters);
+        return new Silica(Objects.requireNonNull(parameters, "parameters"));
     }
 
     /**

@@ -2,6 +2,7 @@ package stoneprocess.core.exposure;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Airflow;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.source.Citation;
@@ -28,6 +29,8 @@ public record SilicaControl(
         Role decides) {
     /** Copies the list. */
     public SilicaControl {
+        Refuse.nulls(
+                SilicaControl.class, verdict, missing, neededAirflow, respirator, protectionFactor, source, decides);
         missing = List.copyOf(missing);
     }
 }

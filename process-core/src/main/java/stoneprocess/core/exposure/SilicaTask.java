@@ -1,5 +1,6 @@
 package stoneprocess.core.exposure;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.TimeSpan;
@@ -23,6 +24,7 @@ public record SilicaTask(
      * @throws InvalidInputException for a wheel or time outside its range
      */
     public SilicaTask {
+        Refuse.nulls(SilicaTask.class, tool, control, wheel, time);
         if (wheel.millimetres() <= 0 || wheel.millimetres() > 2000) {
             throw new InvalidInputException("silica.wheel", wheel.print(), "more than 0 and up to 2000 mm");
         }

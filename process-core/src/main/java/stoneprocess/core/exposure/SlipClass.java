@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Quantity;
 
 /**
@@ -16,6 +17,7 @@ public record SlipClass<Q extends Quantity>(
         Q measured, SlipPotential potential, Limit<Q> limit, List<SlipCaution> cautions) {
     /** Copies the cautions. */
     public SlipClass {
+        Refuse.nulls(SlipClass.class, measured, potential, limit, cautions);
         cautions = List.copyOf(cautions);
     }
 }

@@ -1,5 +1,6 @@
 package stoneprocess.core.exposure;
 
+import java.util.Objects;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Acidity;
@@ -17,7 +18,7 @@ public final class Slurry {
 
     /** Slurry by the given numbers, those named {@code slurry-ph.}. */
     public static Slurry of(Parameters parameters) {
-        return new Slurry(parameters);
+        return new Slurry(Objects.requireNonNull(parameters, "parameters"));
     }
 
     /**

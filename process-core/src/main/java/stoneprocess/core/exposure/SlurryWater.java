@@ -1,5 +1,6 @@
 package stoneprocess.core.exposure;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Acidity;
 
 /**
@@ -9,4 +10,8 @@ import stoneprocess.core.quantity.Acidity;
  * @param slurryClass where it may go by that
  * @param limit the limit that decides the class: the one that is overstepped, or the nearer one that is kept
  */
-public record SlurryWater(Acidity measured, SlurryClass slurryClass, Limit<Acidity> limit) {}
+public record SlurryWater(Acidity measured, SlurryClass slurryClass, Limit<Acidity> limit) {
+    public SlurryWater {
+        Refuse.nulls(SlurryWater.class, measured, slurryClass, limit);
+    }
+}

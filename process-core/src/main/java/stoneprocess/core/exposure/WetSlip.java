@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.List;
+import java.util.Objects;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Angle;
@@ -25,7 +26,7 @@ public final class WetSlip {
 
     /** Slip by the given numbers, those named {@code slip-}. */
     public static WetSlip of(Parameters parameters) {
-        return new WetSlip(parameters);
+        return new WetSlip(Objects.requireNonNull(parameters, "parameters"));
     }
 
     /**

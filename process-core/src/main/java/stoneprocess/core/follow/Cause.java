@@ -2,6 +2,7 @@ package stoneprocess.core.follow;
 
 import java.util.List;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.topic.Fault;
 
 /**
@@ -14,6 +15,7 @@ import stoneprocess.core.topic.Fault;
  */
 public record Cause(Fault fault, Standing standing, List<Reason> speaksFor, List<Reason> speaksAgainst) {
     public Cause {
+        Refuse.nulls(Cause.class, fault, standing, speaksFor, speaksAgainst);
         speaksFor = List.copyOf(speaksFor);
         speaksAgainst = List.copyOf(speaksAgainst);
     }

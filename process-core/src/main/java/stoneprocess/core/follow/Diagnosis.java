@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.log.Sign;
 
 /**
@@ -17,6 +18,7 @@ public record Diagnosis(Set<Sign> signs, NextMove remedy) {
     public static final String FORMAT = "diagnosis/1";
 
     public Diagnosis {
+        Refuse.nulls(Diagnosis.class, signs, remedy);
         EnumSet<Sign> copy = EnumSet.noneOf(Sign.class);
         copy.addAll(signs);
         signs = Collections.unmodifiableSet(copy);

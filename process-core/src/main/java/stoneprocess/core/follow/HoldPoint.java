@@ -1,5 +1,6 @@
 package stoneprocess.core.follow;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.TrackKind;
 
@@ -10,4 +11,8 @@ import stoneprocess.core.topic.TrackKind;
  * @param grade bond and grit number
  * @param passes passes of it since the grade before, from 1 up
  */
-public record HoldPoint(TrackKind track, AbrasiveGrade grade, int passes) {}
+public record HoldPoint(TrackKind track, AbrasiveGrade grade, int passes) {
+    public HoldPoint {
+        Refuse.nulls(HoldPoint.class, track, grade);
+    }
+}

@@ -1,5 +1,7 @@
 package stoneprocess.core.follow;
 
+import stoneprocess.core.internal.check.Refuse;
+
 /**
  * What is to be said about one entry of the log.
  *
@@ -7,4 +9,8 @@ package stoneprocess.core.follow;
  * @param kind what is to be said
  * @param effect what becomes of the entry
  */
-public record LogNote(int entry, NoteKind kind, Effect effect) {}
+public record LogNote(int entry, NoteKind kind, Effect effect) {
+    public LogNote {
+        Refuse.nulls(LogNote.class, kind, effect);
+    }
+}

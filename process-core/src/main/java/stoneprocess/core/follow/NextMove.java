@@ -3,6 +3,7 @@ package stoneprocess.core.follow;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.topic.Ask;
@@ -48,6 +49,21 @@ public record NextMove(
     public static final String FORMAT = "next-move/1";
 
     public NextMove {
+        Refuse.nulls(
+                NextMove.class,
+                move,
+                at,
+                findings,
+                causes,
+                checks,
+                mends,
+                asks,
+                morePasses,
+                progress,
+                notes,
+                unknown,
+                outcomes,
+                ahead);
         findings = List.copyOf(findings);
         causes = List.copyOf(causes);
         checks = List.copyOf(checks);

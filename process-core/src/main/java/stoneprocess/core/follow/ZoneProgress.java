@@ -6,6 +6,7 @@ import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.gloss.GlossPrediction;
 import stoneprocess.core.gloss.TargetOutlook;
 import stoneprocess.core.gloss.ZoneStatistics;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * What the readings of one zone tell at the hold point, at 60 degrees on a clean, dry face.
@@ -24,4 +25,8 @@ public record ZoneProgress(
         Optional<Gain> gain,
         Geometry angle,
         Optional<TargetOutlook> outlook,
-        Optional<GlossPrediction> morePasses) {}
+        Optional<GlossPrediction> morePasses) {
+    public ZoneProgress {
+        Refuse.nulls(ZoneProgress.class, zone, now, gain, angle, outlook, morePasses);
+    }
+}

@@ -3,8 +3,10 @@ package stoneprocess.core.gloss;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
@@ -26,6 +28,7 @@ public record AcceptanceCheck(
         Optional<Share> spotShare,
         Optional<Share> edgeShare) {
     public AcceptanceCheck {
+        Refuse.nulls(AcceptanceCheck.class, verdict, findings, meanShare, spotShare, edgeShare);
         EnumSet<AcceptanceFinding> copy = EnumSet.noneOf(AcceptanceFinding.class);
         copy.addAll(findings);
         findings = Collections.unmodifiableSet(copy);
@@ -43,6 +46,8 @@ public record AcceptanceCheck(
      */
     public static AcceptanceCheck of(
             ReadingSet floor, Set<String> edgeZones, ReadingSet testArea, Parameters parameters) {
+        Objects.requireNonNull(edgeZones, "edgeZones");
+        Objects.requireNonNull(parameters, "parameters");
         if (floor.geometry() != testArea.geometry()) {
             throw new InvalidInputException(
                     "test-area.geometry",

@@ -1,6 +1,7 @@
 package stoneprocess.core.gloss;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.source.Citation;
 
 /**
@@ -12,6 +13,7 @@ import stoneprocess.core.source.Citation;
  */
 public record ForecastBasis(int readings, int occasions, List<Citation> sources) {
     public ForecastBasis {
+        Refuse.nulls(ForecastBasis.class, sources);
         sources = List.copyOf(sources);
     }
 

@@ -3,6 +3,7 @@ package stoneprocess.core.gloss;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.statistics.distribution.TDistribution;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
@@ -28,6 +29,10 @@ public record Gain(
         int missingBefore,
         int missingAfter) {
     private static final int ENOUGH = 2;
+
+    public Gain {
+        Refuse.nulls(Gain.class, verdict, change, interval, chance);
+    }
 
     /**
      * Compares readings of one zone and angle before and after a step with Welch's t test: standard error e = sqrt(s1^2

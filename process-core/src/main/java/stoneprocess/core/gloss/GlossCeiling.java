@@ -2,6 +2,7 @@ package stoneprocess.core.gloss;
 
 import java.util.Optional;
 import java.util.function.Function;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Mineral;
@@ -15,6 +16,10 @@ import stoneprocess.core.stone.RefractiveIndex;
  * @param at85 ceiling at 85 degrees
  */
 public record GlossCeiling(Gloss at20, Gloss at60, Gloss at85) {
+    public GlossCeiling {
+        Refuse.nulls(GlossCeiling.class, at20, at60, at85);
+    }
+
     /**
      * The mean of a smooth face's gloss over the principal indices of each mineral, weighted by the minerals' shares;
      * each crystal lies in a direction of its own. Indices of {@link RefractiveIndex}, gloss by {@link Fresnel}.

@@ -3,6 +3,7 @@ package stoneprocess.core.gloss;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Range;
@@ -16,6 +17,7 @@ import stoneprocess.core.quantity.Share;
  */
 public record GlossCheck(GlossSuspicion suspicion, Set<Film> films) {
     public GlossCheck {
+        Refuse.nulls(GlossCheck.class, suspicion, films);
         EnumSet<Film> copy = EnumSet.noneOf(Film.class);
         copy.addAll(films);
         films = Collections.unmodifiableSet(copy);

@@ -1,5 +1,6 @@
 package stoneprocess.core.gloss;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
@@ -15,4 +16,8 @@ import stoneprocess.core.quantity.Share;
  * @param basis what it rests on
  */
 public record GlossPrediction(
-        int grit, int passes, Gloss median, Range<Gloss> interval, Share level, ForecastBasis basis) {}
+        int grit, int passes, Gloss median, Range<Gloss> interval, Share level, ForecastBasis basis) {
+    public GlossPrediction {
+        Refuse.nulls(GlossPrediction.class, median, interval, level, basis);
+    }
+}

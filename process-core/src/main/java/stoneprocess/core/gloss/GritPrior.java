@@ -2,6 +2,7 @@ package stoneprocess.core.gloss;
 
 import java.util.List;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
@@ -29,6 +30,7 @@ public record GritPrior(int grit, Gloss ceiling, double logMedian, double logDev
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
     public GritPrior {
+        Refuse.nulls(GritPrior.class, ceiling);
         if (!(logDeviation > 0) || !Double.isFinite(logMedian) || ceiling.gloss() == 0) {
             throw new InvalidInputException(
                     "prior", logMedian + ", " + logDeviation, "a finite median and a deviation and ceiling over 0");

@@ -2,6 +2,7 @@ package stoneprocess.core.gloss;
 
 import java.util.Comparator;
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**
@@ -15,6 +16,7 @@ public record GritStage(int grit, int passes, List<LevelReading> readings) {
     private static final int MOST_PASSES = 1000;
 
     public GritStage {
+        Refuse.nulls(GritStage.class, readings);
         passes(passes);
         readings = readings.stream()
                 .sorted(Comparator.comparingInt(LevelReading::passes))

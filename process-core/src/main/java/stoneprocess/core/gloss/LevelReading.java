@@ -1,5 +1,6 @@
 package stoneprocess.core.gloss;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 
@@ -12,6 +13,7 @@ import stoneprocess.core.quantity.Gloss;
  */
 public record LevelReading(int passes, Gloss mean, int readings) {
     public LevelReading {
+        Refuse.nulls(LevelReading.class, mean);
         GritStage.passes(passes);
         if (readings < 1) {
             throw new InvalidInputException("readings", Integer.toString(readings), "at least one reading");

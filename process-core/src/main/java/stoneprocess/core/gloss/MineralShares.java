@@ -3,7 +3,9 @@ package stoneprocess.core.gloss;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.internal.table.Tsv;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Share;
@@ -20,6 +22,7 @@ public record MineralShares(Map<Mineral, Share> shares) {
     private static final Map<Family, MineralShares> TYPICAL = load();
 
     public MineralShares {
+        Refuse.nulls(MineralShares.class, shares);
         EnumMap<Mineral, Share> copy = new EnumMap<>(Mineral.class);
         copy.putAll(shares);
         double sum = copy.values().stream().mapToDouble(Share::percent).sum();
@@ -45,7 +48,7 @@ public record MineralShares(Map<Mineral, Share> shares) {
      * stone. Common practice where no mineral names the family.
      */
     public static Optional<MineralShares> typical(Family family) {
-        return Optional.ofNullable(TYPICAL.get(family));
+        return Optional.ofNullable(TYPICAL.get(Objects.requireNonNull(family, "family")));
     }
 
     private static Map<Family, MineralShares> load() {

@@ -1,5 +1,6 @@
 package stoneprocess.core.gloss;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 
@@ -17,6 +18,7 @@ public record Reading(String place, String zone, Direction direction, Geometry g
     private static final int LONGEST = 60;
 
     public Reading {
+        Refuse.nulls(Reading.class, place, zone, direction, geometry, gloss, state);
         name("place", place);
         name("zone", zone);
         Fresnel.requireReading(gloss, geometry);

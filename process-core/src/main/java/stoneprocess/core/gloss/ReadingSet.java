@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Gloss;
 
 /**
@@ -15,6 +16,7 @@ import stoneprocess.core.quantity.Gloss;
  */
 public record ReadingSet(Geometry geometry, List<Reading> used, List<SetAside> setAside) {
     public ReadingSet {
+        Refuse.nulls(ReadingSet.class, geometry, used, setAside);
         used = List.copyOf(used);
         setAside = List.copyOf(setAside);
     }

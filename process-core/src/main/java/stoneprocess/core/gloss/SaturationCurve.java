@@ -1,5 +1,6 @@
 package stoneprocess.core.gloss;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 
@@ -13,6 +14,7 @@ import stoneprocess.core.quantity.Gloss;
  */
 public record SaturationCurve(Gloss start, Gloss limit, double tau) {
     public SaturationCurve {
+        Refuse.nulls(SaturationCurve.class, start, limit);
         if (!(tau > 0 && Double.isFinite(tau))) {
             throw new InvalidInputException("tau", Double.toString(tau), "a finite number of passes over 0");
         }

@@ -1,5 +1,6 @@
 package stoneprocess.core.gloss;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.term.Term;
 
 /**
@@ -9,6 +10,10 @@ import stoneprocess.core.term.Term;
  * @param reason why it is not used
  */
 public record SetAside(Reading reading, Reason reason) {
+    public SetAside {
+        Refuse.nulls(SetAside.class, reading, reason);
+    }
+
     /** Why a reading is not used; the first that holds counts. */
     public enum Reason implements Term {
         /** The face was wet. */

@@ -1,5 +1,6 @@
 package stoneprocess.core.gloss;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Share;
 
 /**
@@ -9,4 +10,8 @@ import stoneprocess.core.quantity.Share;
  * @param passes passes of that grit by then
  * @param probability how likely the mean of the zone is at the target or over it, in percent
  */
-public record TargetOption(int grit, int passes, Share probability) {}
+public record TargetOption(int grit, int passes, Share probability) {
+    public TargetOption {
+        Refuse.nulls(TargetOption.class, probability);
+    }
+}

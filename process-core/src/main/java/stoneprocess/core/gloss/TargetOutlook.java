@@ -1,6 +1,7 @@
 package stoneprocess.core.gloss;
 
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Share;
 
@@ -23,4 +24,8 @@ public record TargetOutlook(
         Optional<TargetOption> best,
         Share oldDamage,
         boolean startedTooFine,
-        ForecastBasis basis) {}
+        ForecastBasis basis) {
+    public TargetOutlook {
+        Refuse.nulls(TargetOutlook.class, verdict, target, reachedBy, best, oldDamage, basis);
+    }
+}

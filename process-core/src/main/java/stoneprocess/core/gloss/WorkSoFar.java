@@ -3,6 +3,7 @@ package stoneprocess.core.gloss;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.stone.Hardness;
@@ -23,6 +24,7 @@ public record WorkSoFar(Hardness hardness, GlossCeiling ceiling, Optional<LevelR
      * @throws NullPointerException naming the part, when one is null; an unknown start is empty
      */
     public WorkSoFar {
+        Refuse.nulls(WorkSoFar.class, hardness, ceiling, start, stages);
         Objects.requireNonNull(start, "start");
         stages = List.copyOf(stages);
         if (!GritPrior.CLASSES.contains(hardness)) {

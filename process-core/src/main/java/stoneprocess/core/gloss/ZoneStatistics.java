@@ -3,7 +3,9 @@ package stoneprocess.core.gloss;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
@@ -28,6 +30,10 @@ public record ZoneStatistics(
         Gloss lowest,
         Gloss spread) {
     private static final int MOST_READINGS = 100_000;
+
+    public ZoneStatistics {
+        Refuse.nulls(ZoneStatistics.class, mean, deviation, meanInterval, lowest, spread);
+    }
 
     /**
      * Figures of some values. The interval is mean plus and minus t s / sqrt(n), t of Student's distribution with n - 1
@@ -68,6 +74,7 @@ public record ZoneStatistics(
      * @param confidence as in {@link #of}
      */
     public static Map<String, ZoneStatistics> byZone(ReadingSet readings, Share confidence) {
+        Objects.requireNonNull(confidence, "confidence");
         Map<String, ZoneStatistics> byZone = new LinkedHashMap<>();
         readings.valuesByZone().forEach((zone, values) -> byZone.put(zone, of(values, confidence)));
         return byZone;

@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import stoneprocess.core.problem.InvalidInputException;
@@ -57,8 +58,9 @@ public final class Form<T> {
      * @param description what a value is, in one sentence, for the schema
      */
     public static <T> Form<T> of(String name, Class<T> type, String description) {
-        Optional<String> own = RecordShape.format(type);
-        String version = own.orElse(name + "/1");
+        Objects.requireNonNull(description, "description");
+        Optional<String> own = RecordShape.format(Objects.requireNonNull(type, "type"));
+        String version = own.orElse(Objects.requireNonNull(name, "name") + "/1");
         Shape shape = own.isPresent() ? Shapes.of(type) : new RecordShape(Typed.of(type), RecordShape.FORMAT, version);
         return new Form<>(name, version, shape, description, GritSequence.standard(), true);
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.gloss.FaceState;
 import stoneprocess.core.gloss.Reading;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.survey.Presence;
@@ -39,6 +40,7 @@ public sealed interface Entry {
         private static final int MOST_PASSES = 1000;
 
         public Worked {
+            Refuse.nulls(Worked.class, at, track, grade, machine, added);
             if (passes < 1 || passes > MOST_PASSES) {
                 throw new InvalidInputException("passes", Integer.toString(passes), "1 to " + MOST_PASSES);
             }
@@ -68,6 +70,7 @@ public sealed interface Entry {
             Optional<Set<Sign>> signs)
             implements Entry {
         public Looked {
+            Refuse.nulls(Looked.class, at, zone, face, scratches, film, pad, edges, signs);
             requireName("zone", zone);
             signs = signs.map(Entry::copy);
         }
@@ -79,7 +82,11 @@ public sealed interface Entry {
      * @param at when
      * @param reading place, zone, direction, angle, value and state of the face
      */
-    record Read(Moment at, Reading reading) implements Entry {}
+    record Read(Moment at, Reading reading) implements Entry {
+        public Read {
+            Refuse.nulls(Read.class, at, reading);
+        }
+    }
 
     /**
      * An event.
@@ -91,6 +98,7 @@ public sealed interface Entry {
      */
     record Happened(Moment at, EventKind kind, String zone, EventState state) implements Entry {
         public Happened {
+            Refuse.nulls(Happened.class, at, kind, zone, state);
             requireName("zone", zone);
         }
     }
@@ -105,6 +113,7 @@ public sealed interface Entry {
      */
     record Tried(Moment at, AbrasiveGrade grade, TrialResult result, boolean signed) implements Entry {
         public Tried {
+            Refuse.nulls(Tried.class, at, grade, result);
             if (signed && result != TrialResult.CLEARED) {
                 throw new InvalidInputException("signed", "true", "false, until a try has cleared the damage");
             }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**
@@ -26,6 +27,7 @@ public record JobLog(String title, List<Entry> entries, Map<String, String> extr
     private static final int LONGEST_TITLE = 200;
 
     public JobLog {
+        Refuse.nulls(JobLog.class, title, entries, extras);
         if (title.isBlank() || title.length() > LONGEST_TITLE) {
             throw new InvalidInputException("title", title, "a title of 1 to " + LONGEST_TITLE + " characters");
         }

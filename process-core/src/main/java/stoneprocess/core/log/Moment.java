@@ -1,6 +1,7 @@
 package stoneprocess.core.log;
 
 import java.util.Comparator;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stoneprocess.core.problem.InvalidInputException;
@@ -33,7 +34,7 @@ public record Moment(int day, int minute) implements Comparable<Moment> {
      * @param field the field to name when the text has another form
      */
     public static Moment parse(String text, String field) {
-        Matcher matcher = FORM.matcher(text);
+        Matcher matcher = FORM.matcher(Objects.requireNonNull(text, "text"));
         if (!matcher.matches()) {
             throw new InvalidInputException(field, text, "a day of the job and a time, such as day 2, 14:30");
         }

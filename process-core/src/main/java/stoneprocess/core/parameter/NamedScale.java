@@ -1,5 +1,6 @@
 package stoneprocess.core.parameter;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
 
@@ -10,6 +11,10 @@ import stoneprocess.core.term.Term;
  * @param classes the classes, from the lowest
  */
 public record NamedScale<E extends Enum<E> & Term>(String name, Class<E> classes) {
+    public NamedScale {
+        Refuse.nulls(NamedScale.class, name, classes);
+    }
+
     /**
      * The scale with its limits.
      *

@@ -1,5 +1,6 @@
 package stoneprocess.core.parameter;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.source.Citation;
 
@@ -11,4 +12,8 @@ import stoneprocess.core.source.Citation;
  * @param source where it comes from
  * @param house what a house may set in place of the shipped number
  */
-public record Parameter(String name, Quantity value, Citation source, HouseBound house) {}
+public record Parameter(String name, Quantity value, Citation source, HouseBound house) {
+    public Parameter {
+        Refuse.nulls(Parameter.class, name, value, source, house);
+    }
+}

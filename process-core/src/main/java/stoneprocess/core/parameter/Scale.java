@@ -2,6 +2,7 @@ package stoneprocess.core.parameter;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.term.Term;
@@ -39,6 +40,8 @@ public final class Scale<E extends Enum<E> & Term> {
      * @throws InvalidInputException when a limit is missing, or the limits do not rise from above zero
      */
     public static <E extends Enum<E> & Term> Scale<E> of(String name, List<E> classes, Parameters parameters) {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(parameters, "parameters");
         List<Quantity> limits = new ArrayList<>();
         for (E next : classes.subList(1, classes.size())) {
             Parameter limit = parameters.parameter(name + "." + next.key());

@@ -1,6 +1,7 @@
 package stoneprocess.core.plan;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * A way out of an impasse. Its text says what the owner gives up.
@@ -15,6 +16,7 @@ import java.util.List;
 public record CounterOffer(OfferKind kind, String topic, List<String> values, List<String> rules) {
     /** Copies the lists. */
     public CounterOffer {
+        Refuse.nulls(CounterOffer.class, kind, topic, values, rules);
         values = List.copyOf(values);
         rules = List.copyOf(rules);
     }

@@ -3,7 +3,9 @@ package stoneprocess.core.plan;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import stoneprocess.core.exposure.Role;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.internal.table.Tsv;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
@@ -22,6 +24,7 @@ public record HazardSheet(List<Precaution> precautions, List<Role> decides, List
 
     /** Copies the lists. */
     public HazardSheet {
+        Refuse.nulls(HazardSheet.class, precautions, decides, limitSources);
         precautions = List.copyOf(precautions);
         decides = List.copyOf(decides);
         limitSources = List.copyOf(limitSources);
@@ -29,7 +32,7 @@ public record HazardSheet(List<Precaution> precautions, List<Role> decides, List
 
     /** The sheet of a hazard. */
     public static HazardSheet of(Hazard hazard) {
-        return SHEETS.get(hazard);
+        return SHEETS.get(Objects.requireNonNull(hazard, "hazard"));
     }
 
     private static Map<Hazard, HazardSheet> load() {

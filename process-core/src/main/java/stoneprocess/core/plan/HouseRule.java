@@ -1,5 +1,6 @@
 package stoneprocess.core.plan;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**
@@ -18,6 +19,7 @@ public record HouseRule(HouseRuleKind kind, String name, String who, String why)
      * @throws InvalidInputException for a blank text
      */
     public HouseRule {
+        Refuse.nulls(HouseRule.class, kind, name, who, why);
         require("name", name);
         require("who", who);
         require("why", why);

@@ -2,6 +2,7 @@ package stoneprocess.core.plan;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Acceptance;
 import stoneprocess.core.topic.Densifier;
@@ -59,6 +60,22 @@ public record Plan(
      * @throws NullPointerException when a list or one of its members is null
      */
     public Plan {
+        Refuse.nulls(
+                Plan.class,
+                preparation,
+                acceptances,
+                testArea,
+                testCuts,
+                repairs,
+                finish,
+                tracks,
+                shortfalls,
+                slurry,
+                polishingAgent,
+                densifier,
+                sealer,
+                finishTasks,
+                upkeep);
         preparation = List.copyOf(preparation);
         acceptances = List.copyOf(acceptances);
         testCuts = List.copyOf(testCuts);

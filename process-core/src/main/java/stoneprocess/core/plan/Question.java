@@ -1,6 +1,7 @@
 package stoneprocess.core.plan;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * Something nobody knows yet that a decision depends on. Until it is answered the cautious reading holds.
@@ -12,6 +13,7 @@ import java.util.List;
  */
 public record Question(String field, List<String> rules, List<String> waiting, List<String> topics) {
     public Question {
+        Refuse.nulls(Question.class, field, rules, waiting, topics);
         rules = List.copyOf(rules);
         waiting = List.copyOf(waiting);
         topics = List.copyOf(topics);

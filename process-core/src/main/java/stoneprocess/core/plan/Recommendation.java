@@ -6,6 +6,7 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
@@ -56,6 +57,19 @@ public record Recommendation(
      * @throws NullPointerException when a list or one of its members is null
      */
     public Recommendation {
+        Refuse.nulls(
+                Recommendation.class,
+                status,
+                plan,
+                refusals,
+                warnings,
+                questions,
+                counterOffers,
+                outcomes,
+                survey,
+                sequence,
+                parameters,
+                rulebase);
         refusals = List.copyOf(refusals);
         warnings = List.copyOf(warnings);
         questions = List.copyOf(questions);

@@ -1,6 +1,7 @@
 package stoneprocess.core.plan;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * Which rules made a recommendation.
@@ -15,6 +16,7 @@ import java.util.List;
 public record RulebaseStamp(String version, String hash, List<String> switchedOff, List<HouseRule> house) {
     /** Copies the lists. */
     public RulebaseStamp {
+        Refuse.nulls(RulebaseStamp.class, version, hash, switchedOff, house);
         switchedOff = List.copyOf(switchedOff);
         house = List.copyOf(house);
     }

@@ -2,6 +2,7 @@ package stoneprocess.core.plan;
 
 import java.util.List;
 import stoneprocess.core.exposure.Role;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.topic.Hazard;
 
 /**
@@ -23,6 +24,7 @@ public record SafetyWarning(
         boolean certain) {
     /** Copies the lists. */
     public SafetyWarning {
+        Refuse.nulls(SafetyWarning.class, hazard, precautions, decides, rules, sources);
         precautions = List.copyOf(precautions);
         decides = List.copyOf(decides);
         rules = List.copyOf(rules);

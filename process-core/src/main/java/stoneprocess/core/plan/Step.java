@@ -1,6 +1,7 @@
 package stoneprocess.core.plan;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Volume;
@@ -41,6 +42,19 @@ public record Step(
         PickUp pickUp,
         List<Check> checks) {
     public Step {
+        Refuse.nulls(
+                Step.class,
+                grade,
+                method,
+                machine,
+                weight,
+                addedMass,
+                water,
+                litresPerPass,
+                passes,
+                handling,
+                pickUp,
+                checks);
         handling = List.copyOf(handling);
         checks = List.copyOf(checks);
     }

@@ -1,6 +1,7 @@
 package stoneprocess.core.plan;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.topic.TrackKind;
 
 /**
@@ -11,6 +12,7 @@ import stoneprocess.core.topic.TrackKind;
  */
 public record Track(TrackKind kind, List<Step> steps) {
     public Track {
+        Refuse.nulls(Track.class, kind, steps);
         steps = List.copyOf(steps);
     }
 }

@@ -1,5 +1,7 @@
 package stoneprocess.core.problem;
 
+import java.util.Objects;
+
 /**
  * Something given to the library cannot be accepted. The message is one line that names the field, the value and what
  * would be accepted.
@@ -19,9 +21,9 @@ public final class InvalidInputException extends StoneProcessException {
      */
     public InvalidInputException(String field, String value, String accepted) {
         super(field + ": " + shorten(value) + " is not accepted; accepted: " + accepted);
-        this.field = field;
+        this.field = Objects.requireNonNull(field, "field");
         this.value = value;
-        this.accepted = accepted;
+        this.accepted = Objects.requireNonNull(accepted, "accepted");
     }
 
     public String field() {
@@ -42,7 +44,9 @@ public final class InvalidInputException extends StoneProcessException {
     }
 
     private static String shorten(String value) {
-        String line = value.replaceAll("[\\s\\p{C}\\p{Z}]+", " ").strip();
+        String line = Objects.requireNonNull(value, "value")
+                .replaceAll("[\\s\\p{C}\\p{Z}]+", " ")
+                .strip();
         String cut = line.length() <= LONGEST_VALUE ? line : line.substring(0, LONGEST_VALUE) + "...";
         return "'" + cut + "'";
     }

@@ -1,5 +1,6 @@
 package stoneprocess.core.quantity;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**
@@ -11,6 +12,7 @@ import stoneprocess.core.problem.InvalidInputException;
  */
 public record Range<T extends Comparable<? super T>>(T low, T high) {
     public Range {
+        Refuse.nulls(Range.class, low, high);
         if (low.compareTo(high) > 0) {
             throw new InvalidInputException(
                     "range", text(low) + " to " + text(high), "a lower end that is not above the upper end");

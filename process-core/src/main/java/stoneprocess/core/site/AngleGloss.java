@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.gloss.ZoneStatistics;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.stone.Family;
@@ -26,6 +27,7 @@ public record AngleGloss(
         List<Gloss> impossible,
         Set<Family> excluded) {
     public AngleGloss {
+        Refuse.nulls(AngleGloss.class, geometry, statistics, meanWithin, impossible, excluded);
         impossible = List.copyOf(impossible);
         excluded = KnownStone.inOrder(excluded);
     }

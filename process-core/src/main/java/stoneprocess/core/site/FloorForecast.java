@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.gloss.ForecastBasis;
@@ -88,6 +89,7 @@ public final class FloorForecast {
 
     /** All that stands in the way of a forecast of a part of the floor; empty when there can be one. */
     public static Set<NoForecast> obstacles(Recommendation recommendation, TrackKind track) {
+        Objects.requireNonNull(track, "track");
         EnumSet<NoForecast> obstacles = EnumSet.noneOf(NoForecast.class);
         if (recommendation.plan().isEmpty()) {
             obstacles.add(NoForecast.NO_PLAN);
@@ -138,7 +140,8 @@ public final class FloorForecast {
      * where a film lies on it and where the plan grinds the old face away before the first resin grit.
      */
     public static Optional<LevelReading> start(Recommendation recommendation, TrackKind track, String zone) {
-        boolean ground = steps(recommendation, track).stream()
+        Objects.requireNonNull(zone, "zone");
+        boolean ground = steps(recommendation, Objects.requireNonNull(track, "track")).stream()
                 .anyMatch(step -> step.grade().bond() != Bond.RESIN);
         return ground || coated(recommendation)
                 ? Optional.empty()
@@ -147,6 +150,7 @@ public final class FloorForecast {
 
     /** What the survey read in a zone, clean and dry at 60 degrees, without what the stone cannot show. */
     public static List<Gloss> read(Recommendation recommendation, String zone) {
+        Objects.requireNonNull(zone, "zone");
         return possible(
                 recommendation,
                 recommendation.survey().readings().stream()

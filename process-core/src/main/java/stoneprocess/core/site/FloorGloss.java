@@ -26,6 +26,7 @@ import stoneprocess.core.gloss.Reading;
 import stoneprocess.core.gloss.ReadingSet;
 import stoneprocess.core.gloss.SetAside;
 import stoneprocess.core.gloss.ZoneStatistics;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
@@ -73,6 +74,18 @@ public record FloorGloss(
     private static final Share FILM_LEVEL = new Share(99);
 
     public FloorGloss {
+        Refuse.nulls(
+                FloorGloss.class,
+                ceilings,
+                withoutCeiling,
+                zones,
+                setAside,
+                zone,
+                holdPoints,
+                needed,
+                target,
+                obstacles,
+                planned);
         ceilings = Collections.unmodifiableMap(new LinkedHashMap<>(ceilings));
         withoutCeiling = KnownStone.inOrder(withoutCeiling);
         zones = List.copyOf(zones);

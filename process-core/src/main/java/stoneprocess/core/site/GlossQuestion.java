@@ -2,6 +2,7 @@ package stoneprocess.core.site;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 
@@ -15,6 +16,7 @@ import stoneprocess.core.quantity.Gloss;
  */
 public record GlossQuestion(Optional<Gloss> target, Gloss within, Optional<String> zone, List<GritDone> done) {
     public GlossQuestion {
+        Refuse.nulls(GlossQuestion.class, target, within, zone, done);
         target.ifPresent(gloss -> requirePositive("target", gloss));
         requirePositive("within", within);
         done = List.copyOf(done);

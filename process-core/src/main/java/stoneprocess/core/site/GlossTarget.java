@@ -1,6 +1,7 @@
 package stoneprocess.core.site;
 
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Gloss;
@@ -15,6 +16,10 @@ import stoneprocess.core.survey.SurveyField;
  * @param finish the finish whose lower limit it is; empty when it was given as a gloss
  */
 public record GlossTarget(Gloss gloss, Optional<Finish> finish) {
+    public GlossTarget {
+        Refuse.nulls(GlossTarget.class, gloss, finish);
+    }
+
     /**
      * What a plan aims at: the gloss of a sample that is to be matched, else the lower limit of the finish.
      *

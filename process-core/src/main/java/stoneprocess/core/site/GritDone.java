@@ -3,6 +3,7 @@ package stoneprocess.core.site;
 import java.util.List;
 import stoneprocess.core.gloss.Fresnel;
 import stoneprocess.core.gloss.Geometry;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 
@@ -15,6 +16,7 @@ import stoneprocess.core.quantity.Gloss;
  */
 public record GritDone(int grit, int passes, List<Gloss> reads) {
     public GritDone {
+        Refuse.nulls(GritDone.class, reads);
         if (grit < 1) {
             throw new InvalidInputException("grit", Integer.toString(grit), "a resin grit number of 1 or more");
         }

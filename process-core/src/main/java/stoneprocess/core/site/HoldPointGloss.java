@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import stoneprocess.core.gloss.Film;
 import stoneprocess.core.gloss.Gain;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Gloss;
 
 /**
@@ -27,6 +28,7 @@ public record HoldPointGloss(
         List<Gloss> overGrit,
         Set<Film> films) {
     public HoldPointGloss {
+        Refuse.nulls(HoldPointGloss.class, done, read, gain, mostOfGrit, overGrit, films);
         overGrit = List.copyOf(overGrit);
         films = Collections.unmodifiableSet(new TreeSet<>(films));
     }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.estimate.SiteConditions;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
@@ -21,6 +22,7 @@ import stoneprocess.core.quantity.TimeSpan;
  */
 public record JobOptions(Optional<Length> edges, Optional<SiteConditions> site, Map<String, Range<TimeSpan>> times) {
     public JobOptions {
+        Refuse.nulls(JobOptions.class, edges, site, times);
         edges.filter(length -> length.millimetres() == 0).ifPresent(length -> {
             throw new InvalidInputException("edges", length.print(), "more than zero");
         });

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import stoneprocess.core.estimate.FloorStone;
 import stoneprocess.core.gloss.GlossCeiling;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.stone.Family;
@@ -45,6 +46,7 @@ public record KnownStone(Set<Family> families, Optional<ScriberTest> scriber) {
      * @throws InvalidInputException when there is none
      */
     public KnownStone {
+        Refuse.nulls(KnownStone.class, families, scriber);
         Objects.requireNonNull(scriber, "scriber");
         if (families.isEmpty()) {
             throw new InvalidInputException("families", "none", "at least one family");

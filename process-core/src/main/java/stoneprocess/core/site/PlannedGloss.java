@@ -5,6 +5,7 @@ import java.util.Optional;
 import stoneprocess.core.gloss.ForecastBasis;
 import stoneprocess.core.gloss.GlossPrediction;
 import stoneprocess.core.gloss.TargetOutlook;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.tool.AbrasiveGrade;
 
@@ -33,6 +34,10 @@ public record PlannedGloss(
      * @param outlook which passes or grit would reach it, finer grits than the plan runs among them
      */
     public record ToTarget(GlossTarget target, Share chance, TargetOutlook outlook) {
+        public ToTarget {
+            Refuse.nulls(ToTarget.class, target, chance, outlook);
+        }
+
         /** Whether only a grit that the plan does not run likely reaches it. */
         public boolean beyond(int lastGrit) {
             return outlook.reachedBy()
@@ -42,6 +47,7 @@ public record PlannedGloss(
     }
 
     public PlannedGloss {
+        Refuse.nulls(PlannedGloss.class, now, ends, coarserFirst, toTarget, basis);
         ends = List.copyOf(ends);
         coarserFirst = List.copyOf(coarserFirst);
     }

@@ -11,6 +11,7 @@ import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.Estimator;
 import stoneprocess.core.estimate.Job;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
@@ -38,6 +39,7 @@ public record PlannedJob(
     public static final String FORMAT = "planned-job/1";
 
     public PlannedJob {
+        Refuse.nulls(PlannedJob.class, job, notes, uncounted, takesHours, rates, parameters);
         notes = Collections.unmodifiableSet(new TreeSet<>(notes));
         uncounted = List.copyOf(uncounted);
         takesHours = Collections.unmodifiableSet(new TreeSet<>(takesHours));

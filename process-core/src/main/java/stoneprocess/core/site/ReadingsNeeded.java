@@ -1,5 +1,6 @@
 package stoneprocess.core.site;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Gloss;
 
 /**
@@ -11,4 +12,8 @@ import stoneprocess.core.quantity.Gloss;
  * @param taken readings that were taken
  * @param ownScatter whether they show that scatter; one reading shows none, so that the usual scatter counts
  */
-public record ReadingsNeeded(String zone, int number, Gloss deviation, int taken, boolean ownScatter) {}
+public record ReadingsNeeded(String zone, int number, Gloss deviation, int taken, boolean ownScatter) {
+    public ReadingsNeeded {
+        Refuse.nulls(ReadingsNeeded.class, zone, deviation);
+    }
+}

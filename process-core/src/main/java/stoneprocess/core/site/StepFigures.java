@@ -1,6 +1,7 @@
 package stoneprocess.core.site;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.parameter.Parameters;
@@ -111,6 +112,9 @@ public final class StepFigures {
      */
     public static Optional<Range<Volume>> litres(
             AbrasiveGrade grade, WaterLevel level, Optional<Area> area, Parameters parameters) {
+        Objects.requireNonNull(grade, "grade");
+        Objects.requireNonNull(parameters, "parameters");
+        Objects.requireNonNull(level, "level");
         if (area.isEmpty() || level == WaterLevel.NONE) {
             return Optional.empty();
         }
@@ -126,6 +130,7 @@ public final class StepFigures {
 
     /** Name of the range of water on a square metre for a grade. */
     public static String coverageParameter(AbrasiveGrade grade, Parameters parameters) {
+        Objects.requireNonNull(parameters, "parameters");
         return grade.bond() == Bond.METAL
                 ? "coverage.metal"
                 : "coverage." + classOf(grade, COVERAGE_GRIT, parameters).key();
@@ -138,8 +143,10 @@ public final class StepFigures {
      * @param weight how much weight is added, as a class
      */
     public static Range<Mass> mass(MachineClass machine, AddedWeight weight, Parameters parameters) {
+        Objects.requireNonNull(machine, "machine");
+        Objects.requireNonNull(parameters, "parameters");
         boolean takesWeight = machine == MachineClass.SINGLE_DISC || machine == MachineClass.PLANETARY;
-        if (weight == AddedWeight.NONE || !takesWeight) {
+        if (Objects.requireNonNull(weight, "weight") == AddedWeight.NONE || !takesWeight) {
             return Range.of(new Mass(0), new Mass(0));
         }
         Range<Mass> usual = parameters.range("weight." + machine.key(), Mass.class);
@@ -161,6 +168,6 @@ public final class StepFigures {
 
     /** The two parameters that make a range. */
     public static List<String> rangeOf(String parameter) {
-        return List.of(parameter + ".low", parameter + ".high");
+        return List.of(Objects.requireNonNull(parameter, "parameter") + ".low", parameter + ".high");
     }
 }

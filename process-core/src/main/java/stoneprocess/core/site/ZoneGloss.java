@@ -3,6 +3,7 @@ package stoneprocess.core.site;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.gloss.Geometry;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * What the survey read in one zone.
@@ -13,6 +14,7 @@ import stoneprocess.core.gloss.Geometry;
  */
 public record ZoneGloss(String zone, List<AngleGloss> angles, Optional<Geometry> best) {
     public ZoneGloss {
+        Refuse.nulls(ZoneGloss.class, zone, angles, best);
         angles = List.copyOf(angles);
     }
 

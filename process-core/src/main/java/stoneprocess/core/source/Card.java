@@ -2,6 +2,7 @@ package stoneprocess.core.source;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**
@@ -30,6 +31,7 @@ public record Card(
         String chapter,
         String topic) {
     public Card {
+        Refuse.nulls(Card.class, id, title, because, source, since, offers, differs, chapter, topic);
         if (!id.matches("[A-Z]{3}-\\d{3}")) {
             throw new InvalidInputException("rule.id", id, "three capital letters, a hyphen and three digits");
         }

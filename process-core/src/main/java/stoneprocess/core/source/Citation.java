@@ -1,5 +1,6 @@
 package stoneprocess.core.source;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**
@@ -14,6 +15,7 @@ import stoneprocess.core.problem.InvalidInputException;
  */
 public record Citation(String id, SourceKind kind, EvidenceGrade grade, String title, String publisher, String year) {
     public Citation {
+        Refuse.nulls(Citation.class, id, kind, grade, title, publisher, year);
         require("id", id);
         require("title", title);
         if (kind != SourceKind.PRACTICE) {

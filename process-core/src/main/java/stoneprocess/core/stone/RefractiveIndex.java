@@ -3,6 +3,8 @@ package stoneprocess.core.stone;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.internal.table.Tsv;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.EvidenceGrade;
@@ -19,6 +21,7 @@ public record RefractiveIndex(Mineral mineral, List<Double> principal, EvidenceG
     private static final Map<Mineral, RefractiveIndex> ALL = load();
 
     public RefractiveIndex {
+        Refuse.nulls(RefractiveIndex.class, mineral, principal, grade);
         principal = List.copyOf(principal);
         if (principal.size() != 3 || !principal.stream().allMatch(index -> index >= 1 && index <= 4)) {
             throw new InvalidInputException(mineral.key(), principal.toString(), "three indices from 1 to 4");
@@ -27,7 +30,7 @@ public record RefractiveIndex(Mineral mineral, List<Double> principal, EvidenceG
 
     /** The indices of a mineral. */
     public static RefractiveIndex of(Mineral mineral) {
-        return ALL.get(mineral);
+        return ALL.get(Objects.requireNonNull(mineral, "mineral"));
     }
 
     private static Map<Mineral, RefractiveIndex> load() {

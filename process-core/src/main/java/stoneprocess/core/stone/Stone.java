@@ -3,6 +3,7 @@ package stoneprocess.core.stone;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Citation;
 
@@ -15,6 +16,7 @@ import stoneprocess.core.source.Citation;
  */
 public record Stone(String name, Set<Family> families, Citation source) {
     public Stone {
+        Refuse.nulls(Stone.class, name, families, source);
         if (families.isEmpty()) {
             throw new InvalidInputException(name + ".families", "none", "at least one family");
         }

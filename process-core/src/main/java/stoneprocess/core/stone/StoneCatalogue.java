@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.internal.table.Tsv;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Citation;
@@ -68,7 +69,19 @@ public final class StoneCatalogue {
             OptionalDouble densityMinKgPerM3,
             OptionalDouble compressiveMinMpa,
             OptionalDouble abrasionMinHa,
-            Citation source) {}
+            Citation source) {
+        public PurchaseLimit {
+            Refuse.nulls(
+                    PurchaseLimit.class,
+                    stone,
+                    kind,
+                    absorptionMaxPercent,
+                    densityMinKgPerM3,
+                    compressiveMinMpa,
+                    abrasionMinHa,
+                    source);
+        }
+    }
 
     /** Purchase limits of the ASTM stone standards. Never facts about a floor that lies. */
     public List<PurchaseLimit> purchaseLimits() {

@@ -4,8 +4,10 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.internal.table.Tsv;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.source.Citation;
@@ -46,6 +48,7 @@ public record Traits(
     private static final Map<Family, Traits> ALL = load();
 
     public Traits {
+        Refuse.nulls(Traits.class, family, hardness, acid, finish, water, fibres, silica, body, metal, source);
         if (!(mohsLow >= 1 && mohsLow <= mohsHigh && mohsHigh <= 10)) {
             throw new InvalidInputException(
                     family.key() + ".mohs", mohsLow + " to " + mohsHigh, "an interval within 1 to 10");
@@ -69,13 +72,13 @@ public record Traits(
 
     /** The traits of a family. */
     public static Traits of(Family family) {
-        return ALL.get(family);
+        return ALL.get(Objects.requireNonNull(family, "family"));
     }
 
     /** The classes of a trait that occur in any of the given families. */
     public static <E extends Enum<E>> Set<E> across(
             Set<Family> families, Class<E> type, Function<Traits, Set<E>> trait) {
-        EnumSet<E> classes = EnumSet.noneOf(type);
+        EnumSet<E> classes = EnumSet.noneOf(Objects.requireNonNull(type, "type"));
         families.forEach(family -> classes.addAll(trait.apply(of(family))));
         return Collections.unmodifiableSet(classes);
     }
@@ -84,7 +87,7 @@ public record Traits(
     public static <E extends Enum<E>> Set<Family> familiesWith(E wanted, Function<Traits, Set<E>> trait) {
         EnumSet<Family> families = EnumSet.noneOf(Family.class);
         ALL.forEach((family, traits) -> {
-            if (trait.apply(traits).contains(wanted)) {
+            if (trait.apply(traits).contains(Objects.requireNonNull(wanted, "wanted"))) {
                 families.add(family);
             }
         });

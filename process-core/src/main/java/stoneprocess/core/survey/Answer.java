@@ -2,6 +2,7 @@ package stoneprocess.core.survey;
 
 import java.util.Optional;
 import java.util.function.Function;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * The answer to one question of a survey. Unknown is an answer of its own; "none" is a known answer: somebody looked
@@ -11,7 +12,11 @@ import java.util.function.Function;
  */
 public sealed interface Answer<T> {
     /** Somebody found out. */
-    record Known<T>(T fact) implements Answer<T> {}
+    record Known<T>(T fact) implements Answer<T> {
+        public Known {
+            Refuse.nulls(Known.class, fact);
+        }
+    }
 
     /** Nobody has found out yet. */
     record Unknown<T>() implements Answer<T> {}

@@ -2,6 +2,7 @@ package stoneprocess.core.survey;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.parameter.Scale;
 import stoneprocess.core.problem.InvalidInputException;
@@ -23,6 +24,7 @@ public record Damage(DamageKind kind, Optional<Term> look, Optional<Length> dept
             List.of(ScratchClass.FELT_BY_NAIL, ScratchClass.FELT_BY_COIN, ScratchClass.DEEP, ScratchClass.GOUGED);
 
     public Damage {
+        Refuse.nulls(Damage.class, kind, look, depth, share);
         if (look.isEmpty() && depth.isEmpty()) {
             throw new InvalidInputException(kind.key(), "neither", "a look, a depth, or none");
         }

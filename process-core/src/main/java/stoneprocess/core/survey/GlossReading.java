@@ -2,6 +2,7 @@ package stoneprocess.core.survey;
 
 import stoneprocess.core.gloss.Fresnel;
 import stoneprocess.core.gloss.Geometry;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Gloss;
 
 /**
@@ -14,6 +15,7 @@ import stoneprocess.core.quantity.Gloss;
  */
 public record GlossReading(String zone, Geometry geometry, Gloss gloss, SurfaceState state) {
     public GlossReading {
+        Refuse.nulls(GlossReading.class, zone, geometry, gloss, state);
         Fresnel.requireReading(gloss, geometry);
     }
 }

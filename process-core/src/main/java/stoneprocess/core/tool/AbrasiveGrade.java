@@ -1,6 +1,7 @@
 package stoneprocess.core.tool;
 
 import java.util.Comparator;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
 
@@ -18,6 +19,7 @@ public record AbrasiveGrade(Bond bond, int number, Range<Length> grain) {
             Comparator.comparing(AbrasiveGrade::bond).thenComparingInt(AbrasiveGrade::number);
 
     public AbrasiveGrade {
+        Refuse.nulls(AbrasiveGrade.class, bond, grain);
         Grit.requireNumber(number);
     }
 

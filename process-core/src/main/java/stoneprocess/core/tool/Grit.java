@@ -1,6 +1,7 @@
 package stoneprocess.core.tool;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
 
@@ -14,6 +15,7 @@ public record Grit(Bond bond, int number) {
     private static final int MOST = 30_000;
 
     public Grit {
+        Refuse.nulls(Grit.class, bond);
         requireNumber(number);
     }
 

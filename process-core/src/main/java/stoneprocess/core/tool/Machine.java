@@ -2,6 +2,8 @@ package stoneprocess.core.tool;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.internal.table.Tsv;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
@@ -22,9 +24,13 @@ import stoneprocess.core.term.Term;
 public record Machine(MachineClass machine, Range<Rotation> speed, Range<Mass> mass, Citation source) {
     private static final Map<MachineClass, Machine> ALL = load();
 
+    public Machine {
+        Refuse.nulls(Machine.class, machine, speed, mass, source);
+    }
+
     /** What the machines of a class are like. */
     public static Machine of(MachineClass machine) {
-        return ALL.get(machine);
+        return ALL.get(Objects.requireNonNull(machine, "machine"));
     }
 
     private static Map<MachineClass, Machine> load() {

@@ -1,6 +1,7 @@
 package stoneprocess.core.topic;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
 
@@ -14,6 +15,7 @@ import stoneprocess.core.term.Term;
  */
 public record Contribution(ContributionKind kind, Choice<?> topic, Subject subject, List<? extends Term> values) {
     public Contribution {
+        Refuse.nulls(Contribution.class, kind, topic, subject, values);
         values = List.copyOf(values);
         if (values.isEmpty() && kind != ContributionKind.VETO) {
             throw new InvalidInputException(topic.id(), "no value", "at least one value to need or to wish");

@@ -1,6 +1,7 @@
 package stoneprocess.core.topic;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
 
@@ -16,6 +17,10 @@ public sealed interface Subject {
 
     /** One track of the work. */
     record OfTrack(TrackKind track) implements Subject {
+        public OfTrack {
+            Refuse.nulls(OfTrack.class, track);
+        }
+
         @Override
         public String key() {
             return track.key();
@@ -29,6 +34,10 @@ public sealed interface Subject {
      * @param grade key of the grade, for example {@code resin-800}
      */
     record OfStep(TrackKind track, String grade) implements Subject {
+        public OfStep {
+            Refuse.nulls(OfStep.class, track, grade);
+        }
+
         @Override
         public String key() {
             return track.key() + "/" + grade;
@@ -37,6 +46,10 @@ public sealed interface Subject {
 
     /** One zone of the survey. */
     record OfZone(String zone) implements Subject {
+        public OfZone {
+            Refuse.nulls(OfZone.class, zone);
+        }
+
         @Override
         public String key() {
             return "zone:" + zone;

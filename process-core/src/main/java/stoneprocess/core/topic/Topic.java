@@ -1,6 +1,7 @@
 package stoneprocess.core.topic;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
@@ -18,10 +19,10 @@ public abstract sealed class Topic<V> permits Choice, Derived {
     private final PolicyKind policy;
 
     Topic(String id, Stage stage, Scope scope, PolicyKind policy) {
-        this.id = id;
-        this.stage = stage;
-        this.scope = scope;
-        this.policy = policy;
+        this.id = Objects.requireNonNull(id, "id");
+        this.stage = Objects.requireNonNull(stage, "stage");
+        this.scope = Objects.requireNonNull(scope, "scope");
+        this.policy = Objects.requireNonNull(policy, "policy");
     }
 
     /** Stable key. */

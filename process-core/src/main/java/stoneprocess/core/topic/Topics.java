@@ -2,6 +2,7 @@ package stoneprocess.core.topic;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import stoneprocess.core.problem.InvalidInputException;
@@ -167,7 +168,7 @@ public final class Topics {
 
     /** The topics of one stage in the order in which they close. */
     public static List<Topic<?>> of(Stage stage) {
-        return BY_STAGE.getOrDefault(stage, List.of());
+        return BY_STAGE.getOrDefault(Objects.requireNonNull(stage, "stage"), List.of());
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.List;
 import stoneprocess.core.audit.AuditReport;
 import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.term.Term;
 
@@ -25,6 +26,10 @@ public final class Explained {
      * @param reason why it may stay
      */
     public record Line(FindingKind kind, String topic, String about, String reason) {
+        public Line {
+            Refuse.nulls(Line.class, kind, topic, about, reason);
+        }
+
         boolean fits(Finding finding) {
             List<String> names = finding.rules().isEmpty() ? finding.values() : finding.rules();
             return finding.kind() == kind

@@ -3,6 +3,7 @@ package stoneprocess.rules.decide;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.decision.Decision;
@@ -42,6 +43,7 @@ public final class Precedence implements Policy {
      * @param certain whether all facts behind it are known
      */
     public static <V extends Term> V asked(Choice<V> topic, V first, boolean certain) {
+        Objects.requireNonNull(first, "first");
         return certain ? first : topic.whenUncertain().orElse(first);
     }
 

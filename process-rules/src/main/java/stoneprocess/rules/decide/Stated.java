@@ -1,6 +1,7 @@
 package stoneprocess.rules.decide;
 
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.ContributionKind;
 
@@ -11,6 +12,10 @@ import stoneprocess.core.topic.ContributionKind;
  * @param reason by which rule, on which facts
  */
 public record Stated(Contribution contribution, Reason reason) {
+    public Stated {
+        Refuse.nulls(Stated.class, contribution, reason);
+    }
+
     ContributionKind kind() {
         return contribution.kind();
     }

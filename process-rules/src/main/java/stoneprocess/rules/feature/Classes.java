@@ -2,6 +2,7 @@ package stoneprocess.rules.feature;
 
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.Objects;
 import java.util.Set;
 import stoneprocess.core.problem.InvalidInputException;
 
@@ -9,7 +10,7 @@ final class Classes {
     private Classes() {}
 
     static <E extends Enum<E>> Set<E> copy(Set<E> classes) {
-        if (classes.isEmpty()) {
+        if (Objects.requireNonNull(classes, "mayBe").isEmpty()) {
             throw new InvalidInputException("mayBe", "no class", "at least one possible class");
         }
         return Collections.unmodifiableSet(EnumSet.copyOf(classes));

@@ -1,6 +1,7 @@
 package stoneprocess.rules.feature;
 
 import java.util.Set;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.survey.Extractor;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.term.Term;
@@ -32,6 +33,7 @@ public final class Equipment {
      */
     public record MachineOnHand(MachineClass machine, Set<Presence> mayBe) implements OneOfMany<Presence> {
         public MachineOnHand {
+            Refuse.nulls(MachineOnHand.class, machine, mayBe);
             mayBe = Classes.copy(mayBe);
         }
 

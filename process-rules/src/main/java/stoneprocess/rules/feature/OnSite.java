@@ -3,6 +3,7 @@ package stoneprocess.rules.feature;
 import java.util.Set;
 import stoneprocess.core.follow.Standing;
 import stoneprocess.core.gloss.FaceState;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.log.EdgeLook;
 import stoneprocess.core.log.EventKind;
 import stoneprocess.core.log.PadLook;
@@ -250,6 +251,7 @@ public final class OnSite {
      */
     public record BondRun(Bond bond, Set<Presence> mayBe) implements OneOfMany<Presence> {
         public BondRun {
+            Refuse.nulls(BondRun.class, bond, mayBe);
             mayBe = Classes.copy(mayBe);
         }
 
@@ -267,6 +269,7 @@ public final class OnSite {
      */
     public record EventStands(EventKind kind, Set<Presence> mayBe) implements OneOfMany<Presence> {
         public EventStands {
+            Refuse.nulls(EventStands.class, kind, mayBe);
             mayBe = Classes.copy(mayBe);
         }
 
@@ -284,6 +287,7 @@ public final class OnSite {
      */
     public record SignSeen(Sign sign, Set<Presence> mayBe) implements OneOfMany<Presence> {
         public SignSeen {
+            Refuse.nulls(SignSeen.class, sign, mayBe);
             mayBe = Classes.copy(mayBe);
         }
 
@@ -301,6 +305,7 @@ public final class OnSite {
      */
     public record Suspected(Fault fault, Set<Standing> mayBe) implements OneOfMany<Standing> {
         public Suspected {
+            Refuse.nulls(Suspected.class, fault, mayBe);
             mayBe = Classes.copy(mayBe);
         }
 

@@ -1,5 +1,6 @@
 package stoneprocess.rules.feature;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.TrackKind;
@@ -23,4 +24,8 @@ public record Step(
         GritClass grit,
         StepOrder order,
         StepEnd end,
-        WorkMethod method) {}
+        WorkMethod method) {
+    public Step {
+        Refuse.nulls(Step.class, subject, track, bond, grit, order, end, method);
+    }
+}

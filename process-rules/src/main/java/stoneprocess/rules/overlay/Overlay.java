@@ -3,6 +3,7 @@ package stoneprocess.rules.overlay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.HouseRule;
 import stoneprocess.core.plan.HouseRuleKind;
 import stoneprocess.core.problem.InvalidInputException;
@@ -28,6 +29,7 @@ public record Overlay(List<SwitchedOff> switchedOff, List<Retuned> retuned) {
      */
     public record SwitchedOff(String rule, String who, String why) {
         public SwitchedOff {
+            Refuse.nulls(SwitchedOff.class, rule, who, why);
             require("overlay." + rule + ".who", who);
             require("overlay." + rule + ".why", why);
         }
@@ -43,12 +45,14 @@ public record Overlay(List<SwitchedOff> switchedOff, List<Retuned> retuned) {
      */
     public record Retuned(String parameter, Quantity value, String who, String why) {
         public Retuned {
+            Refuse.nulls(Retuned.class, parameter, value, who, why);
             require("overlay." + parameter + ".who", who);
             require("overlay." + parameter + ".why", why);
         }
     }
 
     public Overlay {
+        Refuse.nulls(Overlay.class, switchedOff, retuned);
         switchedOff = List.copyOf(switchedOff);
         retuned = List.copyOf(retuned);
     }

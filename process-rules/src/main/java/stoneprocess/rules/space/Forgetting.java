@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
@@ -71,7 +72,11 @@ public final class Forgetting {
      * @param forgotten what was forgotten: the name of an answer, or a zone and the name
      * @param survey what is left
      */
-    public record LessKnown(String forgotten, FloorSurvey survey) {}
+    public record LessKnown(String forgotten, FloorSurvey survey) {
+        public LessKnown {
+            Refuse.nulls(LessKnown.class, forgotten, survey);
+        }
+    }
 
     /** Every survey that knows one answer less: a field, a kind of damage in all zones, or in one of several zones. */
     public static List<LessKnown> oneByOne(FloorSurvey survey) {

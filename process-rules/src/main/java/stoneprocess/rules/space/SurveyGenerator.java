@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -81,7 +82,7 @@ public final class SurveyGenerator {
         if (known.percent() > 100) {
             throw new InvalidInputException("known", known.print(), "a share from 0 to 100 %");
         }
-        return new SurveyGenerator(known.percent() / 100, sequence);
+        return new SurveyGenerator(known.percent() / 100, Objects.requireNonNull(sequence, "sequence"));
     }
 
     /** A survey with one to three zones that cover the floor or leave a part of it out. */

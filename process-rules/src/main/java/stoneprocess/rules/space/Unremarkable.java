@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
+import java.util.Objects;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.AreaLoad;
 import stoneprocess.core.quantity.Count;
@@ -126,7 +127,7 @@ public final class Unremarkable {
     /** The same floor of another family, under a name and with tests that fit it. */
     public static FloorSurvey.Builder floor(Family family) {
         Stone stone = StoneCatalogue.standard().all().stream()
-                .filter(listed -> listed.families().contains(family))
+                .filter(listed -> listed.families().contains(Objects.requireNonNull(family, "family")))
                 .min(Comparator.comparingInt(listed -> listed.families().size()))
                 .orElseThrow();
         Traits traits = Traits.of(family);

@@ -1,5 +1,6 @@
 package stoneprocess.rules.text;
 
+import java.util.Objects;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Question;
@@ -62,7 +63,7 @@ public final class Words {
 
     /** A step as one sentence: grade, machine, weight, water and passes. */
     public static Wording step(TrackKind track, Step step) {
-        return StepWords.inOneGo(track, step);
+        return StepWords.inOneGo(Objects.requireNonNull(track, "track"), step);
     }
 
     /** The question and how it is settled. */

@@ -6,9 +6,11 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.internal.classify.Facts;
@@ -35,6 +37,7 @@ public final class TopicSpace {
      */
     public record Dimension(String name, Class<?> type, List<List<Object>> classes) {
         public Dimension {
+            Refuse.nulls(Dimension.class, name, type, classes);
             classes = classes.stream().map(List::copyOf).toList();
         }
     }
@@ -56,7 +59,7 @@ public final class TopicSpace {
     /** The space of a topic under the given rules; those that speak to other topics are left out. */
     public static TopicSpace of(Topic<?> topic, Collection<LoadedRule> rules) {
         return new TopicSpace(
-                topic,
+                Objects.requireNonNull(topic, "topic"),
                 rules.stream()
                         .filter(rule -> rule.card().topic().equals(topic.id()))
                         .toList());

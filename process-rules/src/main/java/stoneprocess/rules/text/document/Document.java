@@ -2,6 +2,7 @@ package stoneprocess.rules.text.document;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 
 /**
@@ -13,6 +14,7 @@ import stoneprocess.core.parameter.Parameters;
  */
 public record Document(Optional<Wording> title, List<Section> sections, Parameters parameters) {
     public Document {
+        Refuse.nulls(Document.class, title, sections, parameters);
         sections = List.copyOf(sections);
     }
 }

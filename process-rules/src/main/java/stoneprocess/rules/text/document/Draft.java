@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.term.Term;
@@ -29,12 +30,12 @@ public final class Draft {
      * @param parameters the numbers that its phrases name
      */
     public static Draft titled(Wording title, Parameters parameters) {
-        return new Draft(Optional.of(title), parameters);
+        return new Draft(Optional.of(title), Objects.requireNonNull(parameters, "parameters"));
     }
 
     /** Begins a document without a title. */
     public static Draft untitled(Parameters parameters) {
-        return new Draft(Optional.empty(), parameters);
+        return new Draft(Optional.empty(), Objects.requireNonNull(parameters, "parameters"));
     }
 
     /** Begins a section whose heading is a phrase. */

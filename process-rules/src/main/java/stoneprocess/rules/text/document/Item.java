@@ -1,17 +1,23 @@
 package stoneprocess.rules.text.document;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 
 /** A piece of a section. */
 public sealed interface Item permits Item.Paragraph, Item.Bullet, Item.Numbered, Item.Labelled, Item.Table, Section {
 
     /** Sentences in a row. */
-    record Paragraph(Wording words) implements Item {}
+    record Paragraph(Wording words) implements Item {
+        public Paragraph {
+            Refuse.nulls(Paragraph.class, words);
+        }
+    }
 
     /** A member of a list, with what belongs to it; a bare one has no mark before it and heads what belongs to it. */
     record Bullet(boolean bare, Wording words, List<Item> under) implements Item {
         public Bullet {
+            Refuse.nulls(Bullet.class, words, under);
             under = List.copyOf(under);
         }
     }
@@ -19,12 +25,17 @@ public sealed interface Item permits Item.Paragraph, Item.Bullet, Item.Numbered,
     /** A member of a list whose order counts. */
     record Numbered(int number, Wording words, List<Item> under) implements Item {
         public Numbered {
+            Refuse.nulls(Numbered.class, words, under);
             under = List.copyOf(under);
         }
     }
 
     /** A label and what it stands for. */
-    record Labelled(Wording label, Wording words) implements Item {}
+    record Labelled(Wording label, Wording words) implements Item {
+        public Labelled {
+            Refuse.nulls(Labelled.class, label, words);
+        }
+    }
 
     /**
      * Rows of as many cells each.
@@ -35,6 +46,7 @@ public sealed interface Item permits Item.Paragraph, Item.Bullet, Item.Numbered,
      */
     record Table(List<Align> columns, List<Wording> headings, List<List<Wording>> rows) implements Item {
         public Table {
+            Refuse.nulls(Table.class, columns, headings, rows);
             columns = List.copyOf(columns);
             headings = List.copyOf(headings);
             rows = rows.stream().map(List::copyOf).toList();

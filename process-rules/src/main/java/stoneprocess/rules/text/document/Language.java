@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
@@ -68,7 +69,7 @@ public final class Language {
      * @throws InvalidInputException naming the phrases that English has and this lacks, or whose arguments differ
      */
     public static Language of(Locale locale, Map<String, String> phrases) {
-        Language language = new Language(locale, Map.copyOf(phrases));
+        Language language = new Language(locale, Map.copyOf(Objects.requireNonNull(phrases, "phrases")));
         List<String> faults = new ArrayList<>();
         for (String key : english().keys()) {
             if (!language.has(key)) {

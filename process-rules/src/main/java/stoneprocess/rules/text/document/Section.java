@@ -2,6 +2,7 @@ package stoneprocess.rules.text.document;
 
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * A part of a document or of a larger section.
@@ -11,6 +12,7 @@ import java.util.Optional;
  */
 public record Section(Optional<Wording> heading, List<Item> items) implements Item {
     public Section {
+        Refuse.nulls(Section.class, heading, items);
         items = List.copyOf(items);
     }
 }

@@ -3,6 +3,7 @@ package stoneprocess.rules.text.document;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
@@ -41,7 +42,7 @@ public final class Texts {
 
     /** A language, metric, with the shipped numbers. */
     public static Texts in(Language language) {
-        return new Texts(language, UnitSystem.METRIC, Parameters.standard());
+        return new Texts(Objects.requireNonNull(language, "language"), UnitSystem.METRIC, Parameters.standard());
     }
 
     /** The same in a reader's units. */

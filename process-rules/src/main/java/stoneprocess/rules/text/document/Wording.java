@@ -5,7 +5,9 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.source.Card;
@@ -23,6 +25,7 @@ public sealed interface Wording {
      */
     record Phrase(String key, Map<String, Wording> arguments) implements Wording {
         public Phrase {
+            Refuse.nulls(Phrase.class, key, arguments);
             arguments = Map.copyOf(arguments);
         }
 
@@ -60,27 +63,48 @@ public sealed interface Wording {
     }
 
     /** Words that stand in English in a shipped table or chapter, and under a key in the bundles of other languages. */
-    record Tabled(String key, String english) implements Wording {}
+    record Tabled(String key, String english) implements Wording {
+        public Tabled {
+            Refuse.nulls(Tabled.class, key, english);
+        }
+    }
 
     /** A name or an id that reads the same in every language: of a zone, a rule, a publication, a rulebase. */
-    record Name(String text) implements Wording {}
+    record Name(String text) implements Wording {
+        public Name {
+            Refuse.nulls(Name.class, text);
+        }
+    }
 
     /** A measured value in the reader's units. */
-    record Amount(Quantity quantity, Precision precision) implements Wording {}
+    record Amount(Quantity quantity, Precision precision) implements Wording {
+        public Amount {
+            Refuse.nulls(Amount.class, quantity, precision);
+        }
+    }
 
     /** A range of measured values with one unit. */
-    record AmountRange(Quantity low, Quantity high) implements Wording {}
+    record AmountRange(Quantity low, Quantity high) implements Wording {
+        public AmountRange {
+            Refuse.nulls(AmountRange.class, low, high);
+        }
+    }
 
     /**
      * A number without a unit.
      *
      * @param grouped whether thousands are set apart
      */
-    record Number(BigDecimal value, boolean grouped) implements Wording {}
+    record Number(BigDecimal value, boolean grouped) implements Wording {
+        public Number {
+            Refuse.nulls(Number.class, value);
+        }
+    }
 
     /** Several, one after the other. */
     record Listing(Joint joint, List<Wording> members) implements Wording {
         public Listing {
+            Refuse.nulls(Listing.class, joint, members);
             members = List.copyOf(members);
         }
     }
@@ -88,6 +112,7 @@ public sealed interface Wording {
     /** The first that has fewer characters than the limit, else the last. */
     record Shortest(int limit, List<Wording> fromRichest) implements Wording {
         public Shortest {
+            Refuse.nulls(Shortest.class, fromRichest);
             fromRichest = List.copyOf(fromRichest);
         }
     }
@@ -113,7 +138,7 @@ public sealed interface Wording {
 
     /** A part of what is said about a constant: {@code Hazard.noise.limit}. */
     static Phrase of(Term term, String part) {
-        return phrase(key(term) + "." + part);
+        return phrase(key(term) + "." + Objects.requireNonNull(part, "part"));
     }
 
     /** The key of a constant in the bundles. */
@@ -148,7 +173,7 @@ public sealed interface Wording {
 
     /** Sentence after sentence. */
     static Wording sentences(Wording... sentences) {
-        return list(Joint.SENTENCES, List.of(sentences));
+        return list(Joint.SENTENCES, List.of(Objects.requireNonNull(sentences, "sentences")));
     }
 
     /** What the terms say, sentence after sentence. */
