@@ -1,6 +1,7 @@
 package stoneprocess.core.estimate;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * A crew's own times, kept from job to job.
@@ -13,6 +14,7 @@ public record CrewTimes(List<CrewTiming> times) {
 
     /** Copies the list. */
     public CrewTimes {
+        Refuse.nulls(CrewTimes.class, times);
         times = List.copyOf(times);
     }
 }

@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Current;
 import stoneprocess.core.quantity.Power;
@@ -20,6 +21,7 @@ public record CircuitUse(Voltage volts, Current breaker, List<Power> loads) impl
      * @throws InvalidInputException for volts or amperes outside their range
      */
     public CircuitUse {
+        Refuse.nulls(CircuitUse.class, volts, breaker, loads);
         if (volts.volts() <= 0 || volts.volts() > 1000) {
             throw new InvalidInputException("circuit.volts", volts.print(), "more than 0 and up to 1000 V");
         }

@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 
 /**
  * What is to be held against its limits on one site.
@@ -13,6 +14,7 @@ public record ExposureInputs(List<ExposureInput> inputs) {
 
     /** Copies the list. */
     public ExposureInputs {
+        Refuse.nulls(ExposureInputs.class, inputs);
         inputs = List.copyOf(inputs);
     }
 }

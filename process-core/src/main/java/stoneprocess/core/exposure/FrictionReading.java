@@ -1,5 +1,6 @@
 package stoneprocess.core.exposure;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Friction;
 
@@ -16,6 +17,7 @@ public record FrictionReading(Friction friction, SlipPlace place) implements Exp
      * @throws InvalidInputException above 2.5
      */
     public FrictionReading {
+        Refuse.nulls(FrictionReading.class, friction, place);
         WetSlip.requireFriction(friction);
     }
 }

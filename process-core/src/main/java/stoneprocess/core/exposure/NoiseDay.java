@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.List;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.TimeSpan;
 
@@ -16,6 +17,7 @@ public record NoiseDay(List<NoisePeriod> periods) implements ExposureInput {
      * @throws InvalidInputException when no period is given or they make more than 24 h
      */
     public NoiseDay {
+        Refuse.nulls(NoiseDay.class, periods);
         periods = List.copyOf(periods);
         TimeSpan together = new TimeSpan(
                 periods.stream().mapToDouble(period -> period.time().minutes()).sum());

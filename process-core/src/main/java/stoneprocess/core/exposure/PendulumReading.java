@@ -1,5 +1,6 @@
 package stoneprocess.core.exposure;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.PendulumValue;
 
@@ -15,6 +16,7 @@ public record PendulumReading(PendulumValue pendulum) implements ExposureInput {
      * @throws InvalidInputException above 150 PTV
      */
     public PendulumReading {
+        Refuse.nulls(PendulumReading.class, pendulum);
         WetSlip.requirePendulum(pendulum);
     }
 }

@@ -1,5 +1,6 @@
 package stoneprocess.core.exposure;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Angle;
 
@@ -15,6 +16,7 @@ public record RampReading(Angle angle) implements ExposureInput {
      * @throws InvalidInputException above 45 degrees
      */
     public RampReading {
+        Refuse.nulls(RampReading.class, angle);
         WetSlip.requireRamp(angle);
     }
 }

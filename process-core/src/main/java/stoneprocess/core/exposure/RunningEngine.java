@@ -1,6 +1,7 @@
 package stoneprocess.core.exposure;
 
 import java.util.Optional;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Airflow;
 import stoneprocess.core.quantity.Power;
@@ -24,6 +25,7 @@ public record RunningEngine(RoomAir room, Optional<Power> petrolEngine, Optional
      *     source is given
      */
     public RunningEngine {
+        Refuse.nulls(RunningEngine.class, room, petrolEngine, source, running);
         if (petrolEngine.isPresent() == source.isPresent()) {
             throw new InvalidInputException(
                     "engine.source",

@@ -1,5 +1,6 @@
 package stoneprocess.core.exposure;
 
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Acidity;
 
@@ -15,6 +16,7 @@ public record SlurrySample(Acidity ph) implements ExposureInput {
      * @throws InvalidInputException above 14 pH
      */
     public SlurrySample {
+        Refuse.nulls(SlurrySample.class, ph);
         Slurry.requireScale(ph);
     }
 }

@@ -2,6 +2,7 @@ package stoneprocess.rules.decide;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
@@ -59,7 +60,7 @@ public final class Computed {
 
     /** Names of the topics and survey fields from which a topic is computed; none when rules decide it. */
     public static List<String> behind(Topic<?> topic) {
-        if (topic == Topics.GRIT_PATH) {
+        if (Objects.requireNonNull(topic, "topic") == Topics.GRIT_PATH) {
             return List.of(
                     Topics.FIRST_CUT.id(),
                     Topics.LAST_GRIT.id(),

@@ -32,7 +32,7 @@ public final class Words {
 
     /** A grade such as {@code resin-800}; another key stands as it is. */
     public static Wording grade(String key) {
-        return ValueWords.grade(key);
+        return ValueWords.grade(Objects.requireNonNull(key, "key"));
     }
 
     public static Wording grade(Bond bond, int number) {

@@ -3,6 +3,7 @@ package stoneprocess.rules.text.document;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A table under construction: rows of a label, figures, and last words. On a plain page the figures of all such tables stand
@@ -30,8 +31,8 @@ public final class Ledger {
      * @param last the name of the last words
      */
     public static Ledger headed(List<? extends Wording> figures, Wording last) {
-        List<Wording> headings = new ArrayList<>(figures);
-        headings.add(last);
+        List<Wording> headings = new ArrayList<>(Objects.requireNonNull(figures, "figures"));
+        headings.add(Objects.requireNonNull(last, "last"));
         return new Ledger(figures.size(), headings);
     }
 

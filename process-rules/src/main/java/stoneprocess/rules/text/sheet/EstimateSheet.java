@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -69,6 +70,10 @@ public final class EstimateSheet {
             Estimate estimate,
             Optional<Cost> cost,
             Optional<ComparedWay> other) {
+        Objects.requireNonNull(planned, "planned");
+        Objects.requireNonNull(estimate, "estimate");
+        Objects.requireNonNull(cost, "cost");
+        Objects.requireNonNull(other, "other");
         EstimateSheet sheet = new EstimateSheet(recommendation, planned, estimate);
         sheet.summary();
         sheet.hours();
