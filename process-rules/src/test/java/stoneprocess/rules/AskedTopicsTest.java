@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.tool.Grit;
 import stoneprocess.core.topic.Subject;
@@ -25,7 +25,7 @@ class AskedTopicsTest {
                 .allMatch(grit -> answer.sequence().get(grit, "key").grit().equals(grit));
         assertThat(answer.values(Topics.TEST_CUTS, Subject.FLOOR)).containsExactly(path.get(1), path.get(0));
         Subject first = new Subject.OfStep(TrackKind.OPEN_FIELD, path.get(0).key());
-        Step step = answer.plan().orElseThrow().tracks().get(0).steps().get(0);
+        PlannedStep step = answer.plan().orElseThrow().tracks().get(0).steps().get(0);
         assertThat(answer.values(Topics.PASSES, first)).containsExactly(step.passes());
         assertThat(answer.values(Topics.LITRES, first))
                 .isEqualTo(step.litresPerPass().stream().toList());

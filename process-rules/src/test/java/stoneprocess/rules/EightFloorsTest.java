@@ -14,11 +14,11 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.ScratchClass;
@@ -68,9 +68,9 @@ class EightFloorsTest {
                         Task.SILENCE_DETECTORS);
         assertThat(plan.repairs()).isEmpty();
         assertThat(plan.testArea()).isEqualTo(TestArea.REQUIRED);
-        assertThat(field(plan)).extracting(Step::machine).containsOnly(MachineClass.SINGLE_DISC);
-        assertThat(steps(plan, TrackKind.EDGE)).extracting(Step::machine).containsOnly(MachineClass.EDGE_TOOL);
-        assertThat(steps(plan, TrackKind.EDGE)).extracting(Step::weight).containsOnly(AddedWeight.NONE);
+        assertThat(field(plan)).extracting(PlannedStep::machine).containsOnly(MachineClass.SINGLE_DISC);
+        assertThat(steps(plan, TrackKind.EDGE)).extracting(PlannedStep::machine).containsOnly(MachineClass.EDGE_TOOL);
+        assertThat(steps(plan, TrackKind.EDGE)).extracting(PlannedStep::weight).containsOnly(AddedWeight.NONE);
         assertThat(plan.polishingAgent()).isEqualTo(PolishingAgent.NEUTRAL_OXIDE);
         assertThat(plan.densifier()).isEqualTo(Densifier.NONE);
         assertThat(plan.sealer()).isEqualTo(Sealer.NONE);
@@ -128,7 +128,7 @@ class EightFloorsTest {
                         Task.SILENCE_DETECTORS,
                         Task.RELAY_LIPPED);
         assertThat(plan.repairs()).containsExactly(Repair.LOCAL_LIPPAGE);
-        assertThat(field(plan)).extracting(Step::weight).containsOnly(AddedWeight.REDUCED);
+        assertThat(field(plan)).extracting(PlannedStep::weight).containsOnly(AddedWeight.REDUCED);
         assertThat(plan.sealer()).isEqualTo(Sealer.NONE);
         assertThat(plan.densifier()).isEqualTo(Densifier.NONE);
         assertThat(plan.acceptances()).contains(Acceptance.SEALER_STOPS_NO_ETCHING, Acceptance.CUT_CHANGES_LOOK);

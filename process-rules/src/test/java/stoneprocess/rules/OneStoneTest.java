@@ -11,8 +11,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.site.JobNote;
@@ -82,7 +82,7 @@ class OneStoneTest {
 
     /** What the plan shows is what was decided, computed once. */
     private static void stepsAreAsDecided(Recommendation answer, Track track) {
-        for (Step step : track.steps()) {
+        for (PlannedStep step : track.steps()) {
             Subject subject = new Subject.OfStep(track.kind(), step.grade().key());
             assertThat(answer.values(Topics.PASSES, subject)).containsExactly(step.passes());
             assertThat(answer.values(Topics.LITRES, subject))

@@ -16,10 +16,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.source.Card;
@@ -48,14 +48,14 @@ class ProceduresValidationTest {
     @Test
     void uneven_concrete_is_ground_with_metal_first_then_transition_then_resin() {
         Plan plan = plan(TradeFloors.unevenConcrete());
-        List<Step> steps = field(plan);
+        List<PlannedStep> steps = field(plan);
 
         assertThat(steps.get(0).grade().bond()).isEqualTo(Bond.METAL);
         assertThat(steps.get(0).grade().number()).isBetween(40, 80);
         assertThat(steps.stream().map(step -> step.grade().bond()).distinct())
                 .containsExactly(Bond.METAL, Bond.TRANSITION, Bond.RESIN);
         assertThat(grades(steps)).contains("resin-800").endsWith("resin-3000");
-        assertThat(steps).extracting(Step::machine).containsOnly(MachineClass.PLANETARY);
+        assertThat(steps).extracting(PlannedStep::machine).containsOnly(MachineClass.PLANETARY);
         assertThat(card("CUT-016").source().id()).isEqualTo("CONCRETE-CONSTRUCTION");
     }
 
@@ -75,7 +75,7 @@ class ProceduresValidationTest {
                 recommend(TradeFloors.waxedTerrazzo().set(SurveyField.CLEANING_TRIAL, CleaningTrial.NOT_ENOUGH));
         Plan plan = answer.plan().orElseThrow();
 
-        List<Step> steps = field(plan);
+        List<PlannedStep> steps = field(plan);
         assertThat(steps.get(steps.size() - 1).grade().number()).isBetween(120, 200);
         assertThat(answer.values(Topics.LAST_GRIT, Subject.FLOOR)).containsExactly(LastGrit.G200);
         assertThat(plan.sealer()).isEqualTo(Sealer.IMPREGNATOR);
@@ -120,7 +120,7 @@ class ProceduresValidationTest {
         double ours = Parameters.standard().get("weight.reduction", Share.class).percent();
         assertThat(ours).isBetween(published, 30.0);
 
-        for (Step step : field(plan(Floors.damaged(Floors.scratched(ScratchClass.FELT_BY_COIN, 20))))) {
+        for (PlannedStep step : field(plan(Floors.damaged(Floors.scratched(ScratchClass.FELT_BY_COIN, 20))))) {
             assertThat(step.weight())
                     .as(step.grade().key())
                     .isEqualTo(step.grade().number() <= 800 ? AddedWeight.USUAL : AddedWeight.REDUCED);
@@ -172,7 +172,9 @@ class ProceduresValidationTest {
                 .extracting(SafetyWarning::sources)
                 .asInstanceOf(InstanceOfAssertFactories.list(String.class))
                 .contains("CDC-MMWR-1992", "NIOSH-96-118");
-        assertThat(field(answer.plan().orElseThrow())).extracting(Step::machine).containsOnly(MachineClass.SINGLE_DISC);
+        assertThat(field(answer.plan().orElseThrow()))
+                .extracting(PlannedStep::machine)
+                .containsOnly(MachineClass.SINGLE_DISC);
         assertThat(card("MAC-004").source().id()).isEqualTo("NIOSH-96-118");
     }
 
@@ -205,7 +207,7 @@ class ProceduresValidationTest {
     private static List<Check> last(Goal goal) {
         FloorSurvey.Builder floor =
                 Floors.damaged(Floors.scratched(ScratchClass.FELT_BY_NAIL, 20)).set(SurveyField.GOAL, goal);
-        List<Step> steps = field(plan(floor));
+        List<PlannedStep> steps = field(plan(floor));
         return steps.get(steps.size() - 1).checks();
     }
 

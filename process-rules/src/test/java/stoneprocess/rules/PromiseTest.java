@@ -79,6 +79,14 @@ class PromiseTest {
     }
 
     @ArchTest
+    static void one_name_means_one_thing(JavaClasses classes) {
+        assertThat(classes.stream()
+                        .filter(item -> item.isTopLevelClass() && isPromised(item))
+                        .map(JavaClass::getSimpleName))
+                .doesNotHaveDuplicates();
+    }
+
+    @ArchTest
     static final ArchRule what_a_user_can_catch_has_one_supertype =
             classes().that().areAssignableTo(Throwable.class).should().beAssignableTo(StoneProcessException.class);
 

@@ -16,11 +16,11 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Unit;
@@ -220,7 +220,7 @@ class SoundAdviceTest {
                 .set(SurveyField.GOAL, Goal.HONE)
                 .set(SurveyField.WATER_DROP, WaterDrop.DARKENS_AT_ONCE));
         assertThat(grades(field(plan))).containsExactly("resin-200");
-        assertThat(field(plan)).extracting(Step::weight).containsOnly(AddedWeight.NONE);
+        assertThat(field(plan)).extracting(PlannedStep::weight).containsOnly(AddedWeight.NONE);
         assertThat(plan.sealer()).isEqualTo(Sealer.IMPREGNATOR);
     }
 
@@ -283,7 +283,7 @@ class SoundAdviceTest {
     void a_bed_that_water_ruins_gets_little_of_it(Bed bed) {
         assertThat(field(plan(Floors.unremarkable().set(SurveyField.BED, bed))))
                 .isNotEmpty()
-                .extracting(Step::water)
+                .extracting(PlannedStep::water)
                 .containsOnly(WaterLevel.SCANT);
     }
 
@@ -308,7 +308,7 @@ class SoundAdviceTest {
         Plan plan = answer.plan().orElseThrow();
         assertThat(plan.tasks()).contains(Task.FIX_HOLLOW);
         assertThat(answer.values(Topics.BONDS, Subject.FLOOR)).doesNotContain(Bond.METAL);
-        assertThat(field(plan)).extracting(Step::weight).containsOnly(AddedWeight.REDUCED);
+        assertThat(field(plan)).extracting(PlannedStep::weight).containsOnly(AddedWeight.REDUCED);
     }
 
     /** 29 CFR 1926.1101. */

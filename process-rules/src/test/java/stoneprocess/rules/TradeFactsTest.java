@@ -15,9 +15,9 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
@@ -60,7 +60,8 @@ class TradeFactsTest {
     /** Common practice, no source: 6 to 10 passes with the first grit of a hard floor, 8 to 10 with each later one. */
     @Test
     void passes_of_a_hard_floor_overlap_what_crews_count() {
-        List<Range<Integer>> passes = field(REFRESH).stream().map(Step::passes).toList();
+        List<Range<Integer>> passes =
+                field(REFRESH).stream().map(PlannedStep::passes).toList();
         assertOverlap(passes.get(0), 6, 10);
         assertOverlap(passes.get(1), 8, 10);
         assertOverlap(passes.get(2), 8, 10);
@@ -75,10 +76,10 @@ class TradeFactsTest {
     @Test
     void water_goes_by_grit_and_stone() {
         assertThat(field(REFRESH))
-                .extracting(Step::water)
+                .extracting(PlannedStep::water)
                 .containsExactly(WaterLevel.MODERATE, WaterLevel.MODERATE, WaterLevel.SCANT);
         assertThat(field(plan(TradeFloors.etchedMarble())))
-                .extracting(Step::water)
+                .extracting(PlannedStep::water)
                 .containsExactly(
                         WaterLevel.GENEROUS,
                         WaterLevel.MODERATE,
@@ -107,7 +108,7 @@ class TradeFactsTest {
     @Test
     void hard_stone_is_cut_with_added_weight_and_less_of_it_on_the_finest_grits() {
         assertThat(field(REFRESH))
-                .extracting(Step::weight)
+                .extracting(PlannedStep::weight)
                 .containsExactly(AddedWeight.USUAL, AddedWeight.REDUCED, AddedWeight.REDUCED);
         assertThat(field(REFRESH))
                 .allSatisfy(
@@ -125,17 +126,17 @@ class TradeFactsTest {
     /** Common practice, no source. */
     @Test
     void slurry_is_picked_up_after_every_grit_with_a_wet_vacuum_or_else_with_two_buckets() {
-        assertThat(field(REFRESH)).extracting(Step::pickUp).containsOnly(PickUp.WET_VACUUM);
+        assertThat(field(REFRESH)).extracting(PlannedStep::pickUp).containsOnly(PickUp.WET_VACUUM);
         Plan without = plan(Floors.unremarkable().set(SurveyField.WET_VACUUM, Presence.NONE));
-        assertThat(field(without)).extracting(Step::pickUp).containsOnly(PickUp.TWO_BUCKETS);
+        assertThat(field(without)).extracting(PlannedStep::pickUp).containsOnly(PickUp.TWO_BUCKETS);
         Plan unsaid = plan(Floors.unremarkable().unknown(SurveyField.WET_VACUUM));
-        assertThat(field(unsaid)).extracting(Step::pickUp).containsOnly(PickUp.TWO_BUCKETS);
+        assertThat(field(unsaid)).extracting(PlannedStep::pickUp).containsOnly(PickUp.TWO_BUCKETS);
     }
 
     /** Common practice, no source. */
     @Test
     void every_grit_is_rinsed_clean_and_dry_before_it_is_looked_at_and_read() {
-        for (Step step : field(REFRESH)) {
+        for (PlannedStep step : field(REFRESH)) {
             assertThat(step.checks())
                     .startsWith(Check.RINSED_CLEAN_DRY, Check.LOW_LIGHT)
                     .contains(Check.READ_60);
@@ -159,7 +160,7 @@ class TradeFactsTest {
                 MachineClass.SCRUBBER,
                 MachineClass.SINGLE_DISC,
                 MachineClass.EDGE_TOOL));
-        assertThat(field(plan)).extracting(Step::machine).containsOnly(MachineClass.SINGLE_DISC);
+        assertThat(field(plan)).extracting(PlannedStep::machine).containsOnly(MachineClass.SINGLE_DISC);
     }
 
     /** Common practice, no source. */
@@ -198,7 +199,7 @@ class TradeFactsTest {
                 TradeFloors.unevenConcrete().set(SurveyField.SETTING, Setting.OUTDOORS),
                 MachineClass.PROPANE_MACHINE,
                 MachineClass.EDGE_TOOL));
-        assertThat(field(concrete)).extracting(Step::machine).containsOnly(MachineClass.PROPANE_MACHINE);
+        assertThat(field(concrete)).extracting(PlannedStep::machine).containsOnly(MachineClass.PROPANE_MACHINE);
 
         Recommendation granite = recommend(with(
                 Floors.unremarkable().set(SurveyField.SETTING, Setting.OUTDOORS),

@@ -4,8 +4,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
@@ -109,18 +109,18 @@ final class TradeFloors {
         return recommend(floor).plan().orElseThrow();
     }
 
-    static List<Step> steps(Plan plan, TrackKind kind) {
+    static List<PlannedStep> steps(Plan plan, TrackKind kind) {
         return plan.tracks().stream()
                 .filter(track -> track.kind() == kind)
                 .flatMap(track -> track.steps().stream())
                 .toList();
     }
 
-    static List<Step> field(Plan plan) {
+    static List<PlannedStep> field(Plan plan) {
         return steps(plan, TrackKind.OPEN_FIELD);
     }
 
-    static List<String> grades(List<Step> steps) {
+    static List<String> grades(List<PlannedStep> steps) {
         return steps.stream().map(step -> step.grade().key()).toList();
     }
 }

@@ -13,7 +13,8 @@ import stoneprocess.core.plan.RulebaseStamp;
  * @param acrossStages in how many ways the facts of all audited topics could be combined, one class of each
  * @param findings in the order of topics, then of kinds, then of rules
  */
-public record AuditReport(RulebaseStamp rulebase, List<Space> topics, BigInteger acrossStages, List<Finding> findings) {
+public record AuditReport(
+        RulebaseStamp rulebase, List<Space> topics, BigInteger acrossStages, List<AuditFinding> findings) {
     /** Version of the form in which it is printed as JSON. */
     public static final String FORMAT = "audit/1";
 
@@ -41,7 +42,7 @@ public record AuditReport(RulebaseStamp rulebase, List<Space> topics, BigInteger
     }
 
     /** The findings that nobody explained. */
-    public List<Finding> open() {
+    public List<AuditFinding> open() {
         return findings.stream()
                 .filter(finding -> finding.explained().isEmpty())
                 .toList();

@@ -22,8 +22,8 @@ import stoneprocess.core.gloss.TargetOption;
 import stoneprocess.core.gloss.ZoneStatistics;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.ChangedBy;
 import stoneprocess.core.survey.Damage;
@@ -45,7 +45,7 @@ final class Details {
     static {
         of(Recommendation.class).grades("sequence", Function.<GritSequence>identity());
         of(NextMove.class).grades("ahead.sequence", Recommendation::sequence);
-        of(Step.class).name("litresPerPass", "water-per-pass");
+        of(PlannedStep.class).name("litresPerPass", "water-per-pass");
         of(Decision.class).keys("values", "keys");
         of(Impasse.class).keys("lacking", "lackingKeys");
         of(AbrasiveGrade.class).whole("number", 1, 30_000);

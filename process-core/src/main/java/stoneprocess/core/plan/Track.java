@@ -10,7 +10,7 @@ import stoneprocess.core.topic.TrackKind;
  * @param kind which part
  * @param steps its steps in their order
  */
-public record Track(TrackKind kind, List<Step> steps) {
+public record Track(TrackKind kind, List<PlannedStep> steps) {
     public Track {
         Refuse.nulls(Track.class, kind, steps);
         steps = List.copyOf(steps);

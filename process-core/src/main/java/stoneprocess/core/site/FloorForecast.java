@@ -19,8 +19,8 @@ import stoneprocess.core.gloss.PlannedGrit;
 import stoneprocess.core.gloss.TargetOutlook;
 import stoneprocess.core.gloss.WorkSoFar;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
@@ -51,11 +51,11 @@ public final class FloorForecast {
     private static final int GROUND_AWAY = 1000;
 
     private final Recommendation recommendation;
-    private final List<Step> steps;
+    private final List<PlannedStep> steps;
     private final List<GritStage> done;
     private final GlossForecast forecast;
 
-    private FloorForecast(Recommendation recommendation, List<Step> steps, WorkSoFar work) {
+    private FloorForecast(Recommendation recommendation, List<PlannedStep> steps, WorkSoFar work) {
         this.recommendation = recommendation;
         this.steps = steps;
         this.done = work.stages();
@@ -113,7 +113,7 @@ public final class FloorForecast {
         return Collections.unmodifiableSet(obstacles);
     }
 
-    private static List<Step> steps(Recommendation recommendation, TrackKind track) {
+    private static List<PlannedStep> steps(Recommendation recommendation, TrackKind track) {
         return recommendation.plan().map(Plan::tracks).orElse(List.of()).stream()
                 .filter(planned -> planned.kind() == track)
                 .findFirst()
@@ -121,7 +121,7 @@ public final class FloorForecast {
                 .orElse(List.of());
     }
 
-    private static List<Step> resin(List<Step> steps) {
+    private static List<PlannedStep> resin(List<PlannedStep> steps) {
         return steps.stream().filter(step -> step.grade().bond() == Bond.RESIN).toList();
     }
 
@@ -209,7 +209,7 @@ public final class FloorForecast {
     public List<PlannedGrit> remaining() {
         int inWork = done.isEmpty() ? 0 : done.get(done.size() - 1).grit();
         List<PlannedGrit> remaining = new ArrayList<>();
-        for (Step step : resin(steps)) {
+        for (PlannedStep step : resin(steps)) {
             int grit = step.grade().number();
             int left = step.passes().low()
                     - (grit == inWork ? done.get(done.size() - 1).passes() : 0);
@@ -265,7 +265,7 @@ public final class FloorForecast {
 
     /** The same with the finer resin grits that the plan does not run, each with the passes of the plan's last. */
     public TargetOutlook outlookBeyondPlan(Gloss target) {
-        List<Step> resin = resin(steps);
+        List<PlannedStep> resin = resin(steps);
         int passes = resin.get(resin.size() - 1).passes().low();
         List<PlannedGrit> grits = planned();
         recommendation.sequence().grades(Bond.RESIN).stream()

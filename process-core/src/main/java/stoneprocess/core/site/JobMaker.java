@@ -20,10 +20,10 @@ import stoneprocess.core.estimate.SiteConditions;
 import stoneprocess.core.estimate.StepKind;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
@@ -111,8 +111,8 @@ final class JobMaker {
         if (recommendation.status() == Status.PROVISIONAL) {
             notes.add(JobNote.PLAN_IS_PROVISIONAL);
         }
-        List<Step> field = track(plan, TrackKind.OPEN_FIELD);
-        List<Step> edge = track(plan, TrackKind.EDGE);
+        List<PlannedStep> field = track(plan, TrackKind.OPEN_FIELD);
+        List<PlannedStep> edge = track(plan, TrackKind.EDGE);
         Length edges = edges(area, field, edge);
         plan.preparation().forEach(task -> prepare(task, area));
         if (plan.densifier() == Densifier.BEFORE_CUTS) {
@@ -149,7 +149,7 @@ final class JobMaker {
         return new PlannedJob(job, notes, uncounted, takesHours, rates, parameters);
     }
 
-    private static List<Step> track(Plan plan, TrackKind kind) {
+    private static List<PlannedStep> track(Plan plan, TrackKind kind) {
         return plan.tracks().stream()
                 .filter(track -> track.kind() == kind)
                 .map(Track::steps)
@@ -157,7 +157,7 @@ final class JobMaker {
                 .orElse(List.of());
     }
 
-    private Length edges(Area area, List<Step> field, List<Step> edge) {
+    private Length edges(Area area, List<PlannedStep> field, List<PlannedStep> edge) {
         boolean stairs = recommendation.survey().zones().stream().anyMatch(zone -> zone.kind() == ZoneKind.STAIR);
         if (edge.isEmpty()) {
             notes.add(JobNote.NO_EDGE_WORK);
@@ -256,11 +256,11 @@ final class JobMaker {
     }
 
     /** The field's steps, each followed by the grades that only the edges need before the next. */
-    private void cuts(List<Step> field, List<Step> edge, Area area, Length edges) {
+    private void cuts(List<PlannedStep> field, List<PlannedStep> edge, Area area, Length edges) {
         Set<String> atEdges = keys(edge);
         Optional<String> after = Optional.empty();
         int next = 0;
-        for (Step step : field) {
+        for (PlannedStep step : field) {
             String grade = step.grade().key();
             int same = indexOf(edge, grade);
             while (next < same) {
@@ -284,12 +284,12 @@ final class JobMaker {
                         after);
             }
         }
-        for (Step step : edge.subList(next, edge.size())) {
+        for (PlannedStep step : edge.subList(next, edge.size())) {
             edgesAlone(step, edges, area, after);
         }
     }
 
-    private void edgesAlone(Step step, Length edges, Area area, Optional<String> after) {
+    private void edgesAlone(PlannedStep step, Length edges, Area area, Optional<String> after) {
         boolean byArea = notes.contains(JobNote.HAND_WORK_BY_AREA);
         byHand("edges-alone " + step.grade().key(), byArea ? handWork.over(area) : handWork.along(edges), after);
     }
@@ -299,22 +299,22 @@ final class JobMaker {
         rated(new OtherWork(name, hours, NONE, after), BY_HAND);
     }
 
-    private static Set<String> keys(List<Step> steps) {
+    private static Set<String> keys(List<PlannedStep> steps) {
         return steps.stream().map(step -> step.grade().key()).collect(Collectors.toSet());
     }
 
-    private static int indexOf(List<Step> steps, String grade) {
+    private static int indexOf(List<PlannedStep> steps, String grade) {
         return steps.stream().map(step -> step.grade().key()).toList().indexOf(grade);
     }
 
     /** The usual machine of the class with the middle of the plan's added weight. */
-    private FloorMachine machine(Step step) {
+    private FloorMachine machine(PlannedStep step) {
         Range<Mass> added = step.addedMass();
         return FloorMachine.usual(step.machine(), parameters)
                 .withAdded(new Mass((added.low().kilograms() + added.high().kilograms()) / 2));
     }
 
-    private static Range<Coverage> water(Step step, Area area) {
+    private static Range<Coverage> water(PlannedStep step, Area area) {
         return step.litresPerPass()
                 .map(litres -> Range.of(
                         new Coverage(litres.low().litres() / area.squareMetres()),
@@ -344,9 +344,9 @@ final class JobMaker {
     }
 
     /** After the first resin grade of 400 or finer; at the end where there is none. */
-    private Optional<String> afterFineHone(List<Step> field) {
+    private Optional<String> afterFineHone(List<PlannedStep> field) {
         return field.stream()
-                .map(Step::grade)
+                .map(PlannedStep::grade)
                 .filter(grade -> grade.bond() == Bond.RESIN && grade.number() >= Cut.FINE_HONE.number())
                 .map(AbrasiveGrade::key)
                 .filter(grade -> steps.stream().anyMatch(step -> step.name().equals(grade)))

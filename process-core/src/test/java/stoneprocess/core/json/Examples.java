@@ -17,6 +17,7 @@ import stoneprocess.core.plan.HouseRule;
 import stoneprocess.core.plan.HouseRuleKind;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Precaution;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Question;
@@ -24,7 +25,6 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Gloss;
@@ -124,7 +124,7 @@ final class Examples {
 
     static Recommendation planned() {
         AbrasiveGrade grade = sequence().grades().get(0);
-        Step step = new Step(
+        PlannedStep step = new PlannedStep(
                 grade,
                 WorkMethod.WET,
                 MachineClass.SINGLE_DISC,
@@ -136,7 +136,7 @@ final class Examples {
                 List.of(Handling.CROSS_HATCH, Handling.NEVER_DRY),
                 PickUp.TWO_BUCKETS,
                 List.of(Check.LOW_LIGHT));
-        Step edge = new Step(
+        PlannedStep edge = new PlannedStep(
                 grade,
                 WorkMethod.WET,
                 MachineClass.EDGE_TOOL,

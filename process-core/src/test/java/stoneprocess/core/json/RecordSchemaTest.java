@@ -33,8 +33,8 @@ import stoneprocess.core.answer.Way;
 import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
+import stoneprocess.core.audit.AuditFinding;
 import stoneprocess.core.audit.AuditReport;
-import stoneprocess.core.audit.Finding;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
@@ -54,11 +54,11 @@ import stoneprocess.core.gloss.ZoneStatistics;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.HouseRule;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Citation;
@@ -91,7 +91,7 @@ class RecordSchemaTest {
                 Arguments.of(Recommendation.class, SCHEMA, Set.of("format")),
                 Arguments.of(Plan.class, definitions.get("plan"), Set.of()),
                 Arguments.of(Track.class, definitions.get("track"), Set.of()),
-                Arguments.of(Step.class, definitions.get("step"), Set.of()),
+                Arguments.of(PlannedStep.class, definitions.get("planned-step"), Set.of()),
                 Arguments.of(Reason.class, definitions.get("reason"), Set.of()),
                 Arguments.of(MatchedFact.class, definitions.get("matched-fact"), Set.of()),
                 Arguments.of(SafetyWarning.class, definitions.get("safety-warning"), Set.of()),
@@ -127,7 +127,7 @@ class RecordSchemaTest {
                 Arguments.of(Comparison.Side.class, compared.get("side"), Set.of()),
                 Arguments.of(AuditReport.class, AUDIT, Set.of("format")),
                 Arguments.of(AuditReport.Space.class, AUDIT.get("$defs").get("space"), Set.of()),
-                Arguments.of(Finding.class, AUDIT.get("$defs").get("finding"), Set.of()),
+                Arguments.of(AuditFinding.class, AUDIT.get("$defs").get("audit-finding"), Set.of()),
                 Arguments.of(MatchedFact.class, AUDIT.get("$defs").get("matched-fact"), Set.of()),
                 Arguments.of(Diagnosis.class, DIAGNOSIS, Set.of("format")),
                 Arguments.of(Why.class, WHY, Set.of("format")),

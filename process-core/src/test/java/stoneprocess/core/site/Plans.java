@@ -6,11 +6,11 @@ import java.util.Optional;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Mass;
@@ -63,7 +63,7 @@ final class Plans {
         return plans;
     }
 
-    Plans track(TrackKind kind, Step... steps) {
+    Plans track(TrackKind kind, PlannedStep... steps) {
         tracks.removeIf(track -> track.kind() == kind);
         if (steps.length > 0) {
             tracks.add(new Track(kind, List.of(steps)));
@@ -90,17 +90,17 @@ final class Plans {
     }
 
     /** Single disc, 20 to 50 l for one pass. */
-    static Step step(String grade, Handling... handling) {
+    static PlannedStep step(String grade, Handling... handling) {
         return step(grade, MachineClass.SINGLE_DISC, handling);
     }
 
-    static Step byHand(String grade) {
+    static PlannedStep byHand(String grade) {
         return step(grade, MachineClass.EDGE_TOOL);
     }
 
-    static Step step(String grade, MachineClass machine, Handling... handling) {
+    static PlannedStep step(String grade, MachineClass machine, Handling... handling) {
         boolean hand = machine == MachineClass.EDGE_TOOL;
-        return new Step(
+        return new PlannedStep(
                 grade(grade),
                 WorkMethod.WET,
                 machine,

@@ -21,8 +21,8 @@ import stoneprocess.core.json.Json;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Moment;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.site.FloorGloss;
@@ -87,7 +87,7 @@ class OneForecastTest {
     }
 
     private void compare(Recommendation plan, Random random) {
-        List<Step> steps = plan.plan().stream()
+        List<PlannedStep> steps = plan.plan().stream()
                 .flatMap(planned -> planned.tracks().stream())
                 .filter(track -> track.kind() == TrackKind.OPEN_FIELD)
                 .map(Track::steps)
@@ -104,7 +104,7 @@ class OneForecastTest {
         List<Entry> entries = new ArrayList<>();
         int worked = 1 + random.nextInt(steps.size());
         double gloss = 4 + random.nextInt(8);
-        for (Step step : steps.subList(0, worked)) {
+        for (PlannedStep step : steps.subList(0, worked)) {
             Moment moment = new Moment(1, 480 + 20 * entries.size());
             int passes = Math.max(1, step.passes().low() - random.nextInt(3));
             entries.add(new Entry.Worked(

@@ -13,8 +13,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import stoneprocess.core.audit.AuditFinding;
 import stoneprocess.core.audit.AuditReport;
-import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
@@ -119,13 +119,13 @@ public final class Audit {
 
     /** Audits some topics. */
     AuditReport run(List<Topic<?>> topics, AuditProgress progress) {
-        List<Finding> findings = new ArrayList<>(shapes(topics));
+        List<AuditFinding> findings = new ArrayList<>(shapes(topics));
         List<AuditReport.Space> spaces = new ArrayList<>();
         Witnesses witnesses = new Witnesses(answers, sound, parameters, SEED);
         Explained explained = Explained.shipped();
         for (Topic<?> topic : topics) {
             TopicAudit audit = new TopicAudit(topic, sound);
-            List<Finding> found = new ArrayList<>(audit.findings());
+            List<AuditFinding> found = new ArrayList<>(audit.findings());
             spaces.add(audit.size());
             found.addAll(cards(topic, audit.space()));
             found.addAll(ownStage(audit.space().rules()));
@@ -139,9 +139,9 @@ public final class Audit {
         findings.addAll(unused(parameters.all()));
         findings.addAll(unread(rules));
         List<String> order = Topics.all().stream().map(Topic::id).toList();
-        List<Finding> sorted = findings.stream()
-                .sorted(Comparator.comparing((Finding finding) -> order.indexOf(finding.topic()))
-                        .thenComparing(Finding::kind)
+        List<AuditFinding> sorted = findings.stream()
+                .sorted(Comparator.comparing((AuditFinding finding) -> order.indexOf(finding.topic()))
+                        .thenComparing(AuditFinding::kind)
                         .thenComparing(finding -> String.join(" ", finding.rules()))
                         .thenComparing(finding -> String.join(" ", finding.values())))
                 .map(explained::explain)
@@ -149,9 +149,9 @@ public final class Audit {
         return new AuditReport(stamp, spaces, acrossStages(topics), sorted);
     }
 
-    private List<Finding> shapes(List<Topic<?>> topics) {
+    private List<AuditFinding> shapes(List<Topic<?>> topics) {
         Set<String> audited = topics.stream().map(Topic::id).collect(Collectors.toSet());
-        List<Finding> findings = new ArrayList<>();
+        List<AuditFinding> findings = new ArrayList<>();
         misshapen.stream()
                 .filter(rule -> audited.contains(rule.card().topic()))
                 .forEach(rule -> findings.add(plain(FindingKind.FORBIDDEN_SHAPE, rule.card(), rule.shapes())));
@@ -164,12 +164,12 @@ public final class Audit {
         return findings;
     }
 
-    private List<Finding> cards(Topic<?> topic, WaySpace space) {
+    private List<AuditFinding> cards(Topic<?> topic, WaySpace space) {
         Set<String> ids = new HashSet<>();
         rules.all().forEach(rule -> ids.add(rule.id()));
         misshapen.forEach(rule -> ids.add(rule.card().id()));
         CardAudit cards = new CardAudit(ids, parameters, Rulebase.version());
-        List<Finding> findings = new ArrayList<>();
+        List<AuditFinding> findings = new ArrayList<>();
         for (RuleMeaning rule : space.rules()) {
             List<String> stale = cards.stale(rule.card(), space.ways(rule.id()));
             if (!stale.isEmpty()) {
@@ -179,8 +179,8 @@ public final class Audit {
         return findings;
     }
 
-    private static List<Finding> ownStage(List<RuleMeaning> rules) {
-        List<Finding> findings = new ArrayList<>();
+    private static List<AuditFinding> ownStage(List<RuleMeaning> rules) {
+        List<AuditFinding> findings = new ArrayList<>();
         for (RuleMeaning rule : rules) {
             Stage own = rule.topic().stage();
             List<String> early = rule.types()
@@ -196,7 +196,7 @@ public final class Audit {
     }
 
     /** Numbers that nothing reads. */
-    static List<Finding> unused(Collection<Parameter> numbers) {
+    static List<AuditFinding> unused(Collection<Parameter> numbers) {
         ParameterUse use = ParameterUse.ofLibrary();
         return numbers.stream()
                 .map(Parameter::name)
@@ -206,7 +206,7 @@ public final class Audit {
     }
 
     /** Fields of a survey and kinds of damage whose answers none of the rules reads, directly or through a fact. */
-    static List<Finding> unread(RuleMeanings rules) {
+    static List<AuditFinding> unread(RuleMeanings rules) {
         Set<String> read = rules.all().stream().flatMap(RuleMeaning::fields).collect(Collectors.toSet());
         return Facts.surveyNames().stream()
                 .filter(name -> !read.contains(name))
@@ -214,13 +214,13 @@ public final class Audit {
                 .toList();
     }
 
-    private static Finding named(FindingKind kind, String name) {
-        return new Finding(
+    private static AuditFinding named(FindingKind kind, String name) {
+        return new AuditFinding(
                 kind, "", List.of(), List.of(name), List.of(), List.of(), Optional.empty(), Optional.empty());
     }
 
-    private static Finding plain(FindingKind kind, Card card, List<String> details) {
-        return new Finding(
+    private static AuditFinding plain(FindingKind kind, Card card, List<String> details) {
+        return new AuditFinding(
                 kind,
                 card.topic(),
                 List.of(card.id()),

@@ -5,8 +5,8 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import stoneprocess.core.audit.AuditFinding;
 import stoneprocess.core.audit.AuditReport;
-import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.RulebaseException;
@@ -30,7 +30,7 @@ public final class Explained {
             Refuse.nulls(Line.class, kind, topic, about, reason);
         }
 
-        boolean fits(Finding finding) {
+        boolean fits(AuditFinding finding) {
             List<String> names = finding.rules().isEmpty() ? finding.values() : finding.rules();
             return finding.kind() == kind
                     && finding.topic().equals(topic)
@@ -70,7 +70,7 @@ public final class Explained {
     }
 
     /** The finding with its reason, if the table has one. */
-    public Finding explain(Finding finding) {
+    public AuditFinding explain(AuditFinding finding) {
         return lines.stream()
                 .filter(line -> line.fits(finding))
                 .findFirst()

@@ -15,8 +15,8 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import stoneprocess.core.audit.AuditFinding;
 import stoneprocess.core.audit.AuditReport.Space;
-import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
 import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.source.Card;
@@ -39,7 +39,7 @@ import stoneprocess.rules.internal.run.Runner;
 final class TopicAudit {
     private final WaySpace space;
     private final Topic<?> topic;
-    private final List<Finding> findings = new ArrayList<>();
+    private final List<AuditFinding> findings = new ArrayList<>();
     private final Set<String> redundant = new LinkedHashSet<>();
     private BigInteger covered = BigInteger.ZERO;
     private long states;
@@ -55,7 +55,7 @@ final class TopicAudit {
     }
 
     /** What is wrong with the topic, by kind and rule. */
-    List<Finding> findings() {
+    List<AuditFinding> findings() {
         if (!space.rules().isEmpty()) {
             neverFire();
             sayTheSame();
@@ -493,7 +493,7 @@ final class TopicAudit {
             Optional<List<Object>> facts,
             List<String> details) {
         facts.ifPresent(shown -> confirm(rules, shown));
-        findings.add(new Finding(
+        findings.add(new AuditFinding(
                 kind,
                 topic.id(),
                 rules,

@@ -8,7 +8,7 @@ import java.util.SplittableRandom;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stoneprocess.core.audit.Finding;
+import stoneprocess.core.audit.AuditFinding;
 import stoneprocess.core.audit.FindingKind;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
@@ -58,7 +58,7 @@ final class Witnesses {
     }
 
     /** The finding with a survey that shows it, if one was found. */
-    Finding show(Finding finding) {
+    AuditFinding show(AuditFinding finding) {
         boolean surveyed = !finding.topic().isEmpty()
                 && Program.RECOMMEND
                         .stages()
@@ -76,14 +76,14 @@ final class Witnesses {
         return finding;
     }
 
-    private static boolean showsInAnswers(Finding finding) {
+    private static boolean showsInAnswers(AuditFinding finding) {
         return switch (finding.kind()) {
             case DUPLICATE, SUBSUMED, ALWAYS_OUTWEIGHED, GAP, UNDECLARED_CONFLICT, IMPASSE_WITHOUT_OFFER -> true;
             default -> false;
         };
     }
 
-    private Optional<FloorSurvey> climb(Finding finding, FloorSurvey from, SplittableRandom random) {
+    private Optional<FloorSurvey> climb(AuditFinding finding, FloorSurvey from, SplittableRandom random) {
         List<RuleMeaning> wanted = rules.all().stream()
                 .filter(rule -> finding.rules().contains(rule.id()))
                 .toList();
@@ -104,7 +104,7 @@ final class Witnesses {
     }
 
     /** As far as the topic of the finding, without an engine. */
-    private Run run(Finding finding, FloorSurvey survey) {
+    private Run run(AuditFinding finding, FloorSurvey survey) {
         Situation situation = new Situation(survey, parameters, GritSequence.standard());
         Stage last = Topics.named(finding.topic()).stage();
         return Runner.runTo(last, flat, situation, Facts.after(Optional.empty(), situation));
@@ -140,13 +140,13 @@ final class Witnesses {
         return names;
     }
 
-    private static boolean shows(Finding finding, List<Outcome> outcomes) {
+    private static boolean shows(AuditFinding finding, List<Outcome> outcomes) {
         return outcomes.stream()
                 .filter(outcome -> outcome.topic().id().equals(finding.topic()))
                 .anyMatch(outcome -> shows(finding, outcome));
     }
 
-    private static boolean shows(Finding finding, Outcome outcome) {
+    private static boolean shows(AuditFinding finding, Outcome outcome) {
         boolean impasse = outcome instanceof Impasse<?>;
         Set<String> speaking = outcome.reasons().stream().map(Reason::rule).collect(Collectors.toSet());
         return switch (finding.kind()) {
@@ -156,7 +156,7 @@ final class Witnesses {
         };
     }
 
-    private static boolean shows(Finding finding, Recommendation answer) {
+    private static boolean shows(AuditFinding finding, Recommendation answer) {
         return switch (finding.kind()) {
             case IMPASSE_WITHOUT_OFFER ->
                 shows(finding, answer.outcomes())
@@ -168,7 +168,7 @@ final class Witnesses {
     }
 
     /** Made small by the rules read without an engine; what the engine does not bear out is left as it was. */
-    private FloorSurvey small(Finding finding, FloorSurvey survey) {
+    private FloorSurvey small(AuditFinding finding, FloorSurvey survey) {
         boolean byOffers = finding.kind() == FindingKind.IMPASSE_WITHOUT_OFFER;
         FloorSurvey small = Smallest.of(
                 survey,

@@ -4,8 +4,8 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.math.BigDecimal;
 import java.util.List;
+import stoneprocess.core.audit.AuditFinding;
 import stoneprocess.core.audit.AuditReport;
-import stoneprocess.core.audit.Finding;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.source.Card;
@@ -36,8 +36,8 @@ public final class AuditText {
 
     /** The report as a document, to be rendered by any page. */
     public Document document(AuditReport report) {
-        List<Finding> open = report.open();
-        List<Finding> explained = report.findings().stream()
+        List<AuditFinding> open = report.open();
+        List<AuditFinding> explained = report.findings().stream()
                 .filter(finding -> finding.explained().isPresent())
                 .toList();
         Draft draft = Draft.untitled(Parameters.standard());
@@ -61,7 +61,7 @@ public final class AuditText {
         return draft.document();
     }
 
-    private void tell(Draft draft, Finding finding) {
+    private void tell(Draft draft, AuditFinding finding) {
         draft.section(
                 switch (finding.kind()) {
                     case UNUSED_PARAMETER -> phrase("audit.of-numbers").with("kind", finding.kind());

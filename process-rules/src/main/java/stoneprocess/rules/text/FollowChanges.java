@@ -9,10 +9,10 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.term.Term;
@@ -91,10 +91,10 @@ final class FollowChanges {
             List<AbrasiveGrade> planned = FollowText.tracks(plan).stream()
                     .filter(known -> known.kind() == track.kind())
                     .flatMap(known -> known.steps().stream())
-                    .map(Step::grade)
+                    .map(PlannedStep::grade)
                     .toList();
             track.steps().stream()
-                    .map(Step::grade)
+                    .map(PlannedStep::grade)
                     .filter(grade -> !planned.contains(grade))
                     .forEach(grade -> changes.add(phrase("follow.change-grade")
                             .with("grade", ValueWords.grade(grade))

@@ -21,9 +21,9 @@ import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.source.Card;
@@ -244,7 +244,7 @@ public final class FollowText {
     }
 
     private static void ahead(Draft draft, NextMove next, Track track) {
-        Step first = track.steps().get(0);
+        PlannedStep first = track.steps().get(0);
         boolean inWork = next.at()
                 .filter(point -> point.track() == track.kind())
                 .filter(point -> point.grade().equals(first.grade()))

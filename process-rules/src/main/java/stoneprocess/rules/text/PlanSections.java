@@ -12,8 +12,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Preparation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.GlossReading;
@@ -106,10 +106,10 @@ final class PlanSections {
     }
 
     private static void cuts(Draft draft, Plan plan) {
-        List<Step> all =
+        List<PlannedStep> all =
                 plan.tracks().stream().flatMap(track -> track.steps().stream()).toList();
-        List<Handling> always = common(all, Step::handling);
-        List<Check> alwaysChecked = common(all, Step::checks);
+        List<Handling> always = common(all, PlannedStep::handling);
+        List<Check> alwaysChecked = common(all, PlannedStep::checks);
         draft.section("always.heading")
                 .bullets(always)
                 .bullet("always.passes")
@@ -119,7 +119,7 @@ final class PlanSections {
             draft.bullet(Wording.of(plan.densifier()));
         }
         for (Track track : plan.tracks()) {
-            List<Handling> onThisTrack = without(common(track.steps(), Step::handling), always);
+            List<Handling> onThisTrack = without(common(track.steps(), PlannedStep::handling), always);
             draft.section(Wording.of(track.kind())).bullets(onThisTrack);
             Set<Term> told = new LinkedHashSet<>(always);
             told.addAll(onThisTrack);
@@ -129,7 +129,7 @@ final class PlanSections {
     }
 
     /** What holds for every step. */
-    private static <T> List<T> common(List<Step> steps, Function<Step, List<T>> part) {
+    private static <T> List<T> common(List<PlannedStep> steps, Function<PlannedStep, List<T>> part) {
         return part.apply(steps.get(0)).stream()
                 .filter(term -> steps.stream().allMatch(step -> part.apply(step).contains(term)))
                 .toList();
@@ -139,7 +139,7 @@ final class PlanSections {
         return terms.stream().filter(term -> !told.contains(term)).toList();
     }
 
-    private static List<Item> step(TrackKind track, Step step, Set<Term> told) {
+    private static List<Item> step(TrackKind track, PlannedStep step, Set<Term> told) {
         List<Item> items = new ArrayList<>();
         items.add(label("step.water", StepWords.water(track, step)));
         items.add(label("step.passes", StepWords.passes(step)));

@@ -2,7 +2,7 @@ package stoneprocess.rules.text;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 
-import stoneprocess.core.plan.Step;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.topic.AddedWeight;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.WaterLevel;
@@ -14,20 +14,20 @@ final class StepWords {
     private StepWords() {}
 
     /** Grade, machine and weight, and whether it is worked dry. */
-    static Wording setUp(Step step) {
+    static Wording setUp(PlannedStep step) {
         return phrase(step.method() == WorkMethod.DRY ? "step.set-up-dry" : "step.set-up")
                 .with("grade", ValueWords.grade(step.grade()))
                 .with("machine", step.machine())
                 .with("weight", weight(step));
     }
 
-    static Wording weight(Step step) {
+    static Wording weight(PlannedStep step) {
         return step.weight() == AddedWeight.NONE
                 ? Wording.of(step.weight())
                 : Wording.of(step.weight()).with("mass", step.addedMass());
     }
 
-    static Wording water(TrackKind track, Step step) {
+    static Wording water(TrackKind track, PlannedStep step) {
         Wording level = Wording.of(step.water());
         if (step.litresPerPass().isPresent()) {
             return phrase("step.litres")
@@ -40,11 +40,11 @@ final class StepWords {
     }
 
     /** Grade, machine, weight, water and passes. */
-    static Wording inOneGo(TrackKind track, Step step) {
+    static Wording inOneGo(TrackKind track, PlannedStep step) {
         return inOneGo(track, step, passes(step));
     }
 
-    static Wording inOneGo(TrackKind track, Step step, Wording passes) {
+    static Wording inOneGo(TrackKind track, PlannedStep step, Wording passes) {
         return phrase("follow.step")
                 .with("grade", ValueWords.grade(step.grade()))
                 .with("machine", step.machine())
@@ -53,7 +53,7 @@ final class StepWords {
                 .with("passes", passes);
     }
 
-    static Wording passes(Step step) {
+    static Wording passes(PlannedStep step) {
         return phrase("step.passes-text")
                 .with("low", step.passes().low())
                 .with("high", step.passes().high());

@@ -3,10 +3,10 @@ package stoneprocess.rules.text;
 import java.util.Objects;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
@@ -62,7 +62,7 @@ public final class Words {
     }
 
     /** A step as one sentence: grade, machine, weight, water and passes. */
-    public static Wording step(TrackKind track, Step step) {
+    public static Wording step(TrackKind track, PlannedStep step) {
         return StepWords.inOneGo(Objects.requireNonNull(track, "track"), step);
     }
 

@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import stoneprocess.core.audit.AuditFinding;
 import stoneprocess.core.audit.AuditReport;
-import stoneprocess.core.audit.Finding;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
@@ -144,7 +144,7 @@ class AuditTest {
                 Advisor.standard().rulebase().stamp(),
                 List.of(new AuditReport.Space("sealer", 1, 1, BigInteger.ONE, BigInteger.ONE, 1)),
                 BigInteger.ONE,
-                List.<Finding>of());
+                List.<AuditFinding>of());
 
         assertThat(explained.idle(report)).hasSize(1);
     }

@@ -10,8 +10,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import stoneprocess.core.audit.AuditFinding;
 import stoneprocess.core.audit.AuditReport;
-import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
@@ -36,8 +36,8 @@ import stoneprocess.rules.testkit.law.Respondent;
 class FaultyRulesTest {
     private static final List<Topic<?>> TOPICS =
             List.of(Topics.VERDICT, Topics.FIRST_CUT, Topics.SEALER, Topics.FINISH_TASKS, Topics.UPKEEP);
-    private static final List<Finding> FOUND = new ArrayList<>();
-    private static final List<Finding> WITHOUT = new ArrayList<>();
+    private static final List<AuditFinding> FOUND = new ArrayList<>();
+    private static final List<AuditFinding> WITHOUT = new ArrayList<>();
     private static Respondent answering;
 
     @BeforeAll
@@ -62,7 +62,7 @@ class FaultyRulesTest {
 
     @Test
     void a_rule_that_is_always_outweighed_is_shown_at_work() {
-        Finding finding = found(FindingKind.ALWAYS_OUTWEIGHED, "BAD-002");
+        AuditFinding finding = found(FindingKind.ALWAYS_OUTWEIGHED, "BAD-002");
 
         assertThat(finding.values()).containsExactly("hold");
         Decision<?> verdict = (Decision<?>) outcome(finding);
@@ -72,7 +72,7 @@ class FaultyRulesTest {
 
     @Test
     void a_duplicate_fires_beside_its_twin() {
-        Finding finding = found(FindingKind.DUPLICATE, "BAD-004");
+        AuditFinding finding = found(FindingKind.DUPLICATE, "BAD-004");
 
         assertThat(finding.rules()).containsExactly("BAD-004", "BAD-003");
         assertThat(rules(((Decision<?>) outcome(finding)).won())).contains("BAD-003", "BAD-004");
@@ -80,7 +80,7 @@ class FaultyRulesTest {
 
     @Test
     void a_subsumed_rule_fires_beside_the_wider_one() {
-        Finding finding = found(FindingKind.SUBSUMED, "BAD-005");
+        AuditFinding finding = found(FindingKind.SUBSUMED, "BAD-005");
 
         assertThat(finding.rules()).hasSize(2).startsWith("BAD-005");
         assertThat(rules(((Decision<?>) outcome(finding)).won())).containsAll(finding.rules());
@@ -88,7 +88,7 @@ class FaultyRulesTest {
 
     @Test
     void a_gap_leaves_no_value_by_exclusions_alone() {
-        Finding finding = only(FindingKind.GAP);
+        AuditFinding finding = only(FindingKind.GAP);
 
         assertThat(finding.rules()).containsExactly("BAD-006");
         Impasse<?> impasse = (Impasse<?>) outcome(finding);
@@ -97,7 +97,7 @@ class FaultyRulesTest {
 
     @Test
     void an_undeclared_conflict_ends_in_an_impasse_of_both_rules() {
-        Finding finding = FOUND.stream()
+        AuditFinding finding = FOUND.stream()
                 .filter(one -> one.kind() == FindingKind.UNDECLARED_CONFLICT)
                 .filter(one -> one.rules().equals(List.of("BAD-007", "BAD-008")))
                 .findFirst()
@@ -109,7 +109,7 @@ class FaultyRulesTest {
 
     @Test
     void a_value_that_is_always_excluded_is_unreachable() {
-        Finding finding = FOUND.stream()
+        AuditFinding finding = FOUND.stream()
                 .filter(one -> one.kind() == FindingKind.UNREACHABLE_VALUE)
                 .filter(one -> one.topic().equals("upkeep"))
                 .findFirst()
@@ -121,7 +121,7 @@ class FaultyRulesTest {
 
     @Test
     void an_impasse_without_a_counter_offer_is_answered_by_leaving_the_floor() {
-        Finding finding = FOUND.stream()
+        AuditFinding finding = FOUND.stream()
                 .filter(one -> one.kind() == FindingKind.IMPASSE_WITHOUT_OFFER)
                 .filter(one -> one.topic().equals("first-cut"))
                 .findFirst()
@@ -148,7 +148,7 @@ class FaultyRulesTest {
         Parameter unread = new Parameter("removal-rate.of-nobody", read.value(), read.source(), read.house());
 
         assertThat(Audit.unused(List.of(read, unread)))
-                .extracting(Finding::values)
+                .extracting(AuditFinding::values)
                 .containsExactly(List.of("removal-rate.of-nobody"));
     }
 
@@ -185,7 +185,7 @@ class FaultyRulesTest {
     void all_kinds_are_sown_and_without_the_faulty_rules_nothing_of_them_is_found() {
         Set<FindingKind> sown = FOUND.stream()
                 .filter(finding -> !WITHOUT.contains(finding))
-                .map(Finding::kind)
+                .map(AuditFinding::kind)
                 .collect(Collectors.toSet());
         sown.add(FindingKind.UNUSED_PARAMETER);
         sown.add(FindingKind.UNREAD_FIELD);
@@ -196,14 +196,14 @@ class FaultyRulesTest {
                 .noneMatch(finding -> finding.explained().isEmpty());
     }
 
-    private static Finding only(FindingKind kind) {
-        List<Finding> all =
+    private static AuditFinding only(FindingKind kind) {
+        List<AuditFinding> all =
                 FOUND.stream().filter(finding -> finding.kind() == kind).toList();
         assertThat(all).hasSize(1);
         return all.get(0);
     }
 
-    private static Finding found(FindingKind kind, String rule) {
+    private static AuditFinding found(FindingKind kind, String rule) {
         return FOUND.stream()
                 .filter(finding -> finding.kind() == kind)
                 .filter(finding ->
@@ -213,7 +213,7 @@ class FaultyRulesTest {
     }
 
     /** What the engine makes of the survey that shows a finding, for the subject in which all its rules speak. */
-    private static Outcome outcome(Finding finding) {
+    private static Outcome outcome(AuditFinding finding) {
         return answering.recommend(finding.survey().orElseThrow()).outcomes().stream()
                 .filter(outcome -> outcome.topic().id().equals(finding.topic()))
                 .findFirst()

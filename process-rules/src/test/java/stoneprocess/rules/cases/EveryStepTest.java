@@ -8,8 +8,8 @@ import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.topic.AddedWeight;
@@ -34,7 +34,7 @@ class EveryStepTest {
         int steps = 0;
         long dry = 0;
         for (FloorSurvey floor : floors) {
-            List<Step> all = steps(ADVISOR.recommend(floor));
+            List<PlannedStep> all = steps(ADVISOR.recommend(floor));
             all.forEach(step -> requireComplete(step, floor.title()));
             steps += all.size();
             dry += all.stream().filter(step -> step.method() == WorkMethod.DRY).count();
@@ -44,7 +44,7 @@ class EveryStepTest {
         assertThat(dry).isPositive();
     }
 
-    static List<Step> steps(Recommendation answer) {
+    static List<PlannedStep> steps(Recommendation answer) {
         return answer.plan().stream()
                 .map(Plan::tracks)
                 .flatMap(List::stream)
@@ -52,7 +52,7 @@ class EveryStepTest {
                 .toList();
     }
 
-    static void requireComplete(Step step, String floor) {
+    static void requireComplete(PlannedStep step, String floor) {
         assertThat(step.passes().low()).as(floor).isPositive();
         assertThat(step.checks()).as(floor).isNotEmpty();
         assertThat(step.handling()).as(floor).isNotEmpty();

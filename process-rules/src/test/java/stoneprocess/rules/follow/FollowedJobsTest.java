@@ -24,8 +24,8 @@ import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Moment;
 import stoneprocess.core.log.PadLook;
 import stoneprocess.core.log.TrialResult;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
@@ -128,7 +128,7 @@ class FollowedJobsTest {
         return plans;
     }
 
-    private static List<Step> field(Recommendation plan) {
+    private static List<PlannedStep> field(Recommendation plan) {
         return plan.plan().stream()
                 .flatMap(made -> made.tracks().stream())
                 .filter(track -> track.kind() == TrackKind.OPEN_FIELD)
@@ -148,7 +148,7 @@ class FollowedJobsTest {
                 field(plan).get(0).grade());
     }
 
-    private static int middle(Step step) {
+    private static int middle(PlannedStep step) {
         return (step.passes().low() + step.passes().high()) / 2;
     }
 
@@ -165,7 +165,7 @@ class FollowedJobsTest {
     private static Outcome naive(Recommendation plan, int job, int more) {
         SimulatedFloor floor = floor(plan, job);
         int passes = 0;
-        for (Step step : field(plan)) {
+        for (PlannedStep step : field(plan)) {
             floor.work(step.grade(), middle(step) + more, middle(step));
             passes += middle(step) + more;
         }
@@ -244,12 +244,12 @@ class FollowedJobsTest {
             log.add(new Entry.Tried(now(), start, cleared ? TrialResult.CLEARED : TrialResult.NOT_CLEARED, cleared));
         }
 
-        private static Optional<Step> first(NextMove next) {
+        private static Optional<PlannedStep> first(NextMove next) {
             return field(next.ahead()).stream().findFirst();
         }
 
         private void startCoarser(NextMove next) {
-            Step step = first(next).orElseThrow();
+            PlannedStep step = first(next).orElseThrow();
             if (next.at().isEmpty()) {
                 tryTestArea(step.grade());
             } else {
@@ -258,7 +258,7 @@ class FollowedJobsTest {
         }
 
         private void goOn(NextMove next) {
-            Step step = first(next).orElseThrow();
+            PlannedStep step = first(next).orElseThrow();
             edges(step.grade());
 
             if (next.move() != Move.GO_ON) {

@@ -21,8 +21,8 @@ import stoneprocess.core.log.PadLook;
 import stoneprocess.core.log.ScratchLook;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.log.TrialResult;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
@@ -118,7 +118,7 @@ final class RandomJob {
 
     private void draw() {
         List<Track> tracks = plan.plan().orElseThrow().tracks();
-        List<Step> steps = tracks.stream()
+        List<PlannedStep> steps = tracks.stream()
                 .filter(track -> track.kind() == TrackKind.OPEN_FIELD)
                 .flatMap(track -> track.steps().stream())
                 .toList();
@@ -153,7 +153,7 @@ final class RandomJob {
         return zones.get(random.nextInt(zones.size()));
     }
 
-    private void work(Step step, boolean edges) {
+    private void work(PlannedStep step, boolean edges) {
         if (edges && random.nextInt(15) > 0) {
             entries.add(new Entry.Worked(later(), TrackKind.EDGE, step.grade(), 8, Optional.empty(), Optional.empty()));
         }

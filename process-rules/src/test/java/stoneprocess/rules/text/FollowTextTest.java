@@ -27,9 +27,9 @@ import stoneprocess.core.log.PadLook;
 import stoneprocess.core.log.ScratchLook;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.log.TrialResult;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
@@ -233,7 +233,7 @@ class FollowTextTest {
     void grades_to_come_tell_machine_weight_water_and_passes_of_the_first() {
         JobLog log = log();
         Track field = PLAN.plan().orElseThrow().tracks().get(0);
-        Step first = field.steps().get(0);
+        PlannedStep first = field.steps().get(0);
         assertSays(
                 follow(log),
                 said("follow.not-begun"),

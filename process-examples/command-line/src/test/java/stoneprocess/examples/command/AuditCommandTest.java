@@ -6,8 +6,8 @@ import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import stoneprocess.core.audit.AuditFinding;
 import stoneprocess.core.audit.AuditReport;
-import stoneprocess.core.audit.Finding;
 import stoneprocess.core.audit.FindingKind;
 import stoneprocess.core.json.Json;
 import stoneprocess.examples.command.CommandLineTest.Ran;
@@ -32,7 +32,7 @@ class AuditCommandTest {
 
     @Test
     void an_open_finding_ends_with_1_and_is_told_before_what_may_stay() {
-        Finding open = new Finding(
+        AuditFinding open = new AuditFinding(
                 FindingKind.UNREACHABLE_VALUE,
                 "sealer",
                 List.of(),
@@ -41,7 +41,7 @@ class AuditCommandTest {
                 List.of(),
                 Optional.empty(),
                 Optional.empty());
-        Finding stays = open.explainedBy("It is on the shelf");
+        AuditFinding stays = open.explainedBy("It is on the shelf");
         Rulebase rulebase = Rulebase.standard();
         AuditReport report = new AuditReport(rulebase.stamp(), List.of(), BigInteger.ONE, List.of(stays, open));
         String text = new AuditText(Texts.english(), rulebase.cards()).render(report);

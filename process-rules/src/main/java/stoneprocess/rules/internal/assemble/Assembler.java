@@ -14,12 +14,12 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.HazardSheet;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.tool.AbrasiveGrade;
@@ -167,12 +167,12 @@ public final class Assembler {
                         .toList());
     }
 
-    private Step step(TrackKind kind, AbrasiveGrade grade) {
+    private PlannedStep step(TrackKind kind, AbrasiveGrade grade) {
         Subject subject = new Subject.OfStep(kind, grade.key());
         MachineClass machine = situation.values(Topics.MACHINE, subject).get(0);
         AddedWeight weight = situation.values(Topics.ADDED_WEIGHT, subject).get(0);
         WaterLevel water = situation.values(Topics.WATER_LEVEL, subject).get(0);
-        return new Step(
+        return new PlannedStep(
                 grade,
                 grade.bond() == Bond.METAL ? first(Topics.METAL_METHOD, WorkMethod.WET) : WorkMethod.WET,
                 machine,

@@ -16,9 +16,9 @@ import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.follow.Standing;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.survey.FloorSurvey;
@@ -146,7 +146,7 @@ public final class FollowUps {
     }
 
     private Range<Integer> morePasses() {
-        Optional<Step> planned = review.plannedStep();
+        Optional<PlannedStep> planned = review.plannedStep();
         int done = review.at().orElseThrow().passes();
         if (review.passes() == PassCount.FEWER && planned.isPresent()) {
             Range<Integer> passes = planned.get().passes();

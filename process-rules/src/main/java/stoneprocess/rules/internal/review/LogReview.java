@@ -32,8 +32,8 @@ import stoneprocess.core.log.Sign;
 import stoneprocess.core.log.TrialResult;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
@@ -106,8 +106,8 @@ public final class LogReview {
 
     private Optional<HoldPoint> lastPlanned() {
         return tracks().stream().findFirst().map(track -> {
-            List<Step> steps = book.steps(track);
-            Step last = steps.get(steps.size() - 1);
+            List<PlannedStep> steps = book.steps(track);
+            PlannedStep last = steps.get(steps.size() - 1);
             return new HoldPoint(track, last.grade(), last.passes().low());
         });
     }
@@ -246,14 +246,14 @@ public final class LogReview {
     }
 
     /** The planned step of the grade in work; empty when the plan has none. */
-    public Optional<Step> plannedStep() {
+    public Optional<PlannedStep> plannedStep() {
         return at.flatMap(point -> book.steps(point.track()).stream()
                 .filter(step -> step.grade().equals(point.grade()))
                 .findFirst());
     }
 
     public PassCount passes() {
-        Optional<Step> step = plannedStep();
+        Optional<PlannedStep> step = plannedStep();
         if (step.isEmpty() || at.isEmpty()) {
             return PassCount.AS_PLANNED;
         }
@@ -270,7 +270,7 @@ public final class LogReview {
 
     /** Weaker when any work of the stage was; unknown when some of it does not tell. */
     public Set<SetUpUse> setUp() {
-        Optional<Step> step = plannedStep();
+        Optional<PlannedStep> step = plannedStep();
         if (step.isEmpty() || finished) {
             return EnumSet.allOf(SetUpUse.class);
         }
@@ -289,7 +289,7 @@ public final class LogReview {
         return told ? EnumSet.of(SetUpUse.AS_PLANNED) : EnumSet.allOf(SetUpUse.class);
     }
 
-    private boolean weakerMachine(Entry.Worked entry, Step step) {
+    private boolean weakerMachine(Entry.Worked entry, PlannedStep step) {
         return entry.machine()
                 .filter(used -> StepFigures.removal(used, parameters())
                                 .compareTo(StepFigures.removal(step.machine(), parameters()))
@@ -297,7 +297,7 @@ public final class LogReview {
                 .isPresent();
     }
 
-    private static boolean lighter(Entry.Worked entry, Step step) {
+    private static boolean lighter(Entry.Worked entry, PlannedStep step) {
         return entry.added()
                 .filter(used -> used.compareTo(step.addedMass().low()) < 0)
                 .isPresent();
@@ -309,12 +309,12 @@ public final class LogReview {
             return EnumSet.allOf(GradeRun.class);
         }
         TrackWork work = book.work(at.get().track());
-        List<Step> due = book.steps(at.get().track()).stream()
+        List<PlannedStep> due = book.steps(at.get().track()).stream()
                 .filter(step ->
                         AbrasiveGrade.IN_ORDER.compare(step.grade(), at.get().grade()) <= 0)
                 .toList();
         boolean cutShort = false;
-        for (Step step : due) {
+        for (PlannedStep step : due) {
             int passes = work.passes(step.grade());
             if (passes == 0) {
                 return EnumSet.of(GradeRun.SKIPPED);

@@ -13,8 +13,8 @@ import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Moment;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
@@ -96,10 +96,10 @@ final class Logbook {
 
     /** The planned grades of a track, in order. */
     List<AbrasiveGrade> planned(TrackKind track) {
-        return steps(track).stream().map(Step::grade).toList();
+        return steps(track).stream().map(PlannedStep::grade).toList();
     }
 
-    List<Step> steps(TrackKind track) {
+    List<PlannedStep> steps(TrackKind track) {
         return plan.plan().stream()
                 .map(Plan::tracks)
                 .flatMap(List::stream)

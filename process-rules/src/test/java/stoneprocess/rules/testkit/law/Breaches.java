@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import stoneprocess.core.decision.Decision;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.term.Term;
@@ -156,7 +156,7 @@ final class Breaches {
     }
 
     /** A step of a plan with its place in its track. */
-    record Placed(Track track, int index, Step step) {
+    record Placed(Track track, int index, PlannedStep step) {
         Subject subject() {
             return new Subject.OfStep(track.kind(), step.grade().key());
         }

@@ -9,8 +9,8 @@ import stoneprocess.core.estimate.ConsumableKind;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.StepKind;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.site.JobOptions;
 import stoneprocess.core.site.PlannedJob;
@@ -212,7 +212,7 @@ final class PlanLaws {
         breaches.same(answer, Topics.UPKEEP, Subject.FLOOR, plan.upkeep());
         plan.finish().ifPresent(finish -> breaches.same(answer, Topics.FINISH, Subject.FLOOR, List.of(finish)));
         for (Placed placed : Breaches.steps(answer)) {
-            Step step = placed.step();
+            PlannedStep step = placed.step();
             breaches.same(answer, Topics.MACHINE, placed.subject(), List.of(step.machine()));
             breaches.same(answer, Topics.ADDED_WEIGHT, placed.subject(), List.of(step.weight()));
             breaches.same(answer, Topics.WATER_LEVEL, placed.subject(), List.of(step.water()));
@@ -374,7 +374,7 @@ final class PlanLaws {
     private static void possible(Recommendation answer, Breaches breaches) {
         boolean areaKnown = answer.survey().answer(SurveyField.AREA).isKnown();
         for (Placed placed : Breaches.steps(answer)) {
-            Step step = placed.step();
+            PlannedStep step = placed.step();
             boolean dry = step.method() == WorkMethod.DRY;
             breaches.require(
                     step.passes().low() >= 1

@@ -13,11 +13,11 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Step;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Volume;
@@ -180,7 +180,7 @@ final class Spoilt {
     }
 
     /** Changes the steps of a grade, where the answer is one that is meant. */
-    static UnaryOperator<Recommendation> steps(Predicate<Recommendation> where, UnaryOperator<Step> change) {
+    static UnaryOperator<Recommendation> steps(Predicate<Recommendation> where, UnaryOperator<PlannedStep> change) {
         return r -> where.test(r)
                 ? tracks(tracks -> tracks.stream()
                                 .map(track -> new Track(
@@ -191,8 +191,9 @@ final class Spoilt {
                 : r;
     }
 
-    static Step with(Step step, MachineClass machine, Optional<Range<Volume>> litres, Range<Integer> passes) {
-        return new Step(
+    static PlannedStep with(
+            PlannedStep step, MachineClass machine, Optional<Range<Volume>> litres, Range<Integer> passes) {
+        return new PlannedStep(
                 step.grade(),
                 step.method(),
                 machine,

@@ -29,7 +29,7 @@ import stoneprocess.core.topic.WorkMethod;
  * @param pickUp how slurry leaves the floor after the step
  * @param checks the hold point: what is looked at and measured before the next step
  */
-public record Step(
+public record PlannedStep(
         AbrasiveGrade grade,
         WorkMethod method,
         MachineClass machine,
@@ -41,9 +41,9 @@ public record Step(
         List<Handling> handling,
         PickUp pickUp,
         List<Check> checks) {
-    public Step {
+    public PlannedStep {
         Refuse.nulls(
-                Step.class,
+                PlannedStep.class,
                 grade,
                 method,
                 machine,

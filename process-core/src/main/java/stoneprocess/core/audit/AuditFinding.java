@@ -18,7 +18,7 @@ import stoneprocess.core.survey.FloorSurvey;
  * @param survey a survey whose answer shows it, confirmed by running it; empty where there is none or none was found
  * @param explained why it may stay; empty when nobody explained it
  */
-public record Finding(
+public record AuditFinding(
         FindingKind kind,
         String topic,
         List<String> rules,
@@ -28,8 +28,8 @@ public record Finding(
         Optional<FloorSurvey> survey,
         Optional<String> explained) {
     /** Copies the lists. */
-    public Finding {
-        Refuse.nulls(Finding.class, kind, topic, rules, values, facts, details, survey, explained);
+    public AuditFinding {
+        Refuse.nulls(AuditFinding.class, kind, topic, rules, values, facts, details, survey, explained);
         rules = List.copyOf(rules);
         values = List.copyOf(values);
         facts = List.copyOf(facts);
@@ -37,12 +37,12 @@ public record Finding(
     }
 
     /** The same with a reason why it may stay. */
-    public Finding explainedBy(String reason) {
-        return new Finding(kind, topic, rules, values, facts, details, survey, Optional.of(reason));
+    public AuditFinding explainedBy(String reason) {
+        return new AuditFinding(kind, topic, rules, values, facts, details, survey, Optional.of(reason));
     }
 
     /** The same with a survey that shows it. */
-    public Finding shownBy(FloorSurvey shown) {
-        return new Finding(kind, topic, rules, values, facts, details, Optional.of(shown), explained);
+    public AuditFinding shownBy(FloorSurvey shown) {
+        return new AuditFinding(kind, topic, rules, values, facts, details, Optional.of(shown), explained);
     }
 }
