@@ -59,12 +59,18 @@ record Node(String path, Object value, Scope scope) {
 
     /** This object, which must be of the given version of a form. */
     Node form(String version) {
+        return form(List.of(version));
+    }
+
+    /** This object, which must be of one of the given versions of a form. */
+    Node form(List<String> versions) {
         Object format = object().get(RecordShape.FORMAT);
-        if (!version.equals(format)) {
+        if (!versions.contains(format)) {
+            String accepted = String.join(", ", versions);
             throw new InvalidInputException(
                     pathOf(RecordShape.FORMAT),
                     format == null ? "nothing" : String.valueOf(format),
-                    format == null ? version + "; the field is missing" : version);
+                    format == null ? accepted + "; the field is missing" : accepted);
         }
         return this;
     }

@@ -232,19 +232,23 @@ final class RecordShape implements Shape {
 
     @Override
     public Map<String, Object> schema(Definitions definitions) {
-        return format.map(RecordShape::ofItsOwnForm)
+        return format.map(version -> ofItsOwnForm(List.of(version)))
                 .orElseGet(() -> type.refer(definitions, () -> objectSchema(definitions)));
     }
 
-    /** A form inside another one has a schema of its own. */
-    static Map<String, Object> ofItsOwnForm(String version) {
+    /** A form inside another one has a schema of its own; the first of the versions that are read is the one printed. */
+    static Map<String, Object> ofItsOwnForm(List<String> versions) {
         return Shape.object(
                 "description",
-                "As the schema of " + version + " describes it.",
+                "As the schema of " + versions.get(0) + " describes it.",
                 "type",
                 "object",
                 "properties",
-                Shape.object(FORMAT, Shape.object("const", version)),
+                Shape.object(
+                        FORMAT,
+                        versions.size() == 1
+                                ? Shape.object("const", versions.get(0))
+                                : Leaves.words(versions.stream())),
                 "required",
                 List.of(FORMAT));
     }

@@ -130,7 +130,7 @@ final class SurveyShape implements Shape {
     public Object read(Node around) {
         Extras extras = new Extras(around.path());
         Node node = around.with(around.scope().with(extras))
-                .form(FloorSurvey.FORMAT)
+                .form(FloorSurvey.READ_FORMATS)
                 .only(names());
         FloorSurvey.Builder builder = node.checkedParts(
                 names(), () -> FloorSurvey.builder(node.get(TITLE).text()));
@@ -151,7 +151,7 @@ final class SurveyShape implements Shape {
 
     @Override
     public Map<String, Object> schema(Definitions definitions) {
-        return RecordShape.ofItsOwnForm(FloorSurvey.FORMAT);
+        return RecordShape.ofItsOwnForm(FloorSurvey.READ_FORMATS);
     }
 
     /** How an answer is found out, where the table says it. */
@@ -167,7 +167,7 @@ final class SurveyShape implements Shape {
     static Map<String, Object> objectSchema(Definitions definitions) {
         Map<String, Object> properties = Shape.object(
                 RecordShape.FORMAT,
-                Shape.object("const", FloorSurvey.FORMAT),
+                Leaves.words(FloorSurvey.READ_FORMATS.stream()),
                 TITLE,
                 Leaves.text(200).schema(definitions));
         sections().forEach((section, fields) -> {

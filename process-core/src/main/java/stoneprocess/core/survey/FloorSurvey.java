@@ -22,8 +22,11 @@ import stoneprocess.core.tool.AbrasiveGrade;
  * list of surveys. Immutable and safe to share between threads.
  */
 public final class FloorSurvey {
-    /** Version of the survey's JSON form. */
-    public static final String FORMAT = "floor-survey/1";
+    /** Version of the survey's JSON form that is printed. */
+    public static final String FORMAT = "floor-survey/2";
+
+    /** Versions of the survey's JSON form that are read. A later one adds fields and words; it takes none away. */
+    public static final List<String> READ_FORMATS = List.of(FORMAT, "floor-survey/1");
 
     private final String title;
     private final Map<SurveyField<?>, Object> known;

@@ -185,7 +185,7 @@ class BadInputTest {
                 Arguments.of("\"kind\" : \"decision\"", "\"kind\" : \"choice\"", "outcomes[0].kind: 'choice'"),
                 Arguments.of("\"kind\" : \"need\"", "\"kind\" : \"must\"", "outcomes[0].won[0].kind: 'must'"),
                 Arguments.of("\"subject\" : \"floor\"", "\"subject\" : \"flor\"", "outcomes[0].subject: 'flor'"),
-                Arguments.of("floor-survey/1", "floor-survey/9", "survey.format: 'floor-survey/9'"),
+                Arguments.of("floor-survey/2", "floor-survey/9", "survey.format: 'floor-survey/9'"),
                 Arguments.of("Lamp room, ", "x".repeat(200), "survey.title: "),
                 Arguments.of("\"fizz-on-solid\"", "\"boils\"", "survey.stone.acid-drop: 'boils'"),
                 Arguments.of("\"white-marble\"", "\"chalk\"", "survey.stone.name: 'chalk'"),

@@ -43,6 +43,15 @@ record Described(Map<?, ?> schema, Object value) {
         return part(((List<?>) object().get(name)).get(0));
     }
 
+    /** How many members a list has. */
+    int size() {
+        return ((List<?>) value).size();
+    }
+
+    Described member(int index) {
+        return part(((List<?>) value).get(index));
+    }
+
     Described last(String name) {
         List<?> members = (List<?>) object().get(name);
         return part(members.get(members.size() - 1));
