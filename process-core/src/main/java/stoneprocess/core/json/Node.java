@@ -65,7 +65,7 @@ record Node(String path, Object value, Scope scope) {
     /** This object, which must be of one of the given versions of a form. */
     Node form(List<String> versions) {
         Object format = object().get(RecordShape.FORMAT);
-        if (!versions.contains(format)) {
+        if (format == null || !versions.contains(format)) {
             String accepted = String.join(", ", versions);
             throw new InvalidInputException(
                     pathOf(RecordShape.FORMAT),

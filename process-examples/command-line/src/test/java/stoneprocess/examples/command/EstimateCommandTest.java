@@ -346,7 +346,7 @@ class EstimateCommandTest {
     void a_file_of_another_form_is_refused_with_the_version_that_is_read() {
         Ran ran = estimate("ferry-hall-granite", "--prices", sample("ferry-hall-granite"));
         assertThat(ran.exit()).isEqualTo(2);
-        assertThat(ran.err().strip()).isEqualTo("format: 'floor-survey/1' is not accepted; accepted: price-list/1");
+        assertThat(ran.err().strip()).isEqualTo("format: 'floor-survey/2' is not accepted; accepted: price-list/1");
     }
 
     @Test
