@@ -179,10 +179,7 @@ public record Difference(
     }
 
     private static List<String> grades(Recommendation recommendation, TrackKind kind) {
-        return recommendation.plan().stream()
-                .flatMap(plan -> plan.tracks().stream())
-                .filter(track -> track.kind() == kind)
-                .flatMap(track -> track.steps().stream())
+        return recommendation.steps(kind).stream()
                 .map(step -> step.grade().key())
                 .toList();
     }

@@ -34,7 +34,7 @@ record Numbers(Parameters parameters) {
     }
 
     double share(String name) {
-        return at(name) / 100;
+        return parameters.part(name);
     }
 
     Range<Quantity> range(String name) {

@@ -86,13 +86,9 @@ public final class Lifting {
     private double coupling(Lift lift) {
         return switch (lift.coupling()) {
             case GOOD -> 1;
-            case FAIR -> isLow(lift) ? share("lifting.coupling-fair-low") : 1;
-            case POOR -> share("lifting.coupling-poor");
+            case FAIR -> isLow(lift) ? parameters.part("lifting.coupling-fair-low") : 1;
+            case POOR -> parameters.part("lifting.coupling-poor");
         };
-    }
-
-    private double share(String name) {
-        return parameters.get(name, Share.class).percent() / 100;
     }
 
     private static boolean isLow(Lift lift) {

@@ -9,6 +9,7 @@ import stoneprocess.core.internal.table.Tsv;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.term.Term;
 
@@ -59,6 +60,15 @@ public final class Parameters {
      */
     public <Q extends Quantity> Q get(String name, Class<Q> type) {
         return type.cast(parameter(name).value());
+    }
+
+    /**
+     * A share as a part of one: 0.25 for 25 %.
+     *
+     * @throws InvalidInputException when there is no such parameter
+     */
+    public double part(String name) {
+        return get(name, Share.class).percent() / 100;
     }
 
     /**

@@ -14,6 +14,7 @@ import stoneprocess.core.topic.Shortfall;
 import stoneprocess.core.topic.SlurryRoute;
 import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.TestArea;
+import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Upkeep;
 
 /**
@@ -90,5 +91,14 @@ public record Plan(
     /** The tasks before the first cut, in their order. */
     public List<Task> tasks() {
         return preparation.stream().map(Preparation::task).toList();
+    }
+
+    /** The steps of a part of the floor, in their order; none where it is not cut. */
+    public List<PlannedStep> steps(TrackKind kind) {
+        return tracks.stream()
+                .filter(track -> track.kind() == kind)
+                .findFirst()
+                .map(Track::steps)
+                .orElse(List.of());
     }
 }

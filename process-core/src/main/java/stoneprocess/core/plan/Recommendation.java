@@ -14,6 +14,7 @@ import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.TrackKind;
 
 /**
  * The answer to a survey. It holds keys and arguments, never sentences; text is made from it last. The same survey,
@@ -101,6 +102,11 @@ public record Recommendation(
      */
     public <V> List<V> values(Topic<V> topic, Subject subject) {
         return decision(topic, subject).map(Decision::values).orElse(List.of());
+    }
+
+    /** The planned steps of a part of the floor, in their order; none without a plan and where it is not cut. */
+    public List<PlannedStep> steps(TrackKind kind) {
+        return plan.map(made -> made.steps(kind)).orElse(List.of());
     }
 
     /** All impasses, in the order of the topic table; none when every topic was decided. */

@@ -18,10 +18,8 @@ import stoneprocess.core.gloss.LevelReading;
 import stoneprocess.core.gloss.PlannedGrit;
 import stoneprocess.core.gloss.TargetOutlook;
 import stoneprocess.core.gloss.WorkSoFar;
-import stoneprocess.core.plan.Plan;
-import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Track;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Share;
@@ -83,7 +81,7 @@ public final class FloorForecast {
         KnownStone stone = KnownStone.of(recommendation);
         return new FloorForecast(
                 recommendation,
-                steps(recommendation, track),
+                recommendation.steps(track),
                 new WorkSoFar(stone.hardness().iterator().next(), stone.lowestCeiling(), start, done));
     }
 
@@ -93,9 +91,9 @@ public final class FloorForecast {
         EnumSet<NoForecast> obstacles = EnumSet.noneOf(NoForecast.class);
         if (recommendation.plan().isEmpty()) {
             obstacles.add(NoForecast.NO_PLAN);
-        } else if (steps(recommendation, track).isEmpty()) {
+        } else if (recommendation.steps(track).isEmpty()) {
             obstacles.add(NoForecast.FIELD_NOT_CUT);
-        } else if (resin(steps(recommendation, track)).isEmpty()) {
+        } else if (resin(recommendation.steps(track)).isEmpty()) {
             obstacles.add(NoForecast.NO_RESIN_GRIT);
         }
         if (recommendation.survey().answer(SurveyField.MIX).value().equals(Optional.of(StoneMix.MIXED_HARDNESS))) {
@@ -111,14 +109,6 @@ public final class FloorForecast {
             obstacles.add(NoForecast.SOFT);
         }
         return Collections.unmodifiableSet(obstacles);
-    }
-
-    private static List<PlannedStep> steps(Recommendation recommendation, TrackKind track) {
-        return recommendation.plan().map(Plan::tracks).orElse(List.of()).stream()
-                .filter(planned -> planned.kind() == track)
-                .findFirst()
-                .map(Track::steps)
-                .orElse(List.of());
     }
 
     private static List<PlannedStep> resin(List<PlannedStep> steps) {
@@ -141,7 +131,7 @@ public final class FloorForecast {
      */
     public static Optional<LevelReading> start(Recommendation recommendation, TrackKind track, String zone) {
         Objects.requireNonNull(zone, "zone");
-        boolean ground = steps(recommendation, Objects.requireNonNull(track, "track")).stream()
+        boolean ground = recommendation.steps(Objects.requireNonNull(track, "track")).stream()
                 .anyMatch(step -> step.grade().bond() != Bond.RESIN);
         return ground || coated(recommendation)
                 ? Optional.empty()

@@ -337,7 +337,7 @@ public record FloorGloss(
         }
 
         private Gloss usualScatter(Gloss mean) {
-            double share = parameters.get("gloss-reading.scatter", Share.class).percent() / 100;
+            double share = parameters.part("gloss-reading.scatter");
             double least =
                     parameters.get("gloss-reading.least-scatter", Gloss.class).gloss();
             return new Gloss(Math.max(least, share * mean.gloss()));

@@ -81,7 +81,7 @@ record HandWork(Parameters parameters) {
 
     /** From no place to the share from which damage governs the floor, {@code local-repair.area}. */
     Range<Area> upToLimit(Area floor) {
-        double share = parameters.get("local-repair.area", Share.class).percent() / 100;
+        double share = parameters.part("local-repair.area");
         return Range.of(new Area(0), new Area(floor.squareMetres() * share));
     }
 

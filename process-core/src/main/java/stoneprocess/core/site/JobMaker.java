@@ -24,7 +24,6 @@ import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Track;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.AreaRate;
@@ -33,7 +32,6 @@ import stoneprocess.core.quantity.Coverage;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
-import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.ZoneKind;
@@ -111,8 +109,8 @@ final class JobMaker {
         if (recommendation.status() == Status.PROVISIONAL) {
             notes.add(JobNote.PLAN_IS_PROVISIONAL);
         }
-        List<PlannedStep> field = track(plan, TrackKind.OPEN_FIELD);
-        List<PlannedStep> edge = track(plan, TrackKind.EDGE);
+        List<PlannedStep> field = plan.steps(TrackKind.OPEN_FIELD);
+        List<PlannedStep> edge = plan.steps(TrackKind.EDGE);
         Length edges = edges(area, field, edge);
         plan.preparation().forEach(task -> prepare(task, area));
         if (plan.densifier() == Densifier.BEFORE_CUTS) {
@@ -147,14 +145,6 @@ final class JobMaker {
                 sealing(plan),
                 options.site().orElseGet(() -> SiteConditions.usual(parameters)));
         return new PlannedJob(job, notes, uncounted, takesHours, rates, parameters);
-    }
-
-    private static List<PlannedStep> track(Plan plan, TrackKind kind) {
-        return plan.tracks().stream()
-                .filter(track -> track.kind() == kind)
-                .map(Track::steps)
-                .findFirst()
-                .orElse(List.of());
     }
 
     private Length edges(Area area, List<PlannedStep> field, List<PlannedStep> edge) {
@@ -198,7 +188,7 @@ final class JobMaker {
     /** Fastest on one coat, slowest where coats have built up. */
     private Range<TimeSpan> stripping(Area area) {
         double rate = parameters.get(STRIPPING, AreaRate.class).squareMetresPerHour();
-        double slowed = parameters.get(BUILD_UP, Share.class).percent() / 100;
+        double slowed = parameters.part(BUILD_UP);
         if (!(rate * slowed > 0 && slowed <= 1)) {
             throw new InvalidInputException(
                     STRIPPING, rate + " and " + slowed, "a rate above zero, slowed to 100 % or less");
@@ -239,7 +229,7 @@ final class JobMaker {
 
     /** Local repairs are cut before the field, which then blends over them. */
     private void repairs(Plan plan, Area area) {
-        int grades = track(plan, TrackKind.LOCAL_REPAIR).size();
+        int grades = plan.steps(TrackKind.LOCAL_REPAIR).size();
         for (Repair repair : plan.repairs()) {
             String name = repair.key();
             if (grades == 0 || !HandWork.hasArea(repair) || options.times().containsKey(name)) {

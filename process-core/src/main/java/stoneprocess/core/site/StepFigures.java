@@ -52,18 +52,14 @@ public final class StepFigures {
     public static Range<Integer> passes(
             boolean first, String cutRate, MachineClass machine, AddedWeight weight, Parameters parameters) {
         Range<Count> range = parameters.range(passesParameter(first), Count.class);
-        double rate = part(cutRate, parameters)
-                * part(removalParameter(machine), parameters)
-                * part(loadParameter(weight), parameters);
+        double rate = parameters.part(cutRate)
+                * parameters.part(removalParameter(machine))
+                * parameters.part(loadParameter(weight));
         return Range.of(passes(range.low().number(), rate), passes(range.high().number(), rate));
     }
 
     private static int passes(double reference, double rate) {
         return Math.max(1, (int) StrictMath.ceil(reference / rate - 1e-9));
-    }
-
-    private static double part(String parameter, Parameters parameters) {
-        return parameters.get(parameter, Share.class).percent() / 100;
     }
 
     /** How much a class of machine removes, relative to a single disc. */
@@ -153,7 +149,7 @@ public final class StepFigures {
         if (weight == AddedWeight.USUAL) {
             return usual;
         }
-        double part = 1 - parameters.get("weight.reduction", Share.class).percent() / 100;
+        double part = 1 - parameters.part("weight.reduction");
         return Range.of(
                 new Mass(usual.low().kilograms() * part), new Mass(usual.high().kilograms() * part));
     }

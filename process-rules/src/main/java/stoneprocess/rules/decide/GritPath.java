@@ -10,7 +10,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Count;
-import stoneprocess.core.quantity.Share;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
@@ -67,10 +66,10 @@ public final class GritPath {
         this.bonds = Set.copyOf(bonds);
         this.stepRule = stepRule;
         this.transition = transition;
-        this.aim = ratio(parameters, "step-ratio.aim");
-        this.most = ratio(parameters, "step-ratio.most");
-        this.metalMost = ratio(parameters, "step-ratio.metal-most");
-        this.nearEnough = ratio(parameters, "step-ratio.same-grade");
+        this.aim = parameters.part("step-ratio.aim");
+        this.most = parameters.part("step-ratio.most");
+        this.metalMost = parameters.part("step-ratio.metal-most");
+        this.nearEnough = parameters.part("step-ratio.same-grade");
         this.leaveMetalFrom = parameters.get("metal.leave-from", Count.class).number();
         this.refreshSteps = (int) parameters.get("refresh.steps", Count.class).number();
         this.refreshCoarsest =
@@ -85,10 +84,6 @@ public final class GritPath {
             TransitionUse transition,
             Parameters parameters) {
         this(sequence, sequence, bonds, stepRule, transition, parameters);
-    }
-
-    private static double ratio(Parameters parameters, String name) {
-        return parameters.get(name, Share.class).percent() / 100;
     }
 
     /** The names of the parameters that go into a path. */

@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Quantity;
-import stoneprocess.core.quantity.Share;
 import stoneprocess.core.stone.Body;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
@@ -41,14 +40,14 @@ record DerivedFigure(
     /** Kilowatts that a circuit carries without a break: volts times amperes, less what is kept in reserve. */
     static final DerivedFigure SUPPLY = new DerivedFigure(
             List.of(SurveyField.VOLTS, SurveyField.AMPS),
-            (values, parameters) -> values.get(0) * values.get(1) * part("supply.continuous", parameters) / 1000,
+            (values, parameters) -> values.get(0) * values.get(1) * parameters.part("supply.continuous") / 1000,
             (survey, parameters) -> kept(SUPPLY_SCALE, parameters));
 
     /** Percent by which a floor reads moister than the dry reference; below zero when it reads drier. */
     static final DerivedFigure MOISTURE_ABOVE_REFERENCE = new DerivedFigure(
             List.of(SurveyField.MOISTURE, SurveyField.DRY_REFERENCE),
             (values, parameters) -> values.get(0) - values.get(1),
-            (survey, parameters) -> List.of(part("moisture.above-reference", parameters) * 100));
+            (survey, parameters) -> List.of(parameters.part("moisture.above-reference") * 100));
 
     private static final List<DerivedFigure> ALL =
             List.of(SUPPLY, MOISTURE_ABOVE_REFERENCE, removal(Body.STONE), removal(Body.CEMENT));
@@ -58,7 +57,7 @@ record DerivedFigure(
         String share = body == Body.CEMENT ? "removal-share.topping" : "removal-share.stone";
         return new DerivedFigure(
                 List.of(SurveyField.THICKNESS),
-                (values, parameters) -> values.get(0) * part(share, parameters),
+                (values, parameters) -> values.get(0) * parameters.part(share),
                 (survey, parameters) -> Stream.concat(kept(BUDGET_SCALE, parameters).stream(), depths(survey))
                         .toList());
     }
@@ -74,10 +73,6 @@ record DerivedFigure(
 
     private static List<Double> kept(NamedScale<?> scale, Parameters parameters) {
         return scale.in(parameters).limits().stream().map(Quantity::kept).toList();
-    }
-
-    private static double part(String parameter, Parameters parameters) {
-        return parameters.get(parameter, Share.class).percent() / 100;
     }
 
     /** The figure of a survey; empty when one of its answers is not known. */

@@ -12,10 +12,8 @@ import stoneprocess.core.follow.NoteKind;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Moment;
-import stoneprocess.core.plan.Plan;
-import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.Track;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.tool.AbrasiveGrade;
@@ -100,13 +98,7 @@ final class Logbook {
     }
 
     List<PlannedStep> steps(TrackKind track) {
-        return plan.plan().stream()
-                .map(Plan::tracks)
-                .flatMap(List::stream)
-                .filter(one -> one.kind() == track)
-                .map(Track::steps)
-                .flatMap(List::stream)
-                .toList();
+        return plan.steps(track);
     }
 
     /** The track whose work a zone shows: its edges where they are worked apart, else the open field. */

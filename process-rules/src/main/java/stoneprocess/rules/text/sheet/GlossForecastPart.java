@@ -136,11 +136,7 @@ final class GlossForecastPart {
     }
 
     private boolean isWorkedDry() {
-        return recommendation.plan().stream()
-                .flatMap(plan -> plan.tracks().stream())
-                .filter(track -> track.kind() == TrackKind.OPEN_FIELD)
-                .flatMap(track -> track.steps().stream())
-                .anyMatch(step -> step.method() == WorkMethod.DRY);
+        return recommendation.steps(TrackKind.OPEN_FIELD).stream().anyMatch(step -> step.method() == WorkMethod.DRY);
     }
 
     private void target(Draft draft, PlannedGloss planned, ToTarget way) {
