@@ -2,7 +2,6 @@ package stoneprocess.core.json;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,14 +40,7 @@ record Amount(String name, Class<?> type, List<Unit> units) {
         if (type == GlossChange.class) {
             return new Amount("gloss-change", type, Unit.of(Dimension.GLOSS));
         }
-        return type == Quantity.class
-                ? ANY_QUANTITY
-                : Arrays.stream(Dimension.values())
-                        .filter(dimension ->
-                                Quantity.of(BigDecimal.ONE, dimension.unit()).getClass() == type)
-                        .findFirst()
-                        .map(Amount::of)
-                        .orElseThrow(() -> new IllegalArgumentException(type + " is no quantity"));
+        return type == Quantity.class ? ANY_QUANTITY : of(Dimension.of(type));
     }
 
     /** One value. */

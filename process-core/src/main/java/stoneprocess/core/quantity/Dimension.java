@@ -1,5 +1,6 @@
 package stoneprocess.core.quantity;
 
+import java.util.Arrays;
 import java.util.function.DoubleFunction;
 import stoneprocess.core.term.Term;
 
@@ -60,6 +61,18 @@ public enum Dimension implements Term {
     Dimension(DoubleFunction<Quantity> quantity, int decimals) {
         this.quantity = quantity;
         this.decimals = decimals;
+    }
+
+    /**
+     * The dimension of a class of quantities.
+     *
+     * @throws IllegalArgumentException for a class that has none of its own
+     */
+    public static Dimension of(Class<?> type) {
+        return Arrays.stream(values())
+                .filter(dimension -> dimension.type() == type)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(type + " is no quantity"));
     }
 
     /** A quantity of this dimension, from the value in the kept unit. */

@@ -66,7 +66,7 @@ public final class SurveyField<T> {
             choice("stone.mix", StoneMix.class, HowFound.LOOK, ChangedBy.NOBODY).as("StonesMixed");
 
     public static final SurveyField<Length> THICKNESS =
-            measure("build-up.thickness", Length.class, Dimension.LENGTH, 3, 500, HowFound.DRAWINGS, ChangedBy.NOBODY);
+            measure("build-up.thickness", Length.class, 3, 500, HowFound.DRAWINGS, ChangedBy.NOBODY);
     public static final SurveyField<Backing> BACKING = choice(
                     "build-up.backing", Backing.class, HowFound.DRAWINGS, ChangedBy.NOBODY)
             .as("BackedBy");
@@ -82,9 +82,9 @@ public final class SurveyField<T> {
                     "build-up.hazardous-layer", HazardousLayer.class, HowFound.LABORATORY, ChangedBy.NOBODY)
             .as("LayerBelow");
     public static final SurveyField<Share> MOISTURE =
-            measure("build-up.moisture", Share.class, Dimension.SHARE, 0, 100, HowFound.METER, ChangedBy.CREW);
+            measure("build-up.moisture", Share.class, 0, 100, HowFound.METER, ChangedBy.CREW);
     public static final SurveyField<Share> DRY_REFERENCE =
-            measure("build-up.dry-reference", Share.class, Dimension.SHARE, 0, 100, HowFound.METER, ChangedBy.NOBODY);
+            measure("build-up.dry-reference", Share.class, 0, 100, HowFound.METER, ChangedBy.NOBODY);
     public static final SurveyField<Joints> JOINTS = choice(
                     "build-up.joints", Joints.class, HowFound.LOOK, ChangedBy.CREW)
             .as("JointState");
@@ -107,17 +107,11 @@ public final class SurveyField<T> {
             .as("LastTreatedAgo");
 
     public static final SurveyField<Area> AREA = measure(
-                    "site.area", Area.class, Dimension.AREA, 0.1, 1_000_000, HowFound.MEASURE, ChangedBy.NOBODY)
+                    "site.area", Area.class, 0.1, 1_000_000, HowFound.MEASURE, ChangedBy.NOBODY)
             .inClasses(new NamedScale<>("floor-size", SizeClass.class))
             .as("FloorSize");
     public static final SurveyField<Volume> ROOM_VOLUME = measure(
-                    "site.room-volume",
-                    Volume.class,
-                    Dimension.VOLUME,
-                    1_000,
-                    10_000_000_000d,
-                    HowFound.MEASURE,
-                    ChangedBy.NOBODY)
+                    "site.room-volume", Volume.class, 1_000, 10_000_000_000d, HowFound.MEASURE, ChangedBy.NOBODY)
             .inClasses(new NamedScale<>("room-volume", RoomClass.class))
             .as("RoomSize");
     public static final SurveyField<Setting> SETTING = choice(
@@ -142,22 +136,16 @@ public final class SurveyField<T> {
     public static final SurveyField<WetUse> WET_USE =
             choice("site.wet-use", WetUse.class, HowFound.ASK, ChangedBy.NOBODY).as("UsedWet");
     public static final SurveyField<Voltage> VOLTS =
-            measure("site.volts", Voltage.class, Dimension.VOLTAGE, 12, 1000, HowFound.LOOK, ChangedBy.CREW);
+            measure("site.volts", Voltage.class, 12, 1000, HowFound.LOOK, ChangedBy.CREW);
     public static final SurveyField<Current> AMPS =
-            measure("site.amps", Current.class, Dimension.CURRENT, 1, 1000, HowFound.LOOK, ChangedBy.CREW);
+            measure("site.amps", Current.class, 1, 1000, HowFound.LOOK, ChangedBy.CREW);
     public static final SurveyField<Access> ACCESS =
             choice("site.access", Access.class, HowFound.LOOK, ChangedBy.OWNER).as("Reached");
     public static final SurveyField<Structure> STRUCTURE = choice(
                     "site.structure", Structure.class, HowFound.ASK, ChangedBy.NOBODY)
             .as("CarriedBy");
     public static final SurveyField<AreaLoad> FLOOR_LOAD = measure(
-                    "site.floor-load",
-                    AreaLoad.class,
-                    Dimension.AREA_LOAD,
-                    0.1,
-                    1000,
-                    HowFound.ENGINEER,
-                    ChangedBy.NOBODY)
+                    "site.floor-load", AreaLoad.class, 0.1, 1000, HowFound.ENGINEER, ChangedBy.NOBODY)
             .inClasses(new NamedScale<>("floor-load", LoadClass.class))
             .as("FloorCarries");
     public static final SurveyField<LoadConfirmed> LOAD_CONFIRMED = choice(
@@ -169,11 +157,11 @@ public final class SurveyField<T> {
     public static final SurveyField<WorksKind> WORKS =
             choice("site.works", WorksKind.class, HowFound.ASK, ChangedBy.OWNER).as("Works");
     public static final SurveyField<Count> CREW = measure(
-                    "site.crew", Count.class, Dimension.COUNT, 1, 100, HowFound.ASK, ChangedBy.CREW)
+                    "site.crew", Count.class, 1, 100, HowFound.ASK, ChangedBy.CREW)
             .inClasses(new NamedScale<>("crew", CrewClass.class))
             .as("CrewSize");
     public static final SurveyField<TimeSpan> REOPENS_AFTER = measure(
-                    "site.reopens-after", TimeSpan.class, Dimension.TIME, 30, 1_000_000, HowFound.ASK, ChangedBy.OWNER)
+                    "site.reopens-after", TimeSpan.class, 30, 1_000_000, HowFound.ASK, ChangedBy.OWNER)
             .inClasses(new NamedScale<>("reopening", ReopenClass.class))
             .as("Reopening");
     public static final SurveyField<Presence> CONSENT = choice(
@@ -197,7 +185,7 @@ public final class SurveyField<T> {
     public static final SurveyField<Goal> GOAL =
             choice("owner.goal", Goal.class, HowFound.ASK, ChangedBy.OWNER).as("OwnerGoal");
     public static final SurveyField<Gloss> GOAL_GLOSS = measure(
-                    "owner.gloss", Gloss.class, Dimension.GLOSS, 0, 140, HowFound.ASK, ChangedBy.OWNER)
+                    "owner.gloss", Gloss.class, 0, 140, HowFound.ASK, ChangedBy.OWNER)
             .inClasses(Finish.SCALE);
     public static final SurveyField<MixedChoice> MIXED_CHOICE = choice(
                     "owner.mixed-choice", MixedChoice.class, HowFound.ASK, ChangedBy.OWNER)
@@ -370,14 +358,9 @@ public final class SurveyField<T> {
     }
 
     private static <Q extends Quantity> SurveyField<Q> measure(
-            String name,
-            Class<Q> type,
-            Dimension dimension,
-            double low,
-            double high,
-            HowFound how,
-            ChangedBy changedBy) {
-        return add(name, new FieldKind.Measure(dimension, Range.of(low, high), Optional.empty()), type, how, changedBy);
+            String name, Class<Q> type, double low, double high, HowFound how, ChangedBy changedBy) {
+        FieldKind kind = new FieldKind.Measure(Dimension.of(type), Range.of(low, high), Optional.empty());
+        return add(name, kind, type, how, changedBy);
     }
 
     private static <T> SurveyField<T> add(
