@@ -44,7 +44,12 @@ public record Moment(int day, int minute) implements Comparable<Moment> {
 
     /** The form that {@link #parse} reads. */
     public String print() {
-        return "day " + day + ", " + twoDigits(minute / 60) + ":" + twoDigits(minute % 60);
+        return "day " + day + ", " + timeOfDay();
+    }
+
+    /** The time of the day, from {@code 00:00} to {@code 23:59}. */
+    public String timeOfDay() {
+        return twoDigits(minute / 60) + ":" + twoDigits(minute % 60);
     }
 
     private static String twoDigits(int number) {

@@ -105,6 +105,14 @@ final class FactWords {
         return orNotKnown ? orNotKnown(is(name, value)) : is(name, value);
     }
 
+    /** What a rule asks of a fact: one of these classes. */
+    static Wording needed(String fact, List<String> classes) {
+        List<String> others = CLASSES.getOrDefault(bare(fact), Map.of()).keySet().stream()
+                .filter(key -> !classes.contains(key))
+                .toList();
+        return condition(List.of(fact), classes, others.isEmpty() ? classes : others, classes.isEmpty());
+    }
+
     private static Wording is(Wording fact, Wording classes) {
         return phrase("fact.is").with("fact", fact).with("classes", classes);
     }

@@ -93,6 +93,13 @@ public final class FollowText {
         return document(plan, log, diagnosis.remedy(), List.copyOf(diagnosis.signs()));
     }
 
+    /** That a recommendation has no grades to work, so that there is nothing to follow, and why. */
+    public static Document nothing(Recommendation plan) {
+        return Draft.untitled(plan.parameters())
+                .paragraph(plan.plan().isPresent() ? "follow.nothing.cuts-nothing" : "follow.nothing.no-plan")
+                .document();
+    }
+
     private Document document(Recommendation plan, JobLog log, NextMove next, List<? extends Term> signs) {
         Draft draft = Draft.titled(Wording.name(log.title()), next.ahead().parameters())
                 .paragraph(Wording.of(next.move()));

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import stoneprocess.core.follow.LogNote;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
+import stoneprocess.core.log.Moment;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
 import stoneprocess.rules.text.document.Draft;
@@ -41,15 +42,19 @@ final class LogWords {
             Entry entry = entry(log, notes.get(0));
             return phrase("follow.entry")
                     .with("number", notes.get(0).entry() + 1)
-                    .with("at", entry.at().print())
+                    .with("at", moment(entry.at()))
                     .with("entry", entry(entry));
         }
         List<Wording> entries = notes.stream()
                 .<Wording>map(note -> phrase("follow.entry-of-several")
                         .with("number", note.entry() + 1)
-                        .with("at", entry(log, note).at().print()))
+                        .with("at", moment(entry(log, note).at())))
                 .toList();
         return phrase("follow.entries").with("entries", Wording.list(Joint.COMMA, entries));
+    }
+
+    private static Wording moment(Moment at) {
+        return phrase("follow.moment").with("day", at.day()).with("time", at.timeOfDay());
     }
 
     private static Entry entry(JobLog log, LogNote note) {

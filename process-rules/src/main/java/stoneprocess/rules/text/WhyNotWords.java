@@ -86,11 +86,7 @@ final class WhyNotWords {
     }
 
     private static Wording wanted(Unmet unmet) {
-        return FactWords.condition(
-                List.of(unmet.fact()),
-                unmet.required(),
-                List.of(unmet.fact()),
-                unmet.required().isEmpty());
+        return FactWords.needed(unmet.fact(), unmet.required());
     }
 
     /** What is read from the survey, of the nearest rule first. */

@@ -6,7 +6,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.text.AnswerText;
-import stoneprocess.rules.text.document.Texts;
 
 /** How an answer about a plan is printed. */
 final class AnswerForm {
@@ -17,7 +16,7 @@ final class AnswerForm {
     private boolean brief;
 
     @Mixin
-    private ReaderUnits reader = new ReaderUnits();
+    private Reader reader = new Reader();
 
     void print(
             Console console,
@@ -29,7 +28,7 @@ final class AnswerForm {
             console.print(asJson.get());
             return;
         }
-        AnswerText text = new AnswerText(Texts.english().in(reader.units()), rulebase.parameters());
+        AnswerText text = new AnswerText(reader.texts(), rulebase.parameters());
         console.print(brief ? oneLine.apply(text) + "\n" : full.apply(text));
     }
 }

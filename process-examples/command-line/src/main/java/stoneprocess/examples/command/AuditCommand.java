@@ -3,6 +3,7 @@ package stoneprocess.examples.command;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stoneprocess.core.audit.AuditReport;
 import stoneprocess.core.json.Json;
@@ -11,7 +12,6 @@ import stoneprocess.rules.audit.Audit;
 import stoneprocess.rules.audit.AuditDepth;
 import stoneprocess.rules.audit.AuditProgress;
 import stoneprocess.rules.text.AuditText;
-import stoneprocess.rules.text.document.Texts;
 
 /** Looks for rules that disagree, repeat or never matter. */
 @Command(
@@ -29,6 +29,9 @@ final class AuditCommand implements Callable<Integer> {
     @Option(names = "--quick", description = "Looks at the topics of a plan alone, not at those of the job log.")
     private boolean quick;
 
+    @Mixin
+    private ReaderLanguage language = new ReaderLanguage();
+
     AuditCommand(Console console) {
         this.console = console;
     }
@@ -41,7 +44,7 @@ final class AuditCommand implements Callable<Integer> {
         console.print(
                 json
                         ? Json.AUDIT.print(report)
-                        : new AuditText(Texts.english(), advisor.rulebase().cards()).render(report));
+                        : new AuditText(language.texts(), advisor.rulebase().cards()).render(report));
         return exitCode(report);
     }
 

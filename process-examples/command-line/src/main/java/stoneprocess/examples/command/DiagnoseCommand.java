@@ -18,7 +18,6 @@ import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.FollowText;
-import stoneprocess.rules.text.document.Texts;
 
 /** Traces signs of a fault to causes. */
 @Command(
@@ -54,7 +53,7 @@ final class DiagnoseCommand implements Callable<Integer> {
     private boolean json;
 
     @Mixin
-    private ReaderUnits reader = new ReaderUnits();
+    private Reader reader = new Reader();
 
     private DiagnoseCommand(Console console) {
         this.console = console;
@@ -74,7 +73,7 @@ final class DiagnoseCommand implements Callable<Integer> {
         JobLog read =
                 log.map(files::log).orElseGet(() -> new JobLog(plan.survey().title(), List.of()));
         if (JobFiles.cutsNothing(plan)) {
-            return files.nothingToFollow(plan, json, reader.units());
+            return files.nothingToFollow(plan, json, reader.texts());
         }
         Set<Sign> asked = EnumSet.noneOf(Sign.class);
         asked.addAll(signs);
@@ -83,7 +82,7 @@ final class DiagnoseCommand implements Callable<Integer> {
                 json
                         ? Json.DIAGNOSIS.print(diagnosis)
                         : new FollowText(
-                                        Texts.english().in(reader.units()),
+                                        reader.texts(),
                                         files.advisor().rulebase().cards())
                                 .render(plan, read, diagnosis));
         return ExitCode.DONE;

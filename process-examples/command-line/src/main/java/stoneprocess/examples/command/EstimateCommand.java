@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.estimate.Alternative;
@@ -21,7 +22,6 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
-import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.site.JobOptions;
 import stoneprocess.core.site.PlannedJob;
 import stoneprocess.core.survey.Finish;
@@ -81,12 +81,8 @@ final class EstimateCommand implements Callable<Integer> {
     @ArgGroup
     private Other other = new Other();
 
-    @Option(
-            names = "--units",
-            paramLabel = "SYSTEM",
-            description = "Units of the text: metric (default) or us.",
-            defaultValue = "metric")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private Reader reader = new Reader();
 
     /** What to compare with. */
     static final class Other {
@@ -116,7 +112,7 @@ final class EstimateCommand implements Callable<Integer> {
         Optional<FloorSurvey> otherSurvey = otherSurvey(read);
 
         Recommendation recommendation = advisor.recommend(read);
-        Texts texts = Texts.english().in(units);
+        Texts texts = reader.texts();
         if (!PlannedJob.isThere(recommendation)) {
             console.print(texts.page(EstimateSheet.none(recommendation))
                     + "\n"

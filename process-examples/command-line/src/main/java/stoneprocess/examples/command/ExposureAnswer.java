@@ -6,7 +6,6 @@ import picocli.CommandLine.Option;
 import stoneprocess.core.exposure.ExposureInput;
 import stoneprocess.core.exposure.ExposureInputs;
 import stoneprocess.core.json.Json;
-import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.sheet.ExposureSheet;
 
 /** How a question about exposure is answered. */
@@ -15,7 +14,7 @@ final class ExposureAnswer {
     private boolean json;
 
     @Mixin
-    private ReaderUnits reader = new ReaderUnits();
+    private Reader reader = new Reader();
 
     void print(Console console, ExposureInput input) {
         print(console, new ExposureInputs(List.of(input)));
@@ -27,7 +26,7 @@ final class ExposureAnswer {
             console.print(Json.EXPOSURE.print(asked));
             return;
         }
-        ExposureSheet sheet = new ExposureSheet(Texts.english().in(reader.units()));
+        ExposureSheet sheet = new ExposureSheet(reader.texts());
         console.print(
                 String.join("\n", asked.inputs().stream().map(sheet::render).toList()));
     }

@@ -11,7 +11,6 @@ import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.FollowText;
-import stoneprocess.rules.text.document.Texts;
 
 /** Says what comes next on a job. */
 @Command(
@@ -31,7 +30,7 @@ final class FollowCommand implements Callable<Integer> {
     private boolean json;
 
     @Mixin
-    private ReaderUnits reader = new ReaderUnits();
+    private Reader reader = new Reader();
 
     FollowCommand(Console console) {
         this.console = console;
@@ -44,14 +43,14 @@ final class FollowCommand implements Callable<Integer> {
         Recommendation plan = files.plan(survey);
         JobLog read = files.log(log);
         if (JobFiles.cutsNothing(plan)) {
-            return files.nothingToFollow(plan, json, reader.units());
+            return files.nothingToFollow(plan, json, reader.texts());
         }
         NextMove next = files.advisor().followUp(plan, read);
         console.print(
                 json
                         ? Json.NEXT_MOVE.print(next)
                         : new FollowText(
-                                        Texts.english().in(reader.units()),
+                                        reader.texts(),
                                         files.advisor().rulebase().cards())
                                 .render(plan, read, next));
         return ExitCode.DONE;

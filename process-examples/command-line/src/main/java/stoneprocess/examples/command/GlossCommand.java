@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.json.Json;
@@ -17,11 +18,9 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Quantity;
-import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.site.GlossQuestion;
 import stoneprocess.core.site.GritDone;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.sheet.GlossSheet;
 
 /** Tells what a floor reads, could read and would read after its plan. */
@@ -83,12 +82,8 @@ final class GlossCommand implements Callable<Integer> {
     @ArgGroup(exclusive = false, multiplicity = "0..*")
     private List<HoldPoint> holdPoints = new ArrayList<>();
 
-    @Option(
-            names = "--units",
-            paramLabel = "SYSTEM",
-            description = "Units of the text: metric (default) or us; gloss reads the same in both.",
-            defaultValue = "metric")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private Reader reader = new Reader();
 
     GlossCommand(Console console) {
         this.console = console;
@@ -98,7 +93,7 @@ final class GlossCommand implements Callable<Integer> {
     public Integer call() {
         GlossQuestion question = byOption(this::question);
         Recommendation recommendation = Advisor.standard().recommend(Json.SURVEY.read(console.read(survey)));
-        console.print(byOption(() -> Texts.english().in(units).page(GlossSheet.of(recommendation, question))));
+        console.print(byOption(() -> reader.texts().page(GlossSheet.of(recommendation, question))));
         return ExitCode.DONE;
     }
 

@@ -4,9 +4,9 @@ import stoneprocess.core.json.Json;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
-import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.Detail;
+import stoneprocess.rules.text.FollowText;
 import stoneprocess.rules.text.PlanText;
 import stoneprocess.rules.text.document.Texts;
 
@@ -39,13 +39,12 @@ record JobFiles(Console console, Advisor advisor) {
     }
 
     /** Without grades to work there is nothing to follow: the plan itself is the answer. */
-    int nothingToFollow(Recommendation plan, boolean json, UnitSystem units) {
+    int nothingToFollow(Recommendation plan, boolean json, Texts texts) {
         if (json) {
             console.print(Json.RECOMMENDATION.print(plan));
         } else {
-            console.print("NOTHING TO FOLLOW: "
-                    + (plan.plan().isPresent() ? "the plan cuts nothing.\n\n" : "there is no plan.\n\n")
-                    + new PlanText(Texts.english().in(units), advisor.rulebase().cards()).render(plan, Detail.BRIEF));
+            PlanText text = new PlanText(texts, advisor.rulebase().cards());
+            console.print(texts.page(FollowText.nothing(plan)) + "\n" + text.render(plan, Detail.BRIEF));
         }
         return ExitCode.NO_PLAN;
     }

@@ -2,17 +2,16 @@ package stoneprocess.examples.command;
 
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.PlanText;
-import stoneprocess.rules.text.document.Texts;
 
 /** Plans one survey. */
 @Command(
@@ -31,12 +30,8 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--full", description = "Print all open questions and the reasons of the decisions too.")
     private boolean full;
 
-    @Option(
-            names = "--units",
-            paramLabel = "SYSTEM",
-            description = "Units of the text: metric (default) or us.",
-            defaultValue = "metric")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private Reader reader = new Reader();
 
     PlanCommand(Console console) {
         this.console = console;
@@ -50,8 +45,7 @@ final class PlanCommand implements Callable<Integer> {
         if (json) {
             console.print(Json.RECOMMENDATION.print(recommendation));
         } else {
-            PlanText text =
-                    new PlanText(Texts.english().in(units), advisor.rulebase().cards());
+            PlanText text = new PlanText(reader.texts(), advisor.rulebase().cards());
             console.print(text.render(recommendation, full ? Detail.FULL : Detail.BRIEF));
         }
         boolean planned = recommendation.status() == Status.PLANNED || recommendation.status() == Status.PROVISIONAL;

@@ -3,10 +3,10 @@ package stoneprocess.examples.command;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.rulebook.RulebookPage;
-import stoneprocess.rules.text.document.Texts;
 
 /** Prints the rulebook or a part of it. */
 @Command(
@@ -24,6 +24,9 @@ final class RulebookCommand implements Callable<Integer> {
                             + " signs, next, numbers, or the id of a rule, for example CUT-003.")
     private Optional<String> part = Optional.empty();
 
+    @Mixin
+    private ReaderLanguage language = new ReaderLanguage();
+
     RulebookCommand(Console console) {
         this.console = console;
     }
@@ -31,8 +34,8 @@ final class RulebookCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Rulebase rulebase = Rulebase.standard();
-        console.print(part.map(name -> RulebookPage.part(Texts.english(), rulebase, name))
-                .orElseGet(() -> RulebookPage.markdown(rulebase)));
+        console.print(part.map(name -> RulebookPage.part(language.texts(), rulebase, name))
+                .orElseGet(() -> RulebookPage.markdown(language.texts(), rulebase)));
         return ExitCode.DONE;
     }
 }

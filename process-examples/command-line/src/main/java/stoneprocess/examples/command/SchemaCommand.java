@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.json.Form;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.rules.RulesJson;
 import stoneprocess.rules.text.SurveyQuestions;
-import stoneprocess.rules.text.document.Texts;
 
 /** Prints the JSON schemas. */
 @Command(
@@ -37,6 +37,9 @@ final class SchemaCommand implements Callable<Integer> {
             description = "survey (default), or one of ${COMPLETION-CANDIDATES}.")
     private String form = "survey";
 
+    @Mixin
+    private ReaderLanguage language = new ReaderLanguage();
+
     SchemaCommand(Console console) {
         this.console = console;
     }
@@ -44,7 +47,7 @@ final class SchemaCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Form<?> named = named(form);
-        console.print(named == Json.SURVEY ? new SurveyQuestions(Texts.english()).schema() : named.schema());
+        console.print(named == Json.SURVEY ? new SurveyQuestions(language.texts()).schema() : named.schema());
         return ExitCode.DONE;
     }
 

@@ -15,6 +15,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**
@@ -46,21 +48,47 @@ public final class Language {
     }
 
     /**
-     * A shipped language.
+     * A language whose bundles are on the class path.
      *
      * @param locale {@code de-AT} is answered by the bundles of {@code de-AT}, or else of {@code de}
-     * @throws InvalidInputException when neither is shipped, or when phrases are missing
+     * @throws InvalidInputException when neither is there, naming those that are, or when phrases are missing
      */
     public static Language of(Locale locale) {
+        return parse(locale.toLanguageTag(), "locale");
+    }
+
+    /**
+     * The same by the language's tag.
+     *
+     * @param tag such as {@code en} or {@code de-AT}
+     * @param field what the tag answers, for the message
+     * @throws InvalidInputException when there are no bundles for the tag, naming those that are, or when phrases are missing
+     */
+    public static Language parse(String tag, String field) {
+        Locale locale = Locale.forLanguageTag(Objects.requireNonNull(tag, "tag"));
+        Objects.requireNonNull(field, "field");
         if (locale.getLanguage().equals(Locale.ENGLISH.getLanguage())) {
             return english();
         }
-        for (String tag : List.of(locale.toLanguageTag(), locale.getLanguage())) {
-            if (Language.class.getResource(ROOM + tag + "/" + BUNDLES.get(0) + ".properties") != null) {
-                return of(locale, load(tag));
+        for (String folder : List.of(locale.toLanguageTag(), locale.getLanguage())) {
+            if (isThere(folder)) {
+                return of(locale, load(folder));
             }
         }
-        throw new InvalidInputException("locale", locale.toLanguageTag(), "a language that is shipped, for example en");
+        throw new InvalidInputException(field, tag, "one of " + String.join(", ", tags()));
+    }
+
+    private static boolean isThere(String folder) {
+        return Language.class.getResource(ROOM + folder + "/" + BUNDLES.get(0) + ".properties") != null;
+    }
+
+    /** The tags of the languages whose bundles are on the class path, of those that Java knows. */
+    public static Set<String> tags() {
+        return Stream.concat(
+                        Stream.of(Locale.getISOLanguages()),
+                        Stream.of(Locale.getAvailableLocales()).map(Locale::toLanguageTag))
+                .filter(Language::isThere)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /**

@@ -1,10 +1,15 @@
 package stoneprocess.examples.command;
 
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stoneprocess.core.quantity.UnitSystem;
+import stoneprocess.rules.text.document.Texts;
 
-/** The option for the units of a text. */
-final class ReaderUnits {
+/** The options of who reads a text: language and units. */
+final class Reader {
+    @Mixin
+    private ReaderLanguage language = new ReaderLanguage();
+
     @Option(
             names = "--units",
             paramLabel = "SYSTEM",
@@ -12,7 +17,7 @@ final class ReaderUnits {
             defaultValue = "metric")
     private UnitSystem units = UnitSystem.METRIC;
 
-    UnitSystem units() {
-        return units;
+    Texts texts() {
+        return language.texts().in(units);
     }
 }
