@@ -362,8 +362,7 @@ class EveryWordIsInTheBundlesTest {
                         new TimeSpan(60),
                         Coupling.POOR),
                 new CircuitUse(new Voltage(230), new Current(16), List.of(new Power(4))));
-        ExposureSheet sheet = new ExposureSheet(TEXTS);
-        assertBracketed(inputs.stream().map(sheet::render).toList(), List.of());
+        assertBracketed(inputs.stream().map(ExposureSheet::of).map(TEXTS::page).toList(), List.of());
     }
 
     /**

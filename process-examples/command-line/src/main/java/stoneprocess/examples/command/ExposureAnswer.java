@@ -1,11 +1,13 @@
 package stoneprocess.examples.command;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stoneprocess.core.exposure.ExposureInput;
 import stoneprocess.core.exposure.ExposureInputs;
 import stoneprocess.core.json.Json;
+import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.sheet.ExposureSheet;
 
 /** How a question about exposure is answered. */
@@ -26,8 +28,8 @@ final class ExposureAnswer {
             console.print(Json.EXPOSURE.print(asked));
             return;
         }
-        ExposureSheet sheet = new ExposureSheet(reader.texts());
+        Texts texts = reader.texts();
         console.print(
-                String.join("\n", asked.inputs().stream().map(sheet::render).toList()));
+                asked.inputs().stream().map(ExposureSheet::of).map(texts::page).collect(Collectors.joining("\n")));
     }
 }

@@ -24,54 +24,29 @@ import stoneprocess.core.source.Sources;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Precision;
-import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 
 /** What an engine does to the air of a room. Every sheet says that it is not cleared. */
-public final class CarbonMonoxideSheet {
-    private final CarbonMonoxide carbonMonoxide = CarbonMonoxide.of(Parameters.standard());
-    private final Texts texts;
+final class CarbonMonoxideSheet {
+    private static final CarbonMonoxide CARBON_MONOXIDE = CarbonMonoxide.of(Parameters.standard());
 
-    /** The sheet in the reader's language and units. */
-    public CarbonMonoxideSheet(Texts texts) {
-        this.texts = texts;
-    }
+    private CarbonMonoxideSheet() {}
 
-    /**
-     * The text for a small petrol engine by its power.
-     *
-     * @throws stoneprocess.core.problem.InvalidInputException for a power or time that the computation does not take
-     */
-    public String ofEngine(RoomAir room, Power power, TimeSpan running) {
-        return texts.page(documentOfEngine(room, power, running));
-    }
-
-    /**
-     * The text for a source that is known.
-     *
-     * @throws stoneprocess.core.problem.InvalidInputException for no source or a time that the computation does not take
-     */
-    public String ofSource(RoomAir room, Airflow source, TimeSpan running) {
-        return texts.page(documentOfSource(room, source, running));
-    }
-
-    /** The same for an engine as a document, to be rendered by any page. */
-    public Document documentOfEngine(RoomAir room, Power power, TimeSpan running) {
+    static Document ofEngine(RoomAir room, Power power, TimeSpan running) {
         Parameter emission = Parameters.standard().parameter("carbon-monoxide.petrol-per-kilowatt-hour");
         return document(
                 room,
                 row(
                         "carbon-monoxide.engine",
                         phrase("carbon-monoxide.petrol-engine").with("power", Wording.amount(power, Precision.ENGINE))),
-                carbonMonoxide.petrolEngine(power),
+                CARBON_MONOXIDE.petrolEngine(power),
                 running,
                 phrase("carbon-monoxide.rests.engine")
                         .with("emission", Wording.amount(emission.value(), Precision.EXACT))
                         .with("source", source(emission.source())));
     }
 
-    /** The same for a known source as a document, to be rendered by any page. */
-    public Document documentOfSource(RoomAir room, Airflow gas, TimeSpan running) {
+    static Document ofSource(RoomAir room, Airflow gas, TimeSpan running) {
         return document(
                 room,
                 row("carbon-monoxide.source", phrase("carbon-monoxide.of-gas").with("flow", given(gas))),
@@ -80,9 +55,9 @@ public final class CarbonMonoxideSheet {
                 phrase("carbon-monoxide.rests.source"));
     }
 
-    private Document document(
+    private static Document document(
             RoomAir room, List<Wording> engine, Airflow gas, TimeSpan running, Wording whereTheGasIsFrom) {
-        CarbonMonoxideBuildUp buildUp = carbonMonoxide.buildUp(room, gas, running);
+        CarbonMonoxideBuildUp buildUp = CARBON_MONOXIDE.buildUp(room, gas, running);
         Draft draft = ExposureWords.sheet("carbon-monoxide.title")
                 .paragraph("carbon-monoxide.not-cleared")
                 .paragraph(Wording.of(buildUp.verdict()));
@@ -112,9 +87,9 @@ public final class CarbonMonoxideSheet {
                 row("carbon-monoxide.running", given(running)));
     }
 
-    private void mixed(Draft draft, CarbonMonoxideBuildUp buildUp, Airflow gas) {
+    private static void mixed(Draft draft, CarbonMonoxideBuildUp buildUp, Airflow gas) {
         Wording ceiling =
-                given(carbonMonoxide.limit(CarbonMonoxideLimit.NIOSH_CEILING).value());
+                given(CARBON_MONOXIDE.limit(CarbonMonoxideLimit.NIOSH_CEILING).value());
         ExposureWords.rows(
                 draft,
                 phrase("carbon-monoxide.mixed"),
@@ -131,7 +106,7 @@ public final class CarbonMonoxideSheet {
                                         .orElseGet(() -> phrase("carbon-monoxide.ceiling-not-reached")))));
     }
 
-    private void holding(Draft draft, RoomAir room, CarbonMonoxideBuildUp buildUp, Airflow gas) {
+    private static void holding(Draft draft, RoomAir room, CarbonMonoxideBuildUp buildUp, Airflow gas) {
         List<List<Wording>> rows = new ArrayList<>();
         List<Wording> sources = new ArrayList<>();
         rows.add(row(
@@ -140,8 +115,8 @@ public final class CarbonMonoxideSheet {
                 phrase("carbon-monoxide.one-change"),
                 phrase("carbon-monoxide.airing-after")));
         for (CarbonMonoxideLimit aim : CarbonMonoxideLimit.values()) {
-            NeededAir needed = carbonMonoxide.neededAir(room, gas, aim);
-            Purge purge = carbonMonoxide.purge(room, buildUp.atEnd(), aim);
+            NeededAir needed = CARBON_MONOXIDE.neededAir(room, gas, aim);
+            Purge purge = CARBON_MONOXIDE.purge(room, buildUp.atEnd(), aim);
             Wording limit = phrase("carbon-monoxide.limit")
                     .with("name", aim)
                     .with("value", given(purge.limit().value()));

@@ -17,31 +17,16 @@ import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Voltage;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
-import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 
 /** What a circuit carries for hours, and what hangs on it. */
-public final class CircuitSheet {
-    private final Circuit circuit = Circuit.of(Parameters.standard());
-    private final Texts texts;
+final class CircuitSheet {
+    private static final Circuit CIRCUIT = Circuit.of(Parameters.standard());
 
-    /** The sheet in the reader's language and units. */
-    public CircuitSheet(Texts texts) {
-        this.texts = texts;
-    }
+    private CircuitSheet() {}
 
-    /**
-     * The text.
-     *
-     * @throws stoneprocess.core.problem.InvalidInputException for volts or amperes outside their range
-     */
-    public String render(Voltage volts, Current breaker, List<Power> loads) {
-        return texts.page(document(volts, breaker, loads));
-    }
-
-    /** The same as a document, to be rendered by any page. */
-    public Document document(Voltage volts, Current breaker, List<Power> loads) {
-        CircuitLoad load = circuit.load(volts, breaker, loads);
+    static Document of(Voltage volts, Current breaker, List<Power> loads) {
+        CircuitLoad load = CIRCUIT.load(volts, breaker, loads);
         Draft draft = ExposureWords.sheet("circuit.title").paragraph(Wording.of(load.verdict()));
         List<List<Wording>> rows = new ArrayList<>();
         rows.add(row(

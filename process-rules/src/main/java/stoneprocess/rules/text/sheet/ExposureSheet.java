@@ -1,5 +1,6 @@
 package stoneprocess.rules.text.sheet;
 
+import java.util.Objects;
 import stoneprocess.core.exposure.CircuitUse;
 import stoneprocess.core.exposure.ExposureInput;
 import stoneprocess.core.exposure.FrictionReading;
@@ -12,56 +13,44 @@ import stoneprocess.core.exposure.RunningEngine;
 import stoneprocess.core.exposure.SilicaTask;
 import stoneprocess.core.exposure.SlurrySample;
 import stoneprocess.rules.text.document.Document;
-import stoneprocess.rules.text.document.Texts;
 
 /** The sheet about anything that is held against its limit. */
 public final class ExposureSheet {
-    private final Texts texts;
+    private ExposureSheet() {}
 
-    /** The sheet in the reader's language and units. */
-    public ExposureSheet(Texts texts) {
-        this.texts = texts;
-    }
-
-    /** The text. */
-    public String render(ExposureInput input) {
-        return texts.page(document(input));
-    }
-
-    /** The same as a document, to be rendered by any page. */
-    public Document document(ExposureInput input) {
+    /** The sheet as a document, to be rendered by any page. */
+    public static Document of(ExposureInput input) {
         if (input instanceof NoiseDay day) {
-            return new NoiseSheet(texts).document(day.periods());
+            return NoiseSheet.of(day.periods());
         }
         if (input instanceof RunningEngine engine) {
-            CarbonMonoxideSheet sheet = new CarbonMonoxideSheet(texts);
             return engine.petrolEngine()
-                    .map(power -> sheet.documentOfEngine(engine.room(), power, engine.running()))
-                    .orElseGet(() -> sheet.documentOfSource(
+                    .map(power -> CarbonMonoxideSheet.ofEngine(engine.room(), power, engine.running()))
+                    .orElseGet(() -> CarbonMonoxideSheet.ofSource(
                             engine.room(), engine.source().orElseThrow(), engine.running()));
         }
         if (input instanceof SilicaTask task) {
-            return new SilicaSheet(texts).document(task);
+            return SilicaSheet.of(task);
         }
         if (input instanceof PendulumReading test) {
-            return new SlipSheet(texts).documentOfPendulum(test.pendulum());
+            return SlipSheet.ofPendulum(test.pendulum());
         }
         if (input instanceof FrictionReading test) {
-            return new SlipSheet(texts).documentOfFriction(test.friction(), test.place());
+            return SlipSheet.ofFriction(test.friction(), test.place());
         }
         if (input instanceof RoughnessReading test) {
-            return new SlipSheet(texts).documentOfRoughness(test.rz());
+            return SlipSheet.ofRoughness(test.rz());
         }
         if (input instanceof RampReading test) {
-            return new SlipSheet(texts).documentOfRamp(test.angle());
+            return SlipSheet.ofRamp(test.angle());
         }
         if (input instanceof SlurrySample sample) {
-            return new SlurrySheet(texts).document(sample.ph());
+            return SlurrySheet.of(sample.ph());
         }
         if (input instanceof Lift lift) {
-            return new LiftingSheet(texts).document(lift);
+            return LiftingSheet.of(lift);
         }
-        CircuitUse use = (CircuitUse) input;
-        return new CircuitSheet(texts).document(use.volts(), use.breaker(), use.loads());
+        CircuitUse use = (CircuitUse) Objects.requireNonNull(input, "input");
+        return CircuitSheet.of(use.volts(), use.breaker(), use.loads());
     }
 }

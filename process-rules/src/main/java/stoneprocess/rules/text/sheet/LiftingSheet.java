@@ -19,32 +19,21 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.source.Sources;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
-import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 
 /** A lift against the weight that the revised lifting equation recommends. */
-public final class LiftingSheet {
+final class LiftingSheet {
     private static final int PERCENT = 100;
 
     /** A part of the lift, what was given of it, and the factor that it leaves. */
     private record Part(Wording name, Wording given, double multiplier, Wording remedy) {}
 
-    private final Lifting lifting = Lifting.of(Parameters.standard());
-    private final Texts texts;
+    private static final Lifting LIFTING = Lifting.of(Parameters.standard());
 
-    /** The sheet in the reader's language and units. */
-    public LiftingSheet(Texts texts) {
-        this.texts = texts;
-    }
+    private LiftingSheet() {}
 
-    /** The text. */
-    public String render(Lift lift) {
-        return texts.page(document(lift));
-    }
-
-    /** The same as a document, to be rendered by any page. */
-    public Document document(Lift lift) {
-        LiftingLimit limit = lifting.limit(lift);
+    static Document of(Lift lift) {
+        LiftingLimit limit = LIFTING.limit(lift);
         Wording best = atMost(limit.limit().value());
         List<Part> parts = parts(lift, limit.multipliers());
         Draft draft = ExposureWords.sheet("lifting.title").paragraph(verdict(limit));

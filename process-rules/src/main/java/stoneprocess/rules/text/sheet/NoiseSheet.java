@@ -17,34 +17,19 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.SoundLevel;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
-import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 
 /** The noise of a working day by OSHA and by NIOSH, side by side. */
-public final class NoiseSheet {
+final class NoiseSheet {
     private static final Parameters PARAMETERS = Parameters.standard();
 
-    private final Noise noise = Noise.of(PARAMETERS);
-    private final Texts texts;
+    private static final Noise NOISE = Noise.of(PARAMETERS);
 
-    /** The sheet in the reader's language and units. */
-    public NoiseSheet(Texts texts) {
-        this.texts = texts;
-    }
+    private NoiseSheet() {}
 
-    /**
-     * The text.
-     *
-     * @throws stoneprocess.core.problem.InvalidInputException when the periods are none or make more than 24 h
-     */
-    public String render(List<NoisePeriod> periods) {
-        return texts.page(document(periods));
-    }
-
-    /** The same as a document, to be rendered by any page. */
-    public Document document(List<NoisePeriod> periods) {
-        NoiseExposure osha = noise.exposure(periods, NoiseRule.OSHA);
-        NoiseExposure niosh = noise.exposure(periods, NoiseRule.NIOSH);
+    static Document of(List<NoisePeriod> periods) {
+        NoiseExposure osha = NOISE.exposure(periods, NoiseRule.OSHA);
+        NoiseExposure niosh = NOISE.exposure(periods, NoiseRule.NIOSH);
         Draft draft = ExposureWords.sheet("noise.title")
                 .paragraph(phrase("noise.osha").with("says", Wording.of(osha.verdict(), "sentence")))
                 .paragraph(phrase("noise.niosh").with("says", Wording.of(niosh.verdict(), "sentence")));
@@ -71,7 +56,7 @@ public final class NoiseSheet {
                 Role.HYGIENIST);
     }
 
-    private List<List<Wording>> result(List<NoisePeriod> periods, NoiseExposure osha, NoiseExposure niosh) {
+    private static List<List<Wording>> result(List<NoisePeriod> periods, NoiseExposure osha, NoiseExposure niosh) {
         List<List<Wording>> rows = new ArrayList<>();
         rows.add(row(Wording.name(""), Wording.of(NoiseRule.OSHA), Wording.of(NoiseRule.NIOSH)));
         periods.stream()
@@ -87,8 +72,8 @@ public final class NoiseSheet {
         return rows;
     }
 
-    private Wording allowed(SoundLevel level, NoiseRule rule) {
-        return noise.allowedTime(level, rule)
+    private static Wording allowed(SoundLevel level, NoiseRule rule) {
+        return NOISE.allowedTime(level, rule)
                 .map(time -> time.minutes() > 0 ? ExposureWords.atMost(time) : phrase("noise.no-time"))
                 .orElseGet(() -> phrase("noise.not-limited"));
     }

@@ -19,29 +19,18 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
-import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 
 /** Grinding held against Table 1 of the silica rule for construction. */
-public final class SilicaSheet {
+final class SilicaSheet {
     private static final Parameters PARAMETERS = Parameters.standard();
 
-    private final Silica silica = Silica.of(PARAMETERS);
-    private final Texts texts;
+    private static final Silica SILICA = Silica.of(PARAMETERS);
 
-    /** The sheet in the reader's language and units. */
-    public SilicaSheet(Texts texts) {
-        this.texts = texts;
-    }
+    private SilicaSheet() {}
 
-    /** The text. */
-    public String render(SilicaTask task) {
-        return texts.page(document(task));
-    }
-
-    /** The same as a document, to be rendered by any page. */
-    public Document document(SilicaTask task) {
-        SilicaControl control = silica.control(task);
+    static Document of(SilicaTask task) {
+        SilicaControl control = SILICA.control(task);
         Draft draft = ExposureWords.sheet("silica.title").paragraph(Wording.of(control.verdict()));
         ExposureWords.given(draft, rows(task));
         if (!control.missing().isEmpty()) {

@@ -24,61 +24,19 @@ import stoneprocess.core.quantity.PendulumValue;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
-import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
 /** A measured slip value with its class. */
-public final class SlipSheet {
+final class SlipSheet {
     private static final Parameters PARAMETERS = Parameters.standard();
 
-    private final WetSlip slip = WetSlip.of(PARAMETERS);
-    private final Texts texts;
+    private static final WetSlip WET_SLIP = WetSlip.of(PARAMETERS);
 
-    /** The sheet in the reader's language and units. */
-    public SlipSheet(Texts texts) {
-        this.texts = texts;
-    }
+    private SlipSheet() {}
 
-    /**
-     * The text for a pendulum value.
-     *
-     * @throws stoneprocess.core.problem.InvalidInputException for a value beyond the instrument
-     */
-    public String pendulum(PendulumValue value) {
-        return texts.page(documentOfPendulum(value));
-    }
-
-    /**
-     * The text for a roughness Rz.
-     *
-     * @throws stoneprocess.core.problem.InvalidInputException for more than a stylus measures
-     */
-    public String roughness(Length rz) {
-        return texts.page(documentOfRoughness(rz));
-    }
-
-    /**
-     * The text for a dynamic coefficient of friction.
-     *
-     * @throws stoneprocess.core.problem.InvalidInputException for a value beyond the instrument
-     */
-    public String friction(Friction measured, SlipPlace place) {
-        return texts.page(documentOfFriction(measured, place));
-    }
-
-    /**
-     * The text for an angle of the shod ramp.
-     *
-     * @throws stoneprocess.core.problem.InvalidInputException for an angle beyond the ramp
-     */
-    public String ramp(Angle angle) {
-        return texts.page(documentOfRamp(angle));
-    }
-
-    /** The sheet for a pendulum value as a document. */
-    public Document documentOfPendulum(PendulumValue value) {
-        SlipClass<PendulumValue> found = slip.byPendulum(value);
+    static Document ofPendulum(PendulumValue value) {
+        SlipClass<PendulumValue> found = WET_SLIP.byPendulum(value);
         Draft draft = sheet(found.potential());
         ExposureWords.given(draft, List.of(row("slip.pendulum", given(value))));
         ExposureWords.result(
@@ -96,9 +54,8 @@ public final class SlipSheet {
         return close(draft, found.limit(), found.cautions(), phrase("slip.rests.pendulum"));
     }
 
-    /** The sheet for a roughness as a document. */
-    public Document documentOfRoughness(Length rz) {
-        SlipClass<Length> found = slip.byRoughness(rz);
+    static Document ofRoughness(Length rz) {
+        SlipClass<Length> found = WET_SLIP.byRoughness(rz);
         Draft draft = sheet(found.potential());
         ExposureWords.given(draft, List.of(row("slip.roughness", given(rz))));
         ExposureWords.result(
@@ -108,9 +65,8 @@ public final class SlipSheet {
         return close(draft, found.limit(), found.cautions(), phrase("slip.rests.roughness"));
     }
 
-    /** The sheet for a coefficient of friction as a document. */
-    public Document documentOfFriction(Friction measured, SlipPlace place) {
-        FrictionCheck check = slip.byFriction(measured, place);
+    static Document ofFriction(Friction measured, SlipPlace place) {
+        FrictionCheck check = WET_SLIP.byFriction(measured, place);
         Wording limit = given(check.limit().value());
         Draft draft =
                 ExposureWords.sheet("slip.title").paragraph(check.meetsLimit() ? "slip.limit-met" : "slip.under-limit");
@@ -128,9 +84,8 @@ public final class SlipSheet {
                 phrase(place == SlipPlace.INTERIOR_DRY ? "slip.rests.dry" : "slip.rests.wet"));
     }
 
-    /** The sheet for an angle of the shod ramp as a document. */
-    public Document documentOfRamp(Angle angle) {
-        RampResult result = slip.byRamp(angle);
+    static Document ofRamp(Angle angle) {
+        RampResult result = WET_SLIP.byRamp(angle);
         boolean classed = result.ramp() != RampClass.UNCLASSED;
         Wording name = Wording.name(result.ramp().name());
         Draft draft = ExposureWords.sheet("slip.title")

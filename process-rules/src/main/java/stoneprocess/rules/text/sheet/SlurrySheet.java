@@ -13,33 +13,18 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Acidity;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
-import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 
 /** Where slurry water may go by its pH. */
-public final class SlurrySheet {
+final class SlurrySheet {
     private static final Parameters PARAMETERS = Parameters.standard();
 
-    private final Slurry slurry = Slurry.of(PARAMETERS);
-    private final Texts texts;
+    private static final Slurry SLURRY = Slurry.of(PARAMETERS);
 
-    /** The sheet in the reader's language and units. */
-    public SlurrySheet(Texts texts) {
-        this.texts = texts;
-    }
+    private SlurrySheet() {}
 
-    /**
-     * The text.
-     *
-     * @throws stoneprocess.core.problem.InvalidInputException for a pH that no meter reads
-     */
-    public String render(Acidity measured) {
-        return texts.page(document(measured));
-    }
-
-    /** The same as a document, to be rendered by any page. */
-    public Document document(Acidity measured) {
-        SlurryWater water = slurry.classify(measured);
+    static Document of(Acidity measured) {
+        SlurryWater water = SLURRY.classify(measured);
         Draft draft = ExposureWords.sheet("slurry.title").paragraph(Wording.of(water.slurryClass(), "sentence"));
         ExposureWords.given(draft, List.of(row("slurry.water", given(measured))));
         ExposureWords.result(

@@ -22,13 +22,13 @@ import stoneprocess.rules.text.document.Texts;
  * limits of NIOSH and of 29 CFR 1910.1000.
  */
 class CarbonMonoxideSheetValidationTest {
-    private final CarbonMonoxideSheet us =
-            new CarbonMonoxideSheet(Texts.english().in(UnitSystem.US));
+    private static final Texts US = Texts.english().in(UnitSystem.US);
 
     /** The study: nearly 5000 cfm, 120 air changes an hour, would have been needed to stay under 200 ppm. */
     @Test
     void a_five_horsepower_engine_needs_about_5000_cfm() {
-        String sheet = us.ofEngine(room(836), Power.of(5, Unit.HORSEPOWER), TimeSpan.of(1, Unit.HOUR));
+        String sheet = US.page(
+                CarbonMonoxideSheet.ofEngine(room(836), Power.of(5, Unit.HORSEPOWER), TimeSpan.of(1, Unit.HOUR)));
         var ceiling = Printed.row(sheet, "NIOSH, never over 200 ppm");
         assertThat(ceiling.get(0)).endsWith(" cfm");
         assertThat(Printed.number(ceiling.get(0))).isCloseTo(5000, Offset.offset(250.0));
@@ -42,7 +42,7 @@ class CarbonMonoxideSheetValidationTest {
     @Test
     void the_gas_measured_in_the_study_settles_where_gas_over_air_says() {
         Airflow measured = Airflow.of(0.818, Unit.CUBIC_FOOT_PER_MINUTE);
-        String sheet = us.ofSource(room(836), measured, TimeSpan.of(1, Unit.HOUR));
+        String sheet = US.page(CarbonMonoxideSheet.ofSource(room(836), measured, TimeSpan.of(1, Unit.HOUR)));
         assertThat(Printed.number(Printed.row(sheet, "air when it stops").get(0)))
                 .isCloseTo(1e6 * 0.818 / 836, Offset.offset(1.0));
         assertThat(Printed.joined(sheet)).contains("Gas of the engine: as given.");
@@ -52,7 +52,7 @@ class CarbonMonoxideSheetValidationTest {
     @Test
     void airing_takes_as_long_as_the_balance_says() {
         Airflow measured = Airflow.of(0.818, Unit.CUBIC_FOOT_PER_MINUTE);
-        String sheet = us.ofSource(room(836), measured, TimeSpan.of(1, Unit.HOUR));
+        String sheet = US.page(CarbonMonoxideSheet.ofSource(room(836), measured, TimeSpan.of(1, Unit.HOUR)));
         double minutes = 2332.0 / 836 * Math.log(1e6 * 0.818 / 836 / 35);
         assertThat(Printed.number(
                         Printed.row(sheet, "NIOSH, mean over 8 h 35 ppm").get(2)))
@@ -63,7 +63,8 @@ class CarbonMonoxideSheetValidationTest {
     @ParameterizedTest
     @ValueSource(doubles = {1e-4, 0.01, 1, 10})
     void no_sheet_clears_an_engine(double cubicMetresPerHour) {
-        String sheet = us.ofSource(room(5000), new Airflow(cubicMetresPerHour), TimeSpan.of(1, Unit.HOUR));
+        String sheet = US.page(
+                CarbonMonoxideSheet.ofSource(room(5000), new Airflow(cubicMetresPerHour), TimeSpan.of(1, Unit.HOUR)));
         assertThat(sheet)
                 .contains("NOT CLEARED: no calculation clears an engine indoors.")
                 .doesNotContain("within", "WITHIN", "safe to", "allowed");
@@ -77,7 +78,8 @@ class CarbonMonoxideSheetValidationTest {
     /** Without fresh air nothing is aired, and the sheet says so. */
     @Test
     void a_closed_room_is_never_aired() {
-        String sheet = us.ofEngine(room(0), Power.of(5, Unit.HORSEPOWER), TimeSpan.of(1, Unit.HOUR));
+        String sheet =
+                US.page(CarbonMonoxideSheet.ofEngine(room(0), Power.of(5, Unit.HORSEPOWER), TimeSpan.of(1, Unit.HOUR)));
         assertThat(Printed.row(sheet, "fresh air")).containsExactly("none that is known");
         assertThat(Printed.row(sheet, "OSHA, mean over 8 h 50 ppm").get(2)).isEqualTo("never with this air");
     }
@@ -85,7 +87,8 @@ class CarbonMonoxideSheetValidationTest {
     /** NIOSH 35 ppm and 200 ppm, 29 CFR 1910.1000 table Z-1 50 ppm; 40 CFR 90.103 519 g for a kilowatt-hour. */
     @Test
     void limits_and_emission_are_printed_with_their_sources() {
-        String sheet = us.ofEngine(room(836), Power.of(5, Unit.HORSEPOWER), TimeSpan.of(1, Unit.HOUR));
+        String sheet = US.page(
+                CarbonMonoxideSheet.ofEngine(room(836), Power.of(5, Unit.HORSEPOWER), TimeSpan.of(1, Unit.HOUR)));
         assertThat(Printed.joined(sheet))
                 .contains("NIOSH, never over 200 ppm: US NIOSH")
                 .contains("NIOSH, mean over 8 h 35 ppm: US NIOSH")

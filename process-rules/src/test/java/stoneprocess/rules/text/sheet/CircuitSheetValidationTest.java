@@ -44,6 +44,6 @@ class CircuitSheetValidationTest {
 
     private static String sheet(double volts, double amperes, double... kilowatts) {
         List<Power> loads = Arrays.stream(kilowatts).mapToObj(Power::new).toList();
-        return new CircuitSheet(Texts.english()).render(new Voltage(volts), new Current(amperes), loads);
+        return Texts.english().page(CircuitSheet.of(new Voltage(volts), new Current(amperes), loads));
     }
 }

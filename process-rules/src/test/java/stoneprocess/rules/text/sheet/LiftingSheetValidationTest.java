@@ -26,10 +26,10 @@ class LiftingSheetValidationTest {
     @Test
     void the_best_lift_may_weigh_23_kilograms() {
         Lift best = lift(23, 25, 75, 25, 0, 3);
-        String metric = new LiftingSheet(Texts.english()).render(best);
+        String metric = Texts.english().page(LiftingSheet.of(best));
         assertThat(Printed.row(metric, "recommended limit")).containsExactly("23 kg");
         assertThat(metric).contains("WITHIN THE LIMIT.").doesNotContain("Most is lost");
-        String us = new LiftingSheet(Texts.english().in(UnitSystem.US)).render(best);
+        String us = Texts.english().in(UnitSystem.US).page(LiftingSheet.of(best));
         assertThat(Printed.number(Printed.row(us, "recommended limit").get(0))).isCloseTo(51, Offset.offset(0.5));
     }
 
@@ -37,7 +37,7 @@ class LiftingSheetValidationTest {
     @ParameterizedTest
     @CsvSource({"reach, 63", "height of the hands, 81", "way up or down, 88", "turn, 90", "frequency, 94", "hold, 95"})
     void each_part_leaves_what_the_manual_says(String part, double percent) {
-        String sheet = new LiftingSheet(Texts.english()).render(poorer());
+        String sheet = Texts.english().page(LiftingSheet.of(poorer()));
         assertThat(Printed.number(Printed.row(sheet, part).get(1))).isCloseTo(percent, Offset.offset(0.51));
     }
 
@@ -45,7 +45,7 @@ class LiftingSheetValidationTest {
     @Test
     void limit_and_verdict_follow_from_the_parts() {
         double product = 23 * .63 * .81 * .88 * .90 * .94 * .95;
-        String sheet = new LiftingSheet(Texts.english()).render(poorer());
+        String sheet = Texts.english().page(LiftingSheet.of(poorer()));
         double limit = Printed.number(Printed.row(sheet, "recommended limit").get(0));
         assertThat(limit).isCloseTo(product, Offset.offset(0.02 * product));
         assertThat(sheet).contains("OVER THE LIMIT: more people").contains("Most is lost by the reach");
@@ -57,7 +57,7 @@ class LiftingSheetValidationTest {
     @Test
     void a_lift_beyond_the_equation_is_not_for_one_person() {
         for (Lift beyond : new Lift[] {lift(5, 63.1, 75, 25, 0, 3), lift(5, 25, 75, 25, 135.1, 3)}) {
-            String sheet = new LiftingSheet(Texts.english()).render(beyond);
+            String sheet = Texts.english().page(LiftingSheet.of(beyond));
             assertThat(sheet).contains("NOT BY ONE PERSON").contains("beyond the equation");
             assertThat(Printed.row(sheet, "recommended limit")).containsExactly("0 kg");
         }
@@ -66,14 +66,15 @@ class LiftingSheetValidationTest {
     /** An index over 3 is far over (NIOSH 94-110, from memory). */
     @Test
     void three_times_the_limit_and_more_is_far_over() {
-        LiftingSheet sheet = new LiftingSheet(Texts.english());
-        assertThat(sheet.render(lift(69, 25, 75, 25, 0, 3))).contains("\nOVER THE LIMIT");
-        assertThat(sheet.render(lift(69.1, 25, 75, 25, 0, 3))).contains("\nFAR OVER THE LIMIT");
+        assertThat(Texts.english().page(LiftingSheet.of(lift(69, 25, 75, 25, 0, 3))))
+                .contains("\nOVER THE LIMIT");
+        assertThat(Texts.english().page(LiftingSheet.of(lift(69.1, 25, 75, 25, 0, 3))))
+                .contains("\nFAR OVER THE LIMIT");
     }
 
     @Test
     void what_the_equation_does_not_hold_for_is_said() {
-        assertThat(Printed.joined(new LiftingSheet(Texts.english()).render(poorer())))
+        assertThat(Printed.joined(Texts.english().page(LiftingSheet.of(poorer()))))
                 .contains("Not for one hand, sitting, kneeling")
                 .contains("A wet stone floor asks for less")
                 .contains("23 kg (US NIOSH, publication 94-110")

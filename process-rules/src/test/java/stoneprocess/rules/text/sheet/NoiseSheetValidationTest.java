@@ -96,7 +96,7 @@ class NoiseSheetValidationTest {
     }
 
     private static String sheet(NoisePeriod... periods) {
-        return new NoiseSheet(Texts.english()).render(Arrays.asList(periods));
+        return Texts.english().page(NoiseSheet.of(Arrays.asList(periods)));
     }
 
     private static NoisePeriod period(double decibels, double hours) {

@@ -98,8 +98,9 @@ class SilicaSheetValidationTest {
 
     private static String sheet(
             GrindingTool tool, DustControl control, double inches, boolean indoors, double hours, boolean vacuum) {
-        return new SilicaSheet(Texts.english().in(UnitSystem.US))
-                .render(new SilicaTask(
-                        tool, control, Length.of(inches, Unit.INCH), indoors, TimeSpan.of(hours, Unit.HOUR), vacuum));
+        return Texts.english()
+                .in(UnitSystem.US)
+                .page(SilicaSheet.of(new SilicaTask(
+                        tool, control, Length.of(inches, Unit.INCH), indoors, TimeSpan.of(hours, Unit.HOUR), vacuum)));
     }
 }

@@ -16,13 +16,11 @@ import stoneprocess.rules.text.document.Texts;
 
 /** What the sheet of slip prints against HSE's guidance, ANSI A326.3 (2021) and EN 16165 annex B. */
 class SlipSheetValidationTest {
-    private final SlipSheet slip = new SlipSheet(Texts.english());
-
     /** HSE: 0 to 24 high, 25 to 35 moderate, 36 and over low slip potential. */
     @ParameterizedTest
     @CsvSource({"24, high", "25, moderate", "35, moderate", "36, low"})
     void pendulum_classes_are_those_of_hse(double value, String potential) {
-        String sheet = slip.pendulum(new PendulumValue(value));
+        String sheet = Texts.english().page(SlipSheet.ofPendulum(new PendulumValue(value)));
         assertThat(Printed.row(sheet, "slip potential")).containsExactly(potential);
         assertThat(sheet).contains("Moderate from 25 PTV, low from 36 PTV, high under both (UK Health");
     }
@@ -31,7 +29,8 @@ class SlipSheetValidationTest {
     @ParameterizedTest
     @CsvSource({"36, 0.37", "50, 0.54"})
     void the_coefficient_of_a_pendulum_value_is_printed(double value, double friction) {
-        String cell = Printed.row(slip.pendulum(new PendulumValue(value)), "coefficient of friction")
+        String cell = Printed.row(
+                        Texts.english().page(SlipSheet.ofPendulum(new PendulumValue(value))), "coefficient of friction")
                 .get(0);
         assertThat(Double.parseDouble(cell.substring(0, cell.indexOf(',')))).isCloseTo(friction, Offset.offset(0.0051));
     }
@@ -40,7 +39,7 @@ class SlipSheetValidationTest {
     @ParameterizedTest
     @CsvSource({"9.9, high", "10, moderate", "20, moderate", "20.1, low"})
     void roughness_classes_are_those_of_hse(double micrometres, String potential) {
-        String sheet = slip.roughness(Length.of(micrometres, Unit.MICROMETRE));
+        String sheet = Texts.english().page(SlipSheet.ofRoughness(Length.of(micrometres, Unit.MICROMETRE)));
         assertThat(Printed.row(sheet, "slip potential")).containsExactly(potential + ", in clean water");
         assertThat(Printed.joined(sheet)).contains("Roughness supports a pendulum test and does not replace it.");
     }
@@ -56,18 +55,19 @@ class SlipSheetValidationTest {
     })
     void friction_limits_are_those_of_ansi_a326_3(SlipPlace place, String limit) {
         double value = Double.parseDouble(limit);
-        String met = slip.friction(new Friction(value), place);
+        String met = Texts.english().page(SlipSheet.ofFriction(new Friction(value), place));
         assertThat(Printed.row(met, "least value here")).containsExactly(limit);
         assertThat(met).contains("LIMIT MET for this use.").contains("ANSI A326.3");
         assertThat(Printed.joined(met)).contains("Meeting the limit is no promise that nobody slips");
-        assertThat(slip.friction(new Friction(value - 0.01), place)).contains("UNDER THE LIMIT for this use.");
+        assertThat(Texts.english().page(SlipSheet.ofFriction(new Friction(value - 0.01), place)))
+                .contains("UNDER THE LIMIT for this use.");
     }
 
     /** EN 16165 annex B: R9 from 6 degrees, R10 over 10, R11 over 19, R12 over 27, R13 over 35. */
     @ParameterizedTest
     @CsvSource({"5.9, none", "6, R9", "10, R9", "10.1, R10", "19.1, R11", "27.1, R12", "35.1, R13"})
     void ramp_classes_are_those_of_en_16165(double degrees, String ramp) {
-        String sheet = slip.ramp(new Angle(degrees));
+        String sheet = Texts.english().page(SlipSheet.ofRamp(new Angle(degrees)));
         assertThat(Printed.row(sheet, "class")).containsExactly(ramp);
         assertThat(Printed.joined(sheet))
                 .contains("R9 from 6 deg, R10 over 10 deg, R11 over 19 deg, R12 over 27 deg, R13 over 35 deg (CEN, EN");
@@ -75,7 +75,7 @@ class SlipSheetValidationTest {
 
     @Test
     void a_class_never_comes_from_gloss_and_a_slip_tester_decides() {
-        assertThat(Printed.joined(slip.pendulum(new PendulumValue(40))))
+        assertThat(Printed.joined(Texts.english().page(SlipSheet.ofPendulum(new PendulumValue(40)))))
                 .contains("Slip is never told from gloss or grit.")
                 .contains("Level floor and straight walking only")
                 .contains("A slip tester, who measures the floor.");

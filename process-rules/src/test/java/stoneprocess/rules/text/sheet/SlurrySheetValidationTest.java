@@ -44,6 +44,6 @@ class SlurrySheetValidationTest {
     }
 
     private static String sheet(double ph) {
-        return new SlurrySheet(Texts.english()).render(new Acidity(ph));
+        return Texts.english().page(SlurrySheet.of(new Acidity(ph)));
     }
 }
