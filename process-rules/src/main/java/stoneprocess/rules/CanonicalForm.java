@@ -13,13 +13,13 @@ import stoneprocess.core.internal.table.Tsv;
 import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.HazardSheet;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.stone.RefractiveIndex;
 import stoneprocess.core.stone.StoneCatalogue;
 import stoneprocess.core.stone.Traits;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.Machine;
+import stoneprocess.core.topic.Card;
 import stoneprocess.rules.internal.engine.Chapters;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.WrittenRules;
@@ -83,7 +83,7 @@ final class CanonicalForm {
         line("offers", String.join(" ", card.offers()));
         line("differs", card.differs().orElse(""));
         line("chapter", card.chapter());
-        line("topic", card.topic());
+        line("topic", card.topic().id());
         line("body", body);
     }
 

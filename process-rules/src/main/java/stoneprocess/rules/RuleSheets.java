@@ -5,8 +5,8 @@ import java.util.Optional;
 import stoneprocess.core.answer.RuleContent;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.RulebaseStamp;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Subject;
 

@@ -10,7 +10,7 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.problem.RulebaseException;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.LoadedRule;

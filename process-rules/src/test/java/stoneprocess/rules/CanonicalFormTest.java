@@ -22,9 +22,11 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Unit;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.topic.Card;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.engine.Chapters;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.WrittenRules;
@@ -147,7 +149,7 @@ class CanonicalFormTest {
                 card(card, card.title() + " still", card.because(), card.source(), card.topic()),
                 card(card, card.title(), card.because() + " still", card.source(), card.topic()),
                 card(card, card.title(), card.because(), other, card.topic()),
-                card(card, card.title(), card.because(), card.source(), "other"),
+                card(card, card.title(), card.because(), card.source(), Topics.LITRES),
                 new Card(
                         card.id(),
                         card.title(),
@@ -172,7 +174,7 @@ class CanonicalFormTest {
                         card.topic()));
     }
 
-    private static Card card(Card card, String title, String because, Citation source, String topic) {
+    private static Card card(Card card, String title, String because, Citation source, Topic<?> topic) {
         return new Card(
                 card.id(),
                 title,

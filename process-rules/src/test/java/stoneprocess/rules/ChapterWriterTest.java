@@ -21,7 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import stoneprocess.core.problem.InvalidInputException;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 import stoneprocess.rules.internal.engine.Chapters;
 
 /** The step of the build that turns a table into a chapter; the build runs it from its source. */
@@ -100,7 +100,7 @@ class ChapterWriterTest {
                         .filteredOn(card -> card.id().equals(row.get(0)))
                         .singleElement()
                         .satisfies(card -> assertThat(List.of(
-                                        card.topic(),
+                                        card.topic().id(),
                                         card.title(),
                                         card.because(),
                                         card.source().id(),

@@ -1,7 +1,6 @@
 package stoneprocess.rules;
 
 import java.util.List;
-import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.ShippedRules;
 import stoneprocess.rules.internal.run.Program;
@@ -12,9 +11,8 @@ public final class PlanningRules {
 
     public static List<LoadedRule> all() {
         return ShippedRules.load().stream()
-                .filter(rule -> Program.RECOMMEND
-                        .stages()
-                        .contains(Topics.named(rule.card().topic()).stage()))
+                .filter(rule ->
+                        Program.RECOMMEND.stages().contains(rule.card().topic().stage()))
                 .toList();
     }
 }

@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 
 /** Where the trade's own sources disagree, a named rule decides and says what others do. Common practice, no source. */
 class PracticeDiffersTest {

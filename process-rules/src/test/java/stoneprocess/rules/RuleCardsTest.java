@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stoneprocess.core.plan.OfferKind;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.source.EvidenceGrade;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -43,7 +43,7 @@ class RuleCardsTest {
         assertThat(card.because()).isNotBlank().doesNotEndWith(".");
         assertThat(card.since()).matches("\\d+\\.\\d+");
         assertThat(Sources.standard().get(card.source().id())).isEqualTo(card.source());
-        assertThat(Topics.named(card.topic()).stage().key()).isEqualTo(card.chapter());
+        assertThat(card.topic().stage().key()).isEqualTo(card.chapter());
         assertThat(Stream.of(Stage.values()).map(Stage::key)).contains(card.chapter());
     }
 
@@ -108,7 +108,7 @@ class RuleCardsTest {
 
     @Test
     void every_hazard_is_raised_by_locked_rules_only() {
-        assertThat(CARDS.stream().filter(card -> card.topic().equals(Topics.WARNINGS.id())))
+        assertThat(CARDS.stream().filter(card -> card.topic() == Topics.WARNINGS))
                 .isNotEmpty()
                 .allSatisfy(card -> assertThat(card.locked()).isTrue());
     }
@@ -121,8 +121,9 @@ class RuleCardsTest {
         System.out.println("Locked safety rules by grade of their source: " + lockedOnly);
 
         assertThat(all.values().stream().mapToLong(Long::longValue).sum()).isEqualTo(CARDS.size());
-        List<Card> planning =
-                CARDS.stream().filter(card -> !ON_SITE.contains(card.topic())).toList();
+        List<Card> planning = CARDS.stream()
+                .filter(card -> !ON_SITE.contains(card.topic().id()))
+                .toList();
         assertThat(byGrade(planning).getOrDefault(EvidenceGrade.PUBLISHED, 0L))
                 .as("a quarter of the rules that make a plan rest on something that was read")
                 .isGreaterThanOrEqualTo(planning.size() / 4);

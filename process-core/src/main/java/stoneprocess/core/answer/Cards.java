@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.problem.InvalidInputException;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 
 /** The cards that an answer carries. */
 final class Cards {

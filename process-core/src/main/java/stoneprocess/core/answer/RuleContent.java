@@ -3,8 +3,8 @@ package stoneprocess.core.answer;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.internal.check.Refuse;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Contribution;
 
 /**

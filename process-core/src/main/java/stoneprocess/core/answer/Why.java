@@ -10,7 +10,7 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 
 /**
  * Why a matter was closed as it was, down to what the survey answers. It is read from the decision records that were

@@ -5,7 +5,7 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 
 /**
  * Why a matter was not closed with a value. What spoke is read from the decision record; what was silent is read from

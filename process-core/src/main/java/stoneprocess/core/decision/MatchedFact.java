@@ -2,6 +2,7 @@ package stoneprocess.core.decision;
 
 import java.util.List;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.topic.Topic;
 
 /**
  * A fact that a rule matched. Raw numbers are found through the fields in the recommendation's survey.
@@ -10,9 +11,9 @@ import stoneprocess.core.internal.check.Refuse;
  * @param mayBe keys of the classes that the fact may be; several mean that it is not known
  * @param known true when the fact is known well enough that only these classes are meant
  * @param fields names of the survey fields or damage kinds that it was read from
- * @param topics ids of the topics that it was concluded from
+ * @param topics the topics that it was concluded from
  */
-public record MatchedFact(String name, List<String> mayBe, boolean known, List<String> fields, List<String> topics) {
+public record MatchedFact(String name, List<String> mayBe, boolean known, List<String> fields, List<Topic<?>> topics) {
     public MatchedFact {
         Refuse.nulls(MatchedFact.class, name, mayBe, fields, topics);
         mayBe = List.copyOf(mayBe);

@@ -37,6 +37,11 @@ public record GritPrior(int grit, Gloss ceiling, double logMedian, double logDev
         }
     }
 
+    /** True of resin grits that can be foretold, 30 to 12000. */
+    public static boolean covers(int grit) {
+        return grit >= COARSEST && grit <= FINEST;
+    }
+
     /**
      * The figures of the listed grit that is nearest by ratio. The band from {@code gloss-final.<class>.<grit>.low} to
      * {@code .high} holds the middle {@code gloss-final.level} of floors; where it reaches up to the ceiling it is cut
@@ -51,7 +56,7 @@ public record GritPrior(int grit, Gloss ceiling, double logMedian, double logDev
         if (!CLASSES.contains(hardness)) {
             throw new InvalidInputException("hardness", hardness.key(), "medium or hard");
         }
-        if (grit < COARSEST || grit > FINEST) {
+        if (!covers(grit)) {
             throw new InvalidInputException(
                     "grit", Integer.toString(grit), "a resin grit from " + COARSEST + " to " + FINEST);
         }

@@ -1,5 +1,5 @@
 /**
- * Where a rule or a figure comes from: citations, their grade, and the card that every rule carries.
+ * Where a rule or a figure comes from: citations and their grade.
  */
 @NullMarked
 package stoneprocess.core.source;

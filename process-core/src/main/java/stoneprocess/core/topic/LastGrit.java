@@ -4,26 +4,21 @@ import stoneprocess.core.term.Term;
 
 /** Grit numbers at which a sequence may end, as labels of the usual sequence, coarse to fine. */
 public enum LastGrit implements Term {
-    G120(120),
-    G200(200),
-    G400(400),
-    G800(800),
-    G1500(1500),
-    G3000(3000),
-    G6000(6000);
+    G120,
+    G200,
+    G400,
+    G800,
+    G1500,
+    G3000,
+    G6000;
 
-    private final int number;
-
-    LastGrit(int number) {
-        this.number = number;
-    }
-
+    /** The grit number, as the key gives it. */
     public int number() {
-        return number;
+        return Integer.parseInt(key());
     }
 
     @Override
     public String key() {
-        return Integer.toString(number);
+        return name().substring(1);
     }
 }

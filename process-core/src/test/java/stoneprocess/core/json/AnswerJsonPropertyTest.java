@@ -46,8 +46,8 @@ import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Subject;
@@ -178,7 +178,7 @@ class AnswerJsonPropertyTest {
                         List.of("LOCAL_REPAIR"),
                         differs,
                         "first-cut",
-                        "first-cut"));
+                        Topics.FIRST_CUT));
     }
 
     private static Arbitrary<SilentRule> silent() {

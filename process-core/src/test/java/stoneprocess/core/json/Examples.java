@@ -195,7 +195,7 @@ final class Examples {
                         List.of("29-CFR-1910.95"),
                         true)),
                 List.of(new Question(
-                        "damages.scratches", List.of("CUT-003"), List.of("CUT-004"), List.of("first-cut"))),
+                        "damages.scratches", List.of("CUT-003"), List.of("CUT-004"), List.of(Topics.FIRST_CUT))),
                 List.of(),
                 List.of(decision, path),
                 survey(),

@@ -60,10 +60,10 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Track;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.topic.Card;
 
 /** The derived schemas of the answers against the records, read here in another way. */
 class RecordSchemaTest {

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 import stoneprocess.rules.Rulebase;
 
 /** Counts and names in the documents against what is there. */

@@ -50,7 +50,7 @@ class StartGritTableTest {
             "DECISION_TABLE_SUBSUMPTION_RULE", "subsumption",
             "DECISION_TABLE_MASKED_RULE", "masked");
     private static final List<LoadedRule> TABLE = ShippedRules.load().stream()
-            .filter(rule -> rule.card().topic().equals(Topics.FIRST_CUT.id()))
+            .filter(rule -> rule.card().topic() == Topics.FIRST_CUT)
             .filter(rule -> rule.conditions().stream().allMatch(condition -> READ.contains(condition.type())))
             .filter(rule -> says(rule).kind() == ContributionKind.NEED)
             .toList();

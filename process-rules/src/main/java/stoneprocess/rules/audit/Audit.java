@@ -20,9 +20,9 @@ import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -150,7 +150,7 @@ public final class Audit {
     }
 
     private List<AuditFinding> shapes(List<Topic<?>> topics) {
-        Set<String> audited = topics.stream().map(Topic::id).collect(Collectors.toSet());
+        Set<Topic<?>> audited = Set.copyOf(topics);
         List<AuditFinding> findings = new ArrayList<>();
         misshapen.stream()
                 .filter(rule -> audited.contains(rule.card().topic()))
@@ -222,7 +222,7 @@ public final class Audit {
     private static AuditFinding plain(FindingKind kind, Card card, List<String> details) {
         return new AuditFinding(
                 kind,
-                card.topic(),
+                card.topic().id(),
                 List.of(card.id()),
                 List.of(),
                 List.of(),

@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.problem.InvalidInputException;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -39,8 +39,7 @@ final class CardAudit {
         if (isLater(card.since())) {
             stale.add("since: " + card.since());
         }
-        Topic<?> topic = Topics.named(card.topic());
-        if (!topic.stage().key().equals(card.chapter())) {
+        if (!card.topic().stage().key().equals(card.chapter())) {
             stale.add("chapter: " + card.chapter());
         }
         if (same(card.because(), card.title())) {
@@ -49,7 +48,7 @@ final class CardAudit {
         card.differs()
                 .filter(text -> same(text, card.because()) || same(text, card.title()))
                 .ifPresent(text -> stale.add("differs: " + text));
-        offers(card, topic, ways, stale);
+        offers(card, card.topic(), ways, stale);
         String text = card.title() + " " + card.because() + " " + card.differs().orElse("");
         named(text, stale);
         return stale;

@@ -13,10 +13,10 @@ import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.problem.InvalidInputException;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.EvidenceGrade;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -146,7 +146,7 @@ public final class RulebookPage {
                         : phrase(topic.isCautiousFirst() ? "rulebook.values-cautious-first" : "rulebook.values")
                                 .with("decided", decided)
                                 .with("values", Wording.list(Joint.COMMA, values))));
-        rules.stream().filter(rule -> rule.card().topic().equals(topic.id())).forEach(rule -> items.add(rule(rule)));
+        rules.stream().filter(rule -> rule.card().topic() == topic).forEach(rule -> items.add(rule(rule)));
         return new Section(
                 Optional.of(phrase("rulebook.topic")
                         .with("topic", phrase("topic." + topic.id()))

@@ -16,8 +16,9 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Choice;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Item;
@@ -91,9 +92,9 @@ final class AnswerWords {
         });
     }
 
-    private static Wording says(String topic, Reason reason) {
-        Choice<?> about = Topics.choice(topic);
-        return ValueWords.says(about, reason.kind(), about.parse(reason.values(), topic));
+    private static Wording says(Topic<?> topic, Reason reason) {
+        Choice<?> about = (Choice<?>) topic;
+        return ValueWords.says(about, reason.kind(), about.parse(reason.values(), topic.id()));
     }
 
     /** Questions of the survey with what it answers and how to look again. */

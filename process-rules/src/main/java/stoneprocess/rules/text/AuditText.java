@@ -8,7 +8,7 @@ import stoneprocess.core.audit.AuditFinding;
 import stoneprocess.core.audit.AuditReport;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Texts;

@@ -29,16 +29,15 @@ final class QuestionWords {
 
     /** The rule whose topic closes first. */
     private String weightiest(List<String> rules) {
-        List<String> topics = Topics.all().stream().map(Topic::id).toList();
         return rules.stream()
                 .filter(rule -> cards.card(rule).isPresent())
                 .min(Comparator.comparing(
-                        rule -> order(cards.card(rule).orElseThrow().topic(), topics)))
+                        rule -> order(cards.card(rule).orElseThrow().topic())))
                 .orElse(rules.get(0));
     }
 
     /** Going ahead comes before everything else, what the stone is included. */
-    private static int order(String topic, List<String> topics) {
-        return topic.equals(Topics.VERDICT.id()) ? -1 : topics.indexOf(topic);
+    private static int order(Topic<?> topic) {
+        return topic == Topics.VERDICT ? -1 : Topics.all().indexOf(topic);
     }
 }

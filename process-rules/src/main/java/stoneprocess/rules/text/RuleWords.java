@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 import stoneprocess.rules.text.document.Wording;
 
 /** What the cards of a rulebase say about its rules. A rule without a card is called by its id. */

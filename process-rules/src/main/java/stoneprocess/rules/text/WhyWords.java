@@ -109,8 +109,7 @@ final class WhyWords {
             fact.fields().stream().filter(known::contains).forEach(fields::add);
             if (fact.fields().isEmpty()) {
                 why.grounds().stream()
-                        .filter(ground ->
-                                fact.topics().contains(ground.matter().topic().id()))
+                        .filter(ground -> fact.topics().contains(ground.matter().topic()))
                         .filter(ground -> seen.add(ground.matter()))
                         .forEach(ground -> open.addAll(decisive(ground.outcome())));
             }

@@ -7,9 +7,9 @@ import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.text.document.Wording;
 

@@ -81,13 +81,13 @@ class EveryRuleTest {
                 .allSatisfy(report -> assertThat(report.alone())
                         .as(report.card().id())
                         .allMatch(contribution ->
-                                contribution.topic().id().equals(report.card().topic())));
+                                contribution.topic() == report.card().topic()));
     }
 
     @Test
     void no_rule_reads_what_its_own_or_a_later_stage_concludes() {
         for (LoadedRule rule : RULES) {
-            Stage own = Topics.named(rule.card().topic()).stage();
+            Stage own = rule.card().topic().stage();
             for (FactPattern condition : rule.conditions()) {
                 assertThat(Facts.topics(condition.type()))
                         .as(rule.id() + " reads " + condition.type().getSimpleName())

@@ -9,11 +9,10 @@ import java.util.List;
 import java.util.Map;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.problem.RulebaseException;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Subject;
-import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.audit.RuleReport.ConditionReport;
 import stoneprocess.rules.audit.RuleReport.Neighbour;
 import stoneprocess.rules.feature.OneOfMany;
@@ -63,7 +62,7 @@ public final class RuleCheck {
         if (rule == null) {
             throw new InvalidInputException("rule", id, "the id of a rule of this rulebase");
         }
-        Stage stage = Topics.named(rule.card().topic()).stage();
+        Stage stage = rule.card().topic().stage();
         List<ConditionReport> conditions = conditions(rule);
         List<Object> witness = new ArrayList<>();
         for (ConditionReport condition : conditions) {

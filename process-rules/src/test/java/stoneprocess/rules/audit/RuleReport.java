@@ -1,7 +1,7 @@
 package stoneprocess.rules.audit;
 
 import java.util.List;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Stage;
 

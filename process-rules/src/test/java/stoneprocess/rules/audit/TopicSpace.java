@@ -60,9 +60,7 @@ public final class TopicSpace {
     public static TopicSpace of(Topic<?> topic, Collection<LoadedRule> rules) {
         return new TopicSpace(
                 Objects.requireNonNull(topic, "topic"),
-                rules.stream()
-                        .filter(rule -> rule.card().topic().equals(topic.id()))
-                        .toList());
+                rules.stream().filter(rule -> rule.card().topic() == topic).toList());
     }
 
     public Topic<?> topic() {
@@ -140,7 +138,7 @@ public final class TopicSpace {
             TreeSet<String> ids = new TreeSet<>();
             run.fire(topic.stage()).stream()
                     .map(firing -> firing.card())
-                    .filter(card -> card.topic().equals(topic.id()))
+                    .filter(card -> card.topic() == topic)
                     .forEach(card -> ids.add(card.id()));
             return List.copyOf(ids);
         }

@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.topic.Card;
 import stoneprocess.rules.Advisor;
 
 /** No rule without a floor, a job log or a fault on which it speaks. */

@@ -161,7 +161,7 @@ class FloorTableTest {
 
     /** The fields of a fact; a trait of the stone comes from its name. */
     private static Stream<String> fields(MatchedFact fact) {
-        return fact.topics().contains(Topics.STONE.id())
+        return fact.topics().contains(Topics.STONE)
                 ? Stream.concat(fact.fields().stream(), Stream.of(SurveyField.STONE_NAME.name()))
                 : fact.fields().stream();
     }

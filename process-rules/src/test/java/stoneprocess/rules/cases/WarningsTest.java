@@ -156,7 +156,7 @@ class WarningsTest {
         Map<Hazard, List<LoadedRule>> byHazard = new EnumMap<>(Hazard.class);
         Arrays.stream(Hazard.values()).forEach(hazard -> byHazard.put(hazard, new ArrayList<>()));
         for (LoadedRule rule : ShippedRules.load()) {
-            if (rule.card().topic().equals(Topics.WARNINGS.id())) {
+            if (rule.card().topic() == Topics.WARNINGS) {
                 check.check(rule.id())
                         .alone()
                         .forEach(said -> said.values()

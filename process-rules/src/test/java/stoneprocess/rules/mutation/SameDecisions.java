@@ -15,7 +15,6 @@ import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
-import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.audit.TopicSpace;
 import stoneprocess.rules.decide.Policy;
@@ -38,7 +37,7 @@ final class SameDecisions {
 
     /** True when it is proved; false when a combination differs or when there are too many to try. */
     static boolean proved(RuleMutant mutant, List<LoadedRule> rules) {
-        Choice<?> topic = Topics.choice(mutant.original().card().topic());
+        Choice<?> topic = (Choice<?>) mutant.original().card().topic();
         if (topic.scope() == Scope.STEP || !closesByValue(topic)) {
             return false;
         }
@@ -53,8 +52,8 @@ final class SameDecisions {
         if (space.size().compareTo(MOST) > 0) {
             return false;
         }
-        FlatRules before = FlatRules.of(rules).onTopics(topic.id()::equals);
-        FlatRules after = mutant.among(rules).onTopics(topic.id()::equals);
+        FlatRules before = FlatRules.of(rules).onTopics(topic::equals);
+        FlatRules after = mutant.among(rules).onTopics(topic::equals);
         return space.combinations()
                 .allMatch(facts -> closed(topic, before, facts).equals(closed(topic, after, facts)));
     }
@@ -66,7 +65,7 @@ final class SameDecisions {
         if (topic.scope() == Scope.STEP || space.size().compareTo(MOST) > 0) {
             return false;
         }
-        FlatRules flat = FlatRules.of(rules).onTopics(topic.id()::equals);
+        FlatRules flat = FlatRules.of(rules).onTopics(topic::equals);
         return space.combinations().allMatch(facts -> {
             List<Object> own = closed(topic, flat, facts);
             try {

@@ -204,7 +204,7 @@ class CoveringSurveysTest {
             }
         });
         rules.stream()
-                .filter(before -> topics.contains(before.card().topic()))
+                .filter(before -> topics.contains(before.card().topic().id()))
                 .map(CoveringSurveysTest::direct)
                 .forEach(names::addAll);
         return names;

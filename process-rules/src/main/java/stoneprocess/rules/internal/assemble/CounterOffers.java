@@ -91,7 +91,7 @@ final class CounterOffers {
     private static Set<String> restingOnAnUnknownStone(Impasse<?> impasse) {
         return impasse.vetoes().stream()
                 .filter(veto -> veto.facts().stream()
-                        .anyMatch(fact -> !fact.known() && fact.topics().contains(Topics.STONE.id())))
+                        .anyMatch(fact -> !fact.known() && fact.topics().contains(Topics.STONE)))
                 .map(Reason::rule)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }

@@ -41,7 +41,7 @@ final class Questions {
     private static final class Draft {
         private final Set<String> cautious = new LinkedHashSet<>();
         private final Set<String> waiting = new LinkedHashSet<>();
-        private final Set<String> topics = new LinkedHashSet<>();
+        private final Set<Topic<?>> topics = new LinkedHashSet<>();
         private boolean stops;
         private boolean holds;
     }
@@ -50,14 +50,13 @@ final class Questions {
     private final Run run;
 
     private final Map<Class<?>, List<Object>> factsByType;
-    private final Set<String> reached;
+    private final Set<Topic<?>> reached;
     private final Map<String, Boolean> unanswered = new HashMap<>();
 
     private Questions(Run run) {
         this.run = run;
         this.factsByType = run.facts().stream().collect(Collectors.groupingBy(Object::getClass));
-        this.reached =
-                run.outcomes().stream().map(outcome -> outcome.topic().id()).collect(Collectors.toSet());
+        this.reached = run.outcomes().stream().map(Outcome::topic).collect(Collectors.toSet());
         // The order of the survey form breaks ties.
         Facts.surveyNames().forEach(name -> drafts.put(name, new Draft()));
         drafts.put(Facts.READINGS, new Draft());
@@ -77,7 +76,7 @@ final class Questions {
                     .forEach(fact -> unknownFields(fact).forEach(field -> {
                         Draft draft = drafts.get(field);
                         draft.cautious.add(reason.rule());
-                        draft.topics.add(outcome.topic().id());
+                        draft.topics.add(outcome.topic());
                         draft.stops |= reason.values().contains(Verdict.REFUSE.key());
                         draft.holds |= outcome instanceof Impasse<?> || outcome.topic() == Topics.VERDICT;
                     }));
@@ -86,7 +85,7 @@ final class Questions {
 
     /** The unanswered fields behind a fact; a trait of the stone goes back to the questions that identify it. */
     private Stream<String> unknownFields(MatchedFact fact) {
-        Stream<String> identifying = fact.topics().contains(Topics.STONE.id())
+        Stream<String> identifying = fact.topics().contains(Topics.STONE)
                 ? Stream.of(SurveyField.STONE_NAME, SurveyField.ACID_DROP, SurveyField.SCRIBER, SurveyField.COLOUR)
                         .map(SurveyField::name)
                 : Stream.empty();
@@ -126,7 +125,7 @@ final class Questions {
 
     /** A rule whose conditions all hold but for facts that are not known, and that a known answer could meet. */
     private void waiting(LoadedRule rule) {
-        boolean settled = rule.card().topic().equals(Topics.STONE.id())
+        boolean settled = rule.card().topic() == Topics.STONE
                 && run.situation().values(Topics.STONE).size() == 1;
         if (settled || !reached.contains(rule.card().topic())) {
             return;
@@ -182,13 +181,12 @@ final class Questions {
 
     private static int firstStage(Draft draft) {
         return draft.topics.stream()
-                .mapToInt(topic -> Topics.named(topic).stage().ordinal())
+                .mapToInt(topic -> topic.stage().ordinal())
                 .min()
                 .orElse(Integer.MAX_VALUE);
     }
 
-    private static List<String> inTableOrder(Set<String> topics) {
-        List<Topic<?>> all = Topics.all();
-        return all.stream().map(Topic::id).filter(topics::contains).toList();
+    private static List<Topic<?>> inTableOrder(Set<Topic<?>> topics) {
+        return Topics.all().stream().filter(topics::contains).toList();
     }
 }

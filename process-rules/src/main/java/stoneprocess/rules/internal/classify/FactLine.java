@@ -75,9 +75,5 @@ sealed interface FactLine permits SingleFact, FactPerConstant, StepFacts {
         List<String> reads() {
             return Stream.concat(fields.stream(), behind.stream()).toList();
         }
-
-        List<String> topicIds() {
-            return topics.stream().map(Topic::id).toList();
-        }
     }
 }

@@ -72,6 +72,6 @@ record FactPerConstant<K extends Enum<K> & Term, E extends Enum<E> & Term, F ext
                 Term.keys(matched.mayBe()),
                 matched.mayBe().size() == 1,
                 origin.fields(),
-                origin.topicIds());
+                origin.topics());
     }
 }

@@ -60,11 +60,7 @@ record SingleFact<E extends Enum<E> & Term, F extends Feature<E>>(
     public MatchedFact matched(Object fact) {
         Feature<?> matched = (Feature<?>) fact;
         return new MatchedFact(
-                type().getSimpleName(),
-                Term.keys(matched.mayBe()),
-                isKnown(matched),
-                origin.fields(),
-                origin.topicIds());
+                type().getSimpleName(), Term.keys(matched.mayBe()), isKnown(matched), origin.fields(), origin.topics());
     }
 
     private boolean isKnown(Feature<?> fact) {

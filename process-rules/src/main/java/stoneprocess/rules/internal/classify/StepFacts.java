@@ -91,6 +91,6 @@ record StepFacts() implements FactLine {
     @Override
     public MatchedFact matched(Object fact) {
         Step step = (Step) fact;
-        return new MatchedFact("Step", List.of(step.subject().key()), true, List.of(), ORIGIN.topicIds());
+        return new MatchedFact("Step", List.of(step.subject().key()), true, List.of(), ORIGIN.topics());
     }
 }

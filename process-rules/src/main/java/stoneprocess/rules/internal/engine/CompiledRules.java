@@ -6,7 +6,7 @@ import java.util.List;
 import org.drools.model.Model;
 import org.drools.model.Rule;
 import stoneprocess.core.problem.RulebaseException;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 
 /**
  * Rules that were compiled anywhere, read leniently: those that are not flat are not refused but told apart.

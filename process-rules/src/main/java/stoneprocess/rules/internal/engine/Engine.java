@@ -12,7 +12,7 @@ import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSessionsPool;
 import stoneprocess.core.problem.RulebaseException;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 
 /** A set of rules ready to run. Immutable and safe to share between threads; each run has a session of its own. */
 public final class Engine {

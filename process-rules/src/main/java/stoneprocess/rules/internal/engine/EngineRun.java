@@ -11,7 +11,7 @@ import org.kie.api.event.rule.ObjectInsertedEvent;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.Match;
 import stoneprocess.core.problem.RulebaseException;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Stage;
 
@@ -108,7 +108,7 @@ public final class EngineRun implements StageRun {
                 if (!(event.getObject() instanceof Contribution contribution)) {
                     throw new RulebaseException("Rule " + card.id() + " inserted something that is no contribution");
                 }
-                if (!contribution.topic().id().equals(card.topic())) {
+                if (contribution.topic() != card.topic()) {
                     throw new RulebaseException("Rule " + card.id() + " speaks to topic "
                             + contribution.topic().id() + " and its card says " + card.topic());
                 }

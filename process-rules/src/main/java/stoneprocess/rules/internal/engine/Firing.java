@@ -1,7 +1,7 @@
 package stoneprocess.rules.internal.engine;
 
 import java.util.List;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Contribution;
 
 /**

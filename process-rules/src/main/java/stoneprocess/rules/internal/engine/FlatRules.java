@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Stage;
+import stoneprocess.core.topic.Topic;
 
 /**
  * The rules read without an engine: each is the conjunction of its flat conditions and one contribution. Says the same
@@ -38,7 +39,7 @@ public final class FlatRules {
     }
 
     /** Those rules alone whose topic passes. */
-    public FlatRules onTopics(Predicate<String> topics) {
+    public FlatRules onTopics(Predicate<Topic<?>> topics) {
         FlatRules some = new FlatRules();
         byStage.forEach((stage, rules) -> rules.stream()
                 .filter(rule -> topics.test(rule.loaded().card().topic()))

@@ -2,7 +2,7 @@ package stoneprocess.rules.internal.engine;
 
 import java.util.List;
 import org.drools.model.Rule;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 
 /**
  * A shipped rule as data: its card and its conditions, readable without firing it.

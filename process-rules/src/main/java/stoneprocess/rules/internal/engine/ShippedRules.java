@@ -19,8 +19,9 @@ import org.drools.base.util.Drools;
 import org.drools.model.Model;
 import org.drools.model.Rule;
 import stoneprocess.core.problem.RulebaseException;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.topic.Card;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 
 /**
@@ -114,8 +115,8 @@ public final class ShippedRules {
     static Card card(Rule rule) {
         Map<String, Object> meta = rule.getMetaData();
         String group = rule.getAttribute(Rule.Attribute.AGENDA_GROUP);
-        String topic = text(rule, meta, "topic");
-        if (!Topics.named(topic).stage().key().equals(group)) {
+        Topic<?> topic = Topics.named(text(rule, meta, "topic"));
+        if (!topic.stage().key().equals(group)) {
             throw new RulebaseException("Rule '" + rule.getName() + "' stands in chapter " + group
                     + " and speaks to topic " + topic + " of another stage");
         }

@@ -118,8 +118,10 @@ public final class Comparing {
     /** Topics and numbers that an outcome was concluded from. */
     private static Stream<String> rests(@Nullable Outcome outcome) {
         Stream<String> inputs = outcome instanceof Decision<?> decision ? decision.inputs().stream() : Stream.empty();
-        Stream<String> behindFacts =
-                reasons(outcome).flatMap(reason -> reason.facts().stream()).flatMap(fact -> fact.topics().stream());
+        Stream<String> behindFacts = reasons(outcome)
+                .flatMap(reason -> reason.facts().stream())
+                .flatMap(fact -> fact.topics().stream())
+                .map(Topic::id);
         return Stream.concat(inputs, behindFacts);
     }
 

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import stoneprocess.core.answer.Explanation;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.source.Card;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.internal.meaning.RuleMeaning;
 import stoneprocess.rules.internal.meaning.RuleMeanings;

@@ -138,7 +138,7 @@ final class WhyFinder {
             return List.of(new Matter(Topics.FIRST_CUT, Subject.LOCAL_REPAIR));
         }
         return fact.topics().stream()
-                .flatMap(topic -> explanation.matters(topic).stream())
+                .flatMap(topic -> explanation.matters(topic.id()).stream())
                 .toList();
     }
 

@@ -12,11 +12,10 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import stoneprocess.core.answer.RuleContent;
 import stoneprocess.core.problem.RulebaseException;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Topic;
-import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.FactPattern;
 import stoneprocess.rules.internal.engine.FlatRule;
@@ -35,7 +34,7 @@ public final class RuleMeaning {
 
     RuleMeaning(LoadedRule rule) {
         this.rule = rule;
-        this.topic = Topics.named(rule.card().topic());
+        this.topic = rule.card().topic();
         this.flat = FlatRule.of(rule);
     }
 

@@ -60,8 +60,7 @@ public final class RuleReach {
 
     /** The rules of a topic and of those that it rests on. */
     public FlatRules upTo(Topic<?> topic) {
-        return flatByTopic.computeIfAbsent(
-                topic, key -> flat.onTopics(id -> topics.get(key).contains(Topics.named(id))));
+        return flatByTopic.computeIfAbsent(topic, key -> flat.onTopics(topics.get(key)::contains));
     }
 
     /** Every field that can make a difference to a topic. */

@@ -19,6 +19,7 @@ import stoneprocess.core.gloss.GeometryAdvice;
 import stoneprocess.core.gloss.GlossCheck;
 import stoneprocess.core.gloss.GlossPrediction;
 import stoneprocess.core.gloss.GlossSuspicion;
+import stoneprocess.core.gloss.GritPrior;
 import stoneprocess.core.gloss.GritStage;
 import stoneprocess.core.gloss.LevelReading;
 import stoneprocess.core.gloss.Reading;
@@ -47,9 +48,6 @@ final class LoggedReadings {
     private static final double OUTLYING = 3.5;
 
     private static final double MAD_TO_DEVIATION = 0.6745;
-
-    /** Resin numbers outside are not forecast. */
-    private static final int COARSEST_FORECAST = 30;
 
     /** LoggedReadings of one zone between two stretches of work. */
     private record Occasion(int stage, int passes, List<Noted<Entry.Read>> readings) {
@@ -236,7 +234,7 @@ final class LoggedReadings {
         int from = stages.size();
         while (from > 0
                 && stages.get(from - 1).grade().bond() == Bond.RESIN
-                && stages.get(from - 1).grade().number() >= COARSEST_FORECAST) {
+                && GritPrior.covers(stages.get(from - 1).grade().number())) {
             from--;
         }
         return from;

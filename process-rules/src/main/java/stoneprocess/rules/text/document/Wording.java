@@ -10,9 +10,9 @@ import java.util.Optional;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Card;
 
 /** What is to be said, before any language: the key of a phrase with named arguments, or a value. {@link Texts} says it. */
 public sealed interface Wording {

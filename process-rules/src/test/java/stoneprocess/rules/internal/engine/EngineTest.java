@@ -18,9 +18,9 @@ import org.drools.model.Rule;
 import org.drools.model.Variable;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.problem.RulebaseException;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.survey.Historic;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topics;
@@ -212,7 +212,7 @@ class EngineTest {
                 List.of(),
                 Optional.empty(),
                 Stage.GO_NO_GO.key(),
-                Topics.VERDICT.id());
+                Topics.VERDICT);
         return new LoadedRule(card, FactPattern.of(id, rule.getView().getSubConditions()), rule);
     }
 }

@@ -13,8 +13,8 @@ import org.drools.model.RuleItemBuilder;
 import org.drools.model.Variable;
 import org.drools.model.functions.Block1;
 import org.drools.model.functions.Block2;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.Topic;
 
@@ -64,7 +64,7 @@ public final class HandMadeRule {
                 List.of(),
                 Optional.empty(),
                 topic.stage().key(),
-                topic.id());
+                topic);
         Rule rule = PatternDSL.rule("stoneprocess.rules.chapter.handmade", card.title())
                 .attribute(Rule.Attribute.AGENDA_GROUP, card.chapter())
                 .build(parts);

@@ -224,7 +224,7 @@ final class ExplainLaws {
 
     private List<Stated> said(Topic<?> topic, List<Object> inserted) {
         return firings(topic.stage(), inserted).stream()
-                .filter(firing -> firing.card().topic().equals(topic.id()))
+                .filter(firing -> firing.card().topic() == topic)
                 .map(firing -> new Stated(
                         firing.contribution(),
                         new Reason(

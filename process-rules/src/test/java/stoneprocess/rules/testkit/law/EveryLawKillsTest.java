@@ -126,8 +126,8 @@ class EveryLawKillsTest {
                 new Mutant(
                         "asks for the area that it was told",
                         "question-is-open",
-                        Spoilt.says(Spoilt.questions(
-                                List.of(new Question("site.area", List.of("MAC-009"), List.of(), List.of("machine"))))),
+                        Spoilt.says(Spoilt.questions(List.of(
+                                new Question("site.area", List.of("MAC-009"), List.of(), List.of(Topics.MACHINE))))),
                         DULL),
                 new Mutant(
                         "lists the routine backwards",

@@ -61,8 +61,8 @@ final class RefusalLaw {
         while (more) {
             more = false;
             for (LoadedRule rule : rules) {
-                boolean asked =
-                        ids.contains(rule.id()) || topics.contains(rule.card().topic());
+                boolean asked = ids.contains(rule.id())
+                        || topics.contains(rule.card().topic().id());
                 if (asked && done.add(rule.id())) {
                     more = true;
                     for (FactPattern condition : rule.conditions()) {

@@ -1,4 +1,4 @@
-package stoneprocess.core.source;
+package stoneprocess.core.topic;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -11,40 +11,40 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.source.Citation;
+import stoneprocess.core.source.EvidenceGrade;
+import stoneprocess.core.source.Sources;
 
 class CardTest {
     private static final Citation SOURCE = Sources.standard().get("ASTM-C503");
 
     private static Card card(
-            String id, String title, String because, String since, String chapter, String topic, List<String> offers) {
-        return new Card(id, title, because, SOURCE, since, false, offers, Optional.empty(), chapter, topic);
+            String id, String title, String because, String since, String chapter, List<String> offers) {
+        return new Card(id, title, because, SOURCE, since, false, offers, Optional.empty(), chapter, Topics.VERDICT);
     }
 
     @Test
     void a_card_is_as_firm_as_its_source() {
-        assertThat(card("GON-001", "t", "b", "0.1", "c", "verdict", List.of()).grade())
-                .isEqualTo(EvidenceGrade.SECOND_HAND);
+        assertThat(card("GON-001", "t", "b", "0.1", "c", List.of()).grade()).isEqualTo(EvidenceGrade.SECOND_HAND);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "GON-1", "gon-001", "GONE-001", "GON001", "GON-0012"})
     void an_id_of_another_form_is_refused(String id) {
-        assertThatThrownBy(() -> card(id, "t", "b", "0.1", "c", "verdict", List.of()))
+        assertThatThrownBy(() -> card(id, "t", "b", "0.1", "c", List.of()))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("rule.id: '" + id + "'");
     }
 
     @ParameterizedTest
     @CsvSource({
-        "'', b, 0.1, c, v, title",
-        "t, ' ', 0.1, c, v, because",
-        "t, b, '', c, v, since",
-        "t, b, 0.1, '', v, chapter",
-        "t, b, 0.1, c, '', topic",
+        "'', b, 0.1, c, title",
+        "t, ' ', 0.1, c, because",
+        "t, b, '', c, since",
+        "t, b, 0.1, '', chapter",
     })
-    void a_card_with_an_empty_part_is_refused(
-            String title, String because, String since, String chapter, String topic, String part) {
-        assertThatThrownBy(() -> card("GON-001", title, because, since, chapter, topic, List.of()))
+    void a_card_with_an_empty_part_is_refused(String title, String because, String since, String chapter, String part) {
+        assertThatThrownBy(() -> card("GON-001", title, because, since, chapter, List.of()))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("rule GON-001." + part + ": ");
     }
@@ -52,7 +52,7 @@ class CardTest {
     @Test
     void offers_that_the_caller_changes_later_do_not_change_the_card() {
         List<String> offers = new ArrayList<>(List.of("leave-it"));
-        Card card = card("GON-001", "t", "b", "0.1", "c", "verdict", offers);
+        Card card = card("GON-001", "t", "b", "0.1", "c", offers);
         offers.clear();
         assertThat(card.offers()).containsExactly("leave-it");
     }

@@ -1,9 +1,11 @@
-package stoneprocess.core.source;
+package stoneprocess.core.topic;
 
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.source.Citation;
+import stoneprocess.core.source.EvidenceGrade;
 
 /**
  * What a rule says about itself, readable without running it.
@@ -17,7 +19,7 @@ import stoneprocess.core.problem.InvalidInputException;
  * @param offers keys of the counter-offers that release this rule's demand when it cannot be met
  * @param differs what others do, where practice differs; empty where it hardly does
  * @param chapter the stage in which the rule works
- * @param topic id of the topic that the rule speaks to
+ * @param topic what the rule speaks to
  */
 public record Card(
         String id,
@@ -29,7 +31,7 @@ public record Card(
         List<String> offers,
         Optional<String> differs,
         String chapter,
-        String topic) {
+        Topic<?> topic) {
     public Card {
         Refuse.nulls(Card.class, id, title, because, source, since, offers, differs, chapter, topic);
         if (!id.matches("[A-Z]{3}-\\d{3}")) {
@@ -40,7 +42,6 @@ public record Card(
         require(id, "since", since);
         differs.ifPresent(text -> require(id, "differs", text));
         require(id, "chapter", chapter);
-        require(id, "topic", topic);
         offers = List.copyOf(offers);
     }
 
