@@ -7,9 +7,9 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stoneprocess.core.source.Card;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.stone.StoneCatalogue;
+import stoneprocess.core.topic.Card;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.text.document.Language;
 
