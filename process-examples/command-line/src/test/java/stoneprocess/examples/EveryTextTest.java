@@ -29,10 +29,9 @@ import stoneprocess.rules.text.document.Texts;
 /** Every why and every why-not that can be asked about the plan of a sample has a text, long and short. */
 class EveryTextTest {
     private static final Advisor ADVISOR = Advisor.standard();
-    private static final List<AnswerText> TEXTS = Stream.of(UnitSystem.values())
-            .map(units ->
-                    new AnswerText(Texts.english().in(units), ADVISOR.rulebase().parameters()))
-            .toList();
+    private static final AnswerText ANSWERS = new AnswerText(ADVISOR.rulebase().parameters());
+    private static final List<Texts> TEXTS =
+            Stream.of(UnitSystem.values()).map(Texts.english()::in).toList();
     private static final List<String> FIGURES = List.of("0", "7", "1000000");
 
     static Stream<Path> samples() throws IOException {
@@ -48,8 +47,8 @@ class EveryTextTest {
         for (Matter matter : explanation.matters()) {
             Topic<?> topic = matter.topic();
             Why why = explanation.why(topic, matter.subject());
-            for (AnswerText text : TEXTS) {
-                assertIsText(text.render(why), text.brief(why));
+            for (Texts text : TEXTS) {
+                assertIsText(text.page(ANSWERS.document(why)), text.line(ANSWERS.document(why)));
                 texts += 2;
             }
             List<String> others = explanation.alternatives(topic, matter.subject());
@@ -62,8 +61,8 @@ class EveryTextTest {
                     continue;
                 }
                 WhyNot whyNot = explanation.whyNot(topic, matter.subject(), value);
-                for (AnswerText text : TEXTS) {
-                    assertIsText(text.render(whyNot), text.brief(whyNot));
+                for (Texts text : TEXTS) {
+                    assertIsText(text.page(ANSWERS.document(whyNot)), text.line(ANSWERS.document(whyNot)));
                     texts += 2;
                 }
             }

@@ -191,7 +191,7 @@ class EveryWordIsInTheBundlesTest {
         FloorSurvey survey = survey(name);
         Recommendation plan = ADVISOR.recommend(survey);
         PlanText planText = new PlanText(TEXTS, ADVISOR.rulebase().cards());
-        AnswerText answers = new AnswerText(TEXTS, ADVISOR.rulebase().parameters());
+        AnswerText answers = new AnswerText(ADVISOR.rulebase().parameters());
         List<String> pages = new ArrayList<>();
         for (Detail detail : Detail.values()) {
             pages.add(planText.render(plan, detail));
@@ -200,20 +200,20 @@ class EveryWordIsInTheBundlesTest {
         for (Matter matter : explanation.matters()) {
             Topic<?> topic = matter.topic();
             Why why = explanation.why(topic, matter.subject());
-            pages.add(answers.render(why));
-            pages.add(answers.brief(why));
+            pages.add(TEXTS.page(answers.document(why)));
+            pages.add(TEXTS.line(answers.document(why)));
             explanation.alternatives(topic, matter.subject()).stream().limit(2).forEach(value -> {
                 WhyNot whyNot = explanation.whyNot(topic, matter.subject(), value);
-                pages.add(answers.render(whyNot));
-                pages.add(answers.brief(whyNot));
+                pages.add(TEXTS.page(answers.document(whyNot)));
+                pages.add(TEXTS.line(answers.document(whyNot)));
             });
         }
         Difference difference = Difference.between(plan, ADVISOR.recommend(survey("ferry-hall-granite")));
-        pages.add(answers.render(difference));
-        pages.add(answers.brief(difference));
+        pages.add(TEXTS.page(answers.document(difference)));
+        pages.add(TEXTS.line(answers.document(difference)));
         WhatElse whatElse = ADVISOR.whatElse(survey);
-        pages.add(answers.render(whatElse));
-        pages.add(answers.brief(whatElse));
+        pages.add(TEXTS.page(answers.document(whatElse)));
+        pages.add(TEXTS.line(answers.document(whatElse)));
         List<String> names = names(survey);
         names.addAll(names(survey("ferry-hall-granite")));
         assertBracketed(pages, names);
@@ -222,12 +222,12 @@ class EveryWordIsInTheBundlesTest {
     @Test
     void ways_to_another_value() {
         FloorSurvey survey = survey("ferry-hall-granite");
-        AnswerText answers = new AnswerText(TEXTS, ADVISOR.rulebase().parameters());
+        AnswerText answers = new AnswerText(ADVISOR.rulebase().parameters());
         List<String> pages = new ArrayList<>();
         for (String value : List.of("hone", "high-gloss", "satin")) {
             HowTo howTo = ADVISOR.howTo(survey, Topics.FINISH, Subject.FLOOR, value);
-            pages.add(answers.render(howTo));
-            pages.add(answers.brief(howTo));
+            pages.add(TEXTS.page(answers.document(howTo)));
+            pages.add(TEXTS.line(answers.document(howTo)));
         }
         assertBracketed(pages, names(survey));
     }

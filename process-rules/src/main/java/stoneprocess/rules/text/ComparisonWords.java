@@ -19,7 +19,9 @@ final class ComparisonWords {
     private ComparisonWords() {}
 
     static Document full(Comparison comparison, Parameters parameters) {
-        Draft draft = Draft.titled(phrase("comparison.title"), parameters).paragraph(brief(comparison));
+        Draft draft = Draft.titled(phrase("comparison.title"), parameters)
+                .inOneLine(brief(comparison))
+                .paragraph(brief(comparison));
         for (Comparison.Floor floor : comparison.differing()) {
             draft.section(Wording.name(floor.title()));
             if (floor.one() != floor.other()) {
@@ -56,7 +58,7 @@ final class ComparisonWords {
                 rules);
     }
 
-    static Wording brief(Comparison comparison) {
+    private static Wording brief(Comparison comparison) {
         return phrase("comparison.brief")
                 .with("differing", comparison.differing().size())
                 .with("floors", comparison.floors());

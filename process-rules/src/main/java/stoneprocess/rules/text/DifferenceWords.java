@@ -26,7 +26,8 @@ final class DifferenceWords {
      * @param changes what was changed, in words; none where two surveys are compared as they are
      */
     static Document full(Wording title, List<Wording> changes, Difference difference, Parameters parameters) {
-        Draft draft = Draft.titled(title, parameters).paragraph(summary(difference));
+        Draft draft =
+                Draft.titled(title, parameters).inOneLine(brief(difference)).paragraph(summary(difference));
         list(draft, "difference.changes", changes);
         if (changes.isEmpty()) {
             split(draft, "difference.answers", difference.answers(), DifferenceWords::answer);
@@ -130,7 +131,7 @@ final class DifferenceWords {
                 side.rules());
     }
 
-    static Wording brief(Difference difference) {
+    private static Wording brief(Difference difference) {
         List<MatterDifference> changed = changed(difference);
         if (changed.isEmpty()) {
             return phrase(difference.sameAdvice() ? "difference.none" : "difference.same-matters");

@@ -32,7 +32,7 @@ final class WayWords {
             ways(draft, "how-to.nature", howTo.ways().stream().filter(way -> !way.byPeople()));
             draft.section("closing.heading").paragraph("how-to.mind");
         }
-        return draft.document();
+        return draft.inOneLine(brief(howTo)).document();
     }
 
     private static void ways(Draft draft, String heading, Stream<Way> ways) {
@@ -63,7 +63,7 @@ final class WayWords {
         return ValueWords.value(howTo.topic(), howTo.wanted());
     }
 
-    static Wording brief(HowTo howTo) {
+    private static Wording brief(HowTo howTo) {
         if (howTo.kind() != WayKind.FOUND) {
             Wording kind = Wording.of(howTo.kind());
             return AnswerWords.shortest(of(howTo, kind), byValue(howTo, kind), kind);
@@ -107,7 +107,7 @@ final class WayWords {
     }
 
     static Document full(WhatElse whatElse, Parameters parameters) {
-        Draft draft = Draft.titled(phrase("what-else.title"), parameters);
+        Draft draft = Draft.titled(phrase("what-else.title"), parameters).inOneLine(brief(whatElse));
         if (whatElse.open().isEmpty()) {
             return draft.paragraph("what-else.nothing").document();
         }
@@ -131,7 +131,7 @@ final class WayWords {
                 : phrase("what-else.more").with("topics", listed).with("count", ids.size() - shown);
     }
 
-    static Wording brief(WhatElse whatElse) {
+    private static Wording brief(WhatElse whatElse) {
         if (whatElse.open().isEmpty()) {
             return phrase("what-else.nothing");
         }

@@ -46,7 +46,7 @@ final class WhyNotWords {
             draft.section("answer.to-overturn");
             AnswerWords.checks(draft, fields, not.answers());
         }
-        return draft.document();
+        return draft.inOneLine(brief(not)).document();
     }
 
     /** True where several values stand side by side. */
@@ -101,7 +101,7 @@ final class WhyNotWords {
         return fields;
     }
 
-    static Wording brief(WhyNot not) {
+    private static Wording brief(WhyNot not) {
         Wording instead = several(not)
                 ? phrase("why-not.brief-several").with("value", value(not))
                 : phrase("why-not.brief")

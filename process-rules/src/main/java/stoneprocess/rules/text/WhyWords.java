@@ -48,7 +48,7 @@ final class WhyWords {
         restsOn(draft, why);
         numbers(draft, why);
         checks(draft, why);
-        return draft.document();
+        return draft.inOneLine(brief(why)).document();
     }
 
     private static Wording matter(Outcome outcome) {
@@ -153,7 +153,7 @@ final class WhyWords {
         };
     }
 
-    static Wording brief(Why why) {
+    private static Wording brief(Why why) {
         Outcome outcome = why.outcome();
         Wording start = result(outcome, AnswerWords.outcomeInFew(outcome));
         Wording whole = result(outcome, AnswerWords.outcome(outcome));

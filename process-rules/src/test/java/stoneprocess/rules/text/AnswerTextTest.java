@@ -49,8 +49,7 @@ import stoneprocess.rules.text.document.Wording;
 /** What a reader learns from an answer. Floors are drawn or invented. */
 class AnswerTextTest {
     private static final Advisor ADVISOR = Advisor.standard();
-    private static final AnswerText TEXT =
-            new AnswerText(Texts.english(), ADVISOR.rulebase().parameters());
+    private static final AnswerText TEXT = new AnswerText(ADVISOR.rulebase().parameters());
     private static final int SURVEYS = 12;
 
     private static String said(String key) {
@@ -68,12 +67,12 @@ class AnswerTextTest {
             for (Matter matter : explanation.matters()) {
                 Topic<?> topic = matter.topic();
                 Why why = explanation.why(topic, matter.subject());
-                assertShort(TEXT.brief(why));
-                assertLong(TEXT.render(why));
+                assertShort(Texts.english().line(TEXT.document(why)));
+                assertLong(Texts.english().page(TEXT.document(why)));
                 for (String value : explanation.alternatives(topic, matter.subject())) {
                     WhyNot not = explanation.whyNot(topic, matter.subject(), value);
-                    assertShort(TEXT.brief(not));
-                    assertLong(TEXT.render(not));
+                    assertShort(Texts.english().line(TEXT.document(not)));
+                    assertLong(Texts.english().page(TEXT.document(not)));
                     asked++;
                 }
             }
@@ -107,23 +106,23 @@ class AnswerTextTest {
         for (int i = 1; i < SURVEYS; i++) {
             Difference difference =
                     Difference.between(ADVISOR.recommend(surveys.get(i - 1)), ADVISOR.recommend(surveys.get(i)));
-            assertShort(TEXT.brief(difference));
-            assertLong(TEXT.render(difference));
+            assertShort(Texts.english().line(TEXT.document(difference)));
+            assertLong(Texts.english().page(TEXT.document(difference)));
         }
         int found = 0;
         for (FloorSurvey survey : surveys.subList(0, 3)) {
             WhatElse whatElse = ADVISOR.whatElse(survey);
-            assertShort(TEXT.brief(whatElse));
-            assertLong(TEXT.render(whatElse));
+            assertShort(Texts.english().line(TEXT.document(whatElse)));
+            assertLong(Texts.english().page(TEXT.document(whatElse)));
             for (Cut cut : List.of(Cut.NONE, Cut.REFRESH, Cut.HONE)) {
                 HowTo howTo = ADVISOR.howTo(survey, Topics.FIRST_CUT, Subject.OPEN_FIELD, cut.key());
-                assertShort(TEXT.brief(howTo));
-                assertLong(TEXT.render(howTo));
+                assertShort(Texts.english().line(TEXT.document(howTo)));
+                assertLong(Texts.english().page(TEXT.document(howTo)));
                 for (Way way : howTo.ways()) {
                     if (!way.changes().isEmpty()) {
                         WhatIf whatIf = ADVISOR.whatIf(survey, way.changes());
-                        assertShort(TEXT.brief(whatIf));
-                        assertLong(TEXT.render(whatIf));
+                        assertShort(Texts.english().line(TEXT.document(whatIf)));
+                        assertLong(Texts.english().page(TEXT.document(whatIf)));
                         found++;
                     }
                 }
@@ -131,8 +130,8 @@ class AnswerTextTest {
         }
         assertThat(found).isPositive();
         Comparison comparison = ADVISOR.compare(house, surveys);
-        assertShort(TEXT.brief(comparison));
-        assertLong(TEXT.render(comparison));
+        assertShort(Texts.english().line(TEXT.document(comparison)));
+        assertLong(Texts.english().page(TEXT.document(comparison)));
     }
 
     /** A decision, the floor it is made for, the question that overturns it and another answer to that question. */
@@ -203,7 +202,7 @@ class AnswerTextTest {
     void the_text_alone_tells_which_fact_to_check_to_overturn_a_decision(Overturned asked) {
         Recommendation before = ADVISOR.recommend(asked.floor());
         Why why = ADVISOR.why(before, asked.topic(), asked.subject());
-        String text = TEXT.render(why).replaceAll("\\s+", " ");
+        String text = Texts.english().page(TEXT.document(why)).replaceAll("\\s+", " ");
         String question = said("field." + asked.field());
         int heading = text.indexOf(said("answer.to-overturn"));
         int besides = text.indexOf(said("answer.survey-too"));
@@ -225,12 +224,13 @@ class AnswerTextTest {
                         "whole", 100, Map.of(DamageKind.SCRATCHES, Floors.scratched(ScratchClass.SEEN, 50)))))
                 .build();
         WhyNot not = ADVISOR.whyNot(ADVISOR.recommend(floor), Topics.FIRST_CUT, Subject.OPEN_FIELD, Cut.HONE.key());
-        assertThat(TEXT.render(not))
+        assertThat(Texts.english().page(TEXT.document(not)))
                 .startsWith("First cut, open field: why not resin 200\n")
                 .contains("Instead: resin 400.")
                 .contains("scratches of the field: felt by a nail")
                 .contains("scratches of the field: seen and not felt")
                 .contains("How deep are the scratches, and where? The survey says: whole: seen and not felt, 50 %.");
-        assertThat(TEXT.brief(not)).startsWith("First cut, open field: not resin 200 but resin 400.");
+        assertThat(Texts.english().line(TEXT.document(not)))
+                .startsWith("First cut, open field: not resin 200 but resin 400.");
     }
 }

@@ -6,6 +6,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.text.AnswerText;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Texts;
 
 /** How an answer about a plan is printed. */
 final class AnswerForm {
@@ -18,17 +20,13 @@ final class AnswerForm {
     @Mixin
     private Reader reader = new Reader();
 
-    void print(
-            Console console,
-            Rulebase rulebase,
-            Supplier<String> asJson,
-            Function<AnswerText, String> full,
-            Function<AnswerText, String> oneLine) {
+    void print(Console console, Rulebase rulebase, Supplier<String> asJson, Function<AnswerText, Document> answer) {
         if (json) {
             console.print(asJson.get());
             return;
         }
-        AnswerText text = new AnswerText(reader.texts(), rulebase.parameters());
-        console.print(brief ? oneLine.apply(text) + "\n" : full.apply(text));
+        Texts texts = reader.texts();
+        Document document = answer.apply(new AnswerText(rulebase.parameters()));
+        console.print(brief ? texts.line(document) + "\n" : texts.page(document));
     }
 }

@@ -46,8 +46,7 @@ final class CompareCommand implements Callable<Integer> {
                 console,
                 advisor.rulebase(),
                 () -> Json.DIFFERENCE.print(difference),
-                text -> text.render(difference),
-                text -> text.brief(difference));
+                answers -> answers.document(difference));
         return ExitCode.DONE;
     }
 }

@@ -51,12 +51,7 @@ final class HowToCommand implements Callable<Integer> {
         Topic<?> asked = Topics.named(topic);
         FloorSurvey read = new AskedFloor(console, advisor).survey(survey);
         HowTo howTo = advisor.howTo(read, asked, AskedFloor.subject(asked, subject, advisor.recommend(read)), value);
-        form.print(
-                console,
-                advisor.rulebase(),
-                () -> Json.HOW_TO.print(howTo),
-                text -> text.render(howTo),
-                text -> text.brief(howTo));
+        form.print(console, advisor.rulebase(), () -> Json.HOW_TO.print(howTo), answers -> answers.document(howTo));
         return howTo.kind() == WayKind.NONE_WITHIN_TWO ? ExitCode.NO_PLAN : ExitCode.DONE;
     }
 }

@@ -34,8 +34,7 @@ final class WhatElseCommand implements Callable<Integer> {
                 console,
                 advisor.rulebase(),
                 () -> Json.WHAT_ELSE.print(whatElse),
-                text -> text.render(whatElse),
-                text -> text.brief(whatElse));
+                answers -> answers.document(whatElse));
         return ExitCode.DONE;
     }
 }

@@ -48,12 +48,7 @@ final class WhyCommand implements Callable<Integer> {
         Topic<?> asked = Topics.named(topic);
         Recommendation plan = advisor.recommend(floor.survey(survey));
         Why why = advisor.why(plan, asked, AskedFloor.subject(asked, subject, plan));
-        form.print(
-                console,
-                advisor.rulebase(),
-                () -> Json.WHY.print(why),
-                text -> text.render(why),
-                text -> text.brief(why));
+        form.print(console, advisor.rulebase(), () -> Json.WHY.print(why), answers -> answers.document(why));
         return ExitCode.DONE;
     }
 }

@@ -54,12 +54,7 @@ final class WhyNotCommand implements Callable<Integer> {
         Topic<?> asked = Topics.named(topic);
         Recommendation plan = advisor.recommend(floor.survey(survey));
         WhyNot whyNot = advisor.whyNot(plan, asked, AskedFloor.subject(asked, subject, plan), value);
-        form.print(
-                console,
-                advisor.rulebase(),
-                () -> Json.WHY_NOT.print(whyNot),
-                text -> text.render(whyNot),
-                text -> text.brief(whyNot));
+        form.print(console, advisor.rulebase(), () -> Json.WHY_NOT.print(whyNot), answers -> answers.document(whyNot));
         return ExitCode.DONE;
     }
 }

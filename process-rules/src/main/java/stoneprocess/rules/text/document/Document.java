@@ -9,12 +9,13 @@ import stoneprocess.core.parameter.Parameters;
  * A text as data: what it says, in which order and rank, in no language yet.
  *
  * @param title its title; empty for one that starts at once
+ * @param line the same in one line; empty for a text that has no short form
  * @param sections its parts
  * @param parameters the numbers that its phrases name
  */
-public record Document(Optional<Wording> title, List<Section> sections, Parameters parameters) {
+public record Document(Optional<Wording> title, Optional<Wording> line, List<Section> sections, Parameters parameters) {
     public Document {
-        Refuse.nulls(Document.class, title, sections, parameters);
+        Refuse.nulls(Document.class, title, line, sections, parameters);
         sections = List.copyOf(sections);
     }
 }

@@ -16,6 +16,7 @@ public final class Draft {
     private final Parameters parameters;
     private final List<Section> sections = new ArrayList<>();
     private final List<Item> items = new ArrayList<>();
+    private Optional<Wording> line = Optional.empty();
     private Optional<Wording> heading = Optional.empty();
     private int number;
 
@@ -36,6 +37,12 @@ public final class Draft {
     /** Begins a document without a title. */
     public static Draft untitled(Parameters parameters) {
         return new Draft(Optional.empty(), Objects.requireNonNull(parameters, "parameters"));
+    }
+
+    /** Says the same in one line, for a reader who wants no more. */
+    public Draft inOneLine(Wording words) {
+        line = Optional.of(words);
+        return this;
     }
 
     /** Begins a section whose heading is a phrase. */
@@ -142,6 +149,6 @@ public final class Draft {
     public Document document() {
         endSection();
         heading = Optional.empty();
-        return new Document(title, sections, parameters);
+        return new Document(title, line, sections, parameters);
     }
 }

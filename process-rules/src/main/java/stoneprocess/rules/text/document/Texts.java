@@ -65,6 +65,17 @@ public final class Texts {
         return new PlainPage(with(document.parameters()), Integer.MAX_VALUE).print(document);
     }
 
+    /**
+     * The document in one line.
+     *
+     * @throws IllegalArgumentException for a document that has no short form
+     */
+    public String line(Document document) {
+        return with(document.parameters())
+                .word(document.line()
+                        .orElseThrow(() -> new IllegalArgumentException("The document has no short form")));
+    }
+
     /** The document in Markdown. */
     public String markdown(Document document) {
         return new MarkdownPage(with(document.parameters())).print(document);
