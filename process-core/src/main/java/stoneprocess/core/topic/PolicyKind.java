@@ -26,5 +26,20 @@ public enum PolicyKind implements Term {
     FEWEST_CHANGES,
 
     /** A formula over closed decisions, parameters and the survey. */
-    COMPUTED
+    COMPUTED;
+
+    /** Whether several values may stand side by side. */
+    public boolean isPlural() {
+        return this == ALL || this == REMAINS || this == RANKED || this == PATH;
+    }
+
+    /** Whether one value of an ordered domain is chosen, so that a demand may reach from a value on or up to one. */
+    public boolean isOrdered() {
+        return this == ONE;
+    }
+
+    /** Whether a demand leaves only its values standing, in place of adding them. */
+    public boolean isNarrowing() {
+        return this == REMAINS || this == FEWEST_CHANGES;
+    }
 }

@@ -10,7 +10,6 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.ContributionKind;
-import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -109,14 +108,14 @@ final class ValueWords {
     }
 
     private static Wording need(Topic<?> topic, List<? extends Term> values) {
-        boolean ordered = topic.policy() == PolicyKind.ONE;
+        boolean ordered = topic.policy().isOrdered();
         if (ordered && fromOneOn(topic, values)) {
             return said("rule.need-at-least", values.subList(0, 1));
         }
         if (ordered && upToOne(topic, values)) {
             return said("rule.need-at-most", values.subList(values.size() - 1, values.size()));
         }
-        boolean narrows = topic.policy() == PolicyKind.REMAINS || topic.policy() == PolicyKind.FEWEST_CHANGES;
+        boolean narrows = topic.policy().isNarrowing();
         return said(narrows || ordered && values.size() > 1 ? "rule.need-only" : "rule.need", values);
     }
 

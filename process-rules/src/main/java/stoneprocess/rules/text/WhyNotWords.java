@@ -51,10 +51,7 @@ final class WhyNotWords {
 
     /** True where several values stand side by side. */
     private static boolean several(WhyNot not) {
-        return switch (not.matter().topic().policy()) {
-            case ALL, REMAINS, RANKED, PATH -> true;
-            case ONE, PRECEDENCE, FEWEST_CHANGES, COMPUTED -> false;
-        };
+        return not.matter().topic().policy().isPlural();
     }
 
     private static Wording matter(WhyNot not) {

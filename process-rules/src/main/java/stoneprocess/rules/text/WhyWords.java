@@ -19,7 +19,6 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.ContributionKind;
-import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Wording;
@@ -135,7 +134,7 @@ final class WhyWords {
     /** True for a reason that keeps a single outcome from being one step milder or bolder. */
     private static boolean isTight(Decision<?> decision, Reason reason) {
         List<String> domain = Term.keys(decision.topic().domain());
-        if (decision.topic().policy() != PolicyKind.ONE || decision.values().size() != 1) {
+        if (!decision.topic().policy().isOrdered() || decision.values().size() != 1) {
             return true;
         }
         int place = domain.indexOf(decision.key());
