@@ -24,7 +24,6 @@ import stoneprocess.core.estimate.Cost;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.Line;
-import stoneprocess.core.estimate.RouteCheck;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
@@ -213,23 +212,11 @@ public final class EstimateSheet {
         draft.add(costs.table());
         if (!cost.unpriced().isEmpty()) {
             draft.bullet(phrase("estimate.unpriced")
-                    .with(
-                            "items",
-                            Wording.list(
-                                    Joint.COMMA,
-                                    cost.unpriced().stream()
-                                            .map(EstimateWords::priced)
-                                            .toList())));
+                    .with("items", EstimateWords.list(cost.unpriced(), EstimateWords::priced)));
         }
         if (!cost.exclusions().isEmpty()) {
-            draft.bullet(phrase("estimate.not-covered")
-                    .with(
-                            "items",
-                            Wording.list(
-                                    Joint.COMMA,
-                                    cost.exclusions().stream()
-                                            .map(Wording::name)
-                                            .toList())));
+            draft.bullet(
+                    phrase("estimate.not-covered").with("items", EstimateWords.list(cost.exclusions(), Wording::name)));
         }
     }
 
@@ -245,27 +232,11 @@ public final class EstimateSheet {
             return;
         }
         draft.section("estimate.pace");
-        estimate.routes().forEach(route -> draft.bullet(pace(route)));
+        estimate.routes().forEach(route -> draft.bullet(EstimateWords.pace(route)));
         Spread<Area> day = estimate.areaPerMachineDay();
         draft.bullet(phrase("estimate.machine-day")
                 .with("range", Range.of(day.low(), day.high()))
                 .with("likely", day.likely()));
-    }
-
-    private static Wording pace(RouteCheck route) {
-        List<Wording> causes = route.departures().stream()
-                .<Wording>map(departure -> phrase("estimate.cause")
-                        .with("cause", departure.cause())
-                        .with(
-                                "factor",
-                                EstimateWords.number(
-                                        departure.factor().decimal().movePointLeft(2), 2)))
-                .toList();
-        Wording.Phrase pace = phrase(route.practice().isPresent() ? "estimate.pace.both" : "estimate.pace.walked")
-                .with("step", EstimateWords.subject(route.step()))
-                .with("walked", route.walked().likely())
-                .with("agreement", Wording.of(route.agreement()).with("causes", Wording.list(Joint.COMMA, causes)));
-        return route.practice().map(band -> pace.with("band", band)).orElse(pace);
     }
 
     private void restsOn() {

@@ -13,6 +13,7 @@ import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.Line;
 import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.PriceItem;
+import stoneprocess.core.estimate.RouteCheck;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.TimeSpan;
@@ -62,8 +63,11 @@ final class EstimateWords {
     }
 
     static Wording subjects(List<String> names) {
-        return Wording.list(
-                Wording.Joint.COMMA, names.stream().map(EstimateWords::subject).toList());
+        return list(names, EstimateWords::subject);
+    }
+
+    static <T> Wording list(List<T> members, Function<T, Wording> word) {
+        return Wording.list(Wording.Joint.COMMA, members.stream().map(word).toList());
     }
 
     static Wording work(Line.WorkLine line) {
@@ -116,6 +120,20 @@ final class EstimateWords {
         boolean published =
                 assumptions.stream().anyMatch(assumption -> assumption.source().published());
         return phrase(published ? "estimate.basis.published" : "estimate.basis.practice");
+    }
+
+    /** How fast a step is walked, what practice says of it, and what explains the difference. */
+    static Wording pace(RouteCheck route) {
+        Wording causes = list(
+                route.departures(),
+                departure -> phrase("estimate.cause")
+                        .with("cause", departure.cause())
+                        .with("factor", number(departure.factor().decimal().movePointLeft(2), 2)));
+        Wording.Phrase pace = phrase(route.practice().isPresent() ? "estimate.pace.both" : "estimate.pace.walked")
+                .with("step", subject(route.step()))
+                .with("walked", route.walked().likely())
+                .with("agreement", Wording.of(route.agreement()).with("causes", causes));
+        return route.practice().map(band -> pace.with("band", band)).orElse(pace);
     }
 
     /** Adds a row of the three figures. */
