@@ -31,7 +31,7 @@ final class CardAudit {
         this.version = version;
     }
 
-    List<String> stale(Card card, List<Way> ways) {
+    List<String> stale(Card card, List<FiringWay> ways) {
         List<String> stale = new ArrayList<>();
         if (!Sources.standard().all().contains(card.source())) {
             stale.add("source: " + card.source().id());
@@ -55,7 +55,7 @@ final class CardAudit {
     }
 
     /** Only a demand or an exclusion on a topic without which there is no plan, or a verdict, is ever bargained over. */
-    private static void offers(Card card, Topic<?> topic, List<Way> ways, List<String> stale) {
+    private static void offers(Card card, Topic<?> topic, List<FiringWay> ways, List<String> stale) {
         Set<String> kinds = Arrays.stream(OfferKind.values()).map(Enum::name).collect(Collectors.toSet());
         card.offers().stream().filter(offer -> !kinds.contains(offer)).forEach(offer -> stale.add("offers: " + offer));
         boolean bargains = topic.isBlocking() || topic == Topics.VERDICT;

@@ -36,10 +36,10 @@ final class Sweep<S> {
         S start();
 
         /** What is kept after a way fired; empty when the combination is of no interest. */
-        Optional<S> add(S kept, Way way);
+        Optional<S> add(S kept, FiringWay way);
 
         /** True when the way would change nothing, now and later. */
-        boolean idle(S kept, Way way);
+        boolean idle(S kept, FiringWay way);
     }
 
     /**
@@ -69,7 +69,7 @@ final class Sweep<S> {
     }
 
     private final WaySpace space;
-    private final List<Way> ways;
+    private final List<FiringWay> ways;
     private final Map<Integer, BitSet> only;
     private final Tally<S> tally;
     private long states;
@@ -80,7 +80,7 @@ final class Sweep<S> {
      * @param only classes to which facts are narrowed, by the index of the fact
      * @param tally what is kept
      */
-    Sweep(WaySpace space, List<Way> ways, Map<Integer, BitSet> only, Tally<S> tally) {
+    Sweep(WaySpace space, List<FiringWay> ways, Map<Integer, BitSet> only, Tally<S> tally) {
         this.space = space;
         this.ways = ways;
         this.only = only;
@@ -95,7 +95,7 @@ final class Sweep<S> {
     /** All ends; none when every combination is of no interest. */
     List<End<S>> run() {
         Optional<S> start = Optional.of(tally.start());
-        for (Way way : ways) {
+        for (FiringWay way : ways) {
             if (way.accepts().isEmpty()) {
                 start = start.flatMap(kept -> tally.idle(kept, way) ? Optional.of(kept) : tally.add(kept, way));
             }
@@ -187,7 +187,7 @@ final class Sweep<S> {
 
     /** Always the fact next that can leave the fewest states: by the ways that it leaves open, or by the classes behind. */
     private List<Integer> order() {
-        Map<Integer, List<Way>> reading = new TreeMap<>();
+        Map<Integer, List<FiringWay>> reading = new TreeMap<>();
         ways.forEach(way -> way.accepts()
                 .keySet()
                 .forEach(place ->
@@ -216,12 +216,12 @@ final class Sweep<S> {
         return List.copyOf(taken);
     }
 
-    private static int left(Set<Integer> taken, Map<Integer, List<Way>> reading, Map<Integer, Integer> bits) {
-        Set<Way> open = Collections.newSetFromMap(new IdentityHashMap<>());
+    private static int left(Set<Integer> taken, Map<Integer, List<FiringWay>> reading, Map<Integer, Integer> bits) {
+        Set<FiringWay> open = Collections.newSetFromMap(new IdentityHashMap<>());
         int behind = 0;
         for (int place : taken) {
             boolean needed = false;
-            for (Way way : reading.get(place)) {
+            for (FiringWay way : reading.get(place)) {
                 if (!taken.containsAll(way.accepts().keySet())) {
                     open.add(way);
                     needed = true;

@@ -23,11 +23,9 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.ContributionKind;
-import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.decide.Policy;
-import stoneprocess.rules.decide.Ranked;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.EngineRun;
@@ -93,12 +91,12 @@ final class TopicAudit {
 
     private void sayTheSame() {
         for (RuleMeaning rule : space.rules()) {
-            List<Way> own = space.ways(rule.id());
+            List<FiringWay> own = space.ways(rule.id());
             if (own.isEmpty()) {
                 continue;
             }
             for (RuleMeaning other : space.rules()) {
-                List<Way> theirs = space.ways(other.id());
+                List<FiringWay> theirs = space.ways(other.id());
                 if (other == rule || theirs.isEmpty() || !cover(theirs, own)) {
                     continue;
                 }
@@ -117,13 +115,13 @@ final class TopicAudit {
         }
     }
 
-    private static boolean cover(List<Way> more, List<Way> less) {
+    private static boolean cover(List<FiringWay> more, List<FiringWay> less) {
         return less.stream().allMatch(way -> more.stream().anyMatch(wider -> wider.covers(way) && wider.saysAs(way)));
     }
 
     private void outweighed() {
         for (RuleMeaning rule : space.rules()) {
-            List<Way> own = space.ways(rule.id());
+            List<FiringWay> own = space.ways(rule.id());
             if (own.isEmpty() || redundant.contains(rule.id()) || own.stream().anyMatch(this::matters)) {
                 continue;
             }
@@ -137,148 +135,45 @@ final class TopicAudit {
     }
 
     /** True when there is a combination whose outcome is another one without the rule. */
-    private boolean matters(Way way) {
+    private boolean matters(FiringWay way) {
         return subjects(way).anyMatch(subject -> {
-            List<Way> others = about(subject).stream()
+            List<FiringWay> others = about(subject).stream()
                     .filter(other ->
                             !other.id().equals(way.id()) && !redundant.contains(other.id()) && other.meets(way))
                     .toList();
-            Tallies tallies = new Tallies(topic, about(subject));
-            return switch (topic.policy()) {
-                case PRECEDENCE -> mattersFirst(way, others, tallies);
-                case ALL -> topic.domain().stream().anyMatch(value -> mattersTo(value, way, others, tallies));
-                case RANKED ->
-                    topic.domain().stream()
-                            .anyMatch(value ->
-                                    mattersTo(value, way, others, tallies) || mattersToRank(value, way, others));
-                case ONE, REMAINS, FEWEST_CHANGES -> mattersToValues(way, others, tallies);
-                default -> true;
-            };
+            return views(subject).differences().stream().anyMatch(view -> matters(way, others, view));
         });
     }
 
-    private boolean mattersFirst(Way way, List<Way> others, Tallies tallies) {
-        int own = tallies.asked(way);
-        if (own == topic.domain().size() - 1) {
+    private <S> boolean matters(FiringWay way, List<FiringWay> others, View<S> view) {
+        if (!view.canChange(view.start(), way)) {
             return false;
         }
-        List<Way> stronger =
-                others.stream().filter(other -> tallies.asked(other) <= own).toList();
-        return isPossible(way, stronger);
+        List<FiringWay> counting = counting(view, others);
+        return new Sweep<>(space, counting, way.accepts(), view.asLongAsChangedBy(way))
+                .run().stream().anyMatch(end -> view.changes(end.kept(), way));
     }
 
-    /** True when the way fires in a combination in which none of the others does. */
-    private boolean isPossible(Way way, List<Way> without) {
-        return !new Sweep<>(space, without, way.accepts(), new Without()).run().isEmpty();
+    private static <S> List<FiringWay> counting(View<S> view, List<FiringWay> ways) {
+        return ways.stream().filter(way -> !view.idle(view.start(), way)).toList();
     }
 
-    private boolean mattersTo(Term value, Way way, List<Way> others, Tallies tallies) {
-        if (tallies.asks(way, value)) {
-            return isPossible(
-                    way,
-                    others.stream()
-                            .filter(other -> tallies.asks(other, value) || tallies.excludes(other, value))
-                            .toList());
-        }
-        if (!tallies.excludes(way, value)) {
-            return false;
-        }
-        return new Sweep<>(space, others, way.accepts(), tallies.value(value))
-                .run().stream().anyMatch(end -> end.kept().stands());
+    private OutcomeViews views(Subject subject) {
+        return new OutcomeViews(topic, subject, about(subject));
     }
 
-    /** What is suggested oftener comes first: two values at a time, each rank is one difference. */
-    private boolean mattersToRank(Term value, Way way, List<Way> others) {
-        int own = weight(way, value);
-        if (own == 0) {
-            return false;
-        }
-        for (Term rival : topic.domain()) {
-            if (rival.equals(value)) {
-                continue;
-            }
-            int more = own - weight(way, rival);
-            List<Way> weighing = others.stream()
-                    .filter(other -> weight(other, value) != 0
-                            || weight(other, rival) != 0
-                            || other.excludes(value)
-                            || other.excludes(rival))
-                    .toList();
-            boolean first = topic.domain().indexOf(value) < topic.domain().indexOf(rival);
-            boolean changes = new Sweep<>(space, weighing, way.accepts(), new Rivals(value, rival))
-                    .run().stream()
-                            .filter(end -> end.kept().rivalAsked())
-                            .anyMatch(end -> ahead(end.kept().lead(), first)
-                                    != ahead(end.kept().lead() + more, first));
-            if (changes) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static boolean ahead(int lead, boolean first) {
-        return first ? lead >= 0 : lead > 0;
-    }
-
-    private static int weight(Way way, Term value) {
-        int rank = way.isWish() ? way.says().values().indexOf(value) : -1;
-        return rank < 0 ? 0 : Ranked.weight(rank, way.rule().conditions().size());
-    }
-
-    private boolean mattersToValues(Way way, List<Way> others, Tallies tallies) {
-        if (topic.policy() == PolicyKind.FEWEST_CHANGES && way.isWish()) {
-            long wanted = 1L << topic.domain().indexOf(way.says().values().get(0));
-            return new Sweep<>(space, demands(others), way.accepts(), tallies.values())
-                    .run().stream()
-                            .anyMatch(end -> (end.kept().allowed() & wanted) != 0
-                                    && end.kept().allowed() != wanted);
-        }
-        if (topic.policy() != PolicyKind.ONE) {
-            long left = tallies.permitted(way);
-            return new Sweep<>(space, demands(others), way.accepts(), tallies.values())
-                    .run().stream().anyMatch(end -> (end.kept().allowed() & ~left) != 0);
-        }
-        return new Sweep<>(space, others, way.accepts(), tallies.values())
-                .run().stream()
-                        .anyMatch(end ->
-                                !tallies.outcome(end.kept()).equals(tallies.outcome(tallies.with(end.kept(), way))));
-    }
-
-    private static List<Way> demands(List<Way> ways) {
+    private static List<FiringWay> demands(List<FiringWay> ways) {
         return ways.stream().filter(way -> !way.isWish()).toList();
     }
 
     /** Values that are reached, over the whole space. */
     private void values() {
-        Set<Term> reached = new LinkedHashSet<>();
+        Set<String> reached = new LinkedHashSet<>();
         for (Subject subject : space.subjects()) {
-            List<Way> ways = about(subject);
-            Tallies tallies = new Tallies(topic, ways);
-            switch (topic.policy()) {
-                case PRECEDENCE ->
-                    ends(ways, tallies.first())
-                            .forEach(end -> reached.add(topic.domain().get(end.kept())));
-                case ALL, RANKED -> {
-                    for (Term value : topic.domain()) {
-                        List<Way> speaking = ways.stream()
-                                .filter(way -> tallies.asks(way, value) || tallies.excludes(way, value))
-                                .toList();
-                        if (ends(speaking, tallies.value(value)).stream()
-                                .anyMatch(end -> end.kept().stands())) {
-                            reached.add(value);
-                        }
-                    }
-                }
-                case ONE, REMAINS, FEWEST_CHANGES ->
-                    ends(ways, tallies.values())
-                            .forEach(end -> tallies.outcome(end.kept())
-                                    .forEach(place -> reached.add(topic.domain().get(place))));
-                default -> reached.addAll(topic.domain());
-            }
+            views(subject).values().forEach(view -> reached.addAll(reached(view, about(subject))));
         }
         for (Term value : topic.domain()) {
-            if (!reached.contains(value)) {
+            if (!reached.contains(value.key())) {
                 add(
                         FindingKind.UNREACHABLE_VALUE,
                         List.of(),
@@ -287,19 +182,19 @@ final class TopicAudit {
                         space.ways().stream()
                                 .filter(way -> way.says().kind() != ContributionKind.VETO
                                         && way.says().values().contains(value))
-                                .map(Way::id)
+                                .map(FiringWay::id)
                                 .distinct()
                                 .toList());
             }
         }
     }
 
-    private <S> List<Sweep.End<S>> ends(List<Way> ways, Sweep.Tally<S> tally) {
-        Sweep<S> sweep = new Sweep<>(space, ways, Map.of(), tally);
+    private <S> Set<String> reached(View<S> view, List<FiringWay> ways) {
+        Sweep<S> sweep = new Sweep<>(space, counting(view, ways), Map.of(), view);
         List<Sweep.End<S>> ends = sweep.run();
         states += sweep.states();
         covered = ends.stream().map(Sweep.End::count).reduce(BigInteger.ZERO, BigInteger::add);
-        return ends;
+        return ends.stream().flatMap(end -> view.outcome(end.kept()).stream()).collect(Collectors.toSet());
     }
 
     private boolean closesWithoutValue() {
@@ -311,13 +206,13 @@ final class TopicAudit {
         if (!closesWithoutValue()) {
             return;
         }
-        Map<Set<String>, List<Way>> found = new LinkedHashMap<>();
+        Map<Set<String>, List<FiringWay>> found = new LinkedHashMap<>();
         for (Subject subject : space.subjects()) {
-            List<Way> ways = demands(about(subject)).stream()
+            List<FiringWay> ways = demands(about(subject)).stream()
                     .filter(way -> !declared(way.rule().card()))
                     .toList();
-            Tallies tallies = new Tallies(topic, ways);
-            collect(ways, tallies, 0, tallies.all(), new ArrayList<>(), found);
+            OutcomeViews views = views(subject);
+            collect(ways, views, 0, views.all(), new ArrayList<>(), found);
         }
         found.forEach((rules, ways) -> {
             boolean demanded = ways.stream().anyMatch(way -> way.says().kind() == ContributionKind.NEED);
@@ -335,12 +230,17 @@ final class TopicAudit {
     }
 
     private static void collect(
-            List<Way> ways, Tallies tallies, int from, long left, List<Way> chosen, Map<Set<String>, List<Way>> found) {
+            List<FiringWay> ways,
+            OutcomeViews views,
+            int from,
+            long left,
+            List<FiringWay> chosen,
+            Map<Set<String>, List<FiringWay>> found) {
         if (left == 0) {
-            for (Way one : chosen) {
-                long rest = tallies.all();
-                for (Way other : chosen) {
-                    rest &= other == one ? tallies.all() : tallies.permitted(other);
+            for (FiringWay without : chosen) {
+                long rest = views.all();
+                for (FiringWay way : chosen) {
+                    rest &= way == without ? rest : views.permitted(way);
                 }
                 if (rest == 0) {
                     return;
@@ -352,25 +252,25 @@ final class TopicAudit {
             return;
         }
         for (int i = from; i < ways.size(); i++) {
-            Way way = ways.get(i);
-            long less = left & tallies.permitted(way);
+            FiringWay way = ways.get(i);
+            long less = left & views.permitted(way);
             if (less != left && fits(together(chosen), way)) {
                 chosen.add(way);
-                collect(ways, tallies, i + 1, less, chosen, found);
+                collect(ways, views, i + 1, less, chosen, found);
                 chosen.remove(chosen.size() - 1);
             }
         }
     }
 
-    private static boolean fits(Map<Integer, BitSet> narrowed, Way way) {
+    private static boolean fits(Map<Integer, BitSet> narrowed, FiringWay way) {
         return way.accepts().entrySet().stream()
                 .allMatch(entry -> !narrowed.containsKey(entry.getKey())
                         || narrowed.get(entry.getKey()).intersects(entry.getValue()));
     }
 
-    private static Map<Integer, BitSet> together(List<Way> ways) {
+    private static Map<Integer, BitSet> together(List<FiringWay> ways) {
         Map<Integer, BitSet> both = new TreeMap<>();
-        for (Way way : ways) {
+        for (FiringWay way : ways) {
             way.accepts()
                     .forEach((place, classes) -> both.merge(place, (BitSet) classes.clone(), (one, other) -> {
                         BitSet and = (BitSet) one.clone();
@@ -387,23 +287,23 @@ final class TopicAudit {
             return;
         }
         for (Subject subject : space.subjects()) {
-            List<Way> ways = demands(about(subject));
-            Tallies tallies = new Tallies(topic, ways);
-            List<Way> silent = ways.stream().filter(way -> !offers(way)).toList();
-            List<Way> offering = ways.stream().filter(this::offers).toList();
-            List<Way> ordered = new ArrayList<>(silent);
-            ordered.addAll(offering);
-            List<Sweep.End<Tallies.Kept>> ends =
-                    new Sweep<>(space, ordered, Map.of(), new WithoutOffer(tallies, this::offers)).run();
-            Optional<Sweep.End<Tallies.Kept>> impasse =
-                    ends.stream().filter(end -> end.kept().allowed() == 0).findFirst();
+            List<FiringWay> ways = demands(about(subject));
+            List<FiringWay> silent = ways.stream().filter(way -> !offers(way)).toList();
+            List<FiringWay> ordered = new ArrayList<>(silent);
+            ways.stream().filter(this::offers).forEach(ordered::add);
+            Optional<Sweep.End<OutcomeViews.Left>> impasse = new Sweep<>(
+                            space,
+                            ordered,
+                            Map.of(),
+                            new WithoutOffer(views(subject).allowed(), this::offers))
+                    .run().stream().filter(end -> end.kept().allowed() == 0).findFirst();
             if (impasse.isPresent()) {
                 List<Object> facts = space.facts(impasse.get().classes());
                 add(
                         FindingKind.IMPASSE_WITHOUT_OFFER,
                         silent.stream()
                                 .filter(way -> fires(way, impasse.get().classes()))
-                                .map(Way::id)
+                                .map(FiringWay::id)
                                 .distinct()
                                 .sorted()
                                 .toList(),
@@ -414,23 +314,23 @@ final class TopicAudit {
         }
     }
 
-    private boolean offers(Way way) {
+    private boolean offers(FiringWay way) {
         boolean testsStone = way.says().kind() == ContributionKind.VETO && !way.certain();
         return !way.rule().card().offers().isEmpty() || testsStone;
     }
 
-    private static boolean fires(Way way, int[] classes) {
+    private static boolean fires(FiringWay way, int[] classes) {
         return way.accepts().entrySet().stream()
                 .allMatch(entry -> entry.getValue().get(classes[entry.getKey()]));
     }
 
-    private List<Way> about(Subject subject) {
+    private List<FiringWay> about(Subject subject) {
         return space.ways().stream()
                 .filter(way -> Runner.concerns(way.says(), subject))
                 .toList();
     }
 
-    private Stream<Subject> subjects(Way way) {
+    private Stream<Subject> subjects(FiringWay way) {
         return space.subjects().stream().filter(subject -> Runner.concerns(way.says(), subject));
     }
 
@@ -504,68 +404,23 @@ final class TopicAudit {
                 Optional.empty()));
     }
 
-    /** Of no interest as soon as anything is said. */
-    private static final class Without implements Sweep.Tally<Boolean> {
+    /** Of no interest as soon as anything that offers a way out fires. */
+    private record WithoutOffer(View<OutcomeViews.Left> allowed, Predicate<FiringWay> offers)
+            implements Sweep.Tally<OutcomeViews.Left> {
         @Override
-        public Boolean start() {
-            return true;
+        public OutcomeViews.Left start() {
+            return allowed.start();
         }
 
         @Override
-        public Optional<Boolean> add(Boolean kept, Way way) {
-            return Optional.empty();
+        public Optional<OutcomeViews.Left> add(OutcomeViews.Left left, FiringWay way) {
+            return offers.test(way) ? Optional.empty() : allowed.add(left, way);
         }
 
+        /** What offers a way out counts even where nothing is left already. */
         @Override
-        public boolean idle(Boolean kept, Way way) {
-            return false;
-        }
-    }
-
-    /**
-     * How far one value is ahead of another.
-     *
-     * @param lead what speaks for the one, less what speaks for the other
-     * @param rivalAsked true when the other is asked for at all
-     */
-    private record Lead(int lead, boolean rivalAsked) {}
-
-    private record Rivals(Term value, Term rival) implements Sweep.Tally<Lead> {
-        @Override
-        public Lead start() {
-            return new Lead(0, false);
-        }
-
-        @Override
-        public Optional<Lead> add(Lead kept, Way way) {
-            if (way.excludes(value) || way.excludes(rival)) {
-                return Optional.empty();
-            }
-            return Optional.of(new Lead(
-                    kept.lead() + weight(way, value) - weight(way, rival),
-                    kept.rivalAsked() || weight(way, rival) > 0));
-        }
-
-        @Override
-        public boolean idle(Lead kept, Way way) {
-            return false;
-        }
-    }
-
-    private record WithoutOffer(Tallies tallies, Predicate<Way> offers) implements Sweep.Tally<Tallies.Kept> {
-        @Override
-        public Tallies.Kept start() {
-            return tallies.values().start();
-        }
-
-        @Override
-        public Optional<Tallies.Kept> add(Tallies.Kept kept, Way way) {
-            return offers.test(way) ? Optional.empty() : Optional.of(tallies.with(kept, way));
-        }
-
-        @Override
-        public boolean idle(Tallies.Kept kept, Way way) {
-            return !offers.test(way) && tallies.with(kept, way).equals(kept);
+        public boolean idle(OutcomeViews.Left left, FiringWay way) {
+            return !offers.test(way) && allowed.idle(left, way);
         }
     }
 }

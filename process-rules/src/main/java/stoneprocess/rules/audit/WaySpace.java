@@ -35,7 +35,7 @@ final class WaySpace {
     private final Topic<?> topic;
     private final List<RuleMeaning> rules;
     private final List<Dimension> dimensions = new ArrayList<>();
-    private final List<Way> ways = new ArrayList<>();
+    private final List<FiringWay> ways = new ArrayList<>();
 
     WaySpace(Topic<?> topic, RuleMeanings all) {
         this.topic = topic;
@@ -58,11 +58,11 @@ final class WaySpace {
         return dimensions;
     }
 
-    List<Way> ways() {
+    List<FiringWay> ways() {
         return ways;
     }
 
-    List<Way> ways(String rule) {
+    List<FiringWay> ways(String rule) {
         return ways.stream().filter(way -> way.id().equals(rule)).toList();
     }
 
@@ -158,7 +158,7 @@ final class WaySpace {
                             .filter(place -> isOfStone(dimensions.get(place).type()))
                             .toList());
         } else {
-            ways.add(new Way(rule, accepts, says, true));
+            ways.add(new FiringWay(rule, accepts, says, true));
         }
     }
 
@@ -177,13 +177,13 @@ final class WaySpace {
             if (!unknown.isEmpty()) {
                 SortedMap<Integer, BitSet> open = new TreeMap<>(rest);
                 open.put(place, unknown);
-                ways.add(new Way(rule, open, says, false));
+                ways.add(new FiringWay(rule, open, says, false));
             }
             if (known.isEmpty()) {
                 return;
             }
             rest.put(place, known);
         }
-        ways.add(new Way(rule, rest, says, true));
+        ways.add(new FiringWay(rule, rest, says, true));
     }
 }

@@ -91,16 +91,12 @@ class AuditTest {
             }
             compared++;
             Subject subject = space.subjects().get(0);
-            List<Way> ways = space.ways().stream()
+            List<FiringWay> ways = space.ways().stream()
                     .filter(way -> Runner.concerns(way.says(), subject))
                     .toList();
-            Tallies tallies = new Tallies(topic, ways);
+            View<OutcomeViews.Left> allowed = new OutcomeViews(topic, subject, ways).allowed();
             Set<List<String>> swept = new HashSet<>();
-            new Sweep<>(space, ways, Map.of(), tallies.values())
-                    .run()
-                    .forEach(end -> swept.add(Term.keys(tallies.outcome(end.kept()).stream()
-                            .map(place -> topic.domain().get(place))
-                            .toList())));
+            new Sweep<>(space, ways, Map.of(), allowed).run().forEach(end -> swept.add(allowed.outcome(end.kept())));
 
             assertThat(swept).as(topic.id()).isEqualTo(oneByOne(space, subject));
         }

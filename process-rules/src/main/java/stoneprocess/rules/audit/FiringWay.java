@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.rules.internal.meaning.RuleMeaning;
@@ -19,8 +18,8 @@ import stoneprocess.rules.internal.meaning.RuleMeaning;
  * @param says what it says; the subject of a step stands for any step
  * @param certain false when at least one of its facts is not known; true when all are, or when that makes no difference
  */
-record Way(RuleMeaning rule, SortedMap<Integer, BitSet> accepts, Contribution says, boolean certain) {
-    Way {
+record FiringWay(RuleMeaning rule, SortedMap<Integer, BitSet> accepts, Contribution says, boolean certain) {
+    FiringWay {
         accepts = Collections.unmodifiableSortedMap(new TreeMap<>(accepts));
     }
 
@@ -32,24 +31,15 @@ record Way(RuleMeaning rule, SortedMap<Integer, BitSet> accepts, Contribution sa
         return says.kind() == ContributionKind.WISH;
     }
 
-    /** Says that a value may not be: by a demand that leaves it out, or by an exclusion. */
-    boolean excludes(Term value) {
-        return switch (says.kind()) {
-            case NEED -> !says.values().contains(value);
-            case VETO -> says.values().contains(value);
-            case WISH -> false;
-        };
-    }
-
     /** True when both can fire on one combination. */
-    boolean meets(Way other) {
+    boolean meets(FiringWay other) {
         return accepts.entrySet().stream()
                 .allMatch(entry -> !other.accepts.containsKey(entry.getKey())
                         || entry.getValue().intersects(other.accepts.get(entry.getKey())));
     }
 
     /** True when this one fires wherever the other does. */
-    boolean covers(Way other) {
+    boolean covers(FiringWay other) {
         return accepts.entrySet().stream().allMatch(entry -> {
             BitSet theirs = other.accepts.get(entry.getKey());
             if (theirs == null) {
@@ -62,7 +52,7 @@ record Way(RuleMeaning rule, SortedMap<Integer, BitSet> accepts, Contribution sa
     }
 
     /** True when the other says the same about the same subject. */
-    boolean saysAs(Way other) {
+    boolean saysAs(FiringWay other) {
         return says.kind() == other.says.kind()
                 && says.subject().equals(other.says.subject())
                 && List.copyOf(says.values()).equals(List.copyOf(other.says.values()))
