@@ -30,7 +30,6 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.internal.assemble.Assembler;
 import stoneprocess.rules.internal.assemble.FollowUps;
 import stoneprocess.rules.internal.classify.Situation;
-import stoneprocess.rules.internal.explain.Comparing;
 import stoneprocess.rules.internal.explain.Explainer;
 import stoneprocess.rules.internal.explain.HowToSearch;
 import stoneprocess.rules.internal.explain.WhatElseSearch;
@@ -254,7 +253,7 @@ public final class Advisor {
         List<Comparison.Floor> differing = new ArrayList<>();
         for (int i = 0; i < surveys.size(); i++) {
             FloorSurvey survey = surveys.get(i);
-            Comparing.floor(i, recommend(survey), other.recommend(survey)).ifPresent(differing::add);
+            Comparison.Floor.of(i, recommend(survey), other.recommend(survey)).ifPresent(differing::add);
         }
         return new Comparison(rulebase.stamp(), other.rulebase.stamp(), surveys.size(), differing);
     }

@@ -19,6 +19,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.answer.Change;
+import stoneprocess.core.answer.Closing;
 import stoneprocess.core.answer.Comparison;
 import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.Way;
@@ -119,7 +120,7 @@ class WayJsonPropertyTest {
     @Provide
     Arbitrary<Comparison> comparisons() {
         Arbitrary<Comparison.Side> sides = Combinators.combine(
-                        Arbitraries.of(Comparison.End.values()),
+                        Arbitraries.of(Closing.values()),
                         Arbitraries.of("go", "hold").list().ofMaxSize(2))
                 .as(Comparison.Side::new);
         Arbitrary<List<String>> rules =
@@ -130,7 +131,7 @@ class WayJsonPropertyTest {
                         "verdict",
                         subject,
                         side,
-                        new Comparison.Side(Comparison.End.IMPASSE, List.of()),
+                        new Comparison.Side(Closing.IMPASSE, List.of()),
                         ids,
                         List.of(),
                         List.of("finish")));

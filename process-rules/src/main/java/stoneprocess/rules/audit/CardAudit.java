@@ -92,14 +92,14 @@ final class CardAudit {
     }
 
     private boolean isLater(String since) {
-        String[] one = since.split("\\.");
-        String[] other = version.split("\\.");
+        String[] introduced = since.split("\\.");
+        String[] current = version.split("\\.");
         if (!since.matches("\\d+(\\.\\d+)*")) {
             return true;
         }
-        for (int i = 0; i < one.length; i++) {
-            int own = Integer.parseInt(one[i]);
-            int released = i < other.length && other[i].matches("\\d+") ? Integer.parseInt(other[i]) : 0;
+        for (int i = 0; i < introduced.length; i++) {
+            int own = Integer.parseInt(introduced[i]);
+            int released = i < current.length && current[i].matches("\\d+") ? Integer.parseInt(current[i]) : 0;
             if (own != released) {
                 return own > released;
             }
@@ -107,7 +107,7 @@ final class CardAudit {
         return false;
     }
 
-    private static boolean same(String one, String other) {
-        return one.strip().equalsIgnoreCase(other.strip());
+    private static boolean same(String text, String asText) {
+        return text.strip().equalsIgnoreCase(asText.strip());
     }
 }

@@ -3,6 +3,7 @@ package stoneprocess.rules.audit;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import stoneprocess.core.topic.Contribution;
@@ -31,11 +32,16 @@ record FiringWay(RuleMeaning rule, SortedMap<Integer, BitSet> accepts, Contribut
         return says.kind() == ContributionKind.WISH;
     }
 
-    /** True when both can fire on one combination. */
-    boolean meets(FiringWay other) {
+    /** True when it can fire on a combination of the given classes. */
+    boolean meets(Map<Integer, BitSet> classes) {
         return accepts.entrySet().stream()
-                .allMatch(entry -> !other.accepts.containsKey(entry.getKey())
-                        || entry.getValue().intersects(other.accepts.get(entry.getKey())));
+                .allMatch(entry -> !classes.containsKey(entry.getKey())
+                        || entry.getValue().intersects(classes.get(entry.getKey())));
+    }
+
+    /** True when it fires on a combination of one class of each fact. */
+    boolean firesOn(int[] classes) {
+        return accepts.entrySet().stream().allMatch(entry -> entry.getValue().get(classes[entry.getKey()]));
     }
 
     /** True when this one fires wherever the other does. */

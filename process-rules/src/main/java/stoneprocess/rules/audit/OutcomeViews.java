@@ -1,8 +1,12 @@
 package stoneprocess.rules.audit;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Reason;
@@ -23,6 +27,7 @@ final class OutcomeViews {
     private final Policy policy;
     private final Subject subject;
     private final List<Term> domain;
+    private final List<FiringWay> ways;
     private final List<List<Term>> wishes;
 
     /**
@@ -35,6 +40,7 @@ final class OutcomeViews {
         this.policy = Policy.of(this.topic);
         this.subject = subject;
         this.domain = List.copyOf(topic.domain());
+        this.ways = ways;
         this.wishes = ways.stream()
                 .filter(FiringWay::isWish)
                 .<List<Term>>map(way -> List.copyOf(way.says().values()))
@@ -176,6 +182,8 @@ final class OutcomeViews {
 
     /** The first value asked for under precedence, by its place in the domain. */
     private final class FirstAsked implements View<Integer> {
+        private final Map<FiringWay, Integer> asked = new IdentityHashMap<>();
+
         @Override
         public Integer start() {
             return domain.size() - 1;
@@ -183,15 +191,25 @@ final class OutcomeViews {
 
         @Override
         public Optional<Integer> add(Integer first, FiringWay way) {
-            return Optional.of(Math.min(first, asked(topic, way)));
+            return Optional.of(Math.min(first, asked(way)));
         }
 
         @Override
         public boolean idle(Integer first, FiringWay way) {
-            return asked(topic, way) >= first;
+            return asked(way) >= first;
         }
 
-        private <V extends Term> int asked(Choice<V> choice, FiringWay way) {
+        /** What asks for less keeps nothing from it. */
+        @Override
+        public boolean countsBeside(FiringWay looked, FiringWay way) {
+            return asked(way) <= asked(looked);
+        }
+
+        private int asked(FiringWay way) {
+            return asked.computeIfAbsent(way, key -> place(topic, key));
+        }
+
+        private <V extends Term> int place(Choice<V> choice, FiringWay way) {
             V named = choice.value(way.says().values().get(0).key());
             return domain.indexOf(Precedence.asked(choice, named, way.certain()));
         }
@@ -213,9 +231,13 @@ final class OutcomeViews {
     /** One value alone. */
     private final class OneValue implements View<Stand> {
         private final Term value;
+        private final Set<FiringWay> asking = Collections.newSetFromMap(new IdentityHashMap<>());
+        private final Set<FiringWay> excluding = Collections.newSetFromMap(new IdentityHashMap<>());
 
         private OneValue(Term value) {
             this.value = value;
+            ways.stream().filter(way -> asks(way, value)).forEach(asking::add);
+            ways.stream().filter(way -> excludes(way, value)).forEach(excluding::add);
         }
 
         @Override
@@ -226,14 +248,19 @@ final class OutcomeViews {
         @Override
         public Optional<Stand> add(Stand stand, FiringWay way) {
             return Optional.of(
-                    stand.out() || excludes(way, value)
+                    stand.out() || excluding.contains(way)
                             ? new Stand(false, true)
-                            : new Stand(stand.asked() || asks(way, value), false));
+                            : new Stand(stand.asked() || asking.contains(way), false));
+        }
+
+        @Override
+        public boolean isAbout(FiringWay way) {
+            return asking.contains(way) || excluding.contains(way);
         }
 
         @Override
         public boolean idle(Stand stand, FiringWay way) {
-            return stand.out() || !excludes(way, value) && (stand.asked() || !asks(way, value));
+            return stand.out() || !excluding.contains(way) && (stand.asked() || !asking.contains(way));
         }
 
         @Override
@@ -278,16 +305,18 @@ final class OutcomeViews {
         }
 
         @Override
+        public boolean isAbout(FiringWay way) {
+            return weight(way, first) != 0 || weight(way, second) != 0 || excludes(way, first) || excludes(way, second);
+        }
+
+        @Override
         public boolean idle(Lead lead, FiringWay way) {
-            return weight(way, first) == 0
-                    && weight(way, second) == 0
-                    && !excludes(way, first)
-                    && !excludes(way, second);
+            return false;
         }
 
         @Override
         public boolean canChange(Lead lead, FiringWay way) {
-            return way.isWish() && !idle(lead, way);
+            return way.isWish() && isAbout(way);
         }
 
         /** Which of them stand is for {@link OneValue} to tell. */

@@ -151,11 +151,11 @@ final class Sweep<S> {
             }
             BigInteger count = path.count.multiply(BigInteger.valueOf(chosen[1]));
             State<S> reached = new State<>(open, kept);
-            Path there = after.get(reached);
-            if (there == null) {
+            Path known = after.get(reached);
+            if (known == null) {
                 after.put(reached, new Path(path, place, chosen[0], count));
             } else {
-                there.count = there.count.add(count);
+                known.count = known.count.add(count);
             }
         }));
         if (after.size() > MOST_STATES) {
@@ -168,18 +168,18 @@ final class Sweep<S> {
     /** Classes of a fact that the same ways accept: the first of them and how many they are. */
     private Map<BitSet, int[]> alike(int place) {
         Map<BitSet, int[]> alike = new LinkedHashMap<>();
-        for (int one = 0; one < space.dimensions().get(place).classes().size(); one++) {
-            if (only.containsKey(place) && !only.get(place).get(one)) {
+        for (int index = 0; index < space.dimensions().get(place).classes().size(); index++) {
+            if (only.containsKey(place) && !only.get(place).get(index)) {
                 continue;
             }
             BitSet accepting = new BitSet();
             for (int i = 0; i < ways.size(); i++) {
                 BitSet accepted = ways.get(i).accepts().get(place);
-                if (accepted != null && accepted.get(one)) {
+                if (accepted != null && accepted.get(index)) {
                     accepting.set(i);
                 }
             }
-            int first = one;
+            int first = index;
             alike.computeIfAbsent(accepting, key -> new int[] {first, 0})[1]++;
         }
         return alike;

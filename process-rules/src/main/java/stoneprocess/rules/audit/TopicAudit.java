@@ -3,12 +3,14 @@ package stoneprocess.rules.audit;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -38,6 +40,7 @@ final class TopicAudit {
     private final WaySpace space;
     private final Topic<?> topic;
     private final List<AuditFinding> findings = new ArrayList<>();
+    private final Map<Subject, OutcomeViews> viewsBySubject = new HashMap<>();
     private final Set<String> redundant = new LinkedHashSet<>();
     private BigInteger covered = BigInteger.ZERO;
     private long states;
@@ -138,8 +141,9 @@ final class TopicAudit {
     private boolean matters(FiringWay way) {
         return subjects(way).anyMatch(subject -> {
             List<FiringWay> others = about(subject).stream()
-                    .filter(other ->
-                            !other.id().equals(way.id()) && !redundant.contains(other.id()) && other.meets(way))
+                    .filter(other -> !other.id().equals(way.id())
+                            && !redundant.contains(other.id())
+                            && other.meets(way.accepts()))
                     .toList();
             return views(subject).differences().stream().anyMatch(view -> matters(way, others, view));
         });
@@ -149,17 +153,14 @@ final class TopicAudit {
         if (!view.canChange(view.start(), way)) {
             return false;
         }
-        List<FiringWay> counting = counting(view, others);
+        List<FiringWay> counting =
+                others.stream().filter(other -> view.countsBeside(way, other)).toList();
         return new Sweep<>(space, counting, way.accepts(), view.asLongAsChangedBy(way))
                 .run().stream().anyMatch(end -> view.changes(end.kept(), way));
     }
 
-    private static <S> List<FiringWay> counting(View<S> view, List<FiringWay> ways) {
-        return ways.stream().filter(way -> !view.idle(view.start(), way)).toList();
-    }
-
     private OutcomeViews views(Subject subject) {
-        return new OutcomeViews(topic, subject, about(subject));
+        return viewsBySubject.computeIfAbsent(subject, key -> new OutcomeViews(topic, key, about(key)));
     }
 
     private static List<FiringWay> demands(List<FiringWay> ways) {
@@ -190,7 +191,8 @@ final class TopicAudit {
     }
 
     private <S> Set<String> reached(View<S> view, List<FiringWay> ways) {
-        Sweep<S> sweep = new Sweep<>(space, counting(view, ways), Map.of(), view);
+        List<FiringWay> counting = ways.stream().filter(view::isAbout).toList();
+        Sweep<S> sweep = new Sweep<>(space, counting, Map.of(), view);
         List<Sweep.End<S>> ends = sweep.run();
         states += sweep.states();
         covered = ends.stream().map(Sweep.End::count).reduce(BigInteger.ZERO, BigInteger::add);
@@ -254,7 +256,7 @@ final class TopicAudit {
         for (int i = from; i < ways.size(); i++) {
             FiringWay way = ways.get(i);
             long less = left & views.permitted(way);
-            if (less != left && fits(together(chosen), way)) {
+            if (less != left && way.meets(together(chosen))) {
                 chosen.add(way);
                 collect(ways, views, i + 1, less, chosen, found);
                 chosen.remove(chosen.size() - 1);
@@ -262,23 +264,18 @@ final class TopicAudit {
         }
     }
 
-    private static boolean fits(Map<Integer, BitSet> narrowed, FiringWay way) {
-        return way.accepts().entrySet().stream()
-                .allMatch(entry -> !narrowed.containsKey(entry.getKey())
-                        || narrowed.get(entry.getKey()).intersects(entry.getValue()));
-    }
-
-    private static Map<Integer, BitSet> together(List<FiringWay> ways) {
-        Map<Integer, BitSet> both = new TreeMap<>();
+    /** The classes that all of some ways accept. */
+    private static SortedMap<Integer, BitSet> together(List<FiringWay> ways) {
+        SortedMap<Integer, BitSet> common = new TreeMap<>();
         for (FiringWay way : ways) {
             way.accepts()
-                    .forEach((place, classes) -> both.merge(place, (BitSet) classes.clone(), (one, other) -> {
-                        BitSet and = (BitSet) one.clone();
-                        and.and(other);
-                        return and;
+                    .forEach((place, classes) -> common.merge(place, classes, (some, more) -> {
+                        BitSet both = (BitSet) some.clone();
+                        both.and(more);
+                        return both;
                     }));
         }
-        return both;
+        return common;
     }
 
     /** Only what blocks the plan is offered a way out. */
@@ -302,7 +299,7 @@ final class TopicAudit {
                 add(
                         FindingKind.IMPASSE_WITHOUT_OFFER,
                         silent.stream()
-                                .filter(way -> fires(way, impasse.get().classes()))
+                                .filter(way -> way.firesOn(impasse.get().classes()))
                                 .map(FiringWay::id)
                                 .distinct()
                                 .sorted()
@@ -317,11 +314,6 @@ final class TopicAudit {
     private boolean offers(FiringWay way) {
         boolean testsStone = way.says().kind() == ContributionKind.VETO && !way.certain();
         return !way.rule().card().offers().isEmpty() || testsStone;
-    }
-
-    private static boolean fires(FiringWay way, int[] classes) {
-        return way.accepts().entrySet().stream()
-                .allMatch(entry -> entry.getValue().get(classes[entry.getKey()]));
     }
 
     private List<FiringWay> about(Subject subject) {
@@ -346,15 +338,17 @@ final class TopicAudit {
             long firing = firing(classes);
             for (int place = 0; place < classes.length; place++) {
                 int before = classes[place];
-                for (int one = 0; one < space.dimensions().get(place).classes().size(); one++) {
-                    if (only.containsKey(place) && !only.get(place).get(one)) {
+                for (int index = 0;
+                        index < space.dimensions().get(place).classes().size();
+                        index++) {
+                    if (only.containsKey(place) && !only.get(place).get(index)) {
                         continue;
                     }
-                    classes[place] = one;
+                    classes[place] = index;
                     long fewer = firing(classes);
                     if (fewer < firing) {
                         firing = fewer;
-                        before = one;
+                        before = index;
                         calmer = true;
                     }
                     classes[place] = before;
@@ -365,7 +359,7 @@ final class TopicAudit {
     }
 
     private long firing(int[] classes) {
-        return space.ways().stream().filter(way -> fires(way, classes)).count();
+        return space.ways().stream().filter(way -> way.firesOn(classes)).count();
     }
 
     /** Rules were read without an engine; on what shows a finding the engine must fire them too. */

@@ -24,6 +24,16 @@ interface View<S> extends Sweep.Tally<S> {
                 .isPresent();
     }
 
+    /** False for ways that never say anything about this part. */
+    default boolean isAbout(FiringWay way) {
+        return true;
+    }
+
+    /** True when it counts whether a way fires beside another whose difference is looked for. */
+    default boolean countsBeside(FiringWay looked, FiringWay way) {
+        return isAbout(way);
+    }
+
     /** The same, of interest only as long as a way can make a difference. */
     default Sweep.Tally<S> asLongAsChangedBy(FiringWay way) {
         View<S> view = this;

@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import stoneprocess.core.gloss.Geometry;
-import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
@@ -111,53 +110,6 @@ public final class SurveyGenerator {
             }
         }
         return survey(builder, answers);
-    }
-
-    /**
-     * A survey of a kind. Half of the measured answers that are known, and half of the measured depths of damage, are
-     * moved to a limit of their classes as the parameters make them, or one step before it.
-     *
-     * @param parameters the numbers that part the classes
-     */
-    public FloorSurvey draw(SurveyKind kind, Parameters parameters, SplittableRandom random) {
-        FloorSurvey survey = draw(random);
-        if (kind == SurveyKind.VALID) {
-            return survey;
-        }
-        FieldClasses classes = new FieldClasses(parameters, sequence);
-        for (SurveyField<?> field : SurveyField.all()) {
-            if (field.kind() instanceof FieldKind.Measure measure
-                    && survey.answer(field).isKnown()
-                    && random.nextBoolean()) {
-                List<Quantity> limits = classes.limits(field, measure, survey);
-                if (!limits.isEmpty()) {
-                    Quantity limit = pick(limits, random);
-                    Quantity before = FieldClasses.stepBefore(limit);
-                    boolean near =
-                            kind == SurveyKind.NEAR_MISS && measure.limits().contains(before.kept());
-                    survey =
-                            survey.toBuilder().put(field, near ? before : limit).build();
-                }
-            }
-        }
-        List<Zone> zones = new ArrayList<>();
-        for (Zone zone : survey.zones()) {
-            Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
-            zone.damages()
-                    .forEach((damageKind, damage) ->
-                            damages.put(damageKind, atLimit(damage, kind, classes.depths(damageKind), random)));
-            zones.add(new Zone(zone.name(), zone.kind(), zone.share(), damages));
-        }
-        return survey.toBuilder().zones(zones).build();
-    }
-
-    private static Damage atLimit(Damage damage, SurveyKind kind, List<Length> limits, SplittableRandom random) {
-        if (damage.depth().isEmpty() || limits.isEmpty() || random.nextBoolean()) {
-            return damage;
-        }
-        Length limit = pick(limits, random);
-        Length depth = kind == SurveyKind.BOUNDARY ? limit : (Length) FieldClasses.stepBefore(limit);
-        return new Damage(damage.kind(), damage.look(), Optional.of(depth), damage.share());
     }
 
     /**

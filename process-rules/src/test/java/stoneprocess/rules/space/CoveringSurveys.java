@@ -22,6 +22,7 @@ import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.internal.classify.Facts;
+import stoneprocess.rules.testkit.FieldClasses;
 
 /**
  * Surveys in which any three answers appear together in every combination of their classes, unknown included. A column

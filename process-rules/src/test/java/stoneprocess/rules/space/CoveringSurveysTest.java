@@ -34,6 +34,7 @@ import stoneprocess.rules.PlanningRules;
 import stoneprocess.rules.feature.Step;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.testkit.SurveyKind;
 
 /**
  * Every combination of three answers on a survey. Few floors of them can be worked on, since some answer stops each; so
@@ -158,7 +159,7 @@ class CoveringSurveysTest {
         int draws = Math.min(5 * asked, 20_000);
         for (int seed = 0; seed < draws; seed++) {
             SurveyKind kind = SurveyKind.values()[seed % SurveyKind.values().length];
-            plan.accept(generator.draw(kind, Parameters.standard(), new SplittableRandom(seed)));
+            plan.accept(kind.draw(generator, Parameters.standard(), new SplittableRandom(seed)));
         }
         Set<String> rare = new TreeSet<>(silent);
         for (LoadedRule rule : planning) {

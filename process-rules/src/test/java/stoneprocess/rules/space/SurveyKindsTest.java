@@ -20,7 +20,9 @@ import stoneprocess.core.survey.SizeClass;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.Advisor;
+import stoneprocess.rules.testkit.FieldClasses;
 import stoneprocess.rules.testkit.InvalidSurveys;
+import stoneprocess.rules.testkit.SurveyKind;
 
 class SurveyKindsTest {
     private static final Parameters NUMBERS = Parameters.standard();
@@ -42,7 +44,7 @@ class SurveyKindsTest {
         int draws = 400;
         for (SurveyKind kind : SurveyKind.values()) {
             for (int seed = 0; seed < draws; seed++) {
-                FloorSurvey survey = GENERATOR.draw(kind, NUMBERS, new SplittableRandom(seed));
+                FloorSurvey survey = kind.draw(GENERATOR, NUMBERS, new SplittableRandom(seed));
                 survey.answer(SurveyField.AREA).value().ifPresent(area -> {
                     on.merge(kind + " on", limits.contains(area) ? 1 : 0, Integer::sum);
                     on.merge(kind + " before", before.contains(area) ? 1 : 0, Integer::sum);
@@ -60,7 +62,7 @@ class SurveyKindsTest {
         Advisor advisor = Advisor.standard();
         for (SurveyKind kind : SurveyKind.values()) {
             for (int seed = 0; seed < 60; seed++) {
-                assertThat(advisor.recommend(GENERATOR.draw(kind, NUMBERS, new SplittableRandom(seed))))
+                assertThat(advisor.recommend(kind.draw(GENERATOR, NUMBERS, new SplittableRandom(seed))))
                         .isNotNull();
             }
         }

@@ -18,7 +18,6 @@ import stoneprocess.core.tool.GritSequence;
 import stoneprocess.rules.space.Forgetting;
 import stoneprocess.rules.space.Smallest;
 import stoneprocess.rules.space.SurveyGenerator;
-import stoneprocess.rules.space.SurveyKind;
 import stoneprocess.rules.space.Unremarkable;
 
 /**
@@ -49,7 +48,7 @@ public final class FloorSurveys {
         return Arbitraries.fromGenerator(random -> {
             int known = KNOWN.get(random.nextInt(KNOWN.size()));
             SurveyGenerator generator = SurveyGenerator.of(new Share(known), sequence);
-            return new Smaller(generator.draw(kind, parameters, new SplittableRandom(random.nextLong())));
+            return new Smaller(kind.draw(generator, parameters, new SplittableRandom(random.nextLong())));
         });
     }
 

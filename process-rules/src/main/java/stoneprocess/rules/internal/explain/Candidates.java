@@ -50,12 +50,12 @@ import stoneprocess.rules.internal.meaning.RuleReach;
 final class Candidates {
     private static final List<String> NAMES = Facts.surveyNames();
 
-    private final Floor floor;
+    private final SurveyedFloor floor;
     private final FloorSurvey survey;
     private final FlatRules stoneRules;
     private final Map<String, List<Change>> byName = new HashMap<>();
 
-    Candidates(Floor floor, RuleReach reach) {
+    Candidates(SurveyedFloor floor, RuleReach reach) {
         this.floor = floor;
         this.survey = floor.survey();
         this.stoneRules = reach.upTo(Topics.STONE);

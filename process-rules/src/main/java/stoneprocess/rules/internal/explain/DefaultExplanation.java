@@ -2,7 +2,6 @@ package stoneprocess.rules.internal.explain;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,12 +11,10 @@ import org.jspecify.annotations.Nullable;
 import stoneprocess.core.answer.Explanation;
 import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.answer.Matter;
-import stoneprocess.core.answer.SilentRule;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
-import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.problem.RulebaseException;
@@ -175,21 +172,7 @@ final class DefaultExplanation implements Explanation {
         return outcome;
     }
 
-    /** The cards of the rules, ordered by id. */
-    List<Card> cards(List<Reason> some, List<Reason> others, List<SilentRule> silent) {
-        BitSet named = new BitSet();
-        for (Reason reason : some) {
-            named.set(cardOf(reason.rule()));
-        }
-        for (Reason reason : others) {
-            named.set(cardOf(reason.rule()));
-        }
-        for (SilentRule rule : silent) {
-            named.set(cardOf(rule.rule()));
-        }
-        return cardsAt(named);
-    }
-
+    /** The cards at some places, ordered by id. */
     List<Card> cardsAt(BitSet places) {
         return cards.at(places);
     }
@@ -217,10 +200,8 @@ final class DefaultExplanation implements Explanation {
         return FORM.place(field);
     }
 
-    /** Adds where questions stand in the form. */
-    void addQuestions(Collection<String> fields, BitSet places) {
-        for (String field : fields) {
-            places.set(Objects.requireNonNull(questionOf(field), field));
-        }
+    /** Adds where a question stands in the form. */
+    void addQuestion(String field, BitSet places) {
+        places.set(Objects.requireNonNull(questionOf(field), field));
     }
 }

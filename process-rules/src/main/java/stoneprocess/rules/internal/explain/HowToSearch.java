@@ -53,11 +53,11 @@ public final class HowToSearch {
     private final Topic<?> topic;
     private final Subject subject;
     private final String wanted;
-    private final Floor floor;
+    private final SurveyedFloor floor;
     private final FlatRules rules;
     private final Candidates candidates;
 
-    private HowToSearch(RuleMeanings meanings, Topic<?> topic, Subject subject, String wanted, Floor floor) {
+    private HowToSearch(RuleMeanings meanings, Topic<?> topic, Subject subject, String wanted, SurveyedFloor floor) {
         this.meanings = meanings;
         this.reach = meanings.reach();
         this.topic = topic;
@@ -87,7 +87,8 @@ public final class HowToSearch {
             GritSequence sequence,
             RulebaseStamp stamp) {
         requireQuestion(topic, subject, wanted, sequence);
-        HowToSearch search = new HowToSearch(meanings, topic, subject, wanted, new Floor(survey, parameters, sequence));
+        HowToSearch search =
+                new HowToSearch(meanings, topic, subject, wanted, new SurveyedFloor(survey, parameters, sequence));
         List<Way> ways = search.ways();
         WayKind kind = ways.isEmpty()
                 ? WayKind.NONE_WITHIN_TWO
@@ -160,8 +161,8 @@ public final class HowToSearch {
                 .toList();
     }
 
-    private List<Change> ordered(Change one, Change other) {
-        return place(one) <= place(other) ? List.of(one, other) : List.of(other, one);
+    private List<Change> ordered(Change first, Change second) {
+        return place(first) <= place(second) ? List.of(first, second) : List.of(second, first);
     }
 
     private int place(Change change) {
@@ -170,9 +171,9 @@ public final class HowToSearch {
     }
 
     /** Two changes of one place exclude each other, and so do a list as a whole and one of its members. */
-    static boolean together(Change one, Change other) {
-        boolean whole = one instanceof Change.OfAnswer || other instanceof Change.OfAnswer;
-        return whole ? !one.name().equals(other.name()) : !one.place().equals(other.place());
+    static boolean together(Change first, Change second) {
+        boolean whole = first instanceof Change.OfAnswer || second instanceof Change.OfAnswer;
+        return whole ? !first.name().equals(second.name()) : !first.place().equals(second.place());
     }
 
     /** The run with changes; empty where they cannot hold together with the other answers. */

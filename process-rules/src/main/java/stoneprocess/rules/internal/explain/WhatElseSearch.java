@@ -77,7 +77,7 @@ public final class WhatElseSearch {
         if (survey.readings().isEmpty()) {
             add(open, Facts.READINGS, topics(survey, read()), HowFound.METER);
         }
-        open.sort(Comparator.comparing(one -> -one.topics().size()));
+        open.sort(Comparator.comparing(question -> -question.topics().size()));
         return open;
     }
 
@@ -120,10 +120,10 @@ public final class WhatElseSearch {
         return topics;
     }
 
-    private static boolean feedTheSame(String one, String other) {
+    private static boolean feedTheSame(String name, String partner) {
         return Facts.types().stream()
                 .map(Facts::reads)
-                .anyMatch(fields -> fields.contains(one) && fields.contains(other));
+                .anyMatch(fields -> fields.contains(name) && fields.contains(partner));
     }
 
     /** The survey with every answer that the rules can tell apart; damage that is unknown in several zones in each, and
@@ -134,7 +134,7 @@ public final class WhatElseSearch {
             return answered(withZone(base), name);
         }
         List<FloorSurvey> answered = new ArrayList<>();
-        for (Change change : new Candidates(new Floor(base, parameters, sequence), reach).of(name)) {
+        for (Change change : new Candidates(new SurveyedFloor(base, parameters, sequence), reach).of(name)) {
             if (change.isFoundOut()) {
                 possible(base, change).ifPresent(answered::add);
             }
@@ -202,7 +202,7 @@ public final class WhatElseSearch {
 
     /** The values of each topic for each subject; an impasse is an end of its own. */
     private Map<List<Object>, Object> ends(FloorSurvey of) {
-        Run run = new Floor(of, parameters, sequence).run(reach.all(), Stage.SAFETY);
+        Run run = new SurveyedFloor(of, parameters, sequence).run(reach.all(), Stage.SAFETY);
         Map<List<Object>, Object> ends = new LinkedHashMap<>();
         for (Outcome outcome : run.outcomes()) {
             Object end = outcome instanceof Decision<?> decision ? decision.keys() : "impasse";

@@ -94,7 +94,9 @@ final class WhyFinder {
         Behind alone = new Behind(ground(matter), new BitSet(), new BitSet(), new BitSet(), new TreeMap<>());
         for (Reason reason : alone.ground().reasons()) {
             alone.cards().set(explanation.cardOf(reason.rule()));
-            reason.facts().forEach(fact -> explanation.addQuestions(Readings.of(fact), alone.questions()));
+            reason.facts().stream()
+                    .flatMap(fact -> Readings.of(fact).stream())
+                    .forEach(field -> explanation.addQuestion(field, alone.questions()));
         }
         for (String input : Readings.inputs(alone.ground().outcome())) {
             Integer question = explanation.questionOf(input);

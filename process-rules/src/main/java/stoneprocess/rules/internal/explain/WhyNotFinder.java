@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.SilentRule;
@@ -59,41 +60,40 @@ final class WhyNotFinder {
     }
 
     WhyNot ofValue(Choice<?> topic, Outcome outcome, String value) {
+        Policy policy = Policy.of(topic);
+        List<Reason> excluding = reasons(outcome, reason -> policy.excludes(topic, reason, value));
+        List<Reason> asking = reasons(outcome, reason -> asks(reason, value));
         if (outcome instanceof Impasse) {
-            return spoken(
-                    WhyNotKind.IMPASSE,
-                    outcome,
-                    value,
-                    reasons(outcome, reason -> excludes(reason, value)),
-                    reasons(outcome, reason -> asks(reason, value)));
+            return spoken(WhyNotKind.IMPASSE, outcome, value, excluding, asking);
         }
         Decision<?> decision = (Decision<?>) outcome;
-        Policy policy = Policy.of(topic);
-        if (!policy.isSingle()) {
-            return ofSeveral(topic, decision, value);
-        }
-        if (!policy.needsNarrow()) {
+        if (policy.isSingle() && !policy.needsNarrow()) {
             return ofPrecedence(topic, decision, value);
         }
-        return policy.isLocal() ? ofOne(topic, decision, value) : ofSteps(decision, value);
-    }
-
-    private WhyNot ofOne(Topic<?> topic, Decision<?> decision, String value) {
-        List<Reason> excluding = reasons(decision, reason -> excludes(reason, value));
-        List<Reason> asking = reasons(decision, reason -> asks(reason, value));
         if (!excluding.isEmpty()) {
             return spoken(WhyNotKind.VETOED, decision, value, excluding, asking);
         }
-        List<Reason> wishes = decision.won().stream()
-                .filter(reason -> reason.kind() == ContributionKind.WISH)
-                .toList();
+        if (!policy.isSingle()) {
+            return silent(decision, value, asker -> asker.kind() != ContributionKind.VETO);
+        }
+        return policy.isLocal() ? ofOne(topic, decision, value, asking) : ofSteps(decision, value, asking);
+    }
+
+    private WhyNot ofOne(Topic<?> topic, Decision<?> decision, String value, List<Reason> asking) {
         boolean milder = position(topic, value) < position(topic, decision.key());
-        boolean wished = asking.stream().anyMatch(reason -> reason.kind() == ContributionKind.WISH);
-        if (milder || wished) {
-            return spoken(WhyNotKind.OUTWEIGHED, decision, value, wishes, asking);
+        if (milder || asking.stream().anyMatch(WhyNotFinder::isWish)) {
+            return spoken(WhyNotKind.OUTWEIGHED, decision, value, wishesThatWon(decision), asking);
         }
         List<Reason> all = decision.reasons();
         return silent(decision, value, asker -> wouldDecide(asker, all, value));
+    }
+
+    private static boolean isWish(Reason reason) {
+        return reason.kind() == ContributionKind.WISH;
+    }
+
+    private static List<Reason> wishesThatWon(Decision<?> decision) {
+        return decision.won().stream().filter(WhyNotFinder::isWish).toList();
     }
 
     /** A need decides on the most cautious value that it leaves, a wish on the best ranked that is allowed. */
@@ -110,18 +110,6 @@ final class WhyNotFinder {
             }
             case VETO -> false;
         };
-    }
-
-    private WhyNot ofSeveral(Choice<?> topic, Decision<?> decision, String value) {
-        List<Reason> excluding = reasons(decision, reason -> Policy.of(topic).excludes(topic, reason, value));
-        return excluding.isEmpty()
-                ? silent(decision, value, asker -> asker.kind() != ContributionKind.VETO)
-                : spoken(
-                        WhyNotKind.VETOED,
-                        decision,
-                        value,
-                        excluding,
-                        reasons(decision, reason -> asks(reason, value)));
     }
 
     /** The first value in the domain's order wins; what rests on something unknown may count for a milder one. */
@@ -141,19 +129,12 @@ final class WhyNotFinder {
         return silent(decision, value, asker -> asker.values().get(0).equals(value));
     }
 
-    private WhyNot ofSteps(Decision<?> decision, String value) {
-        List<Reason> excluding = reasons(decision, reason -> excludes(reason, value));
-        List<Reason> asking = reasons(decision, reason -> asks(reason, value));
-        if (!excluding.isEmpty()) {
-            return spoken(WhyNotKind.VETOED, decision, value, excluding, asking);
-        }
-        List<Reason> by = new ArrayList<>(decision.won().stream()
-                .filter(reason -> reason.kind() == ContributionKind.WISH)
-                .toList());
-        Subject.OfStep here = (Subject.OfStep) decision.subject();
+    private WhyNot ofSteps(Decision<?> decision, String value, List<Reason> asking) {
+        List<Reason> by = new ArrayList<>(wishesThatWon(decision));
+        Subject.OfStep own = (Subject.OfStep) decision.subject();
         explanation.matters(decision.topic().id()).stream()
-                .filter(matter -> matter.subject() instanceof Subject.OfStep step && step.track() == here.track())
-                .filter(matter -> !matter.subject().equals(here))
+                .filter(matter -> matter.subject() instanceof Subject.OfStep step && step.track() == own.track())
+                .filter(matter -> !matter.subject().equals(own))
                 .flatMap(matter -> explanation.outcome(matter).reasons().stream())
                 .filter(reason -> excludes(reason, value))
                 .forEach(by::add);
@@ -187,16 +168,34 @@ final class WhyNotFinder {
     }
 
     private WhyNot spoken(WhyNotKind kind, Outcome outcome, String value, List<Reason> by, List<Reason> asked) {
+        return whyNot(kind, outcome, value, by, asked, List.of(), List.of(), Stream.of());
+    }
+
+    private WhyNot whyNot(
+            WhyNotKind kind,
+            Outcome outcome,
+            String value,
+            List<Reason> by,
+            List<Reason> asked,
+            List<SilentRule> silent,
+            List<Matter> restsOn,
+            Stream<String> fields) {
+        BitSet cards = new BitSet();
+        by.forEach(reason -> cards.set(explanation.cardOf(reason.rule())));
+        asked.forEach(reason -> cards.set(explanation.cardOf(reason.rule())));
+        silent.forEach(rule -> cards.set(explanation.cardOf(rule.rule())));
+        BitSet questions = new BitSet();
+        fields.forEach(field -> explanation.addQuestion(field, questions));
         return new WhyNot(
                 value,
                 kind,
                 outcome,
                 by,
                 asked,
-                List.of(),
-                List.of(),
-                explanation.cards(by, asked, List.of()),
-                List.of());
+                silent,
+                restsOn,
+                explanation.cardsAt(cards),
+                explanation.answersAt(questions));
     }
 
     private WhyNot silent(Decision<?> decision, String value, Predicate<Asker> asks) {
@@ -225,22 +224,10 @@ final class WhyNotFinder {
     private WhyNot silent(
             WhyNotKind kind, Decision<?> decision, String value, List<Reason> asked, List<SilentRule> silent) {
         silent.sort(NEAREST_FIRST);
-        BitSet fields = new BitSet();
-        for (SilentRule rule : silent) {
-            for (Unmet condition : rule.unmet()) {
-                explanation.addQuestions(condition.fields(), fields);
-            }
-        }
-        return new WhyNot(
-                value,
-                kind,
-                decision,
-                List.of(),
-                asked,
-                silent,
-                List.of(),
-                explanation.cards(List.of(), asked, silent),
-                explanation.answersAt(fields));
+        Stream<String> fields = silent.stream()
+                .flatMap(rule -> rule.unmet().stream())
+                .flatMap(condition -> condition.fields().stream());
+        return whyNot(kind, decision, value, List.of(), asked, silent, List.of(), fields);
     }
 
     private List<Unmet> unmet(Asker asker, Subject subject) {
@@ -352,17 +339,6 @@ final class WhyNotFinder {
 
     private WhyNot computed(
             WhyNotKind kind, Outcome outcome, String value, List<Reason> by, List<Matter> restsOn, Set<String> fields) {
-        BitSet questions = new BitSet();
-        explanation.addQuestions(fields, questions);
-        return new WhyNot(
-                value,
-                kind,
-                outcome,
-                by,
-                List.of(),
-                List.of(),
-                restsOn,
-                explanation.cards(by, List.of(), List.of()),
-                explanation.answersAt(questions));
+        return whyNot(kind, outcome, value, by, List.of(), List.of(), restsOn, fields.stream());
     }
 }

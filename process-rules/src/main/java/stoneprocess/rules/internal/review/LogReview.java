@@ -185,11 +185,11 @@ public final class LogReview {
         boolean last = tracks().stream().allMatch(track -> {
             List<AbrasiveGrade> planned = book.planned(track);
             AbrasiveGrade end = planned.get(planned.size() - 1);
-            boolean there = book.work(track)
+            boolean reached = book.work(track)
                     .latest()
                     .filter(stage -> AbrasiveGrade.IN_ORDER.compare(stage.grade(), end) >= 0)
                     .isPresent();
-            return there || track != governing();
+            return reached || track != governing();
         });
         return last || finished ? JobStage.LAST_GRADE : JobStage.UNDER_WAY;
     }

@@ -111,7 +111,7 @@ final class Logbook {
     /** True for a zone of edges or stairs. */
     boolean isEdge(String zone) {
         return plan.survey().zones().stream()
-                .filter(one -> one.name().equals(zone))
+                .filter(surveyed -> surveyed.name().equals(zone))
                 .map(Zone::kind)
                 .anyMatch(kind -> kind == ZoneKind.EDGE || kind == ZoneKind.STAIR);
     }
@@ -121,7 +121,7 @@ final class Logbook {
         List<Zone> zones = plan.survey().zones();
         return !zones.isEmpty()
                 && !zone.equals(JobLog.TEST_AREA)
-                && zones.stream().noneMatch(one -> one.name().equals(zone));
+                && zones.stream().noneMatch(surveyed -> surveyed.name().equals(zone));
     }
 
     private void noteWork() {
@@ -150,7 +150,7 @@ final class Logbook {
     private static boolean skipped(List<AbrasiveGrade> planned, Optional<AbrasiveGrade> before, AbrasiveGrade now) {
         return planned.stream()
                 .filter(grade -> AbrasiveGrade.IN_ORDER.compare(grade, now) < 0)
-                .anyMatch(grade -> before.map(one -> AbrasiveGrade.IN_ORDER.compare(grade, one) > 0)
+                .anyMatch(grade -> before.map(last -> AbrasiveGrade.IN_ORDER.compare(grade, last) > 0)
                         .orElse(true));
     }
 }

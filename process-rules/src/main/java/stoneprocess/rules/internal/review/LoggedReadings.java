@@ -152,11 +152,11 @@ final class LoggedReadings {
     }
 
     private void judge(String zone, List<Occasion> occasions, Notes notes) {
-        Optional<Occasion> here = now(zone, occasions);
-        if (here.isEmpty()) {
+        Optional<Occasion> atHoldPoint = now(zone, occasions);
+        if (atHoldPoint.isEmpty()) {
             return;
         }
-        Occasion now = here.get();
+        Occasion now = atHoldPoint.get();
         if (now.readings().size() == 1) {
             notes.add(now.readings().get(0), NoteKind.ONE_SPOT_ONLY, Effect.COUNTS_WITH_CARE);
         }

@@ -67,7 +67,7 @@ class HowToPropertyTest {
     private static WayKind kept(Questions question) {
         HowTo howTo = ADVISOR.howTo(question.survey(), question.topic(), question.subject(), question.wanted());
         assertThat(howTo.kind()).isNotEqualTo(WayKind.ALREADY);
-        Floor floor = floor(question);
+        SurveyedFloor floor = floor(question);
         for (int w = 0; w < howTo.ways().size(); w++) {
             Way way = howTo.ways().get(w);
             boolean recommended = w > 0 || recommends(question, way);
@@ -80,8 +80,8 @@ class HowToPropertyTest {
         return howTo.kind();
     }
 
-    private static Floor floor(Questions question) {
-        return new Floor(question.survey(), Parameters.standard(), GritSequence.standard());
+    private static SurveyedFloor floor(Questions question) {
+        return new SurveyedFloor(question.survey(), Parameters.standard(), GritSequence.standard());
     }
 
     /** By the engine, which the search does without. */
@@ -141,7 +141,7 @@ class HowToPropertyTest {
     }
 
     private static List<Way> exhaustively(Questions question) {
-        Floor floor = floor(question);
+        SurveyedFloor floor = floor(question);
         Candidates candidates = new Candidates(floor, REACH);
         List<Change> singles = Candidates.names().stream()
                 .flatMap(name -> candidates.of(name).stream())
@@ -168,7 +168,7 @@ class HowToPropertyTest {
         return ways.stream().filter(way -> way.classSteps() == least).toList();
     }
 
-    private static Optional<Way> tried(Floor floor, FlatRules rules, Questions question, List<Change> changes) {
+    private static Optional<Way> tried(SurveyedFloor floor, FlatRules rules, Questions question, List<Change> changes) {
         FloorSurvey changed;
         try {
             changed = Change.all(floor.survey(), changes);

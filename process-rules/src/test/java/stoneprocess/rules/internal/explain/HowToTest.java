@@ -132,7 +132,7 @@ class HowToTest {
         SurveyGenerator generator = SurveyGenerator.of(new Share(100));
         for (int i = 0; i < 10; i++) {
             FloorSurvey survey = generator.draw(random);
-            Floor floor = new Floor(survey, Parameters.standard(), GritSequence.standard());
+            SurveyedFloor floor = new SurveyedFloor(survey, Parameters.standard(), GritSequence.standard());
             Candidates candidates = new Candidates(floor, REACH);
             for (SurveyField<?> field : SurveyField.all()) {
                 if (field.kind() instanceof FieldKind.Measure && survey.mayAnswer(field)) {
@@ -149,7 +149,7 @@ class HowToTest {
     }
 
     private static List<Object> read(FloorSurvey survey, SurveyField<?> field) {
-        return new Floor(survey, Parameters.standard(), GritSequence.standard())
+        return new SurveyedFloor(survey, Parameters.standard(), GritSequence.standard())
                 .facts(
                         REACH.upTo(Topics.STONE),
                         survey,

@@ -66,7 +66,7 @@ record Questions(FloorSurvey survey, Topic<?> topic, Subject subject, String wan
     }
 
     private static Situation answered(RuleReach reach, FloorSurvey survey) {
-        return new Floor(survey, Parameters.standard(), GritSequence.standard())
+        return new SurveyedFloor(survey, Parameters.standard(), GritSequence.standard())
                 .run(reach.all(), Stage.SAFETY)
                 .situation();
     }

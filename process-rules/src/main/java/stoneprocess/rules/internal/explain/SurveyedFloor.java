@@ -19,7 +19,7 @@ import stoneprocess.rules.internal.run.Run;
 import stoneprocess.rules.internal.run.Runner;
 
 /** A surveyed floor, and what the rules say of it when some of its facts change. Not safe to share between threads. */
-final class Floor {
+final class SurveyedFloor {
     private final FloorSurvey survey;
     private final Parameters parameters;
     private final GritSequence sequence;
@@ -27,7 +27,7 @@ final class Floor {
     private @Nullable FlatRules lastRules;
     private List<Object> lastRead = List.of();
 
-    Floor(FloorSurvey survey, Parameters parameters, GritSequence sequence) {
+    SurveyedFloor(FloorSurvey survey, Parameters parameters, GritSequence sequence) {
         this.survey = survey;
         this.parameters = parameters;
         this.sequence = sequence;

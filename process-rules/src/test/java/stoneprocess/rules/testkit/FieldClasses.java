@@ -1,4 +1,4 @@
-package stoneprocess.rules.space;
+package stoneprocess.rules.testkit;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -29,11 +29,15 @@ import stoneprocess.core.tool.MachineClass;
 import stoneprocess.rules.internal.classify.Facts;
 
 /** One answer for each class of a field that the rules can tell apart. Immutable and safe to share between threads. */
-final class FieldClasses {
+public final class FieldClasses {
     private final Parameters parameters;
     private final GritSequence sequence;
 
-    FieldClasses(Parameters parameters, GritSequence sequence) {
+    /**
+     * @param parameters the numbers that part the classes
+     * @param sequence where grades on hand come from
+     */
+    public FieldClasses(Parameters parameters, GritSequence sequence) {
         this.parameters = parameters;
         this.sequence = sequence;
     }
@@ -43,7 +47,7 @@ final class FieldClasses {
      *
      * @param base what the other answers are where a class depends on them
      */
-    List<Object> of(SurveyField<?> field, FloorSurvey base) {
+    public List<Object> of(SurveyField<?> field, FloorSurvey base) {
         FieldKind kind = field.kind();
         if (kind instanceof FieldKind.Choice choice) {
             return List.of((Object[]) choice.type().getEnumConstants());
@@ -90,7 +94,7 @@ final class FieldClasses {
     }
 
     /** Where classes of a measured field begin, at the precision of its dimension, inside what it accepts. */
-    List<Quantity> limits(SurveyField<?> field, FieldKind.Measure measure, FloorSurvey base) {
+    public List<Quantity> limits(SurveyField<?> field, FieldKind.Measure measure, FloorSurvey base) {
         TreeSet<Quantity> limits = new TreeSet<>();
         for (double limit : Facts.limits(field, base, parameters)) {
             BigDecimal value = BigDecimal.valueOf(limit)
@@ -104,7 +108,7 @@ final class FieldClasses {
     }
 
     /** Where classes of a measured depth begin; none for a kind that is not measured. */
-    List<Length> depths(DamageKind kind) {
+    public List<Length> depths(DamageKind kind) {
         return kind.depthScale().stream()
                 .flatMap(scale -> Arrays.stream(kind.classes().getEnumConstants())
                         .map(constant -> scale + "." + ((Term) constant).key()))
@@ -115,7 +119,7 @@ final class FieldClasses {
     }
 
     /** The value one step of the precision before another. */
-    static Quantity stepBefore(Quantity value) {
+    public static Quantity stepBefore(Quantity value) {
         return quantity(
                 value.decimal()
                         .subtract(BigDecimal.ONE.movePointLeft(value.dimension().decimals())),
