@@ -31,7 +31,7 @@ class ChapterWriterTest {
 
     private static final String COLUMNS = "id\tcause\tstanding\ttopic\toutcome\ttitle\tbecause\tsource\tsince";
     private static final String ROW =
-            "MEN-901\tglazed-pad\tleading\tmends\tdress-pad\tA closed pad is dressed\tFree grains cut\tpractice\t0.1";
+            "MEN-901\tglazed-pad\tleading\tmends\tdress-pad\tA glazed pad is dressed\tFree grains cut\tpractice\t0.1";
 
     @TempDir
     static Path compiled;
@@ -115,7 +115,7 @@ class ChapterWriterTest {
                 .endsWith("""
                         // Pads
 
-                        rule "A closed pad is dressed"
+                        rule "A glazed pad is dressed"
                           @id("MEN-901")
                           @because("Free grains cut")
                           @source("practice") @since("0.1") @topic("mends")
@@ -146,7 +146,7 @@ class ChapterWriterTest {
                 wrong("leading", "likely", "column 3 (standing): 'likely'", "leading, possible"),
                 wrong("\tmends", "\tmend", "column 4 (topic): 'mend'", "mends"),
                 wrong("dress-pad", "undress", "column 5 (outcome): 'undress'", "dress-pad"),
-                wrong("A closed pad is dressed", " ", "column 6 (title): ''", "a text"),
+                wrong("A glazed pad is dressed", " ", "column 6 (title): ''", "a text"),
                 wrong("Free grains cut", "A \"free\" grain", "column 7 (because): 'A \"free\" grain'", "quotation"),
                 wrong("practice", "hearsay", "column 8 (source): 'hearsay'", "sources.tsv"),
                 wrong("\t0.1", "\t", "column 9 (since): ''", "a text"),
@@ -172,7 +172,7 @@ class ChapterWriterTest {
         assertThatThrownBy(() -> chapter(COLUMNS + "\n" + ROW + "\n" + ROW))
                 .hasMessageStartingWith("94-remedies.tsv:3, column 1 (id): 'MEN-901'");
         assertThatThrownBy(() -> chapter(COLUMNS + "\n" + ROW + "\n" + ROW.replace("MEN-901", "MEN-902")))
-                .hasMessageStartingWith("94-remedies.tsv:3, column 6 (title): 'A closed pad is dressed'");
+                .hasMessageStartingWith("94-remedies.tsv:3, column 6 (title): 'A glazed pad is dressed'");
         assertThatThrownBy(() -> chapter(COLUMNS.replace("cause", "fault") + "\n" + ROW))
                 .hasMessageStartingWith("94-remedies.tsv:1: ")
                 .hasMessageContaining("cause");

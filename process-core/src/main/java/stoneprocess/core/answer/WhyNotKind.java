@@ -7,7 +7,7 @@ public enum WhyNotKind implements Term {
     /** Needs or vetoes exclude it. */
     VETOED,
 
-    /** It is allowed, and what asks for another value counts for more. */
+    /** It is allowed, but the rules that ask for another value carry more weight. */
     OUTWEIGHED,
 
     /** A rule asks for it because of something that nobody knows, and so counts for something milder. */
@@ -40,6 +40,6 @@ public enum WhyNotKind implements Term {
     /** No path from the first cut to the last grade leads over the grades on hand. */
     NO_PATH,
 
-    /** A figure: it follows from others by formula. */
+    /** A figure computed from others by formula. */
     COMPUTED
 }

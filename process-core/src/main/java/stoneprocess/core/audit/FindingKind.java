@@ -4,7 +4,7 @@ import stoneprocess.core.term.Term;
 
 /** What may be wrong with a rule, a topic or a number. */
 public enum FindingKind implements Term {
-    /** A rule whose conditions no fact meets together. */
+    /** A rule whose conditions can never all hold. */
     NEVER_FIRES,
 
     /** A rule that fires and changes no outcome in any combination of its topic's facts. */
@@ -37,7 +37,7 @@ public enum FindingKind implements Term {
     /** A question of the survey form, or a kind of damage, that no rule reads. */
     UNREAD_FIELD,
 
-    /** A rule that is not flat conditions and one contribution. */
+    /** A rule that is more than flat conditions and one contribution. */
     FORBIDDEN_SHAPE,
 
     /** A rule that reads what its own or a later stage concludes, so that the order of rules could matter. */

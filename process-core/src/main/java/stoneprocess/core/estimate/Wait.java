@@ -4,7 +4,7 @@ import stoneprocess.core.term.Term;
 
 /** What a crew waits for. */
 public enum Wait implements Term {
-    /** The owner signs the test area. */
+    /** Owner's signature on the test area. */
     SIGN_OFF,
     /** Fills, grout or mortar harden. */
     CURING,

@@ -28,7 +28,7 @@ public enum Role implements Term {
     RESPONSIBLE_OFFICER,
     /** The authority that gives leave to discharge to a sewer or to waters. */
     WATER_AUTHORITY,
-    /** The person in charge of the building. */
+    /** The building manager. */
     BUILDING_MANAGER,
     /** The person in charge of the crew. */
     CREW_LEADER

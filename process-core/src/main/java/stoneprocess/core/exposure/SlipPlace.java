@@ -6,11 +6,11 @@ import stoneprocess.core.term.Term;
 public enum SlipPlace implements Term {
     /** Inside and kept dry; measured dry. */
     INTERIOR_DRY,
-    /** Inside, walked on wet. */
+    /** Indoors, walked on wet. */
     INTERIOR_WET,
-    /** Inside, wet with more demand: showers, pools, kitchens without grease. */
+    /** Indoors, wet with higher demand: showers, pools, kitchens without grease. */
     INTERIOR_WET_PLUS,
-    /** Outside. */
+    /** Outdoors. */
     EXTERIOR_WET,
     /** Where oil or grease is expected. */
     OILS_AND_GREASES

@@ -10,28 +10,28 @@ public enum NoteKind implements Term {
     /** The face was wet. */
     WET_READING,
 
-    /** The face was not clean. */
+    /** The surface was not clean. */
     SOILED_READING,
 
-    /** Read at another angle than the one that is judged. */
+    /** Read at an angle other than the one judged. */
     OTHER_GEOMETRY,
 
     /** The only reading of its zone at this hold point. */
     ONE_SPOT_ONLY,
 
-    /** Far from the others of its zone. */
+    /** Far from the other readings of its zone. */
     OUTLIER,
 
-    /** More than the stone can read. */
+    /** Higher than the stone can read. */
     OVER_STONE,
 
-    /** The plan has no such grade on this track. */
+    /** The plan has no such grit on this track. */
     GRADE_NOT_IN_PLAN,
 
-    /** A planned grade before it was not worked. */
+    /** A planned grit before it was not worked. */
     GRADE_SKIPPED,
 
-    /** The plan does not work this track. */
+    /** The plan has no work on this track. */
     TRACK_NOT_PLANNED,
 
     /** The survey has no such zone. */
@@ -40,12 +40,12 @@ public enum NoteKind implements Term {
     /** Before the first pass: the baseline. */
     BEFORE_WORK,
 
-    /** Of a grade that was worked past. */
+    /** From a grit that has since been followed by another. */
     EARLIER_GRADE,
 
     /** A later look at the zone counts instead. */
     LOOKED_AGAIN,
 
-    /** A look at a wet or soiled face. */
+    /** The surface was wet or soiled when it was judged. */
     JUDGED_WET
 }

@@ -13,6 +13,6 @@ public enum Standing implements Term {
     /** Something speaks for it, and something known rules it out. */
     EXCLUDED,
 
-    /** Nothing speaks for it. */
+    /** Not indicated. */
     NOT_SUGGESTED
 }

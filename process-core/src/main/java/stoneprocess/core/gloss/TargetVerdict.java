@@ -16,7 +16,7 @@ public enum TargetVerdict implements Term {
     /** Nothing in view reaches it likely, but it is not out of reach. */
     OPEN,
 
-    /** Nothing in view reaches it, whatever the passes. */
+    /** Nothing in view reaches it, however many passes follow. */
     OUT_OF_REACH,
 
     /** The stone itself cannot read that much. */

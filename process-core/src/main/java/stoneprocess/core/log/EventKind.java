@@ -4,42 +4,42 @@ import stoneprocess.core.term.Term;
 
 /** Something that happened on the job and may change the plan. */
 public enum EventKind implements Term {
-    /** A fill came out. */
+    /** A fill has come out. */
     FILL_OUT,
 
-    /** A piece moved or sounds loose. */
+    /** A piece has moved or sounds loose. */
     TILE_MOVED,
 
-    /** A stain appeared. */
+    /** A stain has appeared. */
     STAIN,
 
-    /** A crack appeared. */
+    /** A crack has appeared. */
     CRACK,
 
-    /** An edge turned damp. */
+    /** An edge has turned damp. */
     DAMP_EDGE,
 
-    /** The face flakes or powders. */
+    /** The surface flakes or powders. */
     FLAKING,
 
-    /** Salts bloomed. */
+    /** Salts have bloomed. */
     SALTS,
 
     /** More aggregate shows than was agreed. */
     AGGREGATE_SHOWS,
 
-    /** An unknown layer, adhesive or fibrous stuff came to light. */
+    /** An unknown layer, adhesive or fibrous material has come to light. */
     UNKNOWN_LAYER,
 
-    /** Edges were left out at a grade. */
+    /** Edges were left out at a grit. */
     EDGES_SKIPPED,
 
     /** Pads were changed within a grade, and the new ones not yet felt for coarse grit and run in. */
     PAD_CHANGED,
 
-    /** Slurry ran where it must not. */
+    /** Slurry has escaped. */
     SLURRY_ESCAPED,
 
-    /** A carbon-monoxide alarm sounded or somebody felt unwell. */
+    /** A carbon-monoxide alarm has sounded or somebody has felt unwell. */
     ALARM
 }

@@ -4,16 +4,16 @@ import stoneprocess.core.term.Term;
 
 /** What can be seen, heard or felt of a fault. */
 public enum Sign implements Term {
-    /** Single lines across the even lay. */
+    /** Single lines across an even scratch pattern. */
     STRAY_SCRATCHES,
 
     /** Curls and arcs, often in bands. */
     SWIRLS,
 
-    /** Bands along the walk. */
+    /** Bands along the walking direction. */
     STRIPES,
 
-    /** A shine with a rippled face. */
+    /** A shine with a rippled surface. */
     ORANGE_PEEL,
 
     /** Small holes. */
@@ -37,25 +37,25 @@ public enum Sign implements Term {
     /** Darker or duller bands along joints. */
     HALO_AT_JOINTS,
 
-    /** Duller since the sealer. */
+    /** Duller since it was sealed. */
     DULL_AFTER_SEALING,
 
-    /** Duller since a cleaning. */
+    /** Duller since it was cleaned. */
     DULL_AFTER_CLEANING,
 
     /** The matrix duller than the chips. */
     DULL_MATRIX,
 
-    /** The face flakes or powders. */
+    /** The surface flakes or powders. */
     FLAKES,
 
-    /** Gloss no longer rises with passes. */
+    /** Gloss that no longer rises with passes. */
     STALLED_GLOSS,
 
-    /** A low sheen after the last grades, and no line to be seen. */
+    /** A low sheen after the last grits, with no line to be seen. */
     LOW_WITHOUT_LINES,
 
-    /** The pad squeals and the water stays clear. */
+    /** A pad that squeals in clear water. */
     SQUEAL,
 
     /** Slurry as thick as paste. */

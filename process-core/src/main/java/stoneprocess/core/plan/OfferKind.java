@@ -4,7 +4,7 @@ import stoneprocess.core.term.Term;
 
 /** Ways out of an impasse, each of which asks the owner to give something up. */
 public enum OfferKind implements Term {
-    /** A lower finish. */
+    /** Agree a lower finish. */
     LOWER_FINISH,
 
     /** The marks stay, softened. */
@@ -13,19 +13,19 @@ public enum OfferKind implements Term {
     /** Only the worst places are treated. */
     LOCAL_REPAIR,
 
-    /** The pieces concerned are lifted and relaid. */
+    /** Lift and relay the pieces concerned. */
     LIFT_AND_RELAY,
 
     /** The gouges are filled. */
     FILL,
 
-    /** The worst pieces are replaced. */
+    /** Replace the worst pieces. */
     REPLACE_PIECES,
 
     /** The missing grades are bought. */
     GET_GRADES,
 
-    /** Another machine is brought. */
+    /** Bring another machine. */
     OTHER_MACHINE,
 
     /** A structural engineer confirms what the floor carries. */
@@ -34,21 +34,21 @@ public enum OfferKind implements Term {
     /** A supply is brought that carries the machines. */
     STRONGER_SUPPLY,
 
-    /** The stone is tested until two tests agree. */
+    /** Test the stone until two tests agree. */
     TEST_STONE,
 
     /** A licensed person samples and a laboratory clears it. */
     SAMPLE_FIRST,
 
-    /** A licensed contractor removes or encloses it. */
+    /** Have a licensed contractor remove or enclose it. */
     SPECIALIST,
 
-    /** A specialist cleans it dry and by hand. */
+    /** Have a specialist clean it dry and by hand. */
     SPECIALIST_CLEANING,
 
-    /** The floor is cleaned and kept, not cut. */
+    /** Clean and maintain the floor without cutting it. */
     CLEAN_ONLY,
 
-    /** The floor stays as it is. */
+    /** Leave the floor as it is. */
     LEAVE_IT
 }

@@ -7,210 +7,210 @@ public enum Precaution implements Term {
     /** Water fed to the cutting face, or a collector with a filter of the share that {@code silica.filter} names or better and filter cleaning. */
     WATER_FED_OR_COLLECTOR,
 
-    /** Indoors vacuum between passes with a high-efficiency filter. */
+    /** Indoors, vacuum between passes with a high-efficiency filter. */
     VACUUM_BETWEEN_PASSES,
 
     /** Never sweep dry. */
     NO_DRY_SWEEPING,
 
-    /** Bucket water on a floor machine and hand tools indoors need an assessment of their own. */
+    /** Have bucket water on a floor machine, and hand tools indoors, assessed separately. */
     ASSESS_OTHER_WET_WORK,
 
-    /** Respirators come last. */
+    /** Use respirators only where other controls fall short. */
     RESPIRATOR_LAST,
 
-    /** No abrasion and no dry work at all until a laboratory has cleared the stone. */
+    /** Do no abrasive and no dry work at all until a laboratory has cleared the stone. */
     NO_ABRASION_UNTIL_CLEARED,
 
-    /** Keep off. */
+    /** Keep everyone off. */
     KEEP_OFF,
 
-    /** No grinding and no dry scraping. */
+    /** Do no grinding and no dry scraping. */
     NO_GRINDING_OR_DRY_SCRAPING,
 
-    /** Sampled, and removed or enclosed by a licensed contractor. */
+    /** Have it sampled by a licensed person, and removed or enclosed by a licensed contractor. */
     LICENSED_SAMPLING_AND_REMOVAL,
 
-    /** Ground-fault (residual-current) protection at the outlet at every voltage, tested before each shift. */
+    /** Use ground-fault (residual-current) protection at the outlet at every voltage, and test it before each shift. */
     GROUND_FAULT_PROTECTION,
 
-    /** Cables off the wet floor and unhurt. */
+    /** Keep cables undamaged and off the wet floor. */
     CABLES_OFF_THE_WET,
 
-    /** Know what else shares the circuit. */
+    /** Find out what else is on the circuit. */
     KNOW_THE_CIRCUIT,
 
     /** Close the bay with barriers. */
     CLOSE_THE_BAY,
 
-    /** Keep the rest dry, drain or pick up. */
+    /** Keep the rest of the floor dry; drain or pick up water. */
     KEEP_THE_REST_DRY,
 
-    /** Shoes that grip when wet. */
+    /** Wear shoes that grip when wet. */
     SHOES_THAT_GRIP,
 
-    /** Signs last. */
+    /** Add signs last, never instead of barriers. */
     SIGNS_LAST,
 
-    /** No engine and no generator indoors or at a door: electric machines. */
+    /** Run no engine and no generator indoors or at a door; use electric machines. */
     NO_ENGINE_INDOORS,
 
     /** Open doors and fans do not guarantee safety. */
     NO_TRUST_IN_OPEN_DOORS,
 
-    /** Outdoors away from inlets, with a worn alarm. */
+    /** Outdoors, keep engines away from air inlets and wear a gas alarm. */
     WORN_GAS_ALARM,
 
-    /** Quieter tools and hours first. */
+    /** First choose quieter tools and hours. */
     QUIETER_FIRST,
 
-    /** Then distance and turns. */
+    /** Then keep clear and rotate operators. */
     DISTANCE_AND_TURNS,
 
-    /** Then hearing protection. */
+    /** Then wear hearing protection. */
     HEARING_PROTECTION,
 
-    /** Low-vibration tools with two handles and a guard. */
+    /** Use low-vibration tools with two handles and a guard. */
     LOW_VIBRATION_TOOLS,
 
-    /** Sharp pads. */
+    /** Use sharp pads. */
     SHARP_PADS,
 
-    /** Turns, breaks, warm hands. */
+    /** Rotate operators, rest, and keep hands warm. */
     TURNS_AND_BREAKS,
 
-    /** Take the machine apart. */
+    /** Take the machine apart before lifting it. */
     TAKE_APART,
 
     /** Use a ramp, a lift or a hoist. */
     RAMP_LIFT_OR_HOIST,
 
-    /** Lift in pairs, weights last and one by one. */
+    /** Lift in pairs; carry weights last, one at a time. */
     LIFT_IN_PAIRS,
 
-    /** The mildest that does it. */
+    /** Use the mildest product that works. */
     MILDEST_PRODUCT,
 
-    /** Fresh air. */
+    /** Ventilate the room. */
     FRESH_AIR,
 
-    /** Gloves to the elbow, goggles, boots that grip. */
+    /** Wear elbow-length gloves, goggles and boots that grip. */
     LONG_GLOVES_GOGGLES_BOOTS,
 
-    /** Never mixed with anything. */
+    /** Never mix it with anything. */
     NEVER_MIXED,
 
-    /** Respirator as its safety data sheet says. */
+    /** Wear the respirator that the safety data sheet requires. */
     RESPIRATOR_BY_DATA_SHEET,
 
-    /** One kind at a time. */
+    /** Use one kind at a time. */
     ONE_KIND_AT_A_TIME,
 
-    /** Covered while it works. */
+    /** Keep it covered while it dwells. */
     COVERED_AT_WORK,
 
-    /** No flame. */
+    /** Keep flames away. */
     NO_FLAME,
 
-    /** Gloves and eye protection. */
+    /** Wear gloves and eye protection. */
     GLOVES_AND_EYE_PROTECTION,
 
-    /** A sealer in water where it serves. */
+    /** Use a water-based sealer where it is suitable. */
     SEALER_IN_WATER,
 
-    /** Closed to others until it has cured. */
+    /** Keep others out until it has cured. */
     CLOSED_UNTIL_CURED,
 
-    /** Gloves, goggles, boots. */
+    /** Wear gloves, goggles and boots. */
     GLOVES_GOGGLES_BOOTS,
 
-    /** Splashes rinsed at once. */
+    /** Rinse off splashes at once. */
     RINSE_SPLASHES,
 
-    /** Glass and metal masked. */
+    /** Mask glass and metal. */
     MASK_GLASS_AND_METAL,
 
-    /** Used wet, and wetted in its tub. */
+    /** Use it wet, and wet it while still in its tub. */
     USED_WET,
 
-    /** Eye protection. */
+    /** Wear eye protection. */
     EYE_PROTECTION,
 
-    /** A dropper bottle of about a tenth strength. */
+    /** Use acid of about a tenth strength, from a dropper bottle. */
     DROPPER_BOTTLE,
 
-    /** Gloves and goggles. */
+    /** Wear gloves and goggles. */
     GLOVES_AND_GOGGLES,
 
-    /** Water and bicarbonate at hand. */
+    /** Keep water and bicarbonate at hand. */
     WATER_AND_BICARBONATE,
 
-    /** Never poured, never heated. */
+    /** Never pour it and never heat it. */
     NEVER_POURED_OR_HEATED,
 
-    /** Pick up at once, settle. */
+    /** Pick it up at once and let it settle. */
     PICK_UP_AND_SETTLE,
 
-    /** Gloves and boots. */
+    /** Wear gloves and boots. */
     GLOVES_AND_BOOTS,
 
-    /** To a sewer only with leave. */
+    /** Discharge to a sewer only with a permit. */
     SEWER_ONLY_WITH_LEAVE,
 
-    /** Waterproof gloves and boots. */
+    /** Wear waterproof gloves and boots. */
     WATERPROOF_GLOVES_AND_BOOTS,
 
-    /** Wash at once. */
+    /** Wash it off skin at once. */
     WASH_AT_ONCE,
 
-    /** Check pH before disposal. */
+    /** Check the pH before disposal. */
     CHECK_PH,
 
-    /** A finish chosen for wet grip, mats, drainage. */
+    /** Choose a finish for its wet grip; provide mats and drainage. */
     FINISH_FOR_WET_GRIP,
 
-    /** Measured before the floor opens and signed by the owner. */
+    /** Have wet slip measured before the floor opens and signed for by the owner. */
     GRIP_MEASURED_AND_SIGNED,
 
-    /** Find out the original finish. */
+    /** Establish the original finish. */
     FIND_THE_ORIGINAL_FINISH,
 
-    /** The gentlest means first. */
+    /** Try the gentlest means first. */
     GENTLEST_MEANS_FIRST,
 
-    /** A record of every step. */
+    /** Record every step. */
     RECORD_EVERY_STEP,
 
-    /** Load confirmed in writing. */
+    /** Have the load confirmed in writing. */
     LOAD_IN_WRITING,
 
-    /** Lighter machine, weights spread out. */
+    /** Use a lighter machine and spread the weights out. */
     LIGHTER_MACHINE,
 
-    /** Work when they are away. */
+    /** Work while the premises are empty. */
     WORK_WHEN_THEY_ARE_AWAY,
 
-    /** Else barriers, a way round that stays dry, cables and hoses off it. */
+    /** Otherwise put up barriers and keep a dry way round, clear of cables and hoses. */
     BARRIERS_AND_A_DRY_WAY,
 
-    /** Agreed hours for noise and smell. */
+    /** Agree hours for noise and smell. */
     AGREED_HOURS,
 
-    /** One person who watches the barrier. */
+    /** Post one person to watch the barrier. */
     WATCH_THE_BARRIER,
 
-    /** Gloves that the resin does not pass, no bare skin. */
+    /** Wear gloves that the resin does not penetrate, and leave no skin bare. */
     GLOVES_AGAINST_RESIN,
 
-    /** No solvent to wash hands. */
+    /** Never wash hands with solvent. */
     NO_SOLVENT_ON_SKIN,
 
-    /** Grout off the skin at once. */
+    /** Wash grout off skin at once. */
     GROUT_OFF_AT_ONCE,
 
-    /** Two people for wet electric work. */
+    /** Have two people present for wet work with electric machines. */
     TWO_FOR_WET_ELECTRIC_WORK,
 
-    /** Else a check-in by the clock and a worn alarm. */
+    /** Otherwise agree check-in times and wear an alarm. */
     CHECK_IN_AND_ALARM
 }

@@ -43,7 +43,7 @@ public enum JobNote implements Term {
     /** A reading, not a time, ends a wait, so the calendar leaves it out. */
     A_READING_ENDS_A_WAIT,
 
-    /** Waits follow one another here; some can run side by side. */
+    /** Waits are counted one after another; some can overlap. */
     WAITS_MAY_OVERLAP,
 
     /** The floor opens before a sealer cures, so that it is sealed later, on a visit of its own. */

@@ -16,25 +16,25 @@ public enum HowFound implements Term {
     /** Measure with a rule, a gauge or a straightedge. */
     MEASURE,
 
-    /** Tap and tread, and listen. */
+    /** Tap, walk over it and listen. */
     TAP,
 
     /** Acid drop on a hidden, freshly scraped spot. */
     ACID,
 
-    /** Steel scriber on a hidden spot. */
+    /** Use a steel scriber on a hidden spot. */
     SCRIBER,
 
-    /** Water drop, five to ten minutes. */
+    /** Leave a water drop for five to ten minutes. */
     WATER,
 
-    /** White cloth with solvent on a hidden spot. */
+    /** Rub a hidden spot with solvent on a white cloth. */
     SOLVENT,
 
     /** Gloss meter or moisture meter. */
     METER,
 
-    /** Drawings, or lift one piece. */
+    /** Check the drawings, or lift one piece. */
     DRAWINGS,
 
     /** Sample to a laboratory, taken by a person licensed for it. */
@@ -46,6 +46,6 @@ public enum HowFound implements Term {
     /** Try it on a small spot. */
     TRIAL,
 
-    /** Look at what is on the van. */
+    /** Check the van. */
     COUNT
 }

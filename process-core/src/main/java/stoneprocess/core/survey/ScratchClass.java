@@ -13,7 +13,7 @@ public enum ScratchClass implements Term {
     /** Felt by a fingernail. */
     FELT_BY_NAIL,
 
-    /** Felt by the edge of a coin. */
+    /** Caught by the edge of a coin. */
     FELT_BY_COIN,
 
     /** A groove that holds the edge of a coin. */

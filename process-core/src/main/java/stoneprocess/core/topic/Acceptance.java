@@ -7,13 +7,13 @@ public enum Acceptance implements Term {
     /** A sealer does not stop etching. */
     SEALER_STOPS_NO_ETCHING,
 
-    /** Deep stains and fills stay visible. */
+    /** Deep stains and fills may remain visible. */
     STAINS_MAY_STAY,
 
     /** Edges and veins take another sheen. */
     EDGES_AND_VEINS_DIFFER,
 
-    /** A cut changes colour, arrises and wet slip. */
+    /** Grinding and honing change colour, edges and wet slip resistance. */
     CUT_CHANGES_LOOK,
 
     /** A factory polish may not be matched on site. */
@@ -34,7 +34,7 @@ public enum Acceptance implements Term {
     /** Dye or oil comes off with the cut. */
     DYE_COMES_OFF,
 
-    /** Edges of bays may show as frames on dark stone. */
+    /** The edges of bays may show as frames on dark stone. */
     FRAMES_ON_DARK_STONE,
 
     /** The finish is agreed as a class of gloss and a test area, not by its name. */
@@ -64,6 +64,6 @@ public enum Acceptance implements Term {
     /** The lanes decide the cut of the whole field. */
     LANES_DECIDE,
 
-    /** Leaving the floor as it is, is an option. */
+    /** Leaving the floor as it is remains an option. */
     LEAVING_IT_IS_AN_OPTION
 }

@@ -19,9 +19,9 @@ public enum Ask implements Term {
     /** The occupational hygienist; in an emergency the emergency services. */
     HYGIENIST,
 
-    /** Whoever relays and fixes the pieces. */
+    /** The floor layer who relays and fixes the pieces. */
     LAYER,
 
-    /** Whoever answers for drains and waste. */
+    /** The authority for drains and waste. */
     WATER_AUTHORITY
 }

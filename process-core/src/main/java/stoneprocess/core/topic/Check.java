@@ -13,7 +13,7 @@ public enum Check implements Term {
     /** Edges and corners as well as the open field. */
     EDGES_TOO,
 
-    /** Against the signed test area. */
+    /** Equal to the signed test area. */
     AGAINST_TEST_AREA,
 
     /** Against the field around: low light does not find the repair. */

@@ -4,10 +4,10 @@ import stoneprocess.core.term.Term;
 
 /** The cause of a fault. */
 public enum Fault implements Term {
-    /** Slurry, cleaner or dust left on the face. */
+    /** Slurry, cleaner or dust left on the surface. */
     RESIDUE,
 
-    /** Wax, water or another film on the face. */
+    /** Wax, water or another film on the surface. */
     FILM,
 
     /** A closed pad rubs and does not cut. */
@@ -22,10 +22,10 @@ public enum Fault implements Term {
     /** A pad run dry or hot. */
     DRY_OR_HOT_PAD,
 
-    /** Grit carried over from a coarser grade. */
+    /** Carried grit: grains of a coarser grit. */
     CARRIED_GRIT,
 
-    /** Scratches that an earlier grade left. */
+    /** Scratches left by an earlier grit. */
     OLD_SCRATCHES,
 
     /** A grade was skipped or cut short. */
@@ -55,33 +55,33 @@ public enum Fault implements Term {
     /** The powder does not suit the stone. */
     WRONG_COMPOUND,
 
-    /** Metal too coarse for a weak stone. */
+    /** Metal that was too coarse for a weak stone. */
     METAL_TOO_COARSE,
 
     /** Fill came out. */
     FILL_LOST,
 
-    /** Pores of the stone itself. */
+    /** Open pores of the stone. */
     OPEN_STRUCTURE,
 
-    /** Coating left on the face. */
+    /** A coating left on the surface. */
     COATING_LEFT,
 
-    /** Sealer left on the face. */
+    /** Excess sealer left on the surface. */
     SEALER_RESIDUE,
 
     /** An acid or a harsh cleaner etched the face. */
     ETCH,
 
-    /** Moisture in stone or bed. */
+    /** Moisture in the stone or its bed. */
     MOISTURE,
 
-    /** Salts that break the face. */
+    /** Salts that break the surface. */
     SALTS,
 
-    /** The stone gives no more. */
+    /** The limit of the stone. */
     STONE_LIMIT,
 
-    /** Parts that polish differently by nature. */
+    /** An expected contrast: parts that polish differently by nature. */
     EXPECTED_CONTRAST
 }

@@ -7,7 +7,7 @@ public enum Finding implements Term {
     /** Clean and dry, no scratch of the last grade in low-angle light. */
     LOOK_IS_CLEAN,
 
-    /** Gloss gained more than scatter and meter explain. */
+    /** The gain in gloss is more than scatter and meter explain. */
     GAIN_IS_REAL,
 
     /** The gain does not stand out from scatter. */
@@ -16,7 +16,7 @@ public enum Finding implements Term {
     /** Single readings: whether the gain is real cannot be told. */
     GAIN_NEEDS_READINGS,
 
-    /** The latest grade brought the largest gain so far. */
+    /** The latest grit brought the largest gain so far. */
     LATEST_GAIN_LARGEST,
 
     /** The 20-degree geometry tells more here. */
@@ -25,7 +25,7 @@ public enum Finding implements Term {
     /** The 85-degree geometry tells more here. */
     READ_AT_85,
 
-    /** Nothing failed: the owner asked only for better. */
+    /** Nothing has failed: the owner asked only for a better floor. */
     BETTER_IS_ENOUGH,
 
     /** Started too fine for the finish that is aimed at, whatever the passes. */
@@ -34,19 +34,19 @@ public enum Finding implements Term {
     /** The gloss is still climbing with each pass of this grade. */
     GLOSS_STILL_CLIMBS,
 
-    /** The floor likely reads what is aimed at. */
+    /** The floor has likely reached the finish aimed at. */
     TARGET_REACHED,
 
-    /** More passes of this grade likely reach what is aimed at. */
+    /** More passes with this grit will likely reach the finish aimed at. */
     TARGET_BY_PASSES,
 
-    /** A grade still to come likely reaches what is aimed at. */
+    /** A finer grit still to come will likely reach the finish aimed at. */
     TARGET_BY_FINER_GRADE,
 
-    /** Nothing in view reaches what is aimed at. */
+    /** No planned grit and no number of passes reaches the finish aimed at. */
     TARGET_OUT_OF_REACH,
 
-    /** The stone itself cannot read what is aimed at. */
+    /** The stone cannot reach the gloss aimed at. */
     TARGET_OVER_STONE,
 
     /** Fewer passes were done than planned. */
@@ -55,7 +55,7 @@ public enum Finding implements Term {
     /** Less weight or a weaker machine than planned was used. */
     WEAKER_SET_UP,
 
-    /** The test area is not cleared and signed. */
+    /** The test area has not been cleared and signed. */
     TEST_AREA_NOT_SIGNED,
 
     /** The readings meet the signed test area. */
@@ -64,9 +64,9 @@ public enum Finding implements Term {
     /** The readings fall short of the signed test area. */
     UNDER_TEST_AREA,
 
-    /** Not every zone was looked at. */
+    /** Some zones have not been inspected. */
     ZONES_NOT_SEEN,
 
-    /** The grade was repeated and the look did not improve. */
+    /** The grit was repeated without improvement. */
     REPEATED_IN_VAIN
 }

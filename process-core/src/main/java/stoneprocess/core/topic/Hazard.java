@@ -13,7 +13,7 @@ public enum Hazard implements Term {
     /** Asbestos or lead in adhesive, levelling layers and residues. */
     HAZARDOUS_LAYER,
 
-    /** Electricity beside water. */
+    /** Electricity near water. */
     ELECTRICITY,
 
     /** Slips on the wet floor during the work. */
@@ -25,7 +25,7 @@ public enum Hazard implements Term {
     /** Noise of the machines. */
     NOISE,
 
-    /** Vibration and kickback of hand tools. */
+    /** Vibration and kickback from hand tools. */
     VIBRATION,
 
     /** Lifting and moving machines. */
@@ -37,13 +37,13 @@ public enum Hazard implements Term {
     /** Poultices with solvent, peroxide or reducing agent. */
     POULTICE_CHEMICALS,
 
-    /** Vapours of sealers. */
+    /** Sealer vapour. */
     SEALER_VAPOUR,
 
     /** Densifiers: strongly alkaline. */
     DENSIFIER_ALKALI,
 
-    /** Dust of oxide powder. */
+    /** Oxide powder dust. */
     OXIDE_DUST,
 
     /** Acid for the drop test. */
@@ -52,7 +52,7 @@ public enum Hazard implements Term {
     /** Slurry on skin and in drains. */
     SLURRY,
 
-    /** Caustic slurry of cement. */
+    /** Caustic cement slurry. */
     ALKALINE_SLURRY,
 
     /** Slips on the finished floor when wet. */
@@ -64,7 +64,7 @@ public enum Hazard implements Term {
     /** A floor that may not carry the machine. */
     FLOOR_LOAD,
 
-    /** Other people about. */
+    /** Occupied premises. */
     BYSTANDERS,
 
     /** Resin fillers and cement grout. */

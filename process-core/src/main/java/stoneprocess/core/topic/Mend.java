@@ -4,13 +4,13 @@ import stoneprocess.core.term.Term;
 
 /** What is put right. */
 public enum Mend implements Term {
-    /** Clean, rinse and dry the face. */
+    /** Clean, rinse and dry the surface. */
     CLEAN_RINSE_DRY,
 
     /** Dress the pads until they are open. */
     DRESS_PAD,
 
-    /** Clean pads, machine and buckets of coarser grit. */
+    /** Clean the coarser grit off pads, machine and buckets. */
     CLEAN_PADS_AND_BUCKETS,
 
     /** Level the disc. */
@@ -19,13 +19,13 @@ public enum Mend implements Term {
     /** Walk slower. */
     WALK_SLOWER,
 
-    /** Overlap by half. */
+    /** Overlap the paths by half. */
     OVERLAP_HALF,
 
-    /** More water. */
+    /** Use more water. */
     MORE_WATER,
 
-    /** Less water. */
+    /** Use less water. */
     LESS_WATER,
 
     /** Let the pad cool. */
@@ -37,13 +37,13 @@ public enum Mend implements Term {
     /** The planned machine. */
     PLANNED_MACHINE,
 
-    /** Finish the edges of each grade. */
+    /** Finish the edges at each grit. */
     FINISH_EDGES,
 
     /** Let the floor dry to its reference. */
     LET_FLOOR_DRY,
 
-    /** Find where the moisture comes from. */
+    /** Trace the source of the moisture. */
     FIND_MOISTURE,
 
     /** Strip the coating. */
@@ -58,12 +58,12 @@ public enum Mend implements Term {
     /** Neutralise, rinse and check the pH. */
     NEUTRALISE,
 
-    /** A powder that suits the stone, on a spot first. */
+    /** Use a powder that suits the stone, on a spot first. */
     CHANGE_COMPOUND,
 
-    /** Touch up the lanes with the pad of the last grade. */
+    /** Touch up the lanes with the pad of the last grit. */
     TOUCH_UP_LANES,
 
-    /** Leave it: it is as expected. */
+    /** Leave it as it is; this is expected. */
     LEAVE_IT
 }

@@ -28,13 +28,13 @@ public enum Move implements Term {
     /** Go one grade back. */
     ONE_GRADE_BACK,
 
-    /** More passes of this grade. */
+    /** GIVE MORE PASSES WITH THIS GRIT. */
     MORE_PASSES,
 
     /** Finish the edges of this grade before the next. */
     EDGES_FIRST,
 
-    /** Go on to the next grade or hold point. */
+    /** GO ON to the next grit or hold point. */
     GO_ON,
 
     /** The floor can be accepted against the test area. */

@@ -7,6 +7,6 @@ public enum StepRule implements Term {
     /** Every grade of the sequence in use. */
     NO_SKIP,
 
-    /** Each about half the last. */
+    /** Each about twice the previous number. */
     USUAL
 }

@@ -70,10 +70,10 @@ public enum Task implements Term {
     /** Let the floor dry to its reference. */
     LET_DRY,
 
-    /** Draw oil stains with a poultice. */
+    /** Poultice the oil stains. */
     POULTICE_OIL,
 
-    /** Draw organic stains with a poultice. */
+    /** Poultice the organic stains. */
     POULTICE_ORGANIC,
 
     /** Draw rust stains with a poultice, without acid on acid-sensitive stone and without bleach. */

@@ -40,10 +40,10 @@ public enum Upkeep implements Term {
     /** No nightly diamond on soft stone. */
     NO_NIGHTLY_DIAMOND,
 
-    /** No acid cleaner, vinegar or descaler. */
+    /** Use no acid cleaner, vinegar or descaler. */
     NO_ACID,
 
-    /** No rust remover with hydrofluoric acid, fluoride or bifluoride. */
+    /** Use no rust remover that contains hydrofluoric acid, fluoride or bifluoride. */
     NO_FLUORIDE,
 
     /** Act when gloss falls under 80 % of the accepted reading, or lanes 10 to 15 GU under corners. */

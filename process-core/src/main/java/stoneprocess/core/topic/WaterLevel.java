@@ -7,12 +7,12 @@ public enum WaterLevel implements Term {
     /** None: the grade is worked dry. */
     NONE,
 
-    /** A thin film, no more than keeps the pad wet. */
+    /** A thin film, just enough to keep the pad wet. */
     SCANT,
 
     /** A closed film. */
     MODERATE,
 
-    /** Plenty without puddles. */
+    /** Plenty, without puddles. */
     GENEROUS
 }

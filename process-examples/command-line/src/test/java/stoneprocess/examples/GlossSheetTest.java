@@ -95,7 +95,7 @@ class GlossSheetTest {
                 .contains("it gives no interval and cannot show a gain. At least 1 more is needed.")
                 .doesNotContain("The mean lies within");
         assertThat(sheet(ferryHall(), done(PLAIN, read(800, 10.9))))
-                .contains("a gain of 1.5 GU, which shows nothing yet: 1 reading before and 1 reading after missing");
+                .contains("a gain of 1.5 GU, which shows nothing yet: 1 reading before and 1 reading after too few to know the scatter");
     }
 
     @Test
@@ -103,30 +103,30 @@ class GlossSheetTest {
         String sheet = sheet(ferryHall(), PLAIN);
         assertThat(sheet)
                 .contains(
-                        "85 degrees tells more here: at 60 degrees it reads under 10 GU. It is not read at that angle yet."
+                        "85 degrees shows more here: at 60 degrees it reads under 10 GU. It has not been read at that angle yet."
                                 + " under the benches")
-                .contains("60 degrees tells most here. - Not read: along the walls.");
+                .contains("60 degrees shows most here. - Not read: along the walls.");
         FloorSurvey both = ferryHall().toBuilder()
                 .reading(lanes(22, Geometry.DEG_85, SurfaceState.CLEAN_DRY))
                 .build();
         assertThat(sheet(both, PLAIN))
                 .contains("at 85 degrees: 1 reading, mean 22 GU")
-                .contains("85 degrees tells more here: at 60 degrees it reads under 10 GU. under the benches");
+                .contains("85 degrees shows more here: at 60 degrees it reads under 10 GU. under the benches");
     }
 
     @Test
     void a_hard_floor_that_stays_dull_through_four_grits_never_gets_to_semi_gloss_by_polishing_grits() {
         String before = sheet(ferryHall(), SEMI_GLOSS);
-        assertThat(before).contains("THE PLAN LIKELY REACHES IT. Wanted are 35 GU");
+        assertThat(before).contains("THE PLAN WILL LIKELY REACH IT. The wanted gloss is 35 GU");
         String after = sheet(
                 ferryHall(), done(SEMI_GLOSS, read(400, 4.5), read(800, 7.8), read(1500, 11.4), read(3000, 15.3)));
         assertThat(after)
-                .contains("OUT OF REACH BY POLISHING GRITS ALONE. Wanted are 35 GU")
-                .contains("Out of reach (under 5 %), whatever polishing grit follows: at best resin 6000, with 3 %.")
-                .contains("It was likely started too fine")
+                .contains("OUT OF REACH BY POLISHING GRITS ALONE. The wanted gloss is 35 GU")
+                .contains("Out of reach (under 5 %), whichever polishing grit follows: at best resin 6000, with 3 %.")
+                .contains("The floor was likely started too fine")
                 .contains("Go back to a coarser start.")
                 .contains("now, resin 3000 8 ")
-                .contains("It rests on 5 readings of this floor, taken on 5 occasions, over common practice.");
+                .contains("Based on 5 readings of this floor, taken on 5 occasions, and on common practice.");
     }
 
     @Test
@@ -154,7 +154,7 @@ class GlossSheetTest {
                 .set(SurveyField.GOAL, Goal.MATCH_SAMPLE)
                 .set(SurveyField.GOAL_GLOSS, new Gloss(66))
                 .build();
-        assertThat(sheet(sampled, PLAIN)).contains("Wanted are 66 GU");
+        assertThat(sheet(sampled, PLAIN)).contains("The wanted gloss is 66 GU");
     }
 
     @Test
@@ -176,9 +176,9 @@ class GlossSheetTest {
     void a_grit_beyond_the_plan_is_named_as_such() {
         GlossQuestion asked = new GlossQuestion(Optional.of(new Gloss(50)), new Gloss(2), Optional.empty(), List.of());
         assertThat(sheet(ferryHall(), asked))
-                .contains("A GRIT BEYOND THE PLAN LIKELY REACHES IT.")
-                .contains("reaches it is resin 6000, with ")
-                .contains("; the plan does not go so far.");
+                .contains("A GRIT BEYOND THE PLAN WILL LIKELY REACH IT.")
+                .contains("to reach it is resin 6000, with ")
+                .contains("; the plan stops before it.");
     }
 
     @Test
@@ -195,10 +195,10 @@ class GlossSheetTest {
     void without_readings_the_forecast_rests_on_defaults_and_says_so() {
         assertThat(sheet(ferryHallReading(), PLAIN))
                 .contains("Not read: lanes, under the benches, along the walls.")
-                .contains("It rests on common practice alone; no reading of this floor went into it")
-                .contains("its scatter is not known. Read three times, then ask again.")
+                .contains("Based on common practice alone, without a reading of this floor")
+                .contains("so the scatter is not known. Read three times, then ask again.")
                 .doesNotContain("zone lanes");
-        assertThat(sheet(ferryHall(), PLAIN)).contains("It rests on 1 reading of this floor, taken on 1 occasion");
+        assertThat(sheet(ferryHall(), PLAIN)).contains("Based on 1 reading of this floor, taken on 1 occasion");
     }
 
     @Test
@@ -209,7 +209,7 @@ class GlossSheetTest {
                 .contains("3 readings, mean 4 GU, lowest 3 GU. The mean lies within 1.52 to 6.48 GU (95 %);"
                         + " single readings scatter by 1 GU.")
                 // 4 readings: 3.182 / 2 = 1.59 GU; 3 readings: 2.48 GU.
-                .contains("4 readings lanes: scatter 1 GU, of its own 3 readings");
+                .contains("4 readings lanes: scatter 1 GU, from its own 3 readings");
     }
 
     @Test
@@ -222,7 +222,7 @@ class GlossSheetTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"WET, wet: the water film reads", "SOILED, soiled: dirt or slurry reads"})
+    @CsvSource({"WET, wet: the meter reads the water film", "SOILED, soiled: the meter reads dirt or slurry"})
     void a_reading_of_no_use_is_set_aside_with_the_reason(SurfaceState state, String reason) {
         FloorSurvey survey = ferryHall().toBuilder()
                 .reading(lanes(41, Geometry.DEG_60, state))
@@ -237,7 +237,7 @@ class GlossSheetTest {
         String sheet = sheet(ferryHallReading(9.4, 110), PLAIN);
         assertThat(sheet)
                 .contains("OVER THE CEILING: 110 GU. The stone reads 96 GU at most at 60 degrees.")
-                .contains("It rests on 1 reading of this floor");
+                .contains("Based on 1 reading of this floor");
     }
 
     @Test
@@ -247,7 +247,7 @@ class GlossSheetTest {
         assertThat(sheet(waxed, PLAIN)).contains("FILM: the survey names a coating (wax).");
         FloorSurvey doubtful =
                 ferryHall().toBuilder().unknown(SurveyField.COATING).build();
-        assertThat(sheet(doubtful, PLAIN)).contains("Whether a coating lies on the face is not known");
+        assertThat(sheet(doubtful, PLAIN)).contains("Whether there is a coating on the surface is not known");
         assertThat(sheet(ferryHall(), PLAIN)).doesNotContain("coating");
     }
 
@@ -263,7 +263,7 @@ class GlossSheetTest {
     @Test
     void a_floor_without_a_ceiling_uses_that_of_any_stone_and_says_so() {
         assertThat(sheet(sample("boat-shed-concrete"), PLAIN))
-                .contains("139 GU 121 GU 101 GU any stone; used for concrete, of which no ceiling is known")
+                .contains("139 GU 121 GU 101 GU any stone; used for concrete, whose ceiling is not known")
                 .contains("The figures are for stone.");
         assertThat(sheet(ferryHall(), PLAIN))
                 .contains("93 GU 96 GU 100 GU granite")
@@ -273,20 +273,20 @@ class GlossSheetTest {
     @Test
     void after_metal_the_old_reading_no_longer_counts_and_the_first_resin_grit_is_dull() {
         String sheet = sheet(sample("boat-shed-concrete"), PLAIN);
-        assertThat(sheet).contains("Metal and transition grits grind the old face away");
+        assertThat(sheet).contains("Metal and transition grits grind the old surface away");
         assertThat(number(sheet, "resin 100 3 \\d+ to \\d+ GU (\\d+) GU")).isLessThan(10);
         FloorSurvey concrete = sample("boat-shed-concrete");
         FloorSurvey read = concrete.toBuilder()
                 .reading(new GlossReading("show floor", Geometry.DEG_60, new Gloss(40), SurfaceState.CLEAN_DRY))
                 .build();
-        assertThat(sheet(read, PLAIN)).contains("no reading of this floor went into it");
+        assertThat(sheet(read, PLAIN)).contains("without a reading of this floor");
     }
 
     @ParameterizedTest
     @CsvSource({
         "soapstone, the stone is soft",
         "porcelain, the floor is machine-made",
-        "quartzite, what the floor is made of is not known well enough"
+        "quartzite, the material is not known well enough"
     })
     void a_soft_a_machine_made_and_an_unknown_stone_have_no_forecast(String stone, String why) {
         FloorSurvey survey =
@@ -302,15 +302,16 @@ class GlossSheetTest {
         FloorSurvey mixed = ferryHall().toBuilder()
                 .set(SurveyField.MIX, StoneMix.MIXED_HARDNESS)
                 .build();
-        assertThat(sheet(mixed, PLAIN)).contains("Hard and soft stones lie side by side: each reads on its own.");
+        assertThat(sheet(mixed, PLAIN))
+                .contains("Hard and soft stones lie side by side: each has readings of its own.");
     }
 
     @ParameterizedTest
     @CsvSource({
         "market-arcade-limestone, the work is refused.",
-        "pilot-house-bath, what is wanted and what the floor allows do not meet.",
+        "pilot-house-bath, the floor does not allow what is wanted.",
         "guest-house-foyer, The plan does not cut the open field",
-        "lighthouse-unknown-stone, What the floor is made of is not known well enough"
+        "lighthouse-unknown-stone, The material is not known well enough"
     })
     void where_nothing_can_be_foretold_the_cause_is_told_and_the_rest_is_printed(String name, String cause) {
         assertThat(sheet(sample(name), PLAIN))
@@ -318,7 +319,7 @@ class GlossSheetTest {
                 .contains(cause)
                 .contains("What the stone could reach")
                 .contains("Readings for a mean within 2 GU")
-                .contains("Gloss says nothing of grip.");
+                .contains("Gloss says nothing about grip.");
     }
 
     @Test
@@ -362,7 +363,7 @@ class GlossSheetTest {
         assertThat(sheet(ferryHall(), done(PLAIN, early, late)))
                 .contains("after resin 800, 3 passes")
                 .contains("now, resin 800 6 ")
-                .contains("It rests on 3 readings of this floor, taken on 3 occasions");
+                .contains("Based on 3 readings of this floor, taken on 3 occasions");
     }
 
     @ParameterizedTest

@@ -227,9 +227,9 @@ class AnswerTextTest {
         assertThat(Texts.english().page(TEXT.document(not)))
                 .startsWith("First cut, open field: why not resin 200\n")
                 .contains("Instead: resin 400.")
-                .contains("scratches of the field: felt by a nail")
-                .contains("scratches of the field: seen and not felt")
-                .contains("How deep are the scratches, and where? The survey says: whole: seen and not felt, 50 %.");
+                .contains("scratches in the open field: caught by a fingernail")
+                .contains("scratches in the open field: seen but not felt")
+                .contains("How deep are the scratches, and where? The survey says: whole: seen but not felt, 50 %.");
         assertThat(Texts.english().line(TEXT.document(not)))
                 .startsWith("First cut, open field: not resin 200 but resin 400.");
     }

@@ -166,9 +166,9 @@ class FollowTextTest {
         assertSays(
                 follow(log),
                 ZONE + ": 1 reading, mean 8.9 GU, lowest 8.9 GU. One reading shows no scatter.",
-                "A rise of 2.7 GU since the readings before. Whether it is real cannot be told yet.",
-                "Missing until scatter is known: before the step 1, after it 1.",
-                "85 degrees tell more here",
+                "A rise of 2.7 GU on the readings before. The readings do not yet show whether it is real.",
+                "Readings still needed before the scatter is known: 1 before the step, 1 after it.",
+                "85 degrees shows more here",
                 "of this floor, taken on 2 occasions");
     }
 
@@ -184,9 +184,9 @@ class FollowTextTest {
         assertSays(
                 follow(log),
                 ZONE + ": 2 readings, mean 22.2 GU, lowest 22 GU. The mean lies within ",
-                ", 90 % sure.",
-                "A rise of 12.9 GU since the readings before. It is real.");
-        assertThat(follow(log)).doesNotContain("Missing until scatter");
+                ", with 90 % confidence.",
+                "A rise of 12.9 GU on the readings before. It is real.");
+        assertThat(follow(log)).doesNotContain("Readings still needed");
     }
 
     @Test
@@ -199,7 +199,7 @@ class FollowTextTest {
         assertSays(
                 follow(log),
                 "Entries 2 (day 1, 08:20), 4 (day 1, 09:20): "
-                        + "Of a grade that was worked past. Does not count at this hold point.");
+                        + "From a grit that has since been followed by another. Does not count at this hold point.");
     }
 
     @Test
@@ -216,9 +216,9 @@ class FollowTextTest {
         assertSays(
                 follow(log),
                 "Entry 3, day 1, 08:30, by the door in " + ZONE + ", 55 GU at 60 degrees: "
-                        + "The face was wet: water reads, not stone. Does not count at this hold point.",
+                        + "The surface was wet, so the meter read water, not stone. Does not count at this hold point.",
                 "Entry 4, day 1, 08:20, look at " + ZONE
-                        + ", the face was soiled, no scratch shows, the pads are open");
+                        + ", the surface was soiled, no scratches show, the pads are open");
     }
 
     @Test
@@ -257,7 +257,7 @@ class FollowTextTest {
         boolean cited = decision(next).won().stream()
                 .flatMap(reason -> reason.facts().stream())
                 .anyMatch(fact -> fact.name().equals("EventStands:" + kind.key()));
-        assertThat(squeezed(text).contains("it stands that " + said(kind))).isEqualTo(cited);
+        assertThat(squeezed(text).contains(said(kind))).isEqualTo(cited);
         next.ahead()
                 .plan()
                 .ifPresent(ahead -> ahead.tasks().stream()
@@ -349,7 +349,7 @@ class FollowTextTest {
     void before_the_look_nothing_says_that_the_grade_is_repeated() {
         JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), looked(8, FaceState.WET, ScratchLook.NONE));
         assertThat(ADVISOR.followUp(PLAN, log).move()).isEqualTo(Move.LOOK_FIRST);
-        assertSays(follow(log), "Whether resin 800 is repeated is decided after the look.");
+        assertSays(follow(log), "The look decides whether resin 800 is repeated.");
     }
 
     @Test
@@ -357,7 +357,7 @@ class FollowTextTest {
         Diagnosis diagnosis = ADVISOR.diagnose(PLAN, EnumSet.of(Sign.HAZE), log());
         assertSays(
                 text(UnitSystem.METRIC).render(PLAN, log(), diagnosis),
-                "The log notes no work: the floor is taken as finished, last with resin 3000, open field.");
+                "The log notes no work, so the floor is taken as finished; last worked with resin 3000, open field.");
     }
 
     @Test
@@ -365,9 +365,7 @@ class FollowTextTest {
         JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), happened(EventKind.AGGREGATE_SHOWS));
         assertThat(ADVISOR.followUp(PLAN, log).move()).isEqualTo(Move.STOP_AND_ASK);
         assertSays(
-                follow(log),
-                "Grades to come - None, until those who are asked have answered.",
-                said("follow.checks-later"));
+                follow(log), "Grits to come - None until the people asked have answered.", said("follow.checks-later"));
         assertThat(follow(log)).doesNotContain("\n" + said("follow.checks") + "\n");
     }
 

@@ -35,7 +35,7 @@ class SurveyQuestionsTest {
             assertThat(schema).contains("\"description\" : \"" + questions.question("damages." + kind.key()) + "\"");
         }
         assertThat(schema)
-                .contains("How thick is the stone or the topping? Drawings, or lift one piece."
+                .contains("How thick is the stone or the topping? Check the drawings, or lift one piece."
                         + " Accepted: a value from 3 to 500 mm.");
     }
 

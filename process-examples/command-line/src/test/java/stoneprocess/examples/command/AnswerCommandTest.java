@@ -98,12 +98,12 @@ class AnswerCommandTest {
                 "lane to the desks/damages.etches=gloss-lost, 15 %",
                 "equipment.machines=planetary,single-disc,edge-tool",
                 "build-up.thickness=30 mm");
-        assertThat(text).contains("lane to the desks: seen and not felt, 40 %", "first", "second");
+        assertThat(text).contains("lane to the desks: seen but not felt, 40 %", "first", "second");
     }
 
     @Test
     void the_same_floor_does_not_differ() {
-        assertThat(printed("compare", FERRY, FERRY)).contains("Both are advised the same");
+        assertThat(printed("compare", FERRY, FERRY)).contains("Both get the same advice");
     }
 
     @Test
@@ -111,7 +111,7 @@ class AnswerCommandTest {
         Ran ran = Ran.command("", "how-to", survey("pilot-house-bath"), "first-cut", "heavy-grind", "local-repair");
         assertThat(ran.err()).isEmpty();
         assertThat(ran.exit()).isEqualTo(3);
-        assertThat(ran.out()).contains("No one or two changes of the survey give it.");
+        assertThat(ran.out()).contains("No change of one or two survey answers leads to it.");
     }
 
     static Stream<Arguments> refused() {

@@ -50,8 +50,8 @@ class AuditCommandTest {
         assertThat(AuditCommand.exitCode(new AuditReport(rulebase.stamp(), List.of(), BigInteger.ONE, List.of(stays))))
                 .isZero();
         assertThat(text)
-                .contains("Topic sealer: a value that no facts give\n  about    impregnator\n")
-                .containsSubsequence("Open: 1", "May stay, for the reason given: 1", "may stay It is on the shelf");
+                .contains("Topic sealer: a value that no facts lead to\n  about    impregnator\n")
+                .containsSubsequence("Open: 1", "Accepted, for the reason given: 1", "accepted It is on the shelf");
     }
 
     @Test

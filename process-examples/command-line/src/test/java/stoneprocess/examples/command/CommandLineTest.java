@@ -67,7 +67,7 @@ class CommandLineTest {
         Ran ran = Ran.command("", "plan", sample(name));
         assertThat(ran.exit()).isEqualTo(3);
         assertThat(ran.err()).isEmpty();
-        assertThat(ran.out()).contains("Ways out").contains("The floor stays as it is.");
+        assertThat(ran.out()).contains("Options").contains("Leave the floor as it is.");
     }
 
     @Test
@@ -88,7 +88,7 @@ class CommandLineTest {
     void the_three_questions_that_matter_most_come_first_and_the_rest_on_request() {
         Ran brief = Ran.command("", "plan", sample("lighthouse-unknown-stone"));
         Ran full = Ran.command("", "plan", sample("lighthouse-unknown-stone"), "--full");
-        assertThat(brief.out()).contains("the 3 that matter most of ").doesNotContain("Is a wet vacuum on hand?");
+        assertThat(brief.out()).contains("the 3 most important of ").doesNotContain("Is a wet vacuum on hand?");
         assertThat(full.out()).contains("Is a wet vacuum on hand?").contains("\nWhy\n");
     }
 
@@ -97,7 +97,7 @@ class CommandLineTest {
         assertThat(Ran.command("", "plan", sample("ferry-hall-granite"), "--units", "us")
                         .out())
                 .contains("33-66 lb added")
-                .contains(" gal for one pass")
+                .contains(" gal for each pass")
                 .doesNotContain(" kg added");
     }
 

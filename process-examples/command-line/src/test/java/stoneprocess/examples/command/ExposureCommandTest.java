@@ -57,7 +57,7 @@ class ExposureCommandTest {
                 .containsSubsequence(
                         "\n===", "\nGiven\n", "\nResult", "\nLimit", "\nRests on\n", "\nCautions\n", "\nWho decides\n")
                 .endsWith(".\n");
-        assertThat(ran.out().replaceAll("\\s+", " ")).contains("local codes go before it", "as given");
+        assertThat(ran.out().replaceAll("\\s+", " ")).contains("local codes take precedence", "as given");
         assertThat(ran.out().lines())
                 .allSatisfy(line -> assertThat(line)
                         .hasSizeLessThanOrEqualTo(96)
@@ -129,10 +129,10 @@ class ExposureCommandTest {
         assertThat(ask("silica|--tool|floor-grinder|--dust|collector|--wheel|20 in|--time|1 h")
                         .out())
                 .contains("TABLE 1 NOT MET")
-                .contains("not known, read as none");
+                .contains("not known, taken as none");
         assertThat(ask("carbon-monoxide|--room|66 m3|--engine|5 hp|--running|1 h")
                         .out())
-                .contains("none that is known");
+                .contains("none known");
     }
 
     static Stream<Arguments> refused() {

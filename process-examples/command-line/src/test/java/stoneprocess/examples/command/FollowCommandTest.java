@@ -57,7 +57,7 @@ class FollowCommandTest {
         assertThat(ran.exit()).isZero();
         assertThat(ran.out())
                 .startsWith("Merrowhithe ")
-                .contains("Where the work stands", "\nWhy\n", "\nGrades to come\n", "\nSafety\n", "Local codes")
+                .contains("Where the work stands", "\nWhy\n", "\nGrits to come\n", "\nSafety\n", "Local codes")
                 .endsWith(".\n");
     }
 
@@ -115,7 +115,7 @@ class FollowCommandTest {
             "follow", survey("counting-house-granite"), log("counting-house-started-too-fine"), "--units", "us"
         };
         assertThat(Ran.command("", arguments).out().replaceAll("\\s+", " "))
-                .contains(" lb added", " gal for one pass", " GU")
+                .contains(" lb added", " gal for each pass", " GU")
                 .doesNotContain(" kg added");
     }
 
@@ -169,7 +169,7 @@ class FollowCommandTest {
                 .out();
         assertThat(text)
                 .startsWith("Merrowhithe library, reading room\n")
-                .contains("\nSigns\n  - a milky veil over the shine\n", "\nWhat may lie behind the signs\n");
+                .contains("\nSigns\n  - a milky veil over the shine\n", "\nPossible causes\n");
     }
 
     @Test

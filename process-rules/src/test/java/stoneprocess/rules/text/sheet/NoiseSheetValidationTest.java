@@ -72,7 +72,7 @@ class NoiseSheetValidationTest {
     void half_a_dose_starts_the_hearing_programme() {
         String sheet = sheet(period(90, 4));
         assertThat(Printed.row(sheet, "dose of the day").get(0)).isEqualTo("50 %");
-        assertThat(sheet).contains("OSHA: within the limit, but hearing has to be looked after");
+        assertThat(sheet).contains("OSHA: within the limit, but a hearing programme is required");
     }
 
     /** 29 CFR 1910.95: 115 dBA is the last row of table G-16; both rules count from 80 dBA. */
@@ -90,8 +90,8 @@ class NoiseSheetValidationTest {
     @Test
     void limits_are_printed_with_their_sources() {
         assertThat(Printed.joined(sheet(period(90, 4))))
-                .contains("OSHA: 90 dBA over 8 h, half the time for every 5 dBA more (US OSHA, 29 CFR 1910.95")
-                .contains("NIOSH: 85 dBA over 8 h, half the time for every 3 dBA more (US NIOSH, publication 98-126")
+                .contains("OSHA: 90 dBA over 8 h, half the time for each further 5 dBA (US OSHA, 29 CFR 1910.95")
+                .contains("NIOSH: 85 dBA over 8 h, half the time for each further 3 dBA (US NIOSH, publication 98-126")
                 .contains("An occupational hygienist");
     }
 

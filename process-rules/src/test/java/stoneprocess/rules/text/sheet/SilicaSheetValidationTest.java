@@ -24,13 +24,13 @@ class SilicaSheetValidationTest {
     @CsvSource({"4, 100 cfm", "4.5, 113 cfm", "5, 125 cfm", "7, 175 cfm"})
     void a_hand_grinder_needs_25_cfm_for_each_inch_of_wheel(double inches, String airflow) {
         String sheet = sheet(GrindingTool.HAND_GRINDER, collector(99, 10), inches, true, 2, false);
-        assertThat(Printed.row(sheet, "collector draws at least").get(0)).startsWith(airflow + ", for a wheel");
+        assertThat(Printed.row(sheet, "extractor draws at least").get(0)).startsWith(airflow + ", for a wheel");
         assertThat(sheet).contains("TABLE 1 NOT MET: do not start.").contains("More airflow: at least " + airflow);
     }
 
     /** Hand grinder with shroud and collector indoors: protection factor 10 over 4 h, none up to 4 h. */
     @ParameterizedTest
-    @CsvSource({"4, none asked for by Table 1", "4.5, assigned protection factor of at least 10"})
+    @CsvSource({"4, none required by Table 1", "4.5, assigned protection factor of at least 10"})
     void dry_hand_grinding_indoors_for_over_4_hours_needs_a_respirator(double hours, String need) {
         String sheet = sheet(GrindingTool.HAND_GRINDER, collector(99, 125), 5, true, hours, false);
         assertThat(sheet).contains("TABLE 1 MET").doesNotContain("Missing");
@@ -46,7 +46,7 @@ class SilicaSheetValidationTest {
         String indoors = sheet(GrindingTool.HAND_GRINDER, water, 5, true, 1, false);
         assertThat(indoors)
                 .contains("NOT IN TABLE 1")
-                .contains("A shroud with a collector: for this tool water is listed outdoors only.");
+                .contains("A shroud with a dust extractor: for this tool, water is listed outdoors only.");
         assertThat(Printed.row(indoors, "respirator").get(0)).contains("the employer's own assessment");
     }
 
@@ -56,7 +56,7 @@ class SilicaSheetValidationTest {
         String bucket = sheet(GrindingTool.FLOOR_GRINDER, new DustControl.BucketWater(), 20, true, 8, false);
         assertThat(bucket)
                 .contains("NOT IN TABLE 1")
-                .contains("Water fed by the tool to the cutting face, or a collector.");
+                .contains("Water fed by the tool to the cutting face, or a dust extractor.");
         assertThat(sheet(GrindingTool.FLOOR_GRINDER, new DustControl.Nothing(), 20, true, 8, false))
                 .contains("TABLE 1 NOT MET: do not start.");
     }
@@ -68,15 +68,15 @@ class SilicaSheetValidationTest {
         String sheet = sheet(GrindingTool.FLOOR_GRINDER, poor, 20, true, 8, false);
         assertThat(sheet)
                 .contains("The shroud and collection system made for the tool.")
-                .contains("The airflow that the grinder's maker asks for is not known.")
-                .contains("A filter that holds back 99 % or more.")
+                .contains("The airflow that the grinder's manufacturer requires is not known.")
+                .contains("A filter that retains 99 % or more.")
                 .contains("Filter cleaning")
                 .contains("Vacuuming of loose dust between passes");
-        assertThat(Printed.row(sheet, "airflow")).containsExactly("not known, read as none");
+        assertThat(Printed.row(sheet, "airflow")).containsExactly("not known, taken as none");
         String full = sheet(GrindingTool.FLOOR_GRINDER, collector(99, 500), 20, true, 8, true);
         assertThat(full).contains("TABLE 1 MET").doesNotContain("Missing");
-        assertThat(Printed.row(full, "collector draws at least"))
-                .containsExactly("500 cfm, as the grinder's maker asks");
+        assertThat(Printed.row(full, "extractor draws at least"))
+                .containsExactly("500 cfm, as the grinder's manufacturer requires");
     }
 
     @Test

@@ -22,7 +22,7 @@ class SlipSheetValidationTest {
     void pendulum_classes_are_those_of_hse(double value, String potential) {
         String sheet = Texts.english().page(SlipSheet.ofPendulum(new PendulumValue(value)));
         assertThat(Printed.row(sheet, "slip potential")).containsExactly(potential);
-        assertThat(sheet).contains("Moderate from 25 PTV, low from 36 PTV, high under both (UK Health");
+        assertThat(sheet).contains("Moderate from 25 PTV, low from 36 PTV, high below both (UK Health");
     }
 
     /** HSE: mu = 3 PTV / (330 - PTV); 36 is a coefficient of 0.37 and 50 one of 0.54. The sheet rounds down. */
@@ -56,11 +56,11 @@ class SlipSheetValidationTest {
     void friction_limits_are_those_of_ansi_a326_3(SlipPlace place, String limit) {
         double value = Double.parseDouble(limit);
         String met = Texts.english().page(SlipSheet.ofFriction(new Friction(value), place));
-        assertThat(Printed.row(met, "least value here")).containsExactly(limit);
+        assertThat(Printed.row(met, "minimum here")).containsExactly(limit);
         assertThat(met).contains("LIMIT MET for this use.").contains("ANSI A326.3");
-        assertThat(Printed.joined(met)).contains("Meeting the limit is no promise that nobody slips");
+        assertThat(Printed.joined(met)).contains("Meeting the limit does not mean that nobody slips");
         assertThat(Texts.english().page(SlipSheet.ofFriction(new Friction(value - 0.01), place)))
-                .contains("UNDER THE LIMIT for this use.");
+                .contains("BELOW THE LIMIT for this use.");
     }
 
     /** EN 16165 annex B: R9 from 6 degrees, R10 over 10, R11 over 19, R12 over 27, R13 over 35. */
@@ -76,7 +76,7 @@ class SlipSheetValidationTest {
     @Test
     void a_class_never_comes_from_gloss_and_a_slip_tester_decides() {
         assertThat(Printed.joined(Texts.english().page(SlipSheet.ofPendulum(new PendulumValue(40)))))
-                .contains("Slip is never told from gloss or grit.")
+                .contains("Slip is never inferred from gloss or grit.")
                 .contains("Level floor and straight walking only")
                 .contains("A slip tester, who measures the floor.");
     }

@@ -13,17 +13,17 @@ class SlurrySheetValidationTest {
     /** 40 CFR 261.22: corrosive at pH 2 and below, 12.5 and above; 40 CFR 403.5: no discharge under pH 5. */
     @ParameterizedTest
     @CsvSource({
-        "2, CORROSIVE WASTE by its acid, pH 2",
+        "2, 'CORROSIVE WASTE, acid', pH 2",
         "2.01, TOO ACID for a sewer, pH 5",
         "4.99, TOO ACID for a sewer, pH 5",
-        "5, SEWER BY LEAVE ONLY, pH 5",
-        "12.49, SEWER BY LEAVE ONLY, pH 12.5",
-        "12.5, CORROSIVE WASTE by its alkali, pH 12.5"
+        "5, SEWER ONLY WITH A PERMIT, pH 5",
+        "12.49, SEWER ONLY WITH A PERMIT, pH 12.5",
+        "12.5, 'CORROSIVE WASTE, alkaline', pH 12.5"
     })
     void classes_are_those_of_the_federal_rules(double ph, String answer, String limit) {
         String sheet = sheet(ph);
         assertThat(sheet.lines().skip(2).findFirst().orElseThrow()).startsWith(answer);
-        assertThat(Printed.row(sheet, "limit that decides")).containsExactly(limit);
+        assertThat(Printed.row(sheet, "deciding limit")).containsExactly(limit);
     }
 
     /** The reading stands as it was given: 12.49 rounded to three digits would be corrosive. */
@@ -37,9 +37,9 @@ class SlurrySheetValidationTest {
     @CsvSource({"7", "11", "13"})
     void no_slurry_goes_to_a_storm_drain(double ph) {
         assertThat(Printed.joined(sheet(ph)))
-                .contains("Nothing but rain goes to a storm drain, whatever its pH.")
+                .contains("Only rainwater goes to a storm drain, whatever its pH.")
                 .contains("Corrosive waste at pH 12.5 and above (US EPA, 40 CFR 261.22")
-                .contains("No sewer under pH 5 (US EPA, 40 CFR 403.5")
+                .contains("No sewer below pH 5 (US EPA, 40 CFR 403.5")
                 .contains("The local water and waste authority.");
     }
 
