@@ -95,7 +95,8 @@ class GlossSheetTest {
                 .contains("it gives no interval and cannot show a gain. At least 1 more is needed.")
                 .doesNotContain("The mean lies within");
         assertThat(sheet(ferryHall(), done(PLAIN, read(800, 10.9))))
-                .contains("a gain of 1.5 GU, which shows nothing yet: 1 reading before and 1 reading after too few to know the scatter");
+                .contains(
+                        "a gain of 1.5 GU, which shows nothing yet: 1 reading before and 1 reading after too few to know the scatter");
     }
 
     @Test
