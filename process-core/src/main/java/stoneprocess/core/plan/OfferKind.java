@@ -10,6 +10,12 @@ public enum OfferKind implements Term {
     /** The marks stay, softened. */
     KEEP_THE_MARKS,
 
+    /** More aggregate shows than was wanted. */
+    MORE_AGGREGATE,
+
+    /** Less aggregate shows than was wanted. */
+    LESS_AGGREGATE,
+
     /** Only the worst places are treated. */
     LOCAL_REPAIR,
 

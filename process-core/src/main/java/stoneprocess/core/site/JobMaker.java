@@ -124,6 +124,9 @@ final class JobMaker {
         if (plan.densifier() == Densifier.AFTER_FINE_HONE) {
             timed(DENSIFY, NONE, afterFineHone(field));
         }
+        if (plan.densifier() == Densifier.AFTER_LAST_GRIT) {
+            timed(DENSIFY, NONE, last());
+        }
         plan.finishTasks().stream()
                 .filter(task -> task != FinishTask.SEAL_LATER && task != FinishTask.REOPEN)
                 .forEach(task -> timed(task.key(), NONE, last()));

@@ -28,6 +28,9 @@ public enum HowFound implements Term {
     /** Leave a water drop for five to ten minutes. */
     WATER,
 
+    /** Try a drop of water before and after a hidden spot is scraped or rubbed with 80 grit. */
+    SCRAPE,
+
     /** Rub a hidden spot with solvent on a white cloth. */
     SOLVENT,
 

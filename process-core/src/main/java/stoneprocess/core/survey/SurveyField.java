@@ -88,6 +88,9 @@ public final class SurveyField<T> {
     public static final SurveyField<Joints> JOINTS = choice(
                     "build-up.joints", Joints.class, HowFound.LOOK, ChangedBy.CREW)
             .as("JointState");
+    public static final SurveyField<DividerStrips> STRIPS = choice(
+                    "build-up.strips", DividerStrips.class, HowFound.LOOK, ChangedBy.NOBODY)
+            .as("StripMaterial");
 
     public static final SurveyField<Coating> COATING = choice(
                     "condition.coating", Coating.class, HowFound.SOLVENT, ChangedBy.CREW)
@@ -98,6 +101,14 @@ public final class SurveyField<T> {
     public static final SurveyField<CleaningTrial> CLEANING_TRIAL = choice(
                     "condition.cleaning-trial", CleaningTrial.class, HowFound.TRIAL, ChangedBy.NOBODY)
             .as("CleaningTried");
+    public static final SurveyField<CementSurface> CEMENT_SURFACE =
+            choice("condition.cement-surface", CementSurface.class, HowFound.SCRAPE, ChangedBy.NOBODY);
+    public static final SurveyField<StripLevel> STRIP_LEVEL = choice(
+                    "condition.strips", StripLevel.class, HowFound.TOUCH, ChangedBy.CREW)
+            .as("StripHeight");
+    public static final SurveyField<CrackHarm> CRACK_HARM = choice(
+                    "condition.crack-harm", CrackHarm.class, HowFound.LOOK, ChangedBy.NOBODY)
+            .as("CracksHarm");
 
     public static final SurveyField<LastTreatment> LAST_TREATMENT = choice(
                     "history.last-treatment", LastTreatment.class, HowFound.ASK, ChangedBy.NOBODY)
@@ -170,6 +181,8 @@ public final class SurveyField<T> {
     public static final SurveyField<Traffic> TRAFFIC = choice(
                     "site.traffic", Traffic.class, HowFound.ASK, ChangedBy.NOBODY)
             .as("FootTraffic");
+    public static final SurveyField<Wheels> WHEELS =
+            choice("site.wheels", Wheels.class, HowFound.ASK, ChangedBy.NOBODY).as("RollingLoad");
 
     public static final SurveyField<Set<MachineClass>> MACHINES =
             choices("equipment.machines", MachineClass.class, ChangedBy.CREW);
@@ -190,6 +203,9 @@ public final class SurveyField<T> {
     public static final SurveyField<MixedChoice> MIXED_CHOICE = choice(
                     "owner.mixed-choice", MixedChoice.class, HowFound.ASK, ChangedBy.OWNER)
             .as("StoneChosen");
+    public static final SurveyField<AggregateShown> AGGREGATE = choice(
+                    "owner.aggregate", AggregateShown.class, HowFound.ASK, ChangedBy.OWNER)
+            .as("AggregateWanted");
 
     private final String name;
     private final FieldKind kind;

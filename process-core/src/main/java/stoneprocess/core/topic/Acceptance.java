@@ -61,6 +61,9 @@ public enum Acceptance implements Term {
     /** The depth of the cut decides how much aggregate shows. */
     AGGREGATE_SHOWS,
 
+    /** A burnished guard is a film and wears off; it is not the polish. */
+    GUARD_IS_NO_POLISH,
+
     /** The lanes decide the cut of the whole field. */
     LANES_DECIDE,
 

@@ -10,6 +10,9 @@ public enum Check implements Term {
     /** No scratch of the last grade in low-angle light. */
     LOW_LIGHT,
 
+    /** At least 13 mm of terrazzo topping are left. */
+    TOPPING_LEFT,
+
     /** Edges and corners as well as the open field. */
     EDGES_TOO,
 

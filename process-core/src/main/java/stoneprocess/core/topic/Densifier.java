@@ -7,8 +7,11 @@ public enum Densifier implements Term {
     /** Never. */
     NONE,
 
-    /** On a hard slab, after about 400. */
+    /** On a slab that was opened, after about 400. */
     AFTER_FINE_HONE,
+
+    /** On a slab whose path ends at 400 or coarser, after its last grit. */
+    AFTER_LAST_GRIT,
 
     /** On a soft slab, before the cuts and again until it is refused. */
     BEFORE_CUTS

@@ -22,6 +22,9 @@ public enum Task implements Term {
     /** Try stripping and cleaning alone on a spot. */
     CLEANING_TRIAL,
 
+    /** The trials of terrazzo in their order, each written down. */
+    TERRAZZO_TRIALS,
+
     /** Mask walls, fittings and neighbouring floors. */
     MASK,
 
@@ -54,6 +57,9 @@ public enum Task implements Term {
 
     /** Switch the floor heating off and let it cool. */
     HEATING_OFF,
+
+    /** Try stripper or solvent on a hidden piece of divider strip. */
+    TRY_ON_STRIP,
 
     /** Strip the coating and rinse. */
     STRIP_COATING,
@@ -88,6 +94,15 @@ public enum Task implements Term {
     /** Fill cracks, chips and holes. */
     FILL_CRACKS,
 
+    /** Bring divider strips that stand proud level by hand. */
+    LEVEL_STRIPS,
+
     /** Regrout open joints. */
-    REGROUT
+    REGROUT,
+
+    /** Fill open joints of a slab with a semi-rigid filler. */
+    SEMI_RIGID_JOINTS,
+
+    /** Close open joints of a slab with an elastic sealant. */
+    ELASTIC_JOINTS
 }

@@ -43,6 +43,9 @@ public enum Upkeep implements Term {
     /** Use no acid cleaner, vinegar or descaler. */
     NO_ACID,
 
+    /** Keep acid, ammonia and strong alkali off metal divider strips. */
+    SPARE_STRIPS,
+
     /** Use no rust remover that contains hydrofluoric acid, fluoride or bifluoride. */
     NO_FLUORIDE,
 

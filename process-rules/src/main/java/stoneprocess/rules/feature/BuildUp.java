@@ -4,6 +4,7 @@ import java.util.Set;
 import stoneprocess.core.survey.Backing;
 import stoneprocess.core.survey.Bed;
 import stoneprocess.core.survey.Damp;
+import stoneprocess.core.survey.DividerStrips;
 import stoneprocess.core.survey.HazardousLayer;
 import stoneprocess.core.survey.Heated;
 import stoneprocess.core.survey.Joints;
@@ -58,6 +59,13 @@ public final class BuildUp {
     /** The joints. */
     public record JointState(Set<Joints> mayBe) implements Feature<Joints> {
         public JointState {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** What divider strips are made of. */
+    public record StripMaterial(Set<DividerStrips> mayBe) implements Feature<DividerStrips> {
+        public StripMaterial {
             mayBe = Classes.copy(mayBe);
         }
     }

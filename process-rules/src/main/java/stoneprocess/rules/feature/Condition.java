@@ -1,14 +1,17 @@
 package stoneprocess.rules.feature;
 
 import java.util.Set;
+import stoneprocess.core.survey.CementSurface;
 import stoneprocess.core.survey.CleaningTrial;
 import stoneprocess.core.survey.Coating;
+import stoneprocess.core.survey.CrackHarm;
 import stoneprocess.core.survey.EtchClass;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.StripLevel;
 import stoneprocess.core.survey.TreatedAgo;
 import stoneprocess.core.survey.WavinessClass;
 import stoneprocess.core.survey.WearClass;
@@ -181,6 +184,27 @@ public final class Condition {
     /** The lanes against the field beside them, by scratches and etches. */
     public record Lanes(Set<LaneContrast> mayBe) implements Feature<LaneContrast> {
         public Lanes {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How the surface of concrete or terrazzo was left or made. */
+    public record CementFace(Set<CementSurface> mayBe) implements Feature<CementSurface> {
+        public CementFace {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How divider strips lie. */
+    public record StripHeight(Set<StripLevel> mayBe) implements Feature<StripLevel> {
+        public StripHeight {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Whether cracks and chips do harm. */
+    public record CracksHarm(Set<CrackHarm> mayBe) implements Feature<CrackHarm> {
+        public CracksHarm {
             mayBe = Classes.copy(mayBe);
         }
     }

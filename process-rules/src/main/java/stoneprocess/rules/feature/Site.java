@@ -16,6 +16,7 @@ import stoneprocess.core.survey.Slope;
 import stoneprocess.core.survey.Structure;
 import stoneprocess.core.survey.Traffic;
 import stoneprocess.core.survey.WetUse;
+import stoneprocess.core.survey.Wheels;
 import stoneprocess.core.survey.WorksKind;
 
 /** The place of the work. */
@@ -172,6 +173,13 @@ public final class Site {
     /** Whether treads or landings belong to the floor. */
     public record Treads(Set<Presence> mayBe) implements Feature<Presence> {
         public Treads {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** What rolls over the floor. */
+    public record RollingLoad(Set<Wheels> mayBe) implements Feature<Wheels> {
+        public RollingLoad {
             mayBe = Classes.copy(mayBe);
         }
     }

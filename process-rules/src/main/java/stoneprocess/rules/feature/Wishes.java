@@ -1,6 +1,7 @@
 package stoneprocess.rules.feature;
 
 import java.util.Set;
+import stoneprocess.core.survey.AggregateShown;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.MixedChoice;
@@ -33,6 +34,13 @@ public final class Wishes {
     /** For which of two stones side by side the work is done. */
     public record StoneChosen(Set<MixedChoice> mayBe) implements Feature<MixedChoice> {
         public StoneChosen {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How much aggregate is to show. */
+    public record AggregateWanted(Set<AggregateShown> mayBe) implements Feature<AggregateShown> {
+        public AggregateWanted {
             mayBe = Classes.copy(mayBe);
         }
     }

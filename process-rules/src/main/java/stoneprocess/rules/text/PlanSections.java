@@ -115,7 +115,7 @@ final class PlanSections {
                 .bullet("always.passes")
                 .bullet(phrase("always.hold").with("checks", sentences(alwaysChecked)))
                 .bullet("always.fails");
-        if (plan.densifier() == Densifier.AFTER_FINE_HONE) {
+        if (plan.densifier() == Densifier.AFTER_FINE_HONE || plan.densifier() == Densifier.AFTER_LAST_GRIT) {
             draft.bullet(Wording.of(plan.densifier()));
         }
         for (Track track : plan.tracks()) {

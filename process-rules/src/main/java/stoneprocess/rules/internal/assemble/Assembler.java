@@ -1,6 +1,7 @@
 package stoneprocess.rules.internal.assemble;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.HazardSheet;
+import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Preparation;
@@ -22,6 +24,9 @@ import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.site.StepFigures;
+import stoneprocess.core.stone.Family;
+import stoneprocess.core.survey.DividerStrips;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.Grit;
@@ -82,7 +87,7 @@ public final class Assembler {
                 status == Status.REFUSED ? verdictReasons() : List.of(),
                 warnings(),
                 Questions.of(run, rules),
-                status == Status.REFUSED ? CounterOffers.of(verdictReasons(), rules) : offers(blocking),
+                status == Status.REFUSED ? fitting(CounterOffers.of(verdictReasons(), rules)) : offers(blocking),
                 run.outcomes(),
                 situation.survey(),
                 situation.sequence(),
@@ -114,7 +119,26 @@ public final class Assembler {
                     .filter(offer -> offers.stream().noneMatch(other -> sameWayOut(offer, other)))
                     .forEach(offers::add);
         }
-        return offers;
+        return fitting(offers);
+    }
+
+    /** A floor that was poured has no pieces to relay or replace: a slab, resin terrazzo, terrazzo between strips. */
+    private List<CounterOffer> fitting(List<CounterOffer> offers) {
+        boolean strips = situation
+                .survey()
+                .answer(SurveyField.STRIPS)
+                .value()
+                .map(material -> material != DividerStrips.NONE)
+                .orElse(false);
+        Set<Family> pouredKinds = EnumSet.of(Family.CONCRETE, Family.RESIN_TERRAZZO);
+        if (strips) {
+            pouredKinds.add(Family.CEMENT_TERRAZZO);
+        }
+        boolean poured = pouredKinds.containsAll(situation.values(Topics.STONE));
+        return offers.stream()
+                .filter(offer ->
+                        !poured || offer.kind() != OfferKind.LIFT_AND_RELAY && offer.kind() != OfferKind.REPLACE_PIECES)
+                .toList();
     }
 
     private static boolean sameWayOut(CounterOffer one, CounterOffer other) {

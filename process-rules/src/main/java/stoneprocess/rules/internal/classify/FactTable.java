@@ -64,6 +64,11 @@ final class FactTable {
                 Origin.fields(SurveyField.STONE_NAME.name()),
                 true));
         survey(StoneFacts.WaterTest.class, StoneClasses::waterDrop, SurveyField.WATER_DROP, SurveyField.COATING);
+        survey(
+                Condition.CementFace.class,
+                SurveyClasses::cementFace,
+                SurveyField.CEMENT_SURFACE,
+                SurveyField.LAST_TREATMENT);
         survey(BuildUp.Moisture.class, SurveyClasses::damp, SurveyField.MOISTURE, SurveyField.DRY_REFERENCE);
         survey(Site.PowerSupply.class, SurveyClasses::supply, SurveyField.VOLTS, SurveyField.AMPS);
         survey(Equipment.GradesOnHand.class, SurveyClasses::anyGrade, SurveyField.GRADES);

@@ -11,11 +11,13 @@ import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.survey.CementSurface;
 import stoneprocess.core.survey.Damp;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
@@ -50,6 +52,21 @@ final class SurveyClasses {
                 .<Set<Damp>>map(excess ->
                         EnumSet.of(excess.compareTo(tolerance) > 0 ? Damp.ABOVE_REFERENCE : Damp.AS_DRY_REFERENCE))
                 .orElseGet(() -> EnumSet.allOf(Damp.class));
+    }
+
+    /** As answered; else diamond, powder and crystalliser tell that the surface had been ground. */
+    static Set<CementSurface> cementFace(Situation situation) {
+        if (situation.survey().answer(SurveyField.CEMENT_SURFACE).isKnown()) {
+            return situation.answer(SurveyField.CEMENT_SURFACE, CementSurface.class);
+        }
+        EnumSet<CementSurface> surfaces = EnumSet.noneOf(CementSurface.class);
+        for (LastTreatment treatment : situation.answer(SurveyField.LAST_TREATMENT, LastTreatment.class)) {
+            switch (treatment) {
+                case DIAMOND, POWDER, CRYSTALLISER -> surfaces.add(CementSurface.GROUND);
+                case NONE, COATING -> surfaces.addAll(EnumSet.allOf(CementSurface.class));
+            }
+        }
+        return surfaces;
     }
 
     /** What the circuit carries without a break. */

@@ -84,7 +84,8 @@ class FieldFactsTest {
         assertThat(SurveyField.all().stream()
                         .filter(field -> field.kind() instanceof FieldKind.Choice
                                 && field.fact().isEmpty()))
-                .containsExactlyInAnyOrder(SurveyField.WATER_DROP, SurveyField.IDENTIFIED_BY);
+                .containsExactlyInAnyOrder(
+                        SurveyField.WATER_DROP, SurveyField.IDENTIFIED_BY, SurveyField.CEMENT_SURFACE);
     }
 
     @Test

@@ -13,7 +13,10 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
@@ -29,6 +32,11 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  * A step is compared with the same step: the same grade of the same track at the same place in its path, worked wet or
  * dry alike, since what a grade needs depends on these. A survey whose name and tests contradict each other knows nothing of the stone, so
  * one that forgets the contradiction does not know less.
+ *
+ * <p>Concrete is the one floor on which a start too fine is the graver error: it burnishes cement paste that was never
+ * taken off, and a whole slab gives more than enough thickness (Concrete Construction, Brush Up on Polished Concrete:
+ * resin from 60 to 80 up). Where nobody knows whether it was ground, a start at resin 100, no coarser, and the densifier
+ * that goes with it do not count as bolder.
  *
  * @param answers how many answers are forgotten, one at a time
  */
@@ -67,7 +75,7 @@ record UnknownLaw(int answers) implements Law.Check {
             }
             Optional<? extends Decision<?>> more = known.decision(topic, outcome.subject())
                     .filter(decision -> samePlace(known, unknown, decision.subject()));
-            if (more.isPresent() && rank(topic, less) > rank(topic, more.get())) {
+            if (more.isPresent() && rank(topic, less) > rank(topic, more.get()) && !opensPaste(unknown, topic, less)) {
                 violations.add(new Violation(
                         ID,
                         topic.id(),
@@ -93,6 +101,18 @@ record UnknownLaw(int answers) implements Law.Check {
                     known.survey()));
         }
         return violations;
+    }
+
+    /**
+     * A coarse resin start on concrete, and the densifier that follows it, where the survey leaves open whether the
+     * cement paste was ever taken off.
+     */
+    private static boolean opensPaste(Recommendation unknown, Topic<?> topic, Decision<?> less) {
+        boolean concrete = unknown.values(Topics.STONE, Subject.FLOOR).equals(List.of(Family.CONCRETE));
+        boolean surfaceOpen =
+                !unknown.survey().answer(SurveyField.CEMENT_SURFACE).isKnown();
+        boolean coarseResin = topic == Topics.FIRST_CUT && less.value() == Cut.COARSE_HONE;
+        return concrete && surfaceOpen && (coarseResin || topic == Topics.DENSIFIER);
     }
 
     private static int rank(Topic<?> topic, Decision<?> decision) {
