@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
 
 /** Puts a price list's prices on an estimate. */
@@ -28,9 +29,9 @@ final class Costing {
                         * (prices.nightFactor().percent() / 100 - 1);
         price(PriceItem.LABOUR_HOUR, which -> estimate.personHours().at(which).minutes() / 60 * nightFactor);
         machines();
-        pads(StepKind.METAL, PriceItem.METAL_SET);
-        pads(StepKind.TRANSITION, PriceItem.TRANSITION_SET);
-        pads(StepKind.RESIN, PriceItem.RESIN_SET);
+        for (Bond bond : Bond.values()) {
+            pads(StepKind.of(bond), PriceItem.padSet(bond));
+        }
         used(ConsumableKind.POWDER, PriceItem.POWDER_KILOGRAM, 1);
         used(ConsumableKind.WATER, PriceItem.WATER_CUBIC_METRE, 1000);
         used(ConsumableKind.SLURRY, PriceItem.SLURRY_CUBIC_METRE, 1000);

@@ -50,13 +50,15 @@ public record JobStep(
 
     /** A step with a diamond grade, edges included, named after the grade's key. */
     public static JobStep of(AbrasiveGrade grade, FloorMachine machine, Range<Integer> passes, Range<Coverage> water) {
-        StepKind kind = switch (grade.bond()) {
-            case METAL -> StepKind.METAL;
-            case TRANSITION -> StepKind.TRANSITION;
-            case RESIN -> StepKind.RESIN;
-        };
         return new JobStep(
-                grade.key(), kind, Optional.of(grade.grain()), machine, passes, water, Optional.empty(), true);
+                grade.key(),
+                StepKind.of(grade.bond()),
+                Optional.of(grade.grain()),
+                machine,
+                passes,
+                water,
+                Optional.empty(),
+                true);
     }
 
     /** A step with polishing powder, edges included, named {@code powder}. */

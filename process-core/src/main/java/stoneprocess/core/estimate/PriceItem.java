@@ -1,6 +1,7 @@
 package stoneprocess.core.estimate;
 
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.Bond;
 
 /** What a price list puts a price on, with what the price is for. */
 public enum PriceItem implements Term {
@@ -21,5 +22,10 @@ public enum PriceItem implements Term {
     /** One kilowatt hour. */
     ENERGY_KILOWATT_HOUR,
     /** Coming and going once, besides the hours. */
-    MOBILISATION
+    MOBILISATION;
+
+    /** One set of pads of a bond. */
+    static PriceItem padSet(Bond bond) {
+        return Term.parse(PriceItem.class, bond.key() + "-set", "bond");
+    }
 }

@@ -2,7 +2,7 @@ package stoneprocess.core.tool;
 
 import stoneprocess.core.term.Term;
 
-/** What holds the diamonds of a tool. */
+/** What holds the diamonds of a tool, in the order of the work. */
 public enum Bond implements Term {
     /** Sintered metal: grinding. */
     METAL,

@@ -48,12 +48,9 @@ public enum Cut implements Term {
 
     /**
      * The first cut that starting with a grade amounts to: the finest of its bond whose number is no finer than the
-     * grade. Transition cuts as deep as the coarsest resin.
+     * grade. A bond that no first cut names cuts as deep as the coarsest resin.
      */
     public static Cut of(AbrasiveGrade grade) {
-        if (grade.bond() == Bond.TRANSITION) {
-            return FINE_GRIND;
-        }
         Cut boldest = grade.bond() == Bond.METAL ? HEAVY_GRIND : FINE_GRIND;
         return Stream.of(values())
                 .filter(cut -> cut != NONE && cut.bond == grade.bond() && cut.number <= grade.number())

@@ -2,6 +2,7 @@ package stoneprocess.core.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -105,7 +106,8 @@ class JsonRoundTripTest {
         String name = form.version().substring(0, form.version().indexOf('/')) + ".schema.json";
         Path file = Path.of("..", "docs", "schema", name);
         boolean survey = form == Json.SURVEY;
-        if (System.getProperty("schema.write") != null && !survey) {
+        if (System.getProperty("schema.write") != null) {
+            assumeThat(survey).as("written with the words of its questions").isFalse();
             Files.writeString(file, form.schema());
         }
         String expected = Files.readString(file);

@@ -24,9 +24,9 @@ import stoneprocess.core.topic.TransitionUse;
  *
  * <ul>
  *   <li>inside a bond the number rises by no more than the largest tolerated ratio, which is wider for metal;
- *   <li>from metal to transition or resin the number stays or falls a little, since metal cuts deeper than its number,
- *       and metal is not left before it has become fine enough;
- *   <li>from transition to resin the number stays, or moves by about a factor of two.
+ *   <li>from metal to a later bond the number stays or falls a little, since metal cuts deeper than its number, and metal
+ *       is not left before it has become fine enough;
+ *   <li>from any other bond to a later one the number stays, or moves by about a factor of two.
  * </ul>
  *
  * Among legal paths the one with the fewest jumps over the usual ratio wins, then the one with the fewest grades, then
@@ -157,10 +157,10 @@ public final class GritPath {
         }
         if (from.bond() == Bond.METAL) {
             boolean fineEnough = from.number() >= leaveMetalFrom || next(from).isEmpty();
-            boolean skipsTransition = to.bond() == Bond.RESIN && wantsTransition();
+            boolean skipsTransition = to.bond() != Bond.TRANSITION && wantsTransition();
             return fineEnough && !skipsTransition && ratio <= 1 && ratio >= 1 / aim;
         }
-        boolean forward = from.bond() == Bond.TRANSITION && to.bond() == Bond.RESIN;
+        boolean forward = from.bond().compareTo(to.bond()) < 0;
         return forward && ratio >= 1 / aim && ratio <= (stepRule == StepRule.NO_SKIP ? 1 : aim);
     }
 

@@ -88,7 +88,7 @@ public final class FloorCommand implements Runnable {
     public void run() {
         throw new ParameterException(
                 Objects.requireNonNull(spec).commandLine(),
-                "A command is missing: plan, follow, diagnose, estimate, exposure, gloss, why, why-not, what-if, how-to,"
-                        + " what-else, compare, audit, rulebook or schema");
+                "A command is missing: one of "
+                        + String.join(", ", spec.subcommands().keySet()));
     }
 }

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.examples.BracketedLanguage;
 import stoneprocess.examples.command.CommandLineTest.Ran;
+import stoneprocess.rules.text.document.Language;
 
 /** A folder of phrases that somebody lays on the class path is a language of every command. */
 class LanguageOptionTest {
@@ -92,6 +93,8 @@ class LanguageOptionTest {
         assertThat(ran.exit()).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err())
-                .isEqualTo("--language: 'eo' is not accepted; accepted: one of en, " + BracketedLanguage.TAG + "\n");
+                .isEqualTo("--language: 'eo' is not accepted; accepted: one of " + String.join(", ", Language.tags())
+                        + "\n");
+        assertThat(Language.tags()).contains("en", BracketedLanguage.TAG);
     }
 }
