@@ -10,7 +10,7 @@ public enum ChangedBy implements Term {
     /** The owner decides it: the wish, the hours, who is about, the way in. */
     OWNER,
 
-    /** The crew brings it, strips it, dries it or fills it. */
+    /** The crew brings it, strips it, dries it, fills it or relays it. */
     CREW,
 
     /** Somebody else has to grant or confirm it: an officer, an engineer, a petrographer. */

@@ -76,7 +76,7 @@ public final class SurveyField<T> {
                     "build-up.heated", Heated.class, HowFound.ASK, ChangedBy.NOBODY)
             .as("FloorHeating");
     public static final SurveyField<Sounding> SOUNDING = choice(
-                    "build-up.sounding", Sounding.class, HowFound.TAP, ChangedBy.NOBODY)
+                    "build-up.sounding", Sounding.class, HowFound.TAP, ChangedBy.CREW)
             .as("TapSound");
     public static final SurveyField<HazardousLayer> HAZARDOUS_LAYER = choice(
                     "build-up.hazardous-layer", HazardousLayer.class, HowFound.LABORATORY, ChangedBy.NOBODY)

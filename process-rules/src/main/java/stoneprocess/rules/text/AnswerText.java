@@ -9,6 +9,7 @@ import stoneprocess.core.answer.WhatIf;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Wording;
 
@@ -53,7 +54,16 @@ public final class AnswerText {
 
     /** How a floor would get a value. */
     public Document document(HowTo howTo) {
-        return WayWords.full(howTo, parameters);
+        return WayWords.full(howTo, List.of(), parameters);
+    }
+
+    /**
+     * How a floor would get a value, with the ways out first that its plan offers.
+     *
+     * @param recommendation the recommendation for the floor that was asked about
+     */
+    public Document document(HowTo howTo, Recommendation recommendation) {
+        return WayWords.full(howTo, recommendation.counterOffers(), parameters);
     }
 
     /** What is worth finding out. */

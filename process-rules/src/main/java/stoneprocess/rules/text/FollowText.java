@@ -23,7 +23,6 @@ import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.term.Term;
@@ -120,19 +119,9 @@ public final class FollowText {
         FollowReadings.write(draft, next);
         unknown(draft, next);
         LogWords.notes(draft, log, next.notes());
-        WarningWords.warnings(draft, warnings(plan, next), Detail.BRIEF);
-        WarningWords.close(draft, next.ahead().rulebase());
+        WarningWords.added(draft, plan, next.ahead());
+        WarningWords.closeBesidePlan(draft, next.ahead().rulebase());
         return draft.document();
-    }
-
-    /** Hazards ahead, then those of the plan: machines and wet floor are still there when the work stops. */
-    private static List<SafetyWarning> warnings(Recommendation plan, NextMove next) {
-        List<SafetyWarning> warnings = new ArrayList<>(next.ahead().warnings());
-        plan.warnings().stream()
-                .filter(planned ->
-                        next.ahead().warnings().stream().noneMatch(ahead -> ahead.hazard() == planned.hazard()))
-                .forEach(warnings::add);
-        return warnings;
     }
 
     private static Wording morePasses(Range<Integer> passes) {

@@ -1,7 +1,6 @@
 package stoneprocess.rules.text;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
-import static stoneprocess.rules.text.document.Wording.sentences;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -12,17 +11,12 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.plan.CounterOffer;
-import stoneprocess.core.plan.OfferKind;
-import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.plan.Track;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
-import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Item;
@@ -34,7 +28,6 @@ import stoneprocess.rules.text.document.Wording;
  * the same as data. Immutable and safe to share between threads.
  */
 public final class PlanText {
-    private static final int QUESTIONS_THAT_MATTER_MOST = 3;
     private static final List<String> TOPICS_EXPLAINED = List.of(
             Topics.STONE.id(),
             Topics.VERDICT.id(),
@@ -62,6 +55,11 @@ public final class PlanText {
         this.questions = new QuestionWords(this.cards);
     }
 
+    /** The short text of a recommendation: the same as with {@link Detail#BRIEF}. */
+    public String render(Recommendation recommendation) {
+        return render(recommendation, Detail.BRIEF);
+    }
+
     /** The text of a recommendation, lines of at most 96 characters, ending with a line feed. */
     public String render(Recommendation recommendation, Detail detail) {
         return texts.page(document(recommendation, detail));
@@ -70,38 +68,22 @@ public final class PlanText {
     /** A recommendation as a document, to be rendered by any page. */
     public Document document(Recommendation recommendation, Detail detail) {
         Draft draft = Draft.titled(Wording.name(recommendation.survey().title()), recommendation.parameters());
-        draft.paragraph(summary(recommendation));
+        PlanTotals totals = PlanTotals.of(recommendation);
+        PlanWords words = PlanWords.of(recommendation, detail);
+        PlanFront.write(draft, recommendation, words, totals);
         refusals(draft, recommendation);
         verdict(draft, recommendation);
         impasses(draft, recommendation);
-        questions(draft, recommendation.questions(), detail);
-        WarningWords.warnings(draft, recommendation.warnings(), detail);
-        recommendation.plan().ifPresent(plan -> PlanSections.write(draft, plan, recommendation.survey()));
+        if (detail == Detail.FULL) {
+            questions(draft, recommendation.questions());
+        }
+        WarningWords.warnings(draft, recommendation, detail);
+        recommendation.plan().ifPresent(plan -> PlanSections.write(draft, recommendation, plan, words, totals));
         if (detail == Detail.FULL) {
             reasons(draft, recommendation);
         }
-        WarningWords.close(draft, recommendation.rulebase());
+        WarningWords.close(draft, recommendation.rulebase(), detail);
         return draft.document();
-    }
-
-    private static Wording summary(Recommendation recommendation) {
-        Wording status = Wording.of(recommendation.status());
-        return recommendation
-                .plan()
-                .map(plan -> sentences(status, summary(recommendation, plan)))
-                .orElse(status);
-    }
-
-    private static Wording summary(Recommendation recommendation, Plan plan) {
-        if (plan.tracks().isEmpty()) {
-            boolean cleaned =
-                    recommendation.values(Topics.FIRST_CUT, Subject.OPEN_FIELD).isEmpty();
-            return phrase(cleaned ? "summary.nothing-is-cut" : "summary.no-cut-yet");
-        }
-        Track first = plan.tracks().get(0);
-        return phrase(first.kind() == TrackKind.OPEN_FIELD ? "summary.cuts" : "summary.field-stays")
-                .with("finish", plan.finish().<Wording>map(Wording::of).orElse(Wording.name("")))
-                .with("grits", PlanSections.grades(first));
     }
 
     private void refusals(Draft draft, Recommendation recommendation) {
@@ -164,37 +146,14 @@ public final class PlanText {
 
     private static void offers(Draft draft, Recommendation recommendation) {
         draft.section("offers.heading");
-        recommendation.counterOffers().forEach(offer -> draft.bullet(offer(offer)));
+        recommendation.counterOffers().forEach(offer -> draft.bullet(OfferWords.offer(offer)));
     }
 
-    private static Wording offer(CounterOffer offer) {
-        Wording kind = Wording.of(offer.kind());
-        return phrase("offers.offer")
-                .with("offer", offer.values().isEmpty() ? kind : sentences(kind, offered(offer)))
-                .with("loss", Wording.of(offer.kind(), "gives-up"));
-    }
-
-    private static Wording offered(CounterOffer offer) {
-        if (offer.kind() == OfferKind.GET_GRADES) {
-            return phrase("offers.missing").with("grits", ValueWords.grades(offer.values()));
+    private void questions(Draft draft, List<Question> questionsLeft) {
+        if (!questionsLeft.isEmpty()) {
+            draft.section("questions.heading");
+            questionsLeft.forEach(question -> draft.bullet(questions.question(question)));
         }
-        if (offer.kind() == OfferKind.OTHER_MACHINE) {
-            return phrase("offers.any-of").with("values", ValueWords.values(offer.topic(), offer.values()));
-        }
-        return phrase(offer.kind() == OfferKind.KEEP_THE_MARKS ? "offers.no-coarser" : "offers.up-to")
-                .with("value", ValueWords.value(offer.topic(), offer.values().get(0)));
-    }
-
-    private void questions(Draft draft, List<Question> all, Detail detail) {
-        if (all.isEmpty()) {
-            return;
-        }
-        int shown = detail == Detail.FULL ? all.size() : Math.min(QUESTIONS_THAT_MATTER_MOST, all.size());
-        draft.section(
-                shown == all.size()
-                        ? phrase("questions.heading")
-                        : phrase("questions.some").with("shown", shown).with("all", all.size()));
-        all.subList(0, shown).forEach(question -> draft.bullet(questions.question(question)));
     }
 
     private void reasons(Draft draft, Recommendation recommendation) {

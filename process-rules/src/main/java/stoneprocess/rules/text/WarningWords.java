@@ -5,11 +5,15 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.document.Wording.sentences;
 
 import java.util.List;
+import java.util.stream.Stream;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.topic.Hazard;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.StatedValue;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
@@ -17,24 +21,85 @@ import stoneprocess.rules.text.document.Wording.Joint;
 final class WarningWords {
     private WarningWords() {}
 
-    static void warnings(Draft draft, List<SafetyWarning> warnings, Detail detail) {
+    /**
+     * The safety of a plan by rank. In brief: what stops the work at length, then a line for what this floor adds and for
+     * what every wet job has, then the questions behind what is only not yet checked. In full: every sheet.
+     */
+    static void warnings(Draft draft, Recommendation recommendation, Detail detail) {
+        List<SafetyWarning> warnings = recommendation.warnings();
         if (warnings.isEmpty()) {
             return;
         }
         draft.section("warnings.heading");
-        for (SafetyWarning warning : warnings) {
-            Hazard hazard = warning.hazard();
-            if (detail == Detail.BRIEF) {
-                draft.bullet(inOneGo(warning));
-                continue;
-            }
-            draft.bullet(
-                    hazard(warning),
-                    label("warnings.exposed", Wording.of(hazard, "exposed")),
-                    label("warnings.controls", sentences(warning.precautions())),
-                    label("warnings.limit", Wording.of(hazard, "limit")),
-                    label("warnings.decides", decides(warning)),
-                    label("warnings.source", sources(warning)));
+        if (detail == Detail.FULL) {
+            ranked(warnings).forEach(warning -> sheet(draft, warning));
+            return;
+        }
+        HazardRank.STOPS_THE_WORK.of(warnings).forEach(warning -> draft.bullet(stating(warning, inOneGo(warning))));
+        for (HazardRank rank : List.of(HazardRank.ADDED_HERE, HazardRank.STANDING)) {
+            rank.of(warnings).forEach(warning -> draft.bullet(stating(warning, Wording.of(warning.hazard(), "brief"))));
+        }
+        List<SafetyWarning> unchecked = HazardRank.NOT_CHECKED.of(warnings);
+        if (!unchecked.isEmpty()) {
+            draft.bullet(phrase("warnings.not-checked").with("questions", questions(recommendation, unchecked)));
+        }
+        draft.bullet("warnings.sheets");
+    }
+
+    private static List<SafetyWarning> ranked(List<SafetyWarning> warnings) {
+        return Stream.of(HazardRank.values())
+                .flatMap(rank -> rank.of(warnings).stream())
+                .toList();
+    }
+
+    private static void sheet(Draft draft, SafetyWarning warning) {
+        Hazard hazard = warning.hazard();
+        draft.bullet(
+                stating(warning, hazard(warning)),
+                label("warnings.exposed", Wording.of(hazard, "exposed")),
+                label("warnings.controls", sentences(warning.precautions())),
+                label("warnings.limit", Wording.of(hazard, "limit")),
+                label("warnings.decides", decides(warning)),
+                label("warnings.source", sources(warning)));
+    }
+
+    /** For each of the warnings the weightiest question that can settle it. */
+    private static Wording questions(Recommendation recommendation, List<SafetyWarning> warnings) {
+        return Wording.list(
+                Joint.SENTENCES,
+                warnings.stream()
+                        .flatMap(warning -> recommendation.questions().stream()
+                                .filter(question -> question.rules().stream().anyMatch(warning.rules()::contains))
+                                .limit(1))
+                        .distinct()
+                        .map(question -> FieldWords.question(question.field()))
+                        .toList());
+    }
+
+    /** The hazards by name, with those marked that are only not yet checked. */
+    static Wording names(List<SafetyWarning> warnings) {
+        return Wording.list(
+                Joint.COMMA,
+                warnings.stream()
+                        .map(warning -> stating(warning, PlanWords.shortly(warning.hazard())))
+                        .toList());
+    }
+
+    private static Wording stating(SafetyWarning warning, Wording words) {
+        return PlanWords.stating(
+                StatedValue.ofFloor(Topics.WARNINGS, warning.hazard().key()), words);
+    }
+
+    /** What the hazards ahead add to those of a plan: new ones, and ones that are certain by now. */
+    static void added(Draft draft, Recommendation plan, Recommendation ahead) {
+        List<SafetyWarning> added = ahead.warnings().stream()
+                .filter(warning -> plan.warnings().stream()
+                        .noneMatch(planned ->
+                                planned.hazard() == warning.hazard() && (planned.certain() || !warning.certain())))
+                .toList();
+        if (!added.isEmpty()) {
+            draft.section("warnings.added");
+            added.forEach(warning -> draft.bullet(stating(warning, inOneGo(warning))));
         }
     }
 
@@ -71,8 +136,17 @@ final class WarningWords {
     }
 
     /** That this advises and others decide, and which rulebase made it. */
-    static void close(Draft draft, RulebaseStamp rulebase) {
-        draft.section("closing.heading").paragraph("closing.deference").paragraph(rulebase(rulebase));
+    static void close(Draft draft, RulebaseStamp rulebase, Detail detail) {
+        close(draft, detail == Detail.FULL ? "closing.deference" : "closing.brief", rulebase);
+    }
+
+    /** The same beside a plan, whose safety holds on. */
+    static void closeBesidePlan(Draft draft, RulebaseStamp rulebase) {
+        close(draft, "closing.beside-plan", rulebase);
+    }
+
+    private static void close(Draft draft, String deference, RulebaseStamp rulebase) {
+        draft.section("closing.heading").paragraph(deference).paragraph(rulebase(rulebase));
     }
 
     static Wording rulebase(RulebaseStamp rulebase) {

@@ -12,6 +12,8 @@ import stoneprocess.core.answer.Way;
 import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.CounterOffer;
+import stoneprocess.core.plan.OfferKind;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Wording;
@@ -23,9 +25,20 @@ final class WayWords {
 
     private WayWords() {}
 
-    static Document full(HowTo howTo, Parameters parameters) {
+    /** The ways, after those of the offers that give the value; leaving the floor as it is gives none. */
+    static Document full(HowTo howTo, List<CounterOffer> offers, Parameters parameters) {
         Draft draft = Draft.titled(
                 phrase("how-to.title").with("matter", matter(howTo)).with("value", wanted(howTo)), parameters);
+        List<CounterOffer> offered = offers.stream()
+                .filter(offer ->
+                        howTo.kind() != WayKind.ALREADY && offer.topic().equals(howTo.topic()))
+                .filter(offer -> offer.kind() != OfferKind.LEAVE_IT)
+                .toList();
+        if (!offered.isEmpty()) {
+            draft.section("how-to.offers");
+            offered.forEach(offer -> draft.numbered(OfferWords.offer(offer)));
+            draft.section("how-to.survey");
+        }
         draft.paragraph(Wording.of(howTo.kind()));
         if (howTo.kind() == WayKind.FOUND) {
             ways(draft, "how-to.people", howTo.ways().stream().filter(Way::byPeople));

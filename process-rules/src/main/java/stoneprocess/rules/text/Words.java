@@ -30,6 +30,11 @@ public final class Words {
         return ValueWords.name(term);
     }
 
+    /** A term in a table or on the first page of a plan: a short word of its own where the bundles have one, else its name. */
+    public static Wording shortly(Term term) {
+        return PlanWords.shortly(Objects.requireNonNull(term, "term"));
+    }
+
     /** A grade such as {@code resin-800}; another key stands as it is. */
     public static Wording grade(String key) {
         return ValueWords.grade(Objects.requireNonNull(key, "key"));

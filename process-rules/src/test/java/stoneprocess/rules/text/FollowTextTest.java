@@ -291,28 +291,29 @@ class FollowTextTest {
     }
 
     @Test
-    void cautions_stand_as_in_the_text_of_the_plan() {
+    void what_the_plan_said_on_safety_is_not_said_again_and_stays_in_force() {
         JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8));
         NextMove next = ADVISOR.followUp(PLAN, log);
-        String plan = new PlanText(Texts.english(), ADVISOR.rulebase().cards()).render(next.ahead(), Detail.BRIEF);
         assertThat(next.ahead().warnings()).isNotEmpty();
-        assertThat(plan).contains("\nSafety\n");
+        String text = squeezed(follow(log));
         for (SafetyWarning warning : next.ahead().warnings()) {
-            String controls = said(Wording.sentences(warning.precautions()));
-            assertSays(follow(log), controls);
-            assertSays(plan, controls);
+            assertThat(PLAN.warnings()).contains(warning);
+            assertThat(text).doesNotContain(squeezed(said(Wording.sentences(warning.precautions()))));
         }
-        assertSays(follow(log), said("closing.deference"));
+        assertSays(text, said("closing.beside-plan"));
     }
 
     @Test
-    void hazards_of_the_plan_stay_when_the_work_stops() {
+    void a_hazard_that_the_plan_did_not_have_is_told_in_full() {
         JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), happened(EventKind.UNKNOWN_LAYER));
         NextMove next = ADVISOR.followUp(PLAN, log);
         assertThat(next.move()).isEqualTo(Move.STOP_AND_ASK);
-        String text = follow(log);
-        PLAN.warnings().forEach(warning -> assertSays(text, said(Wording.sentences(warning.precautions()))));
-        next.ahead().warnings().forEach(warning -> assertSays(text, said(Wording.sentences(warning.precautions()))));
+        List<SafetyWarning> added = next.ahead().warnings().stream()
+                .filter(warning -> PLAN.warnings().stream().noneMatch(planned -> planned.hazard() == warning.hazard()))
+                .toList();
+        assertThat(added).isNotEmpty();
+        added.forEach(warning -> assertSays(follow(log), said(Words.warning(warning))));
+        assertSays(follow(log), said("closing.beside-plan"));
     }
 
     @Test

@@ -60,6 +60,7 @@ import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Precaution;
+import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.site.JobNote;
@@ -184,10 +185,16 @@ class PhrasesTest {
                         .forEach(terms::add);
             }
         }
+        terms.addAll(List.of(HazardRank.values()));
         terms.forEach(term -> keys.add(Wording.key(term)));
         for (Hazard hazard : Hazard.values()) {
             for (String part : List.of("exposed", "limit")) {
                 keys.add(Wording.key(hazard) + "." + part);
+            }
+            boolean line = HazardRank.of(new SafetyWarning(hazard, List.of(), List.of(), List.of(), List.of(), true))
+                    != HazardRank.STOPS_THE_WORK;
+            if (line) {
+                keys.add(Wording.key(hazard) + ".brief");
             }
         }
         for (GainVerdict verdict : GainVerdict.values()) {
@@ -218,6 +225,7 @@ class PhrasesTest {
         }
         for (TrackKind track : TrackKind.values()) {
             keys.add(Wording.key(track) + ".name");
+            keys.add(Wording.key(track) + ".column");
         }
         keys.add(Wording.key(Sealer.IMPREGNATOR) + ".check");
         for (Role role : Role.values()) {
@@ -252,6 +260,7 @@ class PhrasesTest {
         List<String> leftOver = ENGLISH.keys().stream()
                 .filter(key -> !used.contains(key))
                 .filter(key -> !key.endsWith(".name"))
+                .filter(key -> !used.contains(key.replaceFirst("\\.(short|brief|small)$", "")))
                 .filter(key -> !key.startsWith("list.") && !key.startsWith("parameter."))
                 .toList();
         assertThat(leftOver).isEmpty();

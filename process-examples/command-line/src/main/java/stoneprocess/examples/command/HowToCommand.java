@@ -8,6 +8,7 @@ import picocli.CommandLine.Parameters;
 import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.json.Json;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -50,8 +51,13 @@ final class HowToCommand implements Callable<Integer> {
         Advisor advisor = Advisor.standard();
         Topic<?> asked = Topics.named(topic);
         FloorSurvey read = new AskedFloor(console, advisor).survey(survey);
-        HowTo howTo = advisor.howTo(read, asked, AskedFloor.subject(asked, subject, advisor.recommend(read)), value);
-        form.print(console, advisor.rulebase(), () -> Json.HOW_TO.print(howTo), answers -> answers.document(howTo));
+        Recommendation recommendation = advisor.recommend(read);
+        HowTo howTo = advisor.howTo(read, asked, AskedFloor.subject(asked, subject, recommendation), value);
+        form.print(
+                console,
+                advisor.rulebase(),
+                () -> Json.HOW_TO.print(howTo),
+                answers -> answers.document(howTo, recommendation));
         return howTo.kind() == WayKind.NONE_WITHIN_TWO ? ExitCode.NO_PLAN : ExitCode.DONE;
     }
 }

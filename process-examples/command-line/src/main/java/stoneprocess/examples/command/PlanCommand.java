@@ -16,7 +16,7 @@ import stoneprocess.rules.text.PlanText;
 /** Plans one survey. */
 @Command(
         name = "plan",
-        description = "Plans the floor of a survey and prints the plan.",
+        description = "Plans the floor of a survey and prints the plan, its first page first.",
         mixinStandardHelpOptions = true)
 final class PlanCommand implements Callable<Integer> {
     private final Console console;
@@ -27,7 +27,9 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the recommendation as JSON and nothing else.")
     private boolean json;
 
-    @Option(names = "--full", description = "Print all open questions and the reasons of the decisions too.")
+    @Option(
+            names = "--full",
+            description = "Print every safety sheet, all open questions and the reasons of the decisions too.")
     private boolean full;
 
     @Mixin

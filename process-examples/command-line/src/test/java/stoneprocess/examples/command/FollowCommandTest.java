@@ -57,7 +57,12 @@ class FollowCommandTest {
         assertThat(ran.exit()).isZero();
         assertThat(ran.out())
                 .startsWith("Merrowhithe ")
-                .contains("Where the work stands", "\nWhy\n", "\nGrits to come\n", "\nSafety\n", "Local codes")
+                .contains(
+                        "Where the work stands",
+                        "\nWhy\n",
+                        "\nGrits to come\n",
+                        "safety rules still apply",
+                        "Local codes")
                 .endsWith(".\n");
     }
 

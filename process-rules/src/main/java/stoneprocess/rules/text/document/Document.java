@@ -1,7 +1,9 @@
 package stoneprocess.rules.text.document;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 
@@ -17,5 +19,10 @@ public record Document(Optional<Wording> title, Optional<Wording> line, List<Sec
     public Document {
         Refuse.nulls(Document.class, title, line, sections, parameters);
         sections = List.copyOf(sections);
+    }
+
+    /** The decided values that its words state, in their order; none for a text that marks none. */
+    public Set<StatedValue> stated() {
+        return Collections.unmodifiableSet(StatedValues.in(sections));
     }
 }

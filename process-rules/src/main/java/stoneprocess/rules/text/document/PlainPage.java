@@ -13,6 +13,7 @@ final class PlainPage {
     private static final String UNDER_NUMBER = "     ";
     private static final int LABEL = 9;
     private static final String BETWEEN_COLUMNS = "   ";
+    private static final String BETWEEN_HEADED_COLUMNS = "  ";
     private static final int LEDGER_LABEL = 44;
     private static final int FIGURE = 10;
 
@@ -115,12 +116,13 @@ final class PlainPage {
                 widths[i] = Math.max(widths[i], row.get(i).length());
             }
         }
+        String between = table.headings().isEmpty() ? BETWEEN_COLUMNS : BETWEEN_HEADED_COLUMNS;
         for (List<String> row : rows) {
             StringBuilder start = new StringBuilder(INDENT);
             for (int i = 0; i < last; i++) {
                 start.append(row.get(i))
                         .append(" ".repeat(widths[i] - row.get(i).length()))
-                        .append(BETWEEN_COLUMNS);
+                        .append(between);
             }
             wrapped(start.toString(), " ".repeat(start.length()), row.get(last));
         }

@@ -108,6 +108,9 @@ public final class Texts {
         if (wording instanceof Wording.Listing listing) {
             return join(listing);
         }
+        if (wording instanceof Wording.Stating stating) {
+            return word(stating.words());
+        }
         Wording.Shortest shortest = (Wording.Shortest) wording;
         String text = "";
         for (Wording candidate : shortest.fromRichest()) {

@@ -117,6 +117,18 @@ public sealed interface Wording {
         }
     }
 
+    /**
+     * Words for decided values; they read as the words alone.
+     *
+     * @param values what the words state
+     */
+    record Stating(List<StatedValue> values, Wording words) implements Wording {
+        public Stating {
+            Refuse.nulls(Stating.class, values, words);
+            values = List.copyOf(values);
+        }
+    }
+
     /** How several are joined; the bundles say it under {@code list.<key>}. */
     enum Joint implements Term {
         SENTENCES,

@@ -1,0 +1,136 @@
+package stoneprocess.rules.text;
+
+import static stoneprocess.rules.text.document.Wording.phrase;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
+import stoneprocess.core.plan.Question;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.plan.Track;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.StatedValue;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
+
+/** The first page of a plan: the answer, what to ask first, what stops the work, each hazard by name, and the table. */
+final class PlanFront {
+    private static final int QUESTIONS_THAT_MATTER_MOST = 3;
+
+    private final Draft draft;
+    private final Recommendation recommendation;
+
+    private PlanFront(Draft draft, Recommendation recommendation) {
+        this.draft = draft;
+        this.recommendation = recommendation;
+    }
+
+    static void write(Draft draft, Recommendation recommendation, PlanWords words, PlanTotals totals) {
+        PlanFront front = new PlanFront(draft, recommendation);
+        Optional<Plan> cutting =
+                recommendation.plan().filter(plan -> !plan.tracks().isEmpty());
+        draft.paragraph(front.answer());
+        front.ask();
+        front.stop(cutting.isPresent());
+        front.care();
+        cutting.ifPresent(plan -> {
+            StepNotes notes = new StepNotes(plan, words);
+            draft.section("table.heading").add(StepTable.of(plan, notes, totals));
+            List<Wording> legend = new ArrayList<>(List.of(notes.tools(), phrase(litresKey(plan))));
+            if (notes.isReduced()) {
+                legend.add(phrase("table.reduced"));
+            }
+            draft.labelled("table.tools", Wording.list(Joint.SENTENCES, legend));
+        });
+    }
+
+    private static String litresKey(Plan plan) {
+        boolean told = plan.tracks().get(0).steps().stream()
+                .anyMatch(step -> step.litresPerPass().isPresent());
+        return told ? "table.litres-of-a-pass" : "table.no-litres";
+    }
+
+    private Wording answer() {
+        Wording status = PlanWords.verdict(recommendation);
+        return recommendation
+                .plan()
+                .map(plan -> Wording.sentences(status, summary(plan)))
+                .orElse(status);
+    }
+
+    private Wording summary(Plan plan) {
+        if (plan.tracks().isEmpty()) {
+            boolean cleaned =
+                    recommendation.values(Topics.FIRST_CUT, Subject.OPEN_FIELD).isEmpty();
+            return phrase(cleaned ? "summary.nothing-is-cut" : "summary.no-cut-yet");
+        }
+        Track first = plan.tracks().get(0);
+        Wording finish = plan.finish()
+                .<Wording>map(wanted ->
+                        PlanWords.stating(StatedValue.ofFloor(Topics.FINISH, wanted.key()), Wording.of(wanted)))
+                .orElse(Wording.name(""));
+        List<PlannedStep> steps = first.steps();
+        return phrase(first.kind() == TrackKind.OPEN_FIELD ? "summary.cuts" : "summary.field-stays")
+                .with("finish", finish)
+                .with(
+                        "grits",
+                        steps.size() < 3
+                                ? PlanSections.grades(first)
+                                : phrase("front.grits")
+                                        .with(
+                                                "first",
+                                                ValueWords.grade(steps.get(0).grade()))
+                                        .with(
+                                                "last",
+                                                ValueWords.grade(steps.get(steps.size() - 1)
+                                                        .grade())));
+    }
+
+    private void ask() {
+        List<Question> all = recommendation.questions();
+        if (all.isEmpty()) {
+            return;
+        }
+        List<Wording> asked = new ArrayList<>();
+        all.stream()
+                .limit(QUESTIONS_THAT_MATTER_MOST)
+                .forEach(question -> asked.add(FieldWords.question(question.field())));
+        if (all.size() > asked.size()) {
+            asked.add(phrase("front.more-questions").with("more", all.size() - asked.size()));
+        }
+        draft.labelled("front.ask", Wording.list(Joint.SENTENCES, asked));
+    }
+
+    private void stop(boolean cuts) {
+        List<SafetyWarning> stopping = HazardRank.STOPS_THE_WORK.of(recommendation.warnings());
+        List<Wording> words = new ArrayList<>();
+        if (!stopping.isEmpty()) {
+            words.add(Wording.of(HazardRank.STOPS_THE_WORK).with("hazards", WarningWords.names(stopping)));
+        }
+        if (recommendation.plan().isPresent()) {
+            words.add(phrase(cuts ? "front.stop-cutting" : "front.stop"));
+        }
+        if (!words.isEmpty()) {
+            draft.labelled("front.stops", Wording.list(Joint.SENTENCES, words));
+        }
+    }
+
+    private void care() {
+        List<Wording> words = new ArrayList<>();
+        for (HazardRank rank : List.of(HazardRank.ADDED_HERE, HazardRank.STANDING, HazardRank.NOT_CHECKED)) {
+            List<SafetyWarning> warnings = rank.of(recommendation.warnings());
+            if (!warnings.isEmpty()) {
+                words.add(Wording.of(rank).with("hazards", WarningWords.names(warnings)));
+            }
+        }
+        if (!words.isEmpty()) {
+            draft.labelled("front.care", Wording.list(Joint.SENTENCES, words));
+        }
+    }
+}

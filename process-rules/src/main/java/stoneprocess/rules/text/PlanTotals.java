@@ -1,0 +1,84 @@
+package stoneprocess.rules.text;
+
+import static stoneprocess.rules.text.document.Wording.phrase;
+
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stoneprocess.core.estimate.ConsumableKind;
+import stoneprocess.core.estimate.Estimate;
+import stoneprocess.core.estimate.Job;
+import stoneprocess.core.estimate.Spread;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.site.JobOptions;
+import stoneprocess.core.site.PlannedJob;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.rules.text.document.Wording;
+
+/**
+ * What a plan's job needs in all, as its estimate reckons it. Hours of work belong to the estimate, which tells what they
+ * rest on.
+ *
+ * @param estimate the estimate of the job; empty where the area is not known or nothing is cut
+ */
+record PlanTotals(Optional<Estimate> estimate) {
+    private static final Set<MachineClass> RECKONED =
+            EnumSet.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY, MachineClass.EDGE_TOOL);
+
+    private static final MathContext TWO_DIGITS = new MathContext(2, RoundingMode.HALF_EVEN);
+
+    static PlanTotals of(Recommendation recommendation) {
+        boolean known = recommendation.survey().answer(SurveyField.AREA).value().isPresent();
+        return new PlanTotals(
+                known && recommendation.plan().filter(PlanTotals::isReckoned).isPresent()
+                        ? Optional.of(PlannedJob.of(recommendation, JobOptions.defaults())
+                                .estimate())
+                        : Optional.empty());
+    }
+
+    private static boolean isReckoned(Plan plan) {
+        return !plan.tracks().isEmpty()
+                && plan.tracks().stream()
+                        .flatMap(track -> track.steps().stream())
+                        .allMatch(step -> RECKONED.contains(step.machine()));
+    }
+
+    Optional<Job> job() {
+        return estimate.map(Estimate::job);
+    }
+
+    /** One line; empty where nothing can be told. */
+    Optional<Wording> words() {
+        List<Wording> totals = new ArrayList<>();
+        estimate.ifPresent(reckoned -> {
+            total(reckoned, ConsumableKind.WATER, "totals.water").ifPresent(totals::add);
+            total(reckoned, ConsumableKind.SLURRY, "totals.slurry").ifPresent(totals::add);
+            Spread<TimeSpan> waits = reckoned.calendar().waiting();
+            if (waits.high().minutes() > 0) {
+                totals.add(phrase("totals.waits").with("range", new Wording.AmountRange(waits.low(), waits.high())));
+            }
+        });
+        return totals.isEmpty() ? Optional.empty() : Optional.of(Wording.list(Wording.Joint.SENTENCES, totals));
+    }
+
+    private static Optional<Wording> total(Estimate estimate, ConsumableKind kind, String key) {
+        return estimate.total(kind)
+                .map(spread -> phrase(key)
+                        .with("likely", round(spread.likely()))
+                        .with("range", new Wording.AmountRange(round(spread.low()), round(spread.high()))));
+    }
+
+    /** To two digits: an estimate promises no more. */
+    private static Quantity round(Quantity quantity) {
+        return Quantity.of(
+                quantity.decimal().round(TWO_DIGITS), quantity.dimension().unit());
+    }
+}

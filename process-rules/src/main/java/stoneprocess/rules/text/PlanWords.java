@@ -1,0 +1,108 @@
+package stoneprocess.rules.text;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import stoneprocess.core.parameter.Scale;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.survey.SizeClass;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Language;
+import stoneprocess.rules.text.document.StatedValue;
+import stoneprocess.rules.text.document.Wording;
+
+/**
+ * Words for what a plan decides, each with the value that it states.
+ *
+ * @param variants the endings of phrases that are said in place of the usual ones where the bundles have them
+ */
+record PlanWords(List<String> variants) {
+
+    static PlanWords of(Recommendation recommendation, Detail detail) {
+        List<String> variants = new ArrayList<>();
+        if (isSmallFloor(recommendation)
+                || recommendation.plan().filter(PlanWords::isSpots).isPresent()) {
+            variants.add(".small");
+        }
+        if (detail == Detail.BRIEF) {
+            variants.add(".brief");
+        }
+        return new PlanWords(variants);
+    }
+
+    private static boolean isSmallFloor(Recommendation recommendation) {
+        Scale<SizeClass> sizes = Scale.of("floor-size", SizeClass.class, recommendation.parameters());
+        return recommendation
+                .survey()
+                .answer(SurveyField.AREA)
+                .value()
+                .filter(area -> sizes.classify(area).compareTo(SizeClass.MIDDLE) < 0)
+                .isPresent();
+    }
+
+    private static boolean isSpots(Plan plan) {
+        return !plan.tracks().isEmpty()
+                && plan.tracks().stream().allMatch(track -> track.kind() == TrackKind.LOCAL_REPAIR);
+    }
+
+    /** The status, which states the verdict. */
+    static Wording verdict(Recommendation recommendation) {
+        List<StatedValue> verdict = recommendation.values(Topics.VERDICT, Subject.FLOOR).stream()
+                .map(value -> StatedValue.ofFloor(Topics.VERDICT, value.key()))
+                .toList();
+        return new Wording.Stating(verdict, Wording.of(recommendation.status()));
+    }
+
+    /** A section that lists what was decided, unless that is nothing. */
+    void list(Draft draft, String heading, Topic<?> topic, Collection<? extends Term> terms) {
+        if (!terms.isEmpty()) {
+            draft.section(heading);
+            bullets(draft, topic, terms);
+        }
+    }
+
+    void bullets(Draft draft, Topic<?> topic, Collection<? extends Term> terms) {
+        terms.forEach(term -> draft.bullet(ofFloor(topic, term)));
+    }
+
+    /** What is decided for the floor. */
+    Wording ofFloor(Topic<?> topic, Term term) {
+        return stating(StatedValue.ofFloor(topic, term.key()), of(term));
+    }
+
+    /** The phrase for a term. */
+    Wording.Phrase of(Term term) {
+        return phrase(Wording.key(term));
+    }
+
+    /** The phrase for a key, as it is said on a job of this size and at this length. */
+    Wording.Phrase phrase(String key) {
+        return Wording.phrase(variants.stream()
+                .map(key::concat)
+                .filter(Language.english()::has)
+                .findFirst()
+                .orElse(key));
+    }
+
+    /** The short word of a term, for a table: the phrase {@code .short}, else its name. */
+    static Wording.Phrase shortly(Term term) {
+        String key = Wording.key(term) + ".short";
+        return Wording.phrase(Language.english().has(key) ? key : ValueWords.nameKey(term));
+    }
+
+    static Wording stating(StatedValue value, Wording words) {
+        return new Wording.Stating(List.of(value), words);
+    }
+
+    static Subject subject(TrackKind track, PlannedStep step) {
+        return new Subject.OfStep(track, step.grade().key());
+    }
+}

@@ -1,0 +1,245 @@
+package stoneprocess.rules.text;
+
+import static stoneprocess.rules.text.document.Wording.phrase;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
+import stoneprocess.core.plan.Track;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.topic.AddedWeight;
+import stoneprocess.core.topic.Check;
+import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.text.document.StatedValue;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
+
+/** How the steps of a plan are worked: what holds at every grit, and what holds at some, each said once. */
+final class StepNotes {
+    private final PlanWords words;
+    private final List<Track> tracks;
+    private final List<AbrasiveGrade> grades;
+
+    StepNotes(Plan plan, PlanWords words) {
+        this.words = words;
+        this.tracks = plan.tracks();
+        this.grades = tracks.stream()
+                .flatMap(track -> track.steps().stream())
+                .map(PlannedStep::grade)
+                .distinct()
+                .sorted(AbrasiveGrade.IN_ORDER)
+                .toList();
+    }
+
+    /** A step of a track. */
+    private record Place(Track track, PlannedStep step) {
+        StatedValue stating(Topic<?> topic, Term term) {
+            return new StatedValue(topic, PlanWords.subject(track.kind(), step), term.key());
+        }
+    }
+
+    /** The grades of all tracks in the order of the work. */
+    List<AbrasiveGrade> grades() {
+        return grades;
+    }
+
+    boolean isOneMachine(Track track) {
+        return track.steps().stream().map(PlannedStep::machine).distinct().count() == 1;
+    }
+
+    /** The step of the first track that has the grade, which the table shows. */
+    PlannedStep shown(AbrasiveGrade grade) {
+        return tracks.stream()
+                .flatMap(track -> StepTable.step(track, grade).stream())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** That the paths of tracks go over the grade. */
+    List<StatedValue> pathsOver(AbrasiveGrade grade) {
+        return places().filter(place -> place.step().grade().equals(grade))
+                .map(place -> new StatedValue(
+                        Topics.GRIT_PATH, new Subject.OfTrack(place.track().kind()), grade.key()))
+                .toList();
+    }
+
+    /** The grade after which the densifier goes on that waits for a fine hone. */
+    AbrasiveGrade densifiedAfter() {
+        List<AbrasiveGrade> led =
+                tracks.get(0).steps().stream().map(PlannedStep::grade).toList();
+        return led.stream()
+                .filter(grade -> grade.bond() == Bond.RESIN && grade.number() >= Cut.FINE_HONE.number())
+                .findFirst()
+                .orElse(led.get(led.size() - 1));
+    }
+
+    boolean isReduced() {
+        return places().anyMatch(place -> place.step().weight() == AddedWeight.REDUCED);
+    }
+
+    List<Check> alwaysChecked() {
+        return common(PlannedStep::checks);
+    }
+
+    /** What holds at every step, each with what it states. */
+    <T extends Term> List<Wording> always(Topic<?> topic, Function<PlannedStep, List<T>> part) {
+        return common(part).stream()
+                .<Wording>map(term -> new Wording.Stating(
+                        places().map(place -> place.stating(topic, term)).toList(), words.of(term)))
+                .toList();
+    }
+
+    private <T> List<T> common(Function<PlannedStep, List<T>> part) {
+        return part.apply(tracks.get(0).steps().get(0)).stream()
+                .filter(term ->
+                        places().allMatch(place -> part.apply(place.step()).contains(term)))
+                .toList();
+    }
+
+    private Stream<Place> places() {
+        return tracks.stream().flatMap(track -> track.steps().stream().map(step -> new Place(track, step)));
+    }
+
+    /** The steps on all tracks that have the grade and the water of one. */
+    List<StatedValue> sameWater(PlannedStep shown) {
+        return places().filter(place -> place.step().grade().equals(shown.grade()))
+                .filter(place -> place.step().water() == shown.water())
+                .map(place -> place.stating(Topics.WATER_LEVEL, shown.water()))
+                .toList();
+    }
+
+    /** The tools of each track that the table does not tell. */
+    Wording tools() {
+        Notes tools = new Notes();
+        Track lead = tracks.get(0);
+        List<Track> others = tracks.subList(1, tracks.size());
+        List<Track> machines = isOneMachine(lead) ? tracks : others;
+        tools.add(Topics.MACHINE, machines, step -> List.of(step.machine()), step -> Wording.of(step.machine()));
+        tools.add(Topics.ADDED_WEIGHT, others, step -> List.of(step.weight()), StepWords::weight);
+        return Wording.list(Joint.SENTENCES, tools.words("notes.tools", Joint.COMMA));
+    }
+
+    /** What holds at some steps, each place with all that holds there. */
+    List<Wording> sometimes() {
+        Notes notes = new Notes();
+        notes.addSometimes(Topics.HANDLING, PlannedStep::handling);
+        notes.addSometimes(Topics.PICK_UP, step -> List.of(step.pickUp()));
+        notes.addSometimes(Topics.CHECKS, PlannedStep::checks);
+        for (Track track : tracks.subList(1, tracks.size())) {
+            notes.add(
+                    Topics.WATER_LEVEL,
+                    List.of(track),
+                    step -> isAsInTable(step) ? List.of() : List.of(step.water()),
+                    step -> phrase("notes.water").with("level", step.water()));
+        }
+        return notes.words("notes.where", Joint.SENTENCES);
+    }
+
+    private boolean isAsInTable(PlannedStep step) {
+        return shown(step.grade()).water() == step.water();
+    }
+
+    /** Words under the places where they hold. */
+    private final class Notes {
+        private final Map<Wording, List<Wording>> byPlace = new LinkedHashMap<>();
+
+        <T extends Term> void addSometimes(Topic<?> topic, Function<PlannedStep, List<T>> part) {
+            List<T> always = common(part);
+            Set<T> terms = new LinkedHashSet<>();
+            places().forEach(place -> terms.addAll(part.apply(place.step())));
+            terms.stream()
+                    .filter(term -> !always.contains(term))
+                    .forEach(term -> add(
+                            topic,
+                            tracks,
+                            step -> part.apply(step).contains(term) ? List.of(term) : List.of(),
+                            step -> words.of(term)));
+        }
+
+        <T extends Term> void add(
+                Topic<?> topic,
+                List<Track> within,
+                Function<PlannedStep, List<T>> part,
+                Function<PlannedStep, Wording> words) {
+            Map<Wording, List<Place>> places = new LinkedHashMap<>();
+            places().filter(place -> within.contains(place.track()))
+                    .filter(place -> !part.apply(place.step()).isEmpty())
+                    .forEach(place -> places.computeIfAbsent(words.apply(place.step()), key -> new ArrayList<>())
+                            .add(place));
+            places.forEach((said, at) -> byPlace.computeIfAbsent(where(at), key -> new ArrayList<>())
+                    .add(new Wording.Stating(
+                            at.stream()
+                                    .map(place -> place.stating(
+                                            topic, part.apply(place.step()).get(0)))
+                                    .toList(),
+                            said)));
+        }
+
+        List<Wording> words(String key, Joint joint) {
+            return byPlace.entrySet().stream()
+                    .<Wording>map(note ->
+                            phrase(key).with("where", note.getKey()).with("what", Wording.list(joint, note.getValue())))
+                    .toList();
+        }
+    }
+
+    /** The grades alone where every track that has them is meant, else track by track. */
+    private Wording where(List<Place> places) {
+        List<AbrasiveGrade> meant = grades.stream()
+                .filter(grade ->
+                        places.stream().anyMatch(place -> place.step().grade().equals(grade)))
+                .toList();
+        long having =
+                places().filter(place -> meant.contains(place.step().grade())).count();
+        if (having == places.size() && meant.size() < grades.size()) {
+            return where(meant, grades);
+        }
+        List<Wording> parts = new ArrayList<>();
+        for (Track track : tracks) {
+            List<AbrasiveGrade> ofTrack = places.stream()
+                    .filter(place -> place.track() == track)
+                    .map(place -> place.step().grade())
+                    .toList();
+            if (ofTrack.size() == track.steps().size()) {
+                parts.add(ValueWords.track(track.kind()));
+            } else if (!ofTrack.isEmpty()) {
+                parts.add(phrase("notes.on-track")
+                        .with("track", ValueWords.track(track.kind()))
+                        .with(
+                                "grades",
+                                where(
+                                        ofTrack,
+                                        track.steps().stream()
+                                                .map(PlannedStep::grade)
+                                                .toList())));
+            }
+        }
+        return Wording.list(Joint.SEMICOLON, parts);
+    }
+
+    private static Wording where(List<AbrasiveGrade> meant, List<AbrasiveGrade> all) {
+        Wording first = ValueWords.grade(meant.get(0));
+        Wording last = ValueWords.grade(meant.get(meant.size() - 1));
+        int start = all.indexOf(meant.get(0));
+        boolean together = meant.equals(all.subList(start, Math.min(all.size(), start + meant.size())));
+        if (meant.size() > 1 && together && start + meant.size() == all.size()) {
+            return phrase("notes.from").with("grade", first);
+        }
+        if (meant.size() > 1 && together && start == 0) {
+            return phrase("notes.up-to").with("grade", last);
+        }
+        return Wording.list(Joint.COMMA, meant.stream().map(ValueWords::grade).toList());
+    }
+}

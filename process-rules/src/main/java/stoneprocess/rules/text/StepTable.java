@@ -1,0 +1,203 @@
+package stoneprocess.rules.text;
+
+import static stoneprocess.rules.text.document.Wording.phrase;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import stoneprocess.core.estimate.JobStep;
+import stoneprocess.core.estimate.StepKind;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.PlannedStep;
+import stoneprocess.core.plan.Track;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.topic.AddedWeight;
+import stoneprocess.core.topic.Check;
+import stoneprocess.core.topic.Densifier;
+import stoneprocess.core.topic.Handling;
+import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.rules.text.document.Item;
+import stoneprocess.rules.text.document.StatedValue;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
+
+/**
+ * The work of a plan as one table in its order: a row for each grit with what differs from row to row, and rows for the
+ * coats between and after them. Tool, water and checks are those of the first track, which is the open field where it is
+ * cut; {@link StepNotes} tells what the other tracks have of their own.
+ */
+final class StepTable {
+    private static final Wording NOTHING = Wording.name("");
+
+    private final Plan plan;
+    private final StepNotes notes;
+    private final Optional<JobStep> powder;
+    private final double squareMetres;
+    private final boolean oneMachine;
+    private final List<List<Wording>> rows = new ArrayList<>();
+
+    private StepTable(Plan plan, StepNotes notes, PlanTotals totals) {
+        this.plan = plan;
+        this.notes = notes;
+        this.powder = totals.job().stream()
+                .flatMap(job -> job.steps().stream())
+                .filter(step -> step.kind() == StepKind.POWDER)
+                .findFirst();
+        this.squareMetres = totals.job().map(job -> job.area().squareMetres()).orElse(0.0);
+        this.oneMachine = notes.isOneMachine(lead());
+    }
+
+    static Item of(Plan plan, StepNotes notes, PlanTotals totals) {
+        StepTable table = new StepTable(plan, notes, totals);
+        notes.grades().forEach(table::rowsOf);
+        if (plan.polishingAgent() != PolishingAgent.NONE) {
+            table.powder();
+        }
+        List<Wording> headings = table.headings();
+        return new Item.Table(Collections.nCopies(headings.size(), Item.Align.LEFT), headings, table.rows);
+    }
+
+    private Track lead() {
+        return plan.tracks().get(0);
+    }
+
+    private List<Wording> headings() {
+        List<Wording> headings = new ArrayList<>();
+        headings.add(phrase("table.grit"));
+        headings.add(phrase(oneMachine ? "table.weight" : "table.tool"));
+        plan.tracks().forEach(track -> headings.add(Wording.of(track.kind(), "column")));
+        headings.add(phrase("table.water"));
+        headings.add(phrase("table.check"));
+        return headings;
+    }
+
+    private void rowsOf(AbrasiveGrade grade) {
+        List<Wording> row = new ArrayList<>();
+        row.add(new Wording.Stating(notes.pathsOver(grade), ValueWords.grade(grade)));
+        Optional<PlannedStep> led = step(lead(), grade);
+        row.add(led.map(this::tool).orElse(NOTHING));
+        for (Track track : plan.tracks()) {
+            row.add(step(track, grade).map(step -> passes(track, step)).orElse(NOTHING));
+        }
+        PlannedStep shown = notes.shown(grade);
+        row.add(water(shown));
+        row.add(checks(shown));
+        rows.add(row);
+        if (shown.handling().contains(Handling.REGROUT_PITS)) {
+            between(phrase("table.regrout"), phrase("table.regrout-cure"));
+        }
+        if (plan.densifier() == Densifier.AFTER_FINE_HONE
+                && notes.densifiedAfter().equals(grade)) {
+            between(phrase("table.densify"), NOTHING);
+        }
+    }
+
+    static Optional<PlannedStep> step(Track track, AbrasiveGrade grade) {
+        return track.steps().stream().filter(step -> step.grade().equals(grade)).findFirst();
+    }
+
+    private Wording tool(PlannedStep step) {
+        Subject subject = PlanWords.subject(lead().kind(), step);
+        Wording weight = PlanWords.stating(
+                new StatedValue(Topics.ADDED_WEIGHT, subject, step.weight().key()), weight(step));
+        return oneMachine
+                ? weight
+                : phrase("table.machine")
+                        .with(
+                                "machine",
+                                PlanWords.stating(
+                                        new StatedValue(
+                                                Topics.MACHINE,
+                                                subject,
+                                                step.machine().key()),
+                                        PlanWords.shortly(step.machine())))
+                        .with("weight", weight);
+    }
+
+    private static Wording weight(PlannedStep step) {
+        Wording.Phrase weight = PlanWords.shortly(step.weight());
+        return step.weight() == AddedWeight.NONE ? weight : weight.with("mass", step.addedMass());
+    }
+
+    private static Wording passes(Track track, PlannedStep step) {
+        return PlanWords.stating(
+                new StatedValue(
+                        Topics.PASSES,
+                        PlanWords.subject(track.kind(), step),
+                        String.join(" ", Topics.PASSES.keys(List.of(step.passes())))),
+                passes(step.passes()));
+    }
+
+    private static Wording passes(Range<Integer> passes) {
+        return passes.low().equals(passes.high())
+                ? Wording.number(passes.low())
+                : phrase("table.range").with("low", passes.low()).with("high", passes.high());
+    }
+
+    private Wording water(PlannedStep step) {
+        Wording level = new Wording.Stating(notes.sameWater(step), PlanWords.shortly(step.water()));
+        return step.litresPerPass()
+                .<Wording>map(litres -> phrase("table.litres")
+                        .with("level", level)
+                        .with("litres", PlanWords.stating(litres(step, litres), amount(litres))))
+                .orElse(level);
+    }
+
+    /** Only the open field has an area, so that only it has litres. */
+    private static StatedValue litres(PlannedStep step, Range<Volume> litres) {
+        return new StatedValue(
+                Topics.LITRES,
+                PlanWords.subject(TrackKind.OPEN_FIELD, step),
+                String.join(" ", Topics.LITRES.keys(List.of(litres))));
+    }
+
+    private static Wording amount(Range<Volume> litres) {
+        return new Wording.AmountRange(litres.low(), litres.high());
+    }
+
+    private Wording checks(PlannedStep step) {
+        List<Check> extra = step.checks().stream()
+                .filter(check -> !notes.alwaysChecked().contains(check))
+                .toList();
+        return extra.isEmpty()
+                ? NOTHING
+                : Wording.list(
+                        Joint.COMMA, extra.stream().map(PlanWords::shortly).toList());
+    }
+
+    private void between(Wording name, Wording last) {
+        List<Wording> row = new ArrayList<>(Collections.nCopies(plan.tracks().size() + 4, NOTHING));
+        row.set(0, name);
+        row.set(row.size() - 1, last);
+        rows.add(row);
+    }
+
+    /** Powder is worked with the machine of the last grit, with the usual passes and water of the estimate. */
+    private void powder() {
+        List<PlannedStep> steps = lead().steps();
+        List<Wording> row = new ArrayList<>();
+        row.add(phrase("table.powder"));
+        row.add(
+                powder.isEmpty() || oneMachine
+                        ? NOTHING
+                        : PlanWords.shortly(steps.get(steps.size() - 1).machine()));
+        for (Track track : plan.tracks()) {
+            boolean counted = track == lead() || track.kind() == TrackKind.EDGE;
+            row.add(powder.filter(step -> counted && (track == lead() || step.edges()))
+                    .map(step -> passes(step.passes()))
+                    .orElse(NOTHING));
+        }
+        row.add(powder.<Wording>map(step -> amount(Range.of(
+                        new Volume(step.water().low().litresPerSquareMetre() * squareMetres),
+                        new Volume(step.water().high().litresPerSquareMetre() * squareMetres))))
+                .orElse(NOTHING));
+        row.add(phrase("table.powder-check"));
+        rows.add(row);
+    }
+}

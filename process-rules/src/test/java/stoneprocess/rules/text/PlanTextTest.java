@@ -1,0 +1,236 @@
+package stoneprocess.rules.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.ShrinkingMode;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.Densifier;
+import stoneprocess.core.topic.FinishTask;
+import stoneprocess.core.topic.Hazard;
+import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.TestArea;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.Advisor;
+import stoneprocess.rules.Floors;
+import stoneprocess.rules.testkit.FloorSurveys;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Item;
+import stoneprocess.rules.text.document.Section;
+import stoneprocess.rules.text.document.StatedValue;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.document.Wording;
+
+/** What the short and the full page of a plan hold, over drawn floors. */
+class PlanTextTest {
+    private static final Advisor ADVISOR = Advisor.standard();
+    private static final Texts TEXTS = Texts.english().with(ADVISOR.rulebase().parameters());
+    private static final PlanText TEXT =
+            new PlanText(Texts.english(), ADVISOR.rulebase().cards());
+    /** What is decided on the way to the plan and told only by its reasons. */
+    private static final Set<Topic<?>> ON_THE_WAY = Set.of(
+            Topics.STONE,
+            Topics.BONDS,
+            Topics.FIRST_CUT,
+            Topics.LAST_GRIT,
+            Topics.STEP_RULE,
+            Topics.TRANSITION,
+            Topics.METAL_METHOD);
+
+    private static final int SCREEN = 24;
+    /** More grits and coats than these make the first screen longer, a line each. */
+    private static final int USUAL_ROWS = 8;
+
+    @Provide
+    Arbitrary<FloorSurvey> floors() {
+        return FloorSurveys.any(
+                ADVISOR.rulebase().parameters(), ADVISOR.options().sequence());
+    }
+
+    @Property(tries = 300, seed = "1955", shrinking = ShrinkingMode.OFF)
+    void the_short_page_states_what_the_full_page_states_and_all_that_was_decided(
+            @ForAll("floors") FloorSurvey survey) {
+        Recommendation plan = ADVISOR.recommend(survey);
+        Document brief = TEXT.document(plan, Detail.BRIEF);
+        Document full = TEXT.document(plan, Detail.FULL);
+        assertThat(brief.stated()).isEqualTo(full.stated()).containsAll(decided(plan));
+    }
+
+    /** What the decisions of a recommendation come to in its plan; without a plan its warnings alone. */
+    private static List<StatedValue> decided(Recommendation recommendation) {
+        List<StatedValue> decided = new ArrayList<>();
+        for (Outcome outcome : recommendation.outcomes()) {
+            if (outcome instanceof Decision<?> decision
+                    && !ON_THE_WAY.contains(decision.topic())
+                    && isInPlan(recommendation, decision)) {
+                boolean range = decision.topic() == Topics.PASSES || decision.topic() == Topics.LITRES;
+                List<String> keys = range && !decision.keys().isEmpty()
+                        ? List.of(String.join(" ", decision.keys()))
+                        : decision.keys();
+                keys.forEach(key -> decided.add(new StatedValue(decision.topic(), decision.subject(), key)));
+            }
+        }
+        return decided;
+    }
+
+    private static boolean isInPlan(Recommendation recommendation, Decision<?> decision) {
+        if (decision.topic() == Topics.WARNINGS || decision.topic() == Topics.VERDICT) {
+            return true;
+        }
+        if (recommendation.plan().isEmpty()) {
+            return false;
+        }
+        Plan plan = recommendation.plan().get();
+        if (decision.topic() == Topics.FINISH) {
+            return !plan.tracks().isEmpty();
+        }
+        if (decision.topic() == Topics.TEST_AREA) {
+            return plan.testArea() == TestArea.REQUIRED;
+        }
+        if (decision.topic() == Topics.TEST_CUTS) {
+            return plan.testCuts().size() > 1 && plan.testArea() == TestArea.REQUIRED;
+        }
+        if (decision.topic() == Topics.POLISHING_AGENT) {
+            return plan.polishingAgent() != PolishingAgent.NONE;
+        }
+        if (decision.topic() == Topics.DENSIFIER) {
+            return plan.densifier() != Densifier.NONE;
+        }
+        if (decision.topic() == Topics.SEALER) {
+            return !plan.finishTasks().contains(FinishTask.SEAL_LATER);
+        }
+        return true;
+    }
+
+    @Property(tries = 300, seed = "1955", shrinking = ShrinkingMode.OFF)
+    void every_warning_stands_by_name_on_the_first_screen(@ForAll("floors") FloorSurvey survey) {
+        Recommendation plan = ADVISOR.recommend(survey);
+        Document brief = TEXT.document(plan, Detail.BRIEF);
+        Document front = new Document(brief.title(), brief.line(), front(brief), brief.parameters());
+        assertThat(front.stated())
+                .containsAll(plan.warnings().stream()
+                        .map(warning -> StatedValue.ofFloor(
+                                Topics.WARNINGS, warning.hazard().key()))
+                        .toList());
+        String screen = Texts.english().page(front);
+        assertThat(screen.lines()).as(screen).hasSizeLessThanOrEqualTo(SCREEN + Math.max(0, rows(front) - USUAL_ROWS));
+        assertThat(TEXT.render(plan).lines()).allMatch(line -> line.length() <= 96);
+    }
+
+    /** What has no heading, and the table. */
+    private static List<Section> front(Document document) {
+        Wording table = Wording.phrase("table.heading");
+        return document.sections().stream()
+                .filter(section -> section.heading()
+                        .filter(heading -> !heading.equals(table))
+                        .isEmpty())
+                .toList();
+    }
+
+    private static int rows(Document front) {
+        return front.sections().stream()
+                .flatMap(section -> section.items().stream())
+                .filter(Item.Table.class::isInstance)
+                .mapToInt(table -> ((Item.Table) table).rows().size())
+                .sum();
+    }
+
+    @Property(tries = 100, seed = "1955", shrinking = ShrinkingMode.OFF)
+    void the_full_page_tells_limit_sources_and_who_decides_of_every_warning(@ForAll("floors") FloorSurvey survey) {
+        Recommendation plan = ADVISOR.recommend(survey);
+        String full = squeezed(TEXT.render(plan, Detail.FULL));
+        for (SafetyWarning warning : plan.warnings()) {
+            assertThat(full)
+                    .contains(
+                            squeezed(TEXTS.word(Wording.sentences(warning.precautions()))),
+                            "limit " + squeezed(TEXTS.word(Wording.of(warning.hazard(), "limit"))),
+                            "decides " + squeezed(TEXTS.word(WarningWords.decides(warning))));
+        }
+    }
+
+    private static String squeezed(String text) {
+        return text.replaceAll("\\s+", " ");
+    }
+
+    @Example
+    void the_short_page_is_what_is_rendered_unless_the_full_one_is_asked_for() {
+        Recommendation plan = ADVISOR.recommend(Floors.unremarkable().build());
+        assertThat(TEXT.render(plan)).isEqualTo(TEXT.render(plan, Detail.BRIEF));
+        assertThat(TEXT.render(plan, Detail.FULL)).contains("\nWhy\n");
+        assertThat(TEXT.render(plan)).doesNotContain("\nWhy\n");
+    }
+
+    @Example
+    void markdown_has_the_same_short_page_with_its_table() {
+        Recommendation plan = ADVISOR.recommend(
+                Floors.unremarkable().set(SurveyField.GOAL, Goal.POLISH).build());
+        String page = Texts.english().markdown(TEXT.document(plan, Detail.BRIEF));
+        assertThat(page.lines())
+                .anyMatch(line -> line.matches("\\| grit \\| .*added weight \\| field \\| edges \\| .*"))
+                .anyMatch(line -> line.startsWith("| resin 3000 |"));
+    }
+
+    @Example
+    void a_small_floor_gets_small_tasks_and_a_small_test_area() {
+        FloorSurvey large = Floors.unremarkable()
+                .set(SurveyField.GOAL, Goal.POLISH)
+                .set(SurveyField.AREA, Area.of(10, Unit.SQUARE_METRE))
+                .build();
+        FloorSurvey small = large.toBuilder()
+                .set(SurveyField.AREA, Area.of(9.9, Unit.SQUARE_METRE))
+                .build();
+        String smallest = squeezed(TEXT.render(ADVISOR.recommend(small)));
+        String larger = squeezed(TEXT.render(ADVISOR.recommend(large)));
+        for (String key : List.of("TestArea.required", "Task.protect-route", "Task.close-off", "Upkeep.mats")) {
+            String words = squeezed(TEXTS.word(Wording.phrase(key + ".small")));
+            assertThat(smallest).contains(words);
+            assertThat(larger).doesNotContain(words);
+        }
+    }
+
+    @Example
+    void totals_stand_in_one_line_where_the_area_is_known() {
+        FloorSurvey known = Floors.unremarkable()
+                .set(SurveyField.GOAL, Goal.POLISH)
+                .set(SurveyField.AREA, Area.of(60, Unit.SQUARE_METRE))
+                .build();
+        assertThat(PlanTotals.of(ADVISOR.recommend(known)).words()).isPresent();
+        assertThat(TEXT.render(ADVISOR.recommend(known))).contains("\nIn all\nWater: likely ");
+        FloorSurvey unknown = known.toBuilder().unknown(SurveyField.AREA).build();
+        assertThat(TEXT.render(ADVISOR.recommend(unknown))).doesNotContain("\nIn all\n");
+    }
+
+    @Example
+    void every_hazard_that_does_not_stop_the_work_has_a_line_of_its_own() {
+        Set<String> lines = new TreeSet<>();
+        int stopping = 0;
+        for (Hazard hazard : Hazard.values()) {
+            SafetyWarning warning = new SafetyWarning(hazard, List.of(), List.of(), List.of(), List.of(), true);
+            if (HazardRank.of(warning) == HazardRank.STOPS_THE_WORK) {
+                stopping++;
+            } else {
+                lines.add(TEXTS.word(Wording.of(hazard, "brief")));
+            }
+        }
+        assertThat(stopping).isBetween(1, 5);
+        assertThat(lines).hasSize(Hazard.values().length - stopping);
+    }
+}
