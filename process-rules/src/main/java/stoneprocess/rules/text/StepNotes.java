@@ -207,6 +207,7 @@ final class StepNotes {
             return where(meant, grades);
         }
         List<Wording> parts = new ArrayList<>();
+        Joint joint = Joint.AND;
         for (Track track : tracks) {
             List<AbrasiveGrade> ofTrack = places.stream()
                     .filter(place -> place.track() == track)
@@ -215,6 +216,7 @@ final class StepNotes {
             if (ofTrack.size() == track.steps().size()) {
                 parts.add(ValueWords.track(track.kind()));
             } else if (!ofTrack.isEmpty()) {
+                joint = Joint.SEMICOLON;
                 parts.add(phrase("notes.on-track")
                         .with("track", ValueWords.track(track.kind()))
                         .with(
@@ -226,7 +228,7 @@ final class StepNotes {
                                                 .toList())));
             }
         }
-        return Wording.list(Joint.SEMICOLON, parts);
+        return Wording.list(joint, parts);
     }
 
     private static Wording where(List<AbrasiveGrade> meant, List<AbrasiveGrade> all) {
