@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -19,6 +20,7 @@ import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.AddedWeight;
 import stoneprocess.core.topic.Check;
 import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -75,14 +77,20 @@ final class StepNotes {
                 .toList();
     }
 
-    /** The grade after which the densifier goes on that waits for a fine hone. */
-    AbrasiveGrade densifiedAfter() {
+    /** The grade after which the densifier goes on; empty for one that goes on before the cuts, and for none. */
+    Optional<AbrasiveGrade> densifiedAfter(Densifier densifier) {
         List<AbrasiveGrade> led =
                 tracks.get(0).steps().stream().map(PlannedStep::grade).toList();
-        return led.stream()
-                .filter(grade -> grade.bond() == Bond.RESIN && grade.number() >= Cut.FINE_HONE.number())
-                .findFirst()
-                .orElse(led.get(led.size() - 1));
+        Optional<AbrasiveGrade> last = Optional.of(led.get(led.size() - 1));
+        return switch (densifier) {
+            case AFTER_FINE_HONE ->
+                led.stream()
+                        .filter(grade -> grade.bond() == Bond.RESIN && grade.number() >= Cut.FINE_HONE.number())
+                        .findFirst()
+                        .or(() -> last);
+            case AFTER_LAST_GRIT -> last;
+            case NONE, BEFORE_CUTS -> Optional.empty();
+        };
     }
 
     boolean isReduced() {

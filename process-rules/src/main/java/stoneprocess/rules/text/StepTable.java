@@ -16,7 +16,6 @@ import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.AddedWeight;
 import stoneprocess.core.topic.Check;
-import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.Handling;
 import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Subject;
@@ -92,8 +91,7 @@ final class StepTable {
         if (shown.handling().contains(Handling.REGROUT_PITS)) {
             between(phrase("table.regrout"), phrase("table.regrout-cure"));
         }
-        if (plan.densifier() == Densifier.AFTER_FINE_HONE
-                && notes.densifiedAfter().equals(grade)) {
+        if (notes.densifiedAfter(plan.densifier()).filter(grade::equals).isPresent()) {
             between(phrase("table.densify"), NOTHING);
         }
     }
