@@ -16,6 +16,7 @@ import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.AddedWeight;
 import stoneprocess.core.topic.Check;
+import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.Handling;
 import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Subject;
@@ -54,6 +55,9 @@ final class StepTable {
 
     static Item of(Plan plan, StepNotes notes, PlanTotals totals) {
         StepTable table = new StepTable(plan, notes, totals);
+        if (plan.densifier() == Densifier.BEFORE_CUTS) {
+            table.between(phrase("table.densify"), NOTHING);
+        }
         notes.grades().forEach(table::rowsOf);
         if (plan.polishingAgent() != PolishingAgent.NONE) {
             table.powder();
