@@ -2,7 +2,7 @@ package stoneprocess.core.survey;
 
 import stoneprocess.core.term.Term;
 
-/** The colour of the ground of the stone. */
+/** The colour of the ground of the stone; needles and silky veins count before any colour. */
 public enum StoneColour implements Term {
     /** White, cream, beige, pale pink or pale grey. */
     PALE,
@@ -14,5 +14,8 @@ public enum StoneColour implements Term {
     DARK,
 
     /** Green, of any shade. */
-    GREEN
+    GREEN,
+
+    /** Of any colour, with needles, silky veins or shimmering leaves. */
+    FIBROUS
 }

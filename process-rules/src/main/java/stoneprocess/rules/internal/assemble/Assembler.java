@@ -116,6 +116,7 @@ public final class Assembler {
         List<CounterOffer> offers = new ArrayList<>();
         for (Impasse<?> impasse : impasses) {
             CounterOffers.of(impasse, rules).stream()
+                    .filter(offer -> offer.kind() != OfferKind.LOWER_FINISH || stoneIsKnown())
                     .filter(offer -> offers.stream().noneMatch(other -> sameWayOut(offer, other)))
                     .forEach(offers::add);
         }
@@ -139,6 +140,11 @@ public final class Assembler {
                 .filter(offer ->
                         !poured || offer.kind() != OfferKind.LIFT_AND_RELAY && offer.kind() != OfferKind.REPLACE_PIECES)
                 .toList();
+    }
+
+    /** False where name and tests contradict each other: the stone is tested again before a wish is given up for it. */
+    private boolean stoneIsKnown() {
+        return situation.decision(Topics.STONE, Subject.FLOOR).isPresent();
     }
 
     private static boolean sameWayOut(CounterOffer one, CounterOffer other) {

@@ -18,8 +18,10 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
+import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.Verdict;
@@ -32,11 +34,15 @@ import stoneprocess.rules.internal.run.Run;
 /**
  * What nobody knows yet and the rules asked for. A rule took the cautious reading when it matched a fact that is not
  * known; a rule is waiting when only a fact that is not known keeps it from firing, and no rule waits to tell what a
- * stone is that is known already. What could stop the work
- * comes first, then what holds it, then the earlier stages, then what touches more topics.
+ * stone is that is known already. What could stop the work comes first, then what holds it, of these what needs no
+ * laboratory, then the earlier stages, then what touches more topics.
  */
 final class Questions {
     private static final double SHARE_OF_NOTHING = 0.01;
+
+    /** What is asked again, on a scraped spot, where name and tests contradict each other. */
+    private static final Set<String> CONTRADICTED =
+            Set.of(SurveyField.STONE_NAME.name(), SurveyField.ACID_DROP.name(), SurveyField.SCRIBER.name());
 
     private static final class Draft {
         private final Set<String> cautious = new LinkedHashSet<>();
@@ -100,6 +106,10 @@ final class Questions {
         Optional<DamageKind> damage = Facts.damage(field);
         if (damage.filter(this::isNowhere).isPresent()) {
             return false;
+        }
+        if (CONTRADICTED.contains(field)
+                && run.situation().decision(Topics.STONE, Subject.FLOOR).isEmpty()) {
+            return true;
         }
         if (damage.isPresent() || field.equals(Facts.READINGS)) {
             return run.facts().stream()
@@ -166,6 +176,7 @@ final class Questions {
         Comparator<Map.Entry<String, Draft>> order = Comparator.comparing(
                         (Map.Entry<String, Draft> entry) -> !entry.getValue().stops)
                 .thenComparing(entry -> !entry.getValue().holds)
+                .thenComparing(entry -> needsLaboratory(entry.getKey()))
                 .thenComparing(entry -> firstStage(entry.getValue()))
                 .thenComparing(entry -> -entry.getValue().topics.size());
         return drafts.entrySet().stream()
@@ -177,6 +188,12 @@ final class Questions {
                         entry.getValue().waiting.stream().sorted().toList(),
                         inTableOrder(entry.getValue().topics)))
                 .toList();
+    }
+
+    /** What can be seen, tapped or asked on the floor comes before a sample. */
+    private static boolean needsLaboratory(String field) {
+        return SurveyField.all().stream()
+                .anyMatch(known -> known.name().equals(field) && known.howFound() == HowFound.LABORATORY);
     }
 
     private static int firstStage(Draft draft) {

@@ -16,6 +16,7 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.IdentifiedBy;
 import stoneprocess.core.survey.LaboratoryResult;
 import stoneprocess.core.survey.LastTreatment;
+import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.SolventRag;
 import stoneprocess.core.survey.StoneColour;
 import stoneprocess.core.survey.SurveyField;
@@ -83,24 +84,25 @@ final class StoneClasses {
     }
 
     /**
-     * A green stone that may be serpentine is suspect, however little else is known, and one with fibres found is too. A
-     * green natural stone is not believed on its name or on one test. A ground of unknown colour may be green.
+     * Neither name nor acid nor microscope clears a green natural stone, only its hardness does: serpentine is softer than
+     * steel. Needles and silky veins make any natural stone suspect, and so do fibres found. A ground of unknown colour
+     * may be green.
      */
     static Set<FibreRisk> fibres(Situation situation) {
         Set<FibreRisk> byKind = Traits.across(families(situation), FibreRisk.class, Traits::fibres);
-        boolean found = situation
-                .survey()
-                .answer(SurveyField.LABORATORY)
-                .value()
-                .equals(Optional.of(LaboratoryResult.FIBRES_FOUND));
-        boolean proven = identified(situation).contains(Identification.TWO_TESTS);
+        FloorSurvey survey = situation.survey();
+        boolean found =
+                survey.answer(SurveyField.LABORATORY).value().equals(Optional.of(LaboratoryResult.FIBRES_FOUND));
+        boolean provenHard = identified(situation).contains(Identification.TWO_TESTS)
+                && survey.answer(SurveyField.SCRIBER).value().equals(Optional.of(ScriberTest.NOT_SCRATCHED));
         boolean natural = families(situation).stream()
                 .anyMatch(family ->
                         family == Family.BRECCIA || Traits.of(family).body().contains(Body.STONE));
         EnumSet<FibreRisk> risks = EnumSet.noneOf(FibreRisk.class);
         for (StoneColour colour : situation.answer(SurveyField.COLOUR, StoneColour.class)) {
-            boolean green = colour == StoneColour.GREEN;
-            boolean suspect = (green || found) && byKind.contains(FibreRisk.POSSIBLE) || green && natural && !proven;
+            boolean suspect = found && byKind.contains(FibreRisk.POSSIBLE)
+                    || natural && colour == StoneColour.FIBROUS
+                    || natural && colour == StoneColour.GREEN && !provenHard;
             risks.addAll(suspect ? EnumSet.of(FibreRisk.POSSIBLE) : byKind);
         }
         return risks;
