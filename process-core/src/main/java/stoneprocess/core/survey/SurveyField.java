@@ -117,6 +117,10 @@ public final class SurveyField<T> {
                     "history.treated-ago", TreatedAgo.class, HowFound.ASK, ChangedBy.NOBODY)
             .as("LastTreatedAgo");
 
+    public static final SurveyField<OriginalFinish> ORIGINAL_FINISH = choice(
+                    "history.original-finish", OriginalFinish.class, HowFound.LOOK, ChangedBy.NOBODY)
+            .as("OriginallyFinished");
+
     public static final SurveyField<Area> AREA = measure(
                     "site.area", Area.class, 0.1, 1_000_000, HowFound.MEASURE, ChangedBy.NOBODY)
             .inClasses(new NamedScale<>("floor-size", SizeClass.class))

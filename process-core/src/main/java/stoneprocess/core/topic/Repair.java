@@ -7,6 +7,9 @@ public enum Repair implements Term {
     /** Cut the few deep scratches by hand through all grades. */
     LOCAL_SCRATCHES,
 
+    /** Try powder and water by hand on the few smooth etches before any grit. */
+    POWDER_FIRST,
+
     /** Blend the few etches at the floor's own grade. */
     LOCAL_ETCHES,
 

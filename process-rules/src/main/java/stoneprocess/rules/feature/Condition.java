@@ -9,6 +9,7 @@ import stoneprocess.core.survey.EtchClass;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.LippageClass;
+import stoneprocess.core.survey.OriginalFinish;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.StripLevel;
@@ -44,6 +45,13 @@ public final class Condition {
     /** How it was treated last. */
     public record LastTreated(Set<LastTreatment> mayBe) implements Feature<LastTreatment> {
         public LastTreated {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How the floor was finished when it was laid. */
+    public record OriginallyFinished(Set<OriginalFinish> mayBe) implements Feature<OriginalFinish> {
+        public OriginallyFinished {
             mayBe = Classes.copy(mayBe);
         }
     }

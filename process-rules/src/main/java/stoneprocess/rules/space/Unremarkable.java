@@ -41,6 +41,7 @@ import stoneprocess.core.survey.LaboratoryResult;
 import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.LoadConfirmed;
 import stoneprocess.core.survey.Occupied;
+import stoneprocess.core.survey.OriginalFinish;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.Setting;
@@ -93,6 +94,7 @@ public final class Unremarkable {
                 .set(SurveyField.CLEANING_TRIAL, CleaningTrial.NOT_ENOUGH)
                 .set(SurveyField.LAST_TREATMENT, LastTreatment.DIAMOND)
                 .set(SurveyField.TREATED_AGO, TreatedAgo.LONGER)
+                .set(SurveyField.ORIGINAL_FINISH, OriginalFinish.POLISHED)
                 .set(SurveyField.AREA, Area.of(60, Unit.SQUARE_METRE))
                 .set(SurveyField.SETTING, Setting.INDOORS)
                 .set(SurveyField.OCCUPIED, Occupied.YES)

@@ -109,6 +109,10 @@ public final class PlanText {
             draft.section(waits ? "verdict.waits" : "verdict.nothing-cut");
             certain.forEach(rule -> draft.bullet(cards.because(rule)));
         }
+        if (recommendation.status() == Status.PROVISIONAL
+                && !recommendation.counterOffers().isEmpty()) {
+            offers(draft, recommendation);
+        }
     }
 
     private void impasses(Draft draft, Recommendation recommendation) {

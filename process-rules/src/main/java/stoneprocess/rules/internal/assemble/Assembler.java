@@ -87,7 +87,7 @@ public final class Assembler {
                 status == Status.REFUSED ? verdictReasons() : List.of(),
                 warnings(),
                 Questions.of(run, rules),
-                status == Status.REFUSED ? fitting(CounterOffers.of(verdictReasons(), rules)) : offers(blocking),
+                offers(status, blocking),
                 run.outcomes(),
                 situation.survey(),
                 situation.sequence(),
@@ -99,10 +99,17 @@ public final class Assembler {
         if (verdict == Verdict.REFUSE) {
             return Status.REFUSED;
         }
+        boolean held = verdict == Verdict.HOLD;
         if (!blocking.isEmpty()) {
-            return blocking.stream().allMatch(Impasse::untilKnown) ? Status.UNDECIDED : Status.IMPASSE;
+            boolean untilKnown = blocking.stream().allMatch(Impasse::untilKnown);
+            return untilKnown || held && blocking.stream().allMatch(Assembler::isShopping) ? Status.UNDECIDED : Status.IMPASSE;
         }
-        return verdict == Verdict.HOLD ? Status.PROVISIONAL : Status.PLANNED;
+        return held ? Status.PROVISIONAL : Status.PLANNED;
+    }
+
+    /** True where only a machine or a grit is lacking; no shopping list hides what holds a floor. */
+    private static boolean isShopping(Impasse<?> impasse) {
+        return impasse.topic() == Topics.MACHINE || impasse.topic() == Topics.GRIT_PATH;
     }
 
     private List<Reason> verdictReasons() {
@@ -112,8 +119,15 @@ public final class Assembler {
                 .orElse(List.of());
     }
 
-    private List<CounterOffer> offers(List<Impasse<?>> impasses) {
+    /** Ways out of a refusal, of what holds the floor for certain, and of each impasse. */
+    private List<CounterOffer> offers(Status status, List<Impasse<?>> impasses) {
+        if (status == Status.REFUSED) {
+            return fitting(CounterOffers.of(verdictReasons(), rules));
+        }
         List<CounterOffer> offers = new ArrayList<>();
+        if (status == Status.PROVISIONAL) {
+            offers.addAll(fitting(CounterOffers.ofHold(verdictReasons(), rules)));
+        }
         for (Impasse<?> impasse : impasses) {
             CounterOffers.of(impasse, rules).stream()
                     .filter(offer -> offer.kind() != OfferKind.LOWER_FINISH || stoneIsKnown())

@@ -71,6 +71,12 @@ final class CounterOffers {
         return offers;
     }
 
+    /** What may be done instead of waiting for a hold that is certain; nothing where no rule offers anything. */
+    static List<CounterOffer> ofHold(List<Reason> holds, List<LoadedRule> rules) {
+        List<CounterOffer> offers = of(holds.stream().filter(Reason::certain).toList(), rules);
+        return offers.size() == 1 ? List.of() : offers;
+    }
+
     private static Map<OfferKind, Set<String>> released(Stream<Reason> reasons, List<LoadedRule> rules) {
         Map<OfferKind, Set<String>> released = new EnumMap<>(OfferKind.class);
         reasons.map(Reason::rule)

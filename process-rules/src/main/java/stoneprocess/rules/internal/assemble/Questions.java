@@ -79,7 +79,7 @@ final class Questions {
         for (Reason reason : outcome.reasons()) {
             reason.facts().stream()
                     .filter(fact -> !fact.known())
-                    .forEach(fact -> unknownFields(fact).forEach(field -> {
+                    .forEach(fact -> askedFor(fact, outcome).forEach(field -> {
                         Draft draft = drafts.get(field);
                         draft.cautious.add(reason.rule());
                         draft.topics.add(outcome.topic());
@@ -87,6 +87,16 @@ final class Questions {
                         draft.holds |= outcome instanceof Impasse<?> || outcome.topic() == Topics.VERDICT;
                     }));
         }
+    }
+
+    /** The unanswered fields behind a fact; where all are answered and a topic is stuck on the stone, its name once more. */
+    private Stream<String> askedFor(MatchedFact fact, Outcome outcome) {
+        List<String> fields = unknownFields(fact).toList();
+        boolean closerName = fields.isEmpty()
+                && outcome instanceof Impasse<?>
+                && outcome.topic() != Topics.STONE
+                && fact.topics().contains(Topics.STONE.id());
+        return closerName ? Stream.of(SurveyField.STONE_NAME.name()) : fields.stream();
     }
 
     /** The unanswered fields behind a fact; a trait of the stone goes back to the questions that identify it. */
