@@ -102,7 +102,9 @@ public final class Assembler {
         boolean held = verdict == Verdict.HOLD;
         if (!blocking.isEmpty()) {
             boolean untilKnown = blocking.stream().allMatch(Impasse::untilKnown);
-            return untilKnown || held && blocking.stream().allMatch(Assembler::isShopping) ? Status.UNDECIDED : Status.IMPASSE;
+            return untilKnown || held && blocking.stream().allMatch(Assembler::isShopping)
+                    ? Status.UNDECIDED
+                    : Status.IMPASSE;
         }
         return held ? Status.PROVISIONAL : Status.PLANNED;
     }
