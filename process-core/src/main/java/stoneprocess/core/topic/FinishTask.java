@@ -2,8 +2,17 @@ package stoneprocess.core.topic;
 
 import stoneprocess.core.term.Term;
 
-/** What closes the job, in its order. */
+/** What cleans a floor that is not cut, and what closes any job, in its order. */
 public enum FinishTask implements Term {
+    /** Vacuum loose grit off before anything wet. */
+    VACUUM_GRIT,
+
+    /** Wash with a neutral cleaner that dwells without drying. */
+    WASH_AND_DWELL,
+
+    /** Work by hand, square by square, with hardly any water. */
+    CLEAN_BY_HAND,
+
     /** Scrub, rinse and wet-vacuum. */
     SCRUB_AND_RINSE,
 

@@ -1,6 +1,7 @@
 package stoneprocess.rules.internal.assemble;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,7 @@ import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.Grit;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.AddedWeight;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.PolishingAgent;
@@ -114,11 +116,22 @@ public final class Assembler {
         return impasse.topic() == Topics.MACHINE || impasse.topic() == Topics.GRIT_PATH;
     }
 
+    /** What the verdict rests on, the gravest first: what a licensed person must clear, what is locked, then the rest. */
     private List<Reason> verdictReasons() {
-        return situation
-                .decision(Topics.VERDICT, Subject.FLOOR)
-                .map(Decision::won)
-                .orElse(List.of());
+        return situation.decision(Topics.VERDICT, Subject.FLOOR).map(Decision::won).orElse(List.of()).stream()
+                .sorted(Comparator.comparing(this::gravity))
+                .toList();
+    }
+
+    private int gravity(Reason reason) {
+        Card card = rules.stream()
+                .filter(rule -> rule.id().equals(reason.rule()))
+                .findFirst()
+                .orElseThrow()
+                .card();
+        boolean licensed = card.offers().contains(OfferKind.SAMPLE_FIRST.name())
+                || card.offers().contains(OfferKind.SPECIALIST.name());
+        return licensed ? 0 : card.locked() ? 1 : 2;
     }
 
     /** Ways out of a refusal, of what holds the floor for certain, and of each impasse. */
@@ -128,7 +141,7 @@ public final class Assembler {
         }
         List<CounterOffer> offers = new ArrayList<>();
         if (status == Status.PROVISIONAL) {
-            offers.addAll(fitting(CounterOffers.ofHold(verdictReasons(), rules)));
+            offers.addAll(CounterOffers.ofHold(verdictReasons(), rules));
         }
         for (Impasse<?> impasse : impasses) {
             CounterOffers.of(impasse, rules).stream()

@@ -95,7 +95,7 @@ final class Questions {
         boolean closerName = fields.isEmpty()
                 && outcome instanceof Impasse<?>
                 && outcome.topic() != Topics.STONE
-                && fact.topics().contains(Topics.STONE.id());
+                && fact.topics().contains(Topics.STONE);
         return closerName ? Stream.of(SurveyField.STONE_NAME.name()) : fields.stream();
     }
 
