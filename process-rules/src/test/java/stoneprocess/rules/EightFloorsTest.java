@@ -206,7 +206,12 @@ class EightFloorsTest {
         assertThat(plan.sealer()).isEqualTo(Sealer.NONE);
         assertThat(plan.finishTasks())
                 .containsExactly(
-                        FinishTask.SCRUB_AND_RINSE, FinishTask.HAND_WIPE, FinishTask.REOPEN, FinishTask.HAND_OVER);
+                        FinishTask.VACUUM_GRIT,
+                        FinishTask.WASH_AND_DWELL,
+                        FinishTask.SCRUB_AND_RINSE,
+                        FinishTask.HAND_WIPE,
+                        FinishTask.REOPEN,
+                        FinishTask.HAND_OVER);
         assertThat(plan.upkeep())
                 .containsExactly(
                         Upkeep.DUST_MOP, Upkeep.NEUTRAL_CLEANER, Upkeep.MATS, Upkeep.NO_FLUORIDE, Upkeep.WATCH_GLOSS);
