@@ -94,7 +94,7 @@ final class Questions {
         List<String> fields = unknownFields(fact).toList();
         boolean closerName = fields.isEmpty()
                 && outcome instanceof Impasse<?>
-                && outcome.topic() != Topics.STONE
+                && run.situation().values(Topics.STONE).size() > 1
                 && fact.topics().contains(Topics.STONE);
         return closerName ? Stream.of(SurveyField.STONE_NAME.name()) : fields.stream();
     }

@@ -76,10 +76,14 @@ final class AnswerLaws {
             "No is not an answer that an owner can act on",
             AnswerLaws::wayOut);
 
+    private static final Set<String> TESTS =
+            Set.of(SurveyField.STONE_NAME.name(), SurveyField.ACID_DROP.name(), SurveyField.SCRIBER.name());
+
     static final Law QUESTION_IS_OPEN = Breaches.lawByRules(
             "question-is-open",
-            "A question names a field of the survey once, one that the survey leaves open, and a rule that asks",
-            "Nobody answers twice, and nobody answers what no rule reads",
+            "A question names a field of the survey once, one that the survey leaves open, and a rule that asks; name, acid"
+                    + " and scriber are asked again where they contradict each other, a name also where a topic is stuck",
+            "Nobody answers twice but for a contradiction, and nobody answers what no rule reads",
             AnswerLaws::openQuestions);
 
     static final Law VALUES_ARE_OF_THE_DOMAIN = Breaches.law(
@@ -210,7 +214,7 @@ final class AnswerLaws {
         Set<String> asked = new HashSet<>();
         for (Question question : answer.questions()) {
             String field = question.field();
-            if (!Forgetting.names().contains(field) || answered(answer.survey(), field) || !asked.add(field)) {
+            if (!Forgetting.names().contains(field) || closed(answer, field) || !asked.add(field)) {
                 breaches.add(QUESTION, Subject.FLOOR, "open questions, each once", field);
             }
             List<String> asking = Stream.concat(question.rules().stream(), question.waiting().stream())
@@ -219,6 +223,14 @@ final class AnswerLaws {
                 breaches.add(QUESTION, Subject.FLOOR, "rules that ask for " + field, asking);
             }
         }
+    }
+
+    /** True where it is answered and the stone gives no reason to ask again. */
+    private static boolean closed(Recommendation answer, String field) {
+        boolean contradicted = answer.impasses().stream().anyMatch(impasse -> impasse.topic() == Topics.STONE);
+        boolean stuck = !answer.impasses().isEmpty();
+        boolean again = contradicted && TESTS.contains(field) || stuck && field.equals(SurveyField.STONE_NAME.name());
+        return answered(answer.survey(), field) && !again;
     }
 
     /** True where the survey settles it: a field that is answered, a kind of damage that is told of all of the floor. */
