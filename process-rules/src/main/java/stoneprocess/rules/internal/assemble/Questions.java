@@ -89,11 +89,11 @@ final class Questions {
         }
     }
 
-    /** The unanswered fields behind a fact; where all are answered and a topic is stuck on the stone, its name once more. */
+    /** The unanswered fields behind a fact; where all are answered and the stone still holds or stops a plan, its name. */
     private Stream<String> askedFor(MatchedFact fact, Outcome outcome) {
         List<String> fields = unknownFields(fact).toList();
         boolean closerName = fields.isEmpty()
-                && outcome instanceof Impasse<?>
+                && (outcome instanceof Impasse<?> || outcome.topic() == Topics.VERDICT)
                 && run.situation().values(Topics.STONE).size() > 1
                 && fact.topics().contains(Topics.STONE);
         return closerName ? Stream.of(SurveyField.STONE_NAME.name()) : fields.stream();

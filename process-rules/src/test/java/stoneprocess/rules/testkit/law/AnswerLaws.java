@@ -82,7 +82,7 @@ final class AnswerLaws {
     static final Law QUESTION_IS_OPEN = Breaches.lawByRules(
             "question-is-open",
             "A question names a field of the survey once, one that the survey leaves open, and a rule that asks; name, acid"
-                    + " and scriber are asked again where they contradict each other, a name also where a topic is stuck",
+                    + " and scriber are asked again where they contradict each other, a name also where a plan is held or stuck",
             "Nobody answers twice but for a contradiction, and nobody answers what no rule reads",
             AnswerLaws::openQuestions);
 
@@ -228,7 +228,8 @@ final class AnswerLaws {
     /** True where it is answered and the stone gives no reason to ask again. */
     private static boolean closed(Recommendation answer, String field) {
         boolean contradicted = answer.impasses().stream().anyMatch(impasse -> impasse.topic() == Topics.STONE);
-        boolean stuck = !answer.impasses().isEmpty();
+        boolean stuck = !answer.impasses().isEmpty()
+                || answer.values(Topics.VERDICT, Subject.FLOOR).contains(Verdict.HOLD);
         boolean again = contradicted && TESTS.contains(field) || stuck && field.equals(SurveyField.STONE_NAME.name());
         return answered(answer.survey(), field) && !again;
     }
