@@ -72,7 +72,7 @@ final class AnswerLaws {
     static final Law IMPASSE_OFFERS_A_WAY_OUT = Breaches.law(
             "impasse-offers-a-way-out",
             "An impasse names who demands, who excludes or what is lacking, and there is a counter-offer; so there is for a"
-                    + " refusal; no plan carries one",
+                    + " refusal; no plan that is not held carries one",
             "No is not an answer that an owner can act on",
             AnswerLaws::wayOut);
 
@@ -203,9 +203,9 @@ final class AnswerLaws {
         }
         List<CounterOffer> offers = answer.counterOffers();
         breaches.require(
-                offers.isEmpty() == Breaches.isPlanned(answer),
+                answer.status() == Status.PROVISIONAL || offers.isEmpty() == Breaches.isPlanned(answer),
                 Topics.VERDICT,
-                "counter-offers exactly where there is no plan",
+                "counter-offers exactly where there is no plan, or perhaps where it is held",
                 answer.status().key() + " " + offers);
     }
 
