@@ -164,7 +164,8 @@ public final class Assembler {
         if (strips) {
             pouredKinds.add(Family.CEMENT_TERRAZZO);
         }
-        boolean poured = pouredKinds.containsAll(situation.values(Topics.STONE));
+        List<Family> possible = situation.values(Topics.STONE);
+        boolean poured = !possible.isEmpty() && pouredKinds.containsAll(possible);
         return offers.stream()
                 .filter(offer ->
                         !poured || offer.kind() != OfferKind.LIFT_AND_RELAY && offer.kind() != OfferKind.REPLACE_PIECES)
