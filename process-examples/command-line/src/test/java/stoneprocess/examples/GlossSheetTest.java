@@ -118,7 +118,7 @@ class GlossSheetTest {
     @Test
     void a_hard_floor_that_stays_dull_through_four_grits_never_gets_to_semi_gloss_by_polishing_grits() {
         String before = sheet(ferryHall(), SEMI_GLOSS);
-        assertThat(before).contains("THE PLAN WILL LIKELY REACH IT. The wanted gloss is 35 GU");
+        assertThat(before).contains("THE PLAN IS LIKELY TO REACH IT. The wanted gloss is 35 GU");
         String after = sheet(
                 ferryHall(), done(SEMI_GLOSS, read(400, 4.5), read(800, 7.8), read(1500, 11.4), read(3000, 15.3)));
         assertThat(after)
@@ -177,7 +177,7 @@ class GlossSheetTest {
     void a_grit_beyond_the_plan_is_named_as_such() {
         GlossQuestion asked = new GlossQuestion(Optional.of(new Gloss(50)), new Gloss(2), Optional.empty(), List.of());
         assertThat(sheet(ferryHall(), asked))
-                .contains("A GRIT BEYOND THE PLAN WILL LIKELY REACH IT.")
+                .contains("A GRIT BEYOND THE PLAN IS LIKELY TO REACH IT.")
                 .contains("to reach it is resin 6000, with ")
                 .contains("; the plan stops before it.");
     }
