@@ -148,6 +148,7 @@ class EightFloorsTest {
         assertThat(plan.tasks())
                 .containsExactly(
                         Task.CLEANING_TRIAL,
+                        Task.TERRAZZO_TRIALS,
                         Task.MASK,
                         Task.PROTECT_ROUTE,
                         Task.ARRANGE_FRESH_AIR,
@@ -155,6 +156,7 @@ class EightFloorsTest {
                         Task.PLAN_BAYS,
                         Task.PLACE_FOR_SLURRY,
                         Task.SILENCE_DETECTORS,
+                        Task.TRY_ON_STRIP,
                         Task.STRIP_COATING);
         assertThat(plan.finish()).contains(Finish.HONE);
         assertPath(plan, "resin-200");
@@ -183,7 +185,7 @@ class EightFloorsTest {
         assertThat(firstCut(answer)).isEqualTo(Cut.COARSE_HONE);
         assertThat(plan.finish()).contains(Finish.HONE);
         assertPath(plan, "resin-100", "resin-200", "resin-400");
-        assertThat(plan.densifier()).isEqualTo(Densifier.AFTER_FINE_HONE);
+        assertThat(plan.densifier()).isEqualTo(Densifier.AFTER_LAST_GRIT);
         assertThat(plan.sealer()).isEqualTo(Sealer.IMPREGNATOR);
         assertThat(plan.slurry()).contains(SlurryRoute.CHECK_PH);
         assertThat(field(plan).get(2).checks())

@@ -32,7 +32,7 @@ import stoneprocess.rules.space.SurveyGenerator;
 
 /** Rules, passes and estimate take the stone of one floor for the same. */
 class OneStoneTest {
-    private static final int DRAWN = 240;
+    private static final int DRAWN = 400;
 
     private static final Advisor ADVISOR = Advisor.standard();
 

@@ -76,7 +76,7 @@ class LostOutputTest {
     @Test
     void there_is_a_line_for_every_command() {
         String missing = Ran.command("").err();
-        String names = missing.substring(missing.indexOf(':') + 1, missing.indexOf(';'));
+        String names = missing.substring(missing.indexOf("one of ") + "one of ".length(), missing.indexOf(';'));
         Set<String> commands =
                 Stream.of(names.split(",| or ")).map(String::strip).collect(Collectors.toSet());
         Set<String> covered = lines().map(line -> line.get(0)).collect(Collectors.toCollection(TreeSet::new));

@@ -15,9 +15,11 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.AcidDrop;
+import stoneprocess.core.survey.CementSurface;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.SurveyField;
@@ -43,7 +45,9 @@ class ForgettingWidensTest {
             SurveyGenerator generator = SurveyGenerator.of(new Share(known));
             for (long seed = 0; seed < 400; seed++) {
                 FloorSurvey survey = generator.draw(new SplittableRandom(seed));
-                Forgetting.oneByOne(survey).forEach(less -> assertWider(survey, less.forgotten(), less.survey()));
+                Forgetting.oneByOne(survey).stream()
+                        .filter(less -> !contradicts(survey, less.forgotten()))
+                        .forEach(less -> assertWider(survey, less.forgotten(), less.survey()));
             }
         }
     }
@@ -119,6 +123,19 @@ class ForgettingWidensTest {
         Damage damage = new Damage(
                 DamageKind.SCRATCHES, Optional.of(ScratchClass.DEEP), Optional.empty(), share.map(Share::new));
         return new Zone(name, ZoneKind.FIELD, new Share(zoneShare), Map.of(DamageKind.SCRATCHES, damage));
+    }
+
+    /** A surface that was never ground, after a treatment that only a ground one gets: forgotten, the treatment tells. */
+    private static boolean contradicts(FloorSurvey survey, String forgotten) {
+        return forgotten.equals(SurveyField.CEMENT_SURFACE.name())
+                && survey.answer(SurveyField.CEMENT_SURFACE)
+                        .value()
+                        .filter(surface -> surface != CementSurface.GROUND)
+                        .isPresent()
+                && survey.answer(SurveyField.LAST_TREATMENT)
+                        .value()
+                        .filter(treatment -> treatment != LastTreatment.NONE && treatment != LastTreatment.COATING)
+                        .isPresent();
     }
 
     private static void assertWider(FloorSurvey survey, String forgotten, FloorSurvey less) {

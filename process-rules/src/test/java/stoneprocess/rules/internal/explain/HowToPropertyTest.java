@@ -58,7 +58,7 @@ class HowToPropertyTest {
                 .flatMap(Optional::stream)
                 .map(HowToPropertyTest::kept)
                 .toList();
-        assertThat(kinds).as("questions").hasSizeGreaterThan(SURVEYS * 9 / 10);
+        assertThat(kinds).as("questions").hasSizeGreaterThan(SURVEYS * 4 / 5);
         assertThat(kinds.stream().filter(WayKind.FOUND::equals).count())
                 .as("questions with a way")
                 .isGreaterThan(kinds.size() * 9L / 10);
