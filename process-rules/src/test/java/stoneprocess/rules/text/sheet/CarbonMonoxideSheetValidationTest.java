@@ -81,7 +81,7 @@ class CarbonMonoxideSheetValidationTest {
         String sheet =
                 US.page(CarbonMonoxideSheet.ofEngine(room(0), Power.of(5, Unit.HORSEPOWER), TimeSpan.of(1, Unit.HOUR)));
         assertThat(Printed.row(sheet, "fresh air")).containsExactly("none known");
-        assertThat(Printed.row(sheet, "OSHA, mean over 8 h 50 ppm").get(2)).isEqualTo("never with this air");
+        assertThat(Printed.row(sheet, "OSHA, mean over 8 h 50 ppm").get(2)).isEqualTo("not possible with this air");
     }
 
     /** NIOSH 35 ppm and 200 ppm, 29 CFR 1910.1000 table Z-1 50 ppm; 40 CFR 90.103 519 g for a kilowatt-hour. */
