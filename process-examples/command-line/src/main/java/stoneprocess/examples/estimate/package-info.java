@@ -1,4 +1,4 @@
-/** The files of prices and of a crew's own times. */
+/** Amounts and ranges as a command line has them. */
 @NullMarked
 package stoneprocess.examples.estimate;
 
