@@ -253,18 +253,15 @@ class EightFloorsTest {
         assertThat(impasse.untilKnown()).isFalse();
         assertThat(answer.counterOffers())
                 .containsExactly(
-                        new CounterOffer(
+                        new CounterOffer<>(
                                 OfferKind.KEEP_THE_MARKS,
-                                impasse.topic().id(),
-                                List.of(Cut.COARSE_HONE.key()),
+                                Topics.FIRST_CUT,
+                                List.of(Cut.COARSE_HONE),
                                 List.of("CUT-007")),
-                        new CounterOffer(OfferKind.LOCAL_REPAIR, impasse.topic().id(), List.of(), List.of("CUT-007")),
-                        new CounterOffer(
-                                OfferKind.REPLACE_PIECES,
-                                impasse.topic().id(),
-                                List.of(),
-                                List.of("CUT-007", "CUT-021")),
-                        new CounterOffer(OfferKind.LEAVE_IT, impasse.topic().id(), List.of(), List.of()));
+                        new CounterOffer<>(OfferKind.LOCAL_REPAIR, Topics.FIRST_CUT, List.of(), List.of("CUT-007")),
+                        new CounterOffer<>(
+                                OfferKind.REPLACE_PIECES, Topics.FIRST_CUT, List.of(), List.of("CUT-007", "CUT-021")),
+                        new CounterOffer<>(OfferKind.LEAVE_IT, Topics.FIRST_CUT, List.of(), List.of()));
         assertThat(hazards(answer)).contains(Hazard.SILICA_DUST);
     }
 

@@ -51,7 +51,7 @@ class LackingTest {
         assertThat(without.counterOffers())
                 .filteredOn(offer -> offer.kind() == OfferKind.OTHER_MACHINE)
                 .isNotEmpty()
-                .allSatisfy(offer -> assertThat(offer.values())
+                .allSatisfy(offer -> assertThat(offer.keys())
                         .isNotEmpty()
                         .allSatisfy(key -> Term.parse(MachineClass.class, key, "offer")));
         GritSequence all = GritSequence.standard();
@@ -63,7 +63,7 @@ class LackingTest {
                 .filter(offer -> offer.kind() == OfferKind.GET_GRADES)
                 .findFirst()
                 .orElseThrow()
-                .values();
+                .keys();
         assertThat(missing).hasSizeGreaterThan(1);
         List<AbrasiveGrade> onHand = new ArrayList<>(List.of(all.get("metal-16", ""), all.get("resin-3000", "")));
         missing.forEach(key -> onHand.add(all.get(key, "offer")));

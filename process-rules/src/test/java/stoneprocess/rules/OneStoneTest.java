@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Input;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.PlannedStep;
@@ -49,7 +50,7 @@ class OneStoneTest {
         KnownStone stone = KnownStone.of(answer);
         assertThat(stone.weakBinder()).isTrue();
         assertThat(read(answer)).isNotEmpty().containsOnly(Term.keys(stone.hardness()));
-        assertThat(passInputs(answer)).isNotEmpty().allMatch(inputs -> inputs.contains("cut-rate.weak-binder"));
+        assertThat(passInputs(answer)).isNotEmpty().allMatch(inputs -> inputs.contains(new Input.OfParameter("cut-rate.weak-binder")));
         PlannedJob job = PlannedJob.of(answer, JobOptions.defaults());
         assertThat(job.job().stone()).isEqualTo(stone.reckonedAs());
         assertThat(job.job().stone().hardness()).isEqualTo(Hardness.MEDIUM);
@@ -67,7 +68,7 @@ class OneStoneTest {
             KnownStone stone = KnownStone.of(answer);
             inDoubt += stone.hardness().size() > 1 ? 1 : 0;
             assertThat(read(answer)).as("what rules read").allMatch(Term.keys(stone.hardness())::equals);
-            assertThat(passInputs(answer)).as("passes").allMatch(inputs -> inputs.contains(stone.cutRate()));
+            assertThat(passInputs(answer)).as("passes").allMatch(inputs -> inputs.contains(new Input.OfParameter(stone.cutRate())));
             boolean cuts =
                     answer.plan().filter(plan -> !plan.tracks().isEmpty()).isPresent();
             if (cuts && answer.survey().answer(SurveyField.AREA).isKnown()) {
@@ -99,7 +100,7 @@ class OneStoneTest {
                 .toList();
     }
 
-    private static List<List<String>> passInputs(Recommendation answer) {
+    private static List<List<Input>> passInputs(Recommendation answer) {
         return decisions(answer)
                 .filter(decision -> decision.topic() == Topics.PASSES)
                 .map(Decision::inputs)

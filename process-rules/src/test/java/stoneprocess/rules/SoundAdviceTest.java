@@ -81,7 +81,7 @@ class SoundAdviceTest {
         if (status == Status.IMPASSE) {
             assertThat(answer.counterOffers()).anySatisfy(offer -> {
                 assertThat(offer.kind()).isEqualTo(OfferKind.LOWER_FINISH);
-                assertThat(offer.values()).contains(Finish.SATIN.key());
+                assertThat(offer.keys()).contains(Finish.SATIN.key());
             });
         }
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Input;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
@@ -67,8 +68,10 @@ public record Comparison(RulebaseStamp one, RulebaseStamp other, int floors, Lis
             if (changed.isEmpty() && one.status() == other.status()) {
                 return Optional.empty();
             }
-            Set<String> differing = new HashSet<>(difference.parameters());
-            changed.forEach(matter -> differing.add(matter.matter().topic().id()));
+            Set<Input> differing = new HashSet<>();
+            difference.parameters().forEach(name -> differing.add(new Input.OfParameter(name)));
+            changed.forEach(
+                    matter -> differing.add(new Input.OfTopic(matter.matter().topic())));
             List<Differs> decisions = changed.stream()
                     .map(matter -> Differs.of(
                             matter,
@@ -79,8 +82,8 @@ public record Comparison(RulebaseStamp one, RulebaseStamp other, int floors, Lis
             return Optional.of(new Floor(index, one.survey().title(), one.status(), other.status(), decisions));
         }
 
-        /** Topics and numbers from which a matter was concluded. */
-        private static Stream<String> behind(Recommendation recommendation, Matter matter) {
+        /** What a matter was concluded from. */
+        private static Stream<Input> behind(Recommendation recommendation, Matter matter) {
             return recommendation.outcomes().stream()
                     .filter(outcome -> outcome.closes(matter.topic(), matter.subject()))
                     .flatMap(outcome -> Stream.concat(
@@ -88,30 +91,30 @@ public record Comparison(RulebaseStamp one, RulebaseStamp other, int floors, Lis
                             outcome.reasons().stream()
                                     .flatMap(reason -> reason.facts().stream())
                                     .flatMap(fact -> fact.topics().stream())
-                                    .map(Topic::id)));
+                                    .map(Input.OfTopic::new)));
         }
     }
 
     /**
      * A topic that ends otherwise for a subject.
      *
-     * @param topic id of the topic
+     * @param topic the topic
      * @param subject what it is decided for
      * @param one what the first rulebase says
      * @param other what the second says
      * @param rulesOfOne ids of the rules that spoke to it in the first alone
      * @param rulesOfOther ids of the rules that spoke to it in the second alone
-     * @param through ids of the topics before it that end otherwise too and names of the numbers that differ, as far as
+     * @param through the topics before it that end otherwise too and the numbers that differ, as far as
      *     this one was concluded from them
      */
     public record Differs(
-            String topic,
+            Topic<?> topic,
             Subject subject,
-            Side one,
-            Side other,
+            Ending<?> one,
+            Ending<?> other,
             List<String> rulesOfOne,
             List<String> rulesOfOther,
-            List<String> through) {
+            List<Input> through) {
         /** Copies the lists. */
         public Differs {
             Refuse.nulls(Differs.class, topic, subject, one, other, rulesOfOne, rulesOfOther, through);
@@ -120,18 +123,18 @@ public record Comparison(RulebaseStamp one, RulebaseStamp other, int floors, Lis
             through = List.copyOf(through);
         }
 
-        private static Differs of(MatterDifference difference, Stream<String> behind) {
-            String topic = difference.matter().topic().id();
+        private static Differs of(MatterDifference difference, Stream<Input> behind) {
+            Input itself = new Input.OfTopic(difference.matter().topic());
             return new Differs(
-                    topic,
+                    difference.matter().topic(),
                     difference.matter().subject(),
-                    new Side(difference.one().closing(), difference.one().values()),
-                    new Side(difference.other().closing(), difference.other().values()),
+                    Ending.of(difference.one()),
+                    Ending.of(difference.other()),
                     difference.one().rules(),
                     difference.other().rules(),
-                    behind.filter(name -> !name.equals(topic))
+                    behind.filter(input -> !input.equals(itself))
                             .distinct()
-                            .sorted()
+                            .sorted(Comparator.comparing(Input::name))
                             .toList());
         }
     }
@@ -139,14 +142,25 @@ public record Comparison(RulebaseStamp one, RulebaseStamp other, int floors, Lis
     /**
      * How one rulebase closed a topic.
      *
+     * @param <V> the topic's values
+     * @param topic the topic
      * @param end decided, at an impasse, or not reached
-     * @param values keys of the values; none unless decided
+     * @param values the values; none unless decided
      */
-    public record Side(Closing end, List<String> values) {
+    public record Ending<V>(Topic<V> topic, Closing end, List<V> values) {
         /** Copies the list. */
-        public Side {
-            Refuse.nulls(Side.class, end, values);
+        public Ending {
+            Refuse.nulls(Ending.class, topic, end, values);
             values = List.copyOf(values);
+        }
+
+        private static <V> Ending<V> of(Side<V> side) {
+            return new Ending<>(side.topic(), side.closing(), side.values());
+        }
+
+        /** The values' stable keys. */
+        public List<String> keys() {
+            return topic.keys(values);
         }
     }
 }

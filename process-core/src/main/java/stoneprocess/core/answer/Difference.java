@@ -21,6 +21,7 @@ import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.TrackKind;
 
 /**
@@ -47,7 +48,7 @@ public record Difference(
         Split<Preparation> preparation,
         Split<SafetyWarning> warnings,
         Split<String> questions,
-        Split<CounterOffer> counterOffers,
+        Split<CounterOffer<?>> counterOffers,
         Split<FieldAnswer> answers,
         List<String> parameters,
         Split<String> rulebases) {
@@ -112,14 +113,14 @@ public record Difference(
     }
 
     private static List<MatterDifference> matters(Recommendation one, Recommendation other) {
-        Map<Matter, Outcome> here = byMatter(one);
-        Map<Matter, Outcome> there = byMatter(other);
+        Map<Matter, Outcome> first = byMatter(one);
+        Map<Matter, Outcome> second = byMatter(other);
         List<MatterDifference> matters = new ArrayList<>();
-        for (Matter matter : merged(List.copyOf(here.keySet()), List.copyOf(there.keySet()))) {
-            Outcome mine = here.get(matter);
-            Outcome theirs = there.get(matter);
-            Side left = side(mine, theirs);
-            Side right = side(theirs, mine);
+        for (Matter matter : merged(List.copyOf(first.keySet()), List.copyOf(second.keySet()))) {
+            Outcome mine = first.get(matter);
+            Outcome theirs = second.get(matter);
+            Side<?> left = side(matter.topic(), mine, theirs);
+            Side<?> right = side(matter.topic(), theirs, mine);
             MatterDifference difference = new MatterDifference(matter, left, right);
             if (difference.changed()
                     || !left.rules().isEmpty()
@@ -152,15 +153,19 @@ public record Difference(
         return merged;
     }
 
-    private static Side side(@Nullable Outcome mine, @Nullable Outcome theirs) {
+    private static Side<?> side(Topic<?> topic, @Nullable Outcome mine, @Nullable Outcome theirs) {
         Set<String> rules = rules(mine);
         rules.removeAll(rules(theirs));
         if (mine == null) {
-            return new Side(Closing.NOT_REACHED, List.of(), List.of());
+            return new Side<>(topic, Closing.NOT_REACHED, List.of(), List.of());
         }
         return mine instanceof Decision<?> decision
-                ? new Side(Closing.DECIDED, decision.keys(), List.copyOf(rules))
-                : new Side(Closing.IMPASSE, List.of(), List.copyOf(rules));
+                ? decided(decision, List.copyOf(rules))
+                : new Side<>(topic, Closing.IMPASSE, List.of(), List.copyOf(rules));
+    }
+
+    private static <V> Side<V> decided(Decision<V> decision, List<String> rules) {
+        return new Side<>(decision.topic(), Closing.DECIDED, decision.values(), rules);
     }
 
     private static Set<String> rules(@Nullable Outcome outcome) {

@@ -5,12 +5,13 @@ import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 
 /**
  * How a floor would get a value that was asked for: the smallest changes of its survey. Smallest are the fewest changes,
  * then the fewest class steps; all that tie are listed in the order of the survey form.
  *
- * @param topic id of the topic
+ * @param topic the topic
  * @param subject what it is decided for
  * @param wanted key of the value that was asked for
  * @param kind what the search came to
@@ -19,7 +20,7 @@ import stoneprocess.core.topic.Subject;
  * @param rulebase the rules that were asked
  */
 public record HowTo(
-        String topic, Subject subject, String wanted, WayKind kind, List<Way> ways, RulebaseStamp rulebase) {
+        Topic<?> topic, Subject subject, String wanted, WayKind kind, List<Way> ways, RulebaseStamp rulebase) {
     /** Version of the JSON form. */
     public static final String FORMAT = "how-to/1";
 

@@ -9,7 +9,7 @@ import stoneprocess.core.internal.check.Refuse;
  * @param one how the one closes it
  * @param other how the other does
  */
-public record MatterDifference(Matter matter, Side one, Side other) {
+public record MatterDifference(Matter matter, Side<?> one, Side<?> other) {
     public MatterDifference {
         Refuse.nulls(MatterDifference.class, matter, one, other);
     }

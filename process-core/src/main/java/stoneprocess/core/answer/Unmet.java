@@ -2,6 +2,7 @@ package stoneprocess.core.answer;
 
 import java.util.List;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.topic.Topic;
 
 /**
  * A condition of a rule that does not hold on a floor.
@@ -12,10 +13,15 @@ import stoneprocess.core.internal.check.Refuse;
  * @param steps how many classes lie between; 0 when one of those that it may be would do and only has to be known; more
  *     than any two are apart when none is required or none is actual
  * @param fields names of the survey fields or damage kinds that the fact is read from
- * @param topics ids of the topics that the fact is concluded from
+ * @param topics the topics that the fact is concluded from
  */
 public record Unmet(
-        String fact, List<String> actual, List<String> required, int steps, List<String> fields, List<String> topics) {
+        String fact,
+        List<String> actual,
+        List<String> required,
+        int steps,
+        List<String> fields,
+        List<Topic<?>> topics) {
     /** Copies the lists. */
     public Unmet {
         Refuse.nulls(Unmet.class, fact, actual, required, fields, topics);

@@ -4,6 +4,7 @@ import java.util.List;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.survey.HowFound;
+import stoneprocess.core.topic.Topic;
 
 /**
  * What is worth finding out: the facts that nobody knows yet and whose answer can change the outcome of a topic, those
@@ -20,10 +21,10 @@ public record WhatElse(List<Open> open, RulebaseStamp rulebase) {
      * One fact that nobody knows yet.
      *
      * @param field name of the field, {@code damages.} and a kind of damage, or {@code readings}
-     * @param topics ids of the topics whose outcome an answer can change, in the order in which they close; at least one
+     * @param topics the topics whose outcome an answer can change, in the order in which they close; at least one
      * @param howFound the quickest test that settles it
      */
-    public record Open(String field, List<String> topics, HowFound howFound) {
+    public record Open(String field, List<Topic<?>> topics, HowFound howFound) {
         /** Copies the list. */
         public Open {
             Refuse.nulls(Open.class, field, topics, howFound);

@@ -5,12 +5,13 @@ import java.util.Optional;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.topic.Topic;
 
 /**
  * One thing that an audit found: keys and arguments, no sentences.
  *
  * @param kind what it is
- * @param topic id of the topic; empty for a parameter or a field
+ * @param topic the topic; empty for a parameter or a field
  * @param rules ids of the rules, the one at fault first where one is; none for a value, a parameter or a field
  * @param values keys of the values that it is about, or the name of the parameter or the field
  * @param facts a combination of facts that shows it; none where no combination can
@@ -20,7 +21,7 @@ import stoneprocess.core.survey.FloorSurvey;
  */
 public record AuditFinding(
         FindingKind kind,
-        String topic,
+        Optional<Topic<?>> topic,
         List<String> rules,
         List<String> values,
         List<MatchedFact> facts,
@@ -34,6 +35,11 @@ public record AuditFinding(
         values = List.copyOf(values);
         facts = List.copyOf(facts);
         details = List.copyOf(details);
+    }
+
+    /** The topic's id; empty for a parameter or a field. */
+    public String topicId() {
+        return topic.<String>map(Topic::id).orElse("");
     }
 
     /** The same with a reason why it may stay. */

@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.List;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.RulebaseStamp;
+import stoneprocess.core.topic.Topic;
 
 /**
  * What an audit found, and over how much. The same rulebase gives an equal report.
@@ -21,14 +22,14 @@ public record AuditReport(
     /**
      * How much of a topic was looked at.
      *
-     * @param topic id of the topic
+     * @param topic the topic
      * @param rules how many rules speak to it
      * @param facts how many facts they read
      * @param combinations in how many ways these can be combined, one class of each
      * @param covered how many of these the audit went through for one subject, each counted once
      * @param states how many differing states stood for them
      */
-    public record Space(String topic, int rules, int facts, BigInteger combinations, BigInteger covered, int states) {
+    public record Space(Topic<?> topic, int rules, int facts, BigInteger combinations, BigInteger covered, int states) {
         public Space {
             Refuse.nulls(Space.class, topic, combinations, covered);
         }

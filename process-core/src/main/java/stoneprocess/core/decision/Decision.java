@@ -19,7 +19,7 @@ import stoneprocess.core.topic.Topic;
  * @param won the needs and wishes that ask for the outcome, and the vetoes that shaped it
  * @param outweighed wishes that another wish or a more cautious value outweighed
  * @param vetoed wishes that a need or a veto excluded
- * @param inputs for a computed outcome, the names of the parameters and topics that went into it
+ * @param inputs what went into a computed outcome; none where rules decided
  */
 public record Decision<V>(
         Topic<V> topic,
@@ -28,7 +28,7 @@ public record Decision<V>(
         List<Reason> won,
         List<Reason> outweighed,
         List<Reason> vetoed,
-        List<String> inputs)
+        List<Input> inputs)
         implements Outcome {
     public Decision {
         Refuse.nulls(Decision.class, topic, subject, values, won, outweighed, vetoed, inputs);

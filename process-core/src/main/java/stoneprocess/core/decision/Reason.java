@@ -2,6 +2,7 @@ package stoneprocess.core.decision;
 
 import java.util.List;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.ContributionKind;
 
 /**
@@ -9,14 +10,19 @@ import stoneprocess.core.topic.ContributionKind;
  *
  * @param kind need, wish or veto
  * @param rule id of the rule
- * @param values keys of the values it allowed, excluded or preferred
+ * @param values the values that it allowed or excluded in the order of the topic's domain, or preferred, the best first
  * @param facts the facts that it matched, in the order of the rule's conditions
  */
-public record Reason(ContributionKind kind, String rule, List<String> values, List<MatchedFact> facts) {
+public record Reason(ContributionKind kind, String rule, List<? extends Term> values, List<MatchedFact> facts) {
     public Reason {
         Refuse.nulls(Reason.class, kind, rule, values, facts);
         values = List.copyOf(values);
         facts = List.copyOf(facts);
+    }
+
+    /** The values' stable keys, as JSON names them. */
+    public List<String> keys() {
+        return Term.keys(values);
     }
 
     /** True when every fact it rests on is known. */

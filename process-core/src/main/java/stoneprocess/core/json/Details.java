@@ -9,9 +9,19 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import stoneprocess.core.answer.Change;
+import stoneprocess.core.answer.Comparison;
+import stoneprocess.core.answer.Matter;
+import stoneprocess.core.answer.MatterDifference;
+import stoneprocess.core.answer.Side;
+import stoneprocess.core.answer.WhyNot;
+import stoneprocess.core.answer.WhyNotKind;
+import stoneprocess.core.audit.AuditFinding;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Reason;
 import stoneprocess.core.estimate.PriceList;
+import stoneprocess.core.follow.Cause;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.gloss.Direction;
@@ -22,6 +32,7 @@ import stoneprocess.core.gloss.TargetOption;
 import stoneprocess.core.gloss.ZoneStatistics;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
+import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Share;
@@ -31,6 +42,8 @@ import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 
 /**
  * What a record's form has that its components do not tell. Everything else is read from the components: the order and
@@ -46,6 +59,15 @@ final class Details {
         of(Recommendation.class).grades("sequence", Function.<GritSequence>identity());
         of(NextMove.class).grades("ahead.sequence", Recommendation::sequence);
         of(PlannedStep.class).name("litresPerPass", "water-per-pass");
+        of(Recommendation.class).topic("status", around -> Topics.VERDICT);
+        of(Cause.class).topic("fault", around -> Topics.CAUSES);
+        of(WhyNot.class).topic("outcome", Details::topicOfReasons);
+        of(MatterDifference.class).topic("matter", around -> ((Matter) around.find("matter")).topic());
+        of(Side.class).given("topic").keys("values", "keys");
+        of(Comparison.Ending.class).given("topic").keys("values", "keys");
+        of(Reason.class).keys("values", "keys");
+        of(CounterOffer.class).keys("values", "keys");
+        of(AuditFinding.class).printed("topic", "topicId", Leaves.TOPIC_OR_NONE);
         of(Decision.class).keys("values", "keys");
         of(Impasse.class).keys("lacking", "lackingKeys");
         of(AbrasiveGrade.class).whole("number", 1, 30_000);
@@ -99,6 +121,7 @@ final class Details {
     private final Map<String, Shape> shapes = new HashMap<>();
     private final Map<String, String> keys = new HashMap<>();
     private final Map<String, Object> otherwise = new HashMap<>();
+    private final Map<String, Function<Scope, Topic<?>>> topics = new HashMap<>();
     private final Set<String> given = new HashSet<>();
     private final Map<String, Class<?>> derived = new HashMap<>();
     private String tag = "kind";
@@ -128,8 +151,26 @@ final class Details {
 
     /** Values of a topic, which are printed as their keys, as a method of the record gives them. */
     private Details keys(String component, String method) {
+        return printed(component, method, Leaves.VALUES);
+    }
+
+    /** What is printed is what a method of the record gives; the shape reads it back. */
+    private Details printed(String component, String method, Shape shape) {
         keys.put(component, method);
-        return shape(component, Leaves.VALUES);
+        return shape(component, shape);
+    }
+
+    /** Values that follow a component are of this topic, unless a record between tells another. */
+    private Details topic(String component, Function<Scope, Topic<?>> topic) {
+        topics.put(component, topic);
+        return this;
+    }
+
+    /** The bond that a grade lacks was left out by rules about bonds. */
+    private static Topic<?> topicOfReasons(Scope around) {
+        return around.find("kind") == WhyNotKind.BOND_LEFT_OUT
+                ? Topics.BONDS
+                : ((Outcome) around.find("outcome")).topic();
     }
 
     private Details whole(String component, int least) {
@@ -201,6 +242,11 @@ final class Details {
 
     Optional<Object> otherwise(String component) {
         return Optional.ofNullable(otherwise.get(component));
+    }
+
+    /** The topic of the values that follow a component, where the component tells one. */
+    Optional<Topic<?>> topicAfter(String component, Scope scope) {
+        return Optional.ofNullable(topics.get(component)).map(topic -> topic.apply(scope));
     }
 
     boolean isGiven(String component) {

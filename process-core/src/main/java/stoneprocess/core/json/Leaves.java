@@ -5,9 +5,11 @@ import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stoneprocess.core.decision.Input;
 import stoneprocess.core.log.Moment;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
@@ -64,6 +66,15 @@ final class Leaves {
             topic -> ((Topic<?>) topic).id(),
             node -> node.checked(() -> Topics.named(node.text())),
             Shape.object("type", "string"));
+
+    /** An empty text where there is no topic. */
+    static final Shape TOPIC_OR_NONE = Shape.of(
+            id -> id,
+            node -> node.text().isEmpty() ? Optional.empty() : Optional.of(TOPIC.read(node)),
+            Shape.object("type", "string"));
+
+    static final Shape INPUT =
+            Shape.of(input -> ((Input) input).name(), node -> Input.named(node.text()), Shape.object("type", "string"));
 
     /** Values of the topic that the record around them names, by their keys. */
     static final Shape VALUES = Shape.of(

@@ -84,7 +84,8 @@ final class RecordShape implements Shape {
     private Part part(RecordComponent component) {
         String name = component.getName();
         Typed declared = type.resolve(component.getGenericType());
-        boolean optional = declared.raw() == Optional.class;
+        boolean optional =
+                declared.raw() == Optional.class && details.keys(name).isEmpty();
         Typed present = optional ? declared.argument(0) : declared;
         return new Part(
                 name,
@@ -191,7 +192,9 @@ final class RecordShape implements Shape {
                 components[i] = extras.kept();
             } else if (components[i] == null) {
                 components[i] = read(part, node);
-                node.scope().put(part.component, components[i]);
+                Scope scope = node.scope();
+                scope.put(part.component, components[i]);
+                details.topicAfter(part.component, scope).ifPresent(topic -> scope.put("topic", topic));
             }
         }
         Object made = node.checkedParts(names, () -> make(components));

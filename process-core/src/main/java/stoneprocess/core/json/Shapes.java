@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import stoneprocess.core.decision.Input;
 import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.gloss.GlossChange;
@@ -46,6 +47,7 @@ final class Shapes {
         KNOWN.put(Moment.class, Leaves.MOMENT);
         KNOWN.put(AbrasiveGrade.class, Leaves.GRADE_KEY);
         KNOWN.put(Topic.class, Leaves.TOPIC);
+        KNOWN.put(Input.class, Leaves.INPUT);
         KNOWN.put(SurveyField.class, Leaves.FIELD);
         KNOWN.put(GlossChange.class, Amount.of(GlossChange.class).alone());
         KNOWN.put(GritSequence.class, sequence());

@@ -51,7 +51,10 @@ record Typed(Class<?> raw, List<Typed> arguments) {
 
     private String simpleName() {
         return kebab(raw.getSimpleName())
-                + arguments.stream().map(argument -> "-of-" + argument.name()).collect(Collectors.joining());
+                + arguments.stream()
+                        .filter(argument -> argument.raw() != Object.class)
+                        .map(argument -> "-of-" + argument.name())
+                        .collect(Collectors.joining());
     }
 
     /** The same with the class or package around it. */

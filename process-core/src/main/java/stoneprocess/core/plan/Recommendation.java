@@ -43,7 +43,7 @@ public record Recommendation(
         List<Reason> refusals,
         List<SafetyWarning> warnings,
         List<Question> questions,
-        List<CounterOffer> counterOffers,
+        List<CounterOffer<?>> counterOffers,
         List<Outcome> outcomes,
         FloorSurvey survey,
         GritSequence sequence,

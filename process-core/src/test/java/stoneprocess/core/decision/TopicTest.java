@@ -219,9 +219,9 @@ class TopicTest {
     void a_reason_is_certain_when_every_fact_it_rests_on_is_known() {
         MatchedFact known = new MatchedFact("Scratches", List.of("deep"), true, List.of("scratches"), List.of());
         MatchedFact open = new MatchedFact("Wear", List.of("none", "dull"), false, List.of("wear"), List.of());
-        assertThat(new Reason(ContributionKind.NEED, "CUT-001", List.of("metal"), List.of(known)).certain())
+        assertThat(new Reason(ContributionKind.NEED, "CUT-001", List.of(Bond.METAL), List.of(known)).certain())
                 .isTrue();
-        assertThat(new Reason(ContributionKind.NEED, "CUT-001", List.of("metal"), List.of(known, open)).certain())
+        assertThat(new Reason(ContributionKind.NEED, "CUT-001", List.of(Bond.METAL), List.of(known, open)).certain())
                 .isFalse();
     }
 

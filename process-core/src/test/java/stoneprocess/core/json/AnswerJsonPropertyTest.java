@@ -33,6 +33,7 @@ import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.answer.WhyNotKind;
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Preparation;
@@ -47,8 +48,11 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.source.Sources;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.ContributionKind;
+import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Task;
@@ -78,8 +82,11 @@ class AnswerJsonPropertyTest {
 
     @Provide
     Arbitrary<WhyNot> whyNots() {
-        Arbitrary<Outcome> outcomes =
-                Arbitraries.of(CUT, PATH, Examples.impasse().outcomes().get(0));
+        Arbitrary<Outcome> outcomes = Arbitraries.of(
+                CUT,
+                PATH,
+                Examples.impasse().outcomes().get(0),
+                Examples.impasse().outcomes().get(1));
         Arbitrary<ContributionKind> kinds = Arbitraries.of(ContributionKind.class);
         return Combinators.combine(
                         Arbitraries.of(WhyNotKind.class),
@@ -92,7 +99,7 @@ class AnswerJsonPropertyTest {
                         "grind",
                         kind,
                         outcome,
-                        List.of(Examples.reason(said)),
+                        by(kind, outcome, said),
                         List.of(),
                         silent,
                         List.of(Matter.of(CUT)),
@@ -100,12 +107,20 @@ class AnswerJsonPropertyTest {
                         answers));
     }
 
+    /** Rules speak of a cut; of a path they do not, but may leave out the bond that it lacks. */
+    private static List<Reason> by(WhyNotKind kind, Outcome outcome, ContributionKind said) {
+        if (kind == WhyNotKind.BOND_LEFT_OUT) {
+            return List.of(Examples.reason(said, List.of(Bond.METAL)));
+        }
+        return outcome.topic() == Topics.FIRST_CUT ? List.of(Examples.reason(said)) : List.of();
+    }
+
     @Provide
     Arbitrary<Difference> differences() {
-        Arbitrary<Side> sides = Combinators.combine(
+        Arbitrary<Side<?>> sides = Combinators.combine(
                         Arbitraries.of(Closing.class),
-                        Arbitraries.of("hone", "grind").list().ofMaxSize(2))
-                .as((closing, values) -> new Side(closing, values, List.of("CUT-003")));
+                        Arbitraries.of(Cut.HONE, Cut.GRIND).list().ofMaxSize(2))
+                .as((closing, values) -> new Side<>(Topics.FIRST_CUT, closing, values, List.of("CUT-003")));
         Arbitrary<MatterDifference> matters = Combinators.combine(
                         Arbitraries.of(Subject.FLOOR, Subject.EDGE), sides, sides)
                 .as((subject, one, other) -> new MatterDifference(new Matter(Topics.FIRST_CUT, subject), one, other));
@@ -127,7 +142,8 @@ class AnswerJsonPropertyTest {
                         new Split<>(PLANNED.warnings(), List.of()),
                         new Split<>(List.of(), List.of("site.area")),
                         new Split<>(
-                                List.of(new CounterOffer(offer, "finish", List.of("hone"), List.of("FIN-001"))),
+                                List.of(new CounterOffer<>(
+                                        offer, Topics.FINISH, List.of(Finish.HONE), List.of("FIN-001"))),
                                 List.of()),
                         new Split<>(answers, List.of()),
                         List.of("lippage.high"),

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Input;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.exposure.Role;
@@ -47,6 +48,7 @@ import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.Grit;
@@ -73,6 +75,7 @@ import stoneprocess.core.topic.TestArea;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Upkeep;
+import stoneprocess.core.topic.Verdict;
 import stoneprocess.core.topic.WaterLevel;
 import stoneprocess.core.topic.WorkMethod;
 
@@ -114,10 +117,14 @@ final class Examples {
     }
 
     static Reason reason(ContributionKind kind) {
+        return reason(kind, List.of(Cut.HONE, Cut.COARSE_HONE));
+    }
+
+    static Reason reason(ContributionKind kind, List<? extends Term> values) {
         return new Reason(
                 kind,
                 "CUT-003",
-                List.of("hone", "coarse-hone"),
+                values,
                 List.of(new MatchedFact(
                         "Scratches", List.of("seen", "felt-by-nail"), false, List.of("damages.scratches"), List.of())));
     }
@@ -182,7 +189,10 @@ final class Examples {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of("step-ratio.aim"));
+                List.of(
+                        new Input.OfTopic(Topics.FIRST_CUT),
+                        new Input.OfField(SurveyField.GRADES),
+                        new Input.OfParameter("step-ratio.aim")));
         return new Recommendation(
                 Status.PROVISIONAL,
                 Optional.of(plan),
@@ -213,22 +223,25 @@ final class Examples {
 
     static Recommendation impasse() {
         Impasse<Grit> impasse = new Impasse<>(
-                Topics.GRIT_PATH,
+                Topics.GRIT_PATH, Subject.EDGE, List.of(), List.of(), true, List.of(new Grit(Bond.RESIN, 400)));
+        Impasse<Cut> cut = new Impasse<>(
+                Topics.FIRST_CUT,
                 Subject.EDGE,
                 List.of(reason(ContributionKind.NEED)),
                 List.of(reason(ContributionKind.VETO)),
-                true,
-                List.of(new Grit(Bond.RESIN, 400)));
+                false,
+                List.of());
         return new Recommendation(
                 Status.IMPASSE,
                 Optional.empty(),
-                List.of(reason(ContributionKind.NEED)),
+                List.of(reason(ContributionKind.NEED, List.of(Verdict.REFUSE))),
                 List.of(),
                 List.of(),
                 List.of(
-                        new CounterOffer(OfferKind.KEEP_THE_MARKS, "first-cut", List.of("hone"), List.of("CUT-003")),
-                        new CounterOffer(OfferKind.LEAVE_IT, "first-cut", List.of(), List.of())),
-                List.of(impasse),
+                        new CounterOffer<>(
+                                OfferKind.KEEP_THE_MARKS, Topics.FIRST_CUT, List.of(Cut.HONE), List.of("CUT-003")),
+                        new CounterOffer<>(OfferKind.LEAVE_IT, Topics.FIRST_CUT, List.of(), List.of())),
+                List.of(impasse, cut),
                 FloorSurvey.builder("empty").build(),
                 GritSequence.standard(),
                 Parameters.standard(),

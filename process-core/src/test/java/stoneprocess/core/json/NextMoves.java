@@ -106,8 +106,10 @@ final class NextMoves {
                 .as((fault, standing, excluded) -> new Cause(
                         fault,
                         standing,
-                        List.of(Examples.reason(ContributionKind.WISH)),
-                        excluded ? List.of(Examples.reason(ContributionKind.VETO)) : List.of()));
+                        List.of(Examples.reason(ContributionKind.WISH, List.of(Fault.RESIDUE))),
+                        excluded
+                                ? List.of(Examples.reason(ContributionKind.VETO, List.of(Fault.RESIDUE)))
+                                : List.of()));
     }
 
     private static Arbitrary<ZoneProgress> progress() {
@@ -203,8 +205,8 @@ final class NextMoves {
                 List.of(new Cause(
                         Fault.RESIDUE,
                         Standing.EXCLUDED,
-                        List.of(Examples.reason(ContributionKind.WISH)),
-                        List.of(Examples.reason(ContributionKind.VETO)))),
+                        List.of(Examples.reason(ContributionKind.WISH, List.of(Fault.RESIDUE))),
+                        List.of(Examples.reason(ContributionKind.VETO, List.of(Fault.RESIDUE))))),
                 List.of(SiteCheck.WIPE_AND_DRY),
                 List.of(Mend.DRESS_PAD),
                 List.of(Ask.OWNER),

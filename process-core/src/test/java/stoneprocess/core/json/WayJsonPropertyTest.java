@@ -25,6 +25,7 @@ import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.Way;
 import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.answer.WhatElse;
+import stoneprocess.core.decision.Input;
 import stoneprocess.core.plan.HouseRule;
 import stoneprocess.core.plan.HouseRuleKind;
 import stoneprocess.core.plan.RulebaseStamp;
@@ -39,6 +40,8 @@ import stoneprocess.core.survey.Zone;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.Verdict;
 
 class WayJsonPropertyTest {
     private static final SchemaRegistry REGISTRY =
@@ -90,7 +93,12 @@ class WayJsonPropertyTest {
     void any_way_survives_printing_and_reading(@ForAll("changes") List<Change> changes) {
         for (Change change : changes) {
             HowTo howTo = new HowTo(
-                    "sealer", Subject.FLOOR, "penetrating", WayKind.FOUND, List.of(new Way(List.of(change))), STAMP);
+                    Topics.SEALER,
+                    Subject.FLOOR,
+                    "penetrating",
+                    WayKind.FOUND,
+                    List.of(new Way(List.of(change))),
+                    STAMP);
             String json = Json.HOW_TO.print(howTo);
             assertThat(Json.HOW_TO.read(json)).isEqualTo(howTo);
             assertThat(HOW_TO.validate(json, InputFormat.JSON)).isEmpty();
@@ -101,10 +109,7 @@ class WayJsonPropertyTest {
     Arbitrary<WhatElse> open() {
         Arbitrary<WhatElse.Open> open = Combinators.combine(
                         Arbitraries.of(SurveyField.all()),
-                        Arbitraries.of("verdict", "finish", "warnings")
-                                .list()
-                                .ofMinSize(1)
-                                .ofMaxSize(3),
+                        Arbitraries.of(Topics.all()).list().ofMinSize(1).ofMaxSize(3),
                         Arbitraries.of(HowFound.values()))
                 .as((field, topics, how) -> new WhatElse.Open(field.name(), topics, how));
         return open.list().ofMaxSize(5).map(all -> new WhatElse(all, STAMP));
@@ -119,22 +124,22 @@ class WayJsonPropertyTest {
 
     @Provide
     Arbitrary<Comparison> comparisons() {
-        Arbitrary<Comparison.Side> sides = Combinators.combine(
+        Arbitrary<Comparison.Ending<Verdict>> sides = Combinators.combine(
                         Arbitraries.of(Closing.values()),
-                        Arbitraries.of("go", "hold").list().ofMaxSize(2))
-                .as(Comparison.Side::new);
+                        Arbitraries.of(Verdict.GO, Verdict.HOLD).list().ofMaxSize(2))
+                .as((closing, values) -> new Comparison.Ending<>(Topics.VERDICT, closing, values));
         Arbitrary<List<String>> rules =
                 Arbitraries.of("VRD-001", "SEA-002").list().ofMaxSize(2);
         Arbitrary<Comparison.Differs> differs = Combinators.combine(
                         Arbitraries.of(Subject.FLOOR, Subject.EDGE, new Subject.OfZone("lane")), sides, rules)
                 .as((subject, side, ids) -> new Comparison.Differs(
-                        "verdict",
+                        Topics.VERDICT,
                         subject,
                         side,
-                        new Comparison.Side(Closing.IMPASSE, List.of()),
+                        new Comparison.Ending<>(Topics.VERDICT, Closing.IMPASSE, List.of()),
                         ids,
                         List.of(),
-                        List.of("finish")));
+                        List.of(new Input.OfTopic(Topics.FINISH), new Input.OfParameter("finish.satin"))));
         Arbitrary<Comparison.Floor> floors = Combinators.combine(
                         Arbitraries.integers().between(0, 1000),
                         Arbitraries.of(Status.values()),
@@ -154,7 +159,7 @@ class WayJsonPropertyTest {
     @Test
     void a_way_that_misstates_who_can_bring_it_about_is_refused() {
         HowTo howTo = new HowTo(
-                "finish",
+                Topics.FINISH,
                 Subject.FLOOR,
                 "satin",
                 WayKind.FOUND,

@@ -374,7 +374,7 @@ class EveryWordIsInTheBundlesTest {
         AuditReport report = Audit.of(ADVISOR).run(AuditDepth.RECOMMENDATION, AuditProgress.silent());
         List<String> keys = new ArrayList<>();
         for (AuditFinding finding : report.findings()) {
-            keys.add(finding.topic());
+            keys.add(finding.topicId());
             keys.addAll(finding.values());
             keys.addAll(finding.details());
             finding.facts().forEach(fact -> {

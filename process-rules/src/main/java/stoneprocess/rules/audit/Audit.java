@@ -138,9 +138,10 @@ public final class Audit {
         }
         findings.addAll(unused(parameters.all()));
         findings.addAll(unread(rules));
-        List<String> order = Topics.all().stream().map(Topic::id).toList();
+        List<Topic<?>> order = Topics.all();
         List<AuditFinding> sorted = findings.stream()
-                .sorted(Comparator.comparing((AuditFinding finding) -> order.indexOf(finding.topic()))
+                .sorted(Comparator.comparing((AuditFinding finding) ->
+                                finding.topic().map(order::indexOf).orElse(-1))
                         .thenComparing(AuditFinding::kind)
                         .thenComparing(finding -> String.join(" ", finding.rules()))
                         .thenComparing(finding -> String.join(" ", finding.values())))
@@ -216,13 +217,20 @@ public final class Audit {
 
     private static AuditFinding named(FindingKind kind, String name) {
         return new AuditFinding(
-                kind, "", List.of(), List.of(name), List.of(), List.of(), Optional.empty(), Optional.empty());
+                kind,
+                Optional.empty(),
+                List.of(),
+                List.of(name),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static AuditFinding plain(FindingKind kind, Card card, List<String> details) {
         return new AuditFinding(
                 kind,
-                card.topic().id(),
+                Optional.of(card.topic()),
                 List.of(card.id()),
                 List.of(),
                 List.of(),

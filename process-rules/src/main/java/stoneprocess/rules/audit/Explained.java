@@ -5,12 +5,15 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import stoneprocess.core.audit.AuditFinding;
 import stoneprocess.core.audit.AuditReport;
 import stoneprocess.core.audit.FindingKind;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 
 /** Findings of the shipped rulebase that may stay, each with its reason; the table {@code audit-explained.tsv}. */
 public final class Explained {
@@ -21,11 +24,11 @@ public final class Explained {
      * A line of the table.
      *
      * @param kind the kind of finding
-     * @param topic id of the topic
+     * @param topic the topic; empty for a parameter or a field
      * @param about ids of the rules, or keys of the values where there are no rules; {@code *} for any
      * @param reason why it may stay
      */
-    public record Line(FindingKind kind, String topic, String about, String reason) {
+    public record Line(FindingKind kind, Optional<Topic<?>> topic, String about, String reason) {
         public Line {
             Refuse.nulls(Line.class, kind, topic, about, reason);
         }
@@ -64,7 +67,10 @@ public final class Explained {
                 throw new RulebaseException("A line of audit-explained.tsv has not four cells: " + line);
             }
             lines.add(new Line(
-                    Term.parse(FindingKind.class, cells[0], "audit-explained.kind"), cells[1], cells[2], cells[3]));
+                    Term.parse(FindingKind.class, cells[0], "audit-explained.kind"),
+                    cells[1].isEmpty() ? Optional.empty() : Optional.of(Topics.named(cells[1])),
+                    cells[2],
+                    cells[3]));
         });
         return new Explained(lines);
     }
@@ -81,8 +87,9 @@ public final class Explained {
     /** Lines that speak of an audited topic and explain nothing of the report; they should go. */
     public List<Line> idle(AuditReport report) {
         return lines.stream()
-                .filter(line ->
-                        report.topics().stream().anyMatch(space -> space.topic().equals(line.topic())))
+                .filter(line -> report.topics().stream()
+                        .anyMatch(space ->
+                                line.topic().filter(space.topic()::equals).isPresent()))
                 .filter(line -> report.findings().stream().noneMatch(line::fits))
                 .toList();
     }

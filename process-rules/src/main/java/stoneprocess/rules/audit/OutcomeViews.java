@@ -176,8 +176,7 @@ final class OutcomeViews {
     }
 
     private Stated stated(ContributionKind kind, List<Term> values) {
-        return new Stated(
-                new Contribution(kind, topic, subject, values), new Reason(kind, "", Term.keys(values), List.of()));
+        return new Stated(new Contribution(kind, topic, subject, values), new Reason(kind, "", values, List.of()));
     }
 
     /** The first value asked for under precedence, by its place in the domain. */
@@ -206,12 +205,11 @@ final class OutcomeViews {
         }
 
         private int asked(FiringWay way) {
-            return asked.computeIfAbsent(way, key -> place(topic, key));
+            return asked.computeIfAbsent(way, this::place);
         }
 
-        private <V extends Term> int place(Choice<V> choice, FiringWay way) {
-            V named = choice.value(way.says().values().get(0).key());
-            return domain.indexOf(Precedence.asked(choice, named, way.certain()));
+        private int place(FiringWay way) {
+            return domain.indexOf(Precedence.asked(topic, way.says().values().get(0), way.certain()));
         }
 
         @Override

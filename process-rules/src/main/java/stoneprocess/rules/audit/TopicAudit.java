@@ -71,12 +71,7 @@ final class TopicAudit {
     /** How much was gone through; to be asked after the findings. */
     Space size() {
         return new Space(
-                topic.id(),
-                space.rules().size(),
-                space.dimensions().size(),
-                space.size(),
-                covered,
-                Math.toIntExact(states));
+                topic, space.rules().size(), space.dimensions().size(), space.size(), covered, Math.toIntExact(states));
     }
 
     private void neverFire() {
@@ -389,7 +384,7 @@ final class TopicAudit {
         facts.ifPresent(shown -> confirm(rules, shown));
         findings.add(new AuditFinding(
                 kind,
-                topic.id(),
+                Optional.of(topic),
                 rules,
                 values,
                 facts.orElse(List.of()).stream().map(Facts::matched).toList(),

@@ -20,7 +20,6 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Stage;
-import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
 import stoneprocess.rules.internal.engine.FlatRules;
@@ -59,10 +58,9 @@ final class Witnesses {
 
     /** The finding with a survey that shows it, if one was found. */
     AuditFinding show(AuditFinding finding) {
-        boolean surveyed = !finding.topic().isEmpty()
-                && Program.RECOMMEND
-                        .stages()
-                        .contains(Topics.named(finding.topic()).stage());
+        boolean surveyed = finding.topic()
+                .filter(topic -> Program.RECOMMEND.stages().contains(topic.stage()))
+                .isPresent();
         if (!surveyed || !showsInAnswers(finding)) {
             return finding;
         }
@@ -106,7 +104,7 @@ final class Witnesses {
     /** As far as the topic of the finding, without an engine. */
     private Run run(AuditFinding finding, FloorSurvey survey) {
         Situation situation = new Situation(survey, parameters, GritSequence.standard());
-        Stage last = Topics.named(finding.topic()).stage();
+        Stage last = finding.topic().orElseThrow().stage();
         return Runner.runTo(last, flat, situation, Facts.after(Optional.empty(), situation));
     }
 
@@ -142,7 +140,7 @@ final class Witnesses {
 
     private static boolean shows(AuditFinding finding, List<Outcome> outcomes) {
         return outcomes.stream()
-                .filter(outcome -> outcome.topic().id().equals(finding.topic()))
+                .filter(outcome -> Optional.of(outcome.topic()).equals(finding.topic()))
                 .anyMatch(outcome -> shows(finding, outcome));
     }
 
@@ -161,7 +159,7 @@ final class Witnesses {
             case IMPASSE_WITHOUT_OFFER ->
                 shows(finding, answer.outcomes())
                         && answer.counterOffers().stream()
-                                .filter(offer -> offer.topic().equals(finding.topic()))
+                                .filter(offer -> Optional.of(offer.topic()).equals(finding.topic()))
                                 .allMatch(offer -> offer.kind() == OfferKind.LEAVE_IT);
             default -> shows(finding, answer.outcomes());
         };

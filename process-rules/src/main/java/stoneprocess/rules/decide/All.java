@@ -50,7 +50,7 @@ public final class All implements Policy {
     }
 
     @Override
-    public boolean mayHelp(Choice<?> topic, Set<String> named, String value) {
+    public boolean mayHelp(Choice<?> topic, Set<Term> named, Term value) {
         return named.contains(value);
     }
 }

@@ -87,7 +87,7 @@ public final class GritPath {
     }
 
     /** The names of the parameters that go into a path. */
-    static List<String> inputs() {
+    static List<String> parameters() {
         return List.of(
                 "step-ratio.aim",
                 "step-ratio.most",

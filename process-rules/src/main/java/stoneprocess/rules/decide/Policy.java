@@ -80,7 +80,7 @@ public sealed interface Policy permits One, All, Precedence, Remains, Ranked, Fe
     }
 
     /** True for a reason that keeps a value out as long as it stands. */
-    default boolean excludes(Choice<?> topic, Reason reason, String value) {
+    default boolean excludes(Choice<?> topic, Reason reason, Term value) {
         return excludes(reason.kind(), reason.values().contains(value));
     }
 
@@ -90,7 +90,7 @@ public sealed interface Policy permits One, All, Precedence, Remains, Ranked, Fe
     }
 
     /** True when a rule that names these values may help a value to be the outcome. */
-    default boolean mayHelp(Choice<?> topic, Set<String> named, String value) {
+    default boolean mayHelp(Choice<?> topic, Set<Term> named, Term value) {
         return true;
     }
 }

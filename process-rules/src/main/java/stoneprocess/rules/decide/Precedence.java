@@ -1,7 +1,6 @@
 package stoneprocess.rules.decide;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -19,32 +18,31 @@ public final class Precedence implements Policy {
     @Override
     public <V extends Term> Outcome close(Choice<V> topic, Subject subject, List<Stated> stated) {
         List<V> domain = topic.domain();
-        V value = stated.stream()
-                .map(each -> asked(topic, each.reason()))
-                .min(Comparator.comparing(domain::indexOf))
-                .orElse(domain.get(domain.size() - 1));
+        int first = stated.stream()
+                .mapToInt(each -> place(topic, each.reason()))
+                .min()
+                .orElse(domain.size() - 1);
         List<Reason> won = new ArrayList<>();
         List<Reason> outweighed = new ArrayList<>();
         for (Stated each : stated) {
-            (asked(topic, each.reason()).equals(value) ? won : outweighed).add(each.reason());
+            (place(topic, each.reason()) == first ? won : outweighed).add(each.reason());
         }
-        return new Decision<>(topic, subject, List.of(value), won, outweighed, List.of(), List.of());
+        return new Decision<>(topic, subject, List.of(domain.get(first)), won, outweighed, List.of(), List.of());
     }
 
-    /** What a reason asks for: its first value, or the stand-in when it rests on an unknown fact. */
-    private static <V extends Term> V asked(Choice<V> topic, Reason reason) {
-        return asked(topic, topic.value(reason.values().get(0)), reason.certain());
+    private static int place(Choice<?> topic, Reason reason) {
+        return topic.domain().indexOf(asked(topic, reason.values().get(0), reason.certain()));
     }
 
     /**
-     * What counts as asked for.
+     * What counts as asked for: the value itself, or the stand-in when it rests on an unknown fact.
      *
      * @param first the value that is named first
      * @param certain whether all facts behind it are known
      */
-    public static <V extends Term> V asked(Choice<V> topic, V first, boolean certain) {
+    public static Term asked(Choice<?> topic, Term first, boolean certain) {
         Objects.requireNonNull(first, "first");
-        return certain ? first : topic.whenUncertain().orElse(first);
+        return certain ? first : topic.whenUncertain().map(Term.class::cast).orElse(first);
     }
 
     /** No need narrows: each asks for its first value. */
@@ -60,12 +58,8 @@ public final class Precedence implements Policy {
 
     /** What is asked for earlier in the domain keeps out all that comes later. */
     @Override
-    public boolean excludes(Choice<?> topic, Reason reason, String value) {
-        return comesBefore(topic, reason, value);
-    }
-
-    private static <V extends Term> boolean comesBefore(Choice<V> topic, Reason reason, String value) {
-        return topic.domain().indexOf(asked(topic, reason)) < topic.domain().indexOf(topic.value(value));
+    public boolean excludes(Choice<?> topic, Reason reason, Term value) {
+        return place(topic, reason) < topic.domain().indexOf(value);
     }
 
     @Override
@@ -74,7 +68,7 @@ public final class Precedence implements Policy {
     }
 
     @Override
-    public boolean mayHelp(Choice<?> topic, Set<String> named, String value) {
-        return named.contains(value) || topic.whenUncertain().map(Term::key).equals(Optional.of(value));
+    public boolean mayHelp(Choice<?> topic, Set<Term> named, Term value) {
+        return named.contains(value) || topic.whenUncertain().equals(Optional.of(value));
     }
 }

@@ -17,11 +17,10 @@ import stoneprocess.core.topic.Subject;
 public final class Ranked implements Policy {
     @Override
     public <V extends Term> Outcome close(Choice<V> topic, Subject subject, List<Stated> stated) {
-        Map<String, Integer> weights =
-                weights(stated.stream().map(Stated::reason).toList());
+        Map<Term, Integer> weights = weights(stated.stream().map(Stated::reason).toList());
         List<V> stand = Allowed.of(topic, stated).stream()
-                .filter(value -> weights.containsKey(value.key()))
-                .sorted(Comparator.comparing(value -> -weights.get(value.key())))
+                .filter(value -> weights.containsKey(value))
+                .sorted(Comparator.comparing(value -> -weights.get(value)))
                 .toList();
         List<Reason> won = new ArrayList<>();
         List<Reason> vetoed = new ArrayList<>();
@@ -38,8 +37,8 @@ public final class Ranked implements Policy {
      *
      * @param reasons of which the wishes suggest
      */
-    public static Map<String, Integer> weights(List<Reason> reasons) {
-        Map<String, Integer> weights = new LinkedHashMap<>();
+    public static Map<Term, Integer> weights(List<Reason> reasons) {
+        Map<Term, Integer> weights = new LinkedHashMap<>();
         for (Reason reason : reasons) {
             if (reason.kind() == ContributionKind.WISH) {
                 for (int rank = 0; rank < reason.values().size(); rank++) {

@@ -17,7 +17,6 @@ import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.topic.Card;
-import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Draft;
@@ -38,13 +37,14 @@ final class AnswerWords {
 
     /** The values of an outcome, or that it has none. */
     static Wording outcome(Outcome outcome) {
-        return outcome instanceof Decision<?> decision
-                ? values(decision.topic().id(), decision.keys())
-                : phrase("answer.impasse");
+        if (outcome instanceof Decision<?> decision) {
+            return decision.values().isEmpty() ? phrase("answer.nothing") : ValueWords.values(decision);
+        }
+        return phrase("answer.impasse");
     }
 
     /** The values of a decision, or that it has none. */
-    static Wording values(String topic, List<String> values) {
+    static <V> Wording values(Topic<V> topic, List<V> values) {
         return values.isEmpty() ? phrase("answer.nothing") : ValueWords.values(topic, values);
     }
 
@@ -82,7 +82,7 @@ final class AnswerWords {
         byRule.forEach((rule, reason) -> {
             Card card = cards.apply(rule);
             List<Item> details = new ArrayList<>();
-            details.add(label("answer.says", says(card.topic(), reason)));
+            details.add(label("answer.says", ValueWords.says(card.topic(), reason.kind(), reason.values())));
             Set<Wording> facts = factsByRule.getOrDefault(rule, Set.of());
             if (!facts.isEmpty()) {
                 details.add(label("answer.by", Wording.list(Joint.SEMICOLON, facts)));
@@ -90,11 +90,6 @@ final class AnswerWords {
             details.add(label("warnings.source", Wording.source(card.source())));
             draft.bullet(RuleWords.withIds(RuleWords.because(card), List.of(rule)), details);
         });
-    }
-
-    private static Wording says(Topic<?> topic, Reason reason) {
-        Choice<?> about = (Choice<?>) topic;
-        return ValueWords.says(about, reason.kind(), about.parse(reason.values(), topic.id()));
     }
 
     /** Questions of the survey with what it answers and how to look again. */
@@ -122,7 +117,7 @@ final class AnswerWords {
                 .with(
                         "fact",
                         first.name().equals("Step")
-                                ? ValueWords.topic(Topics.GRIT_PATH.id())
+                                ? ValueWords.topic(Topics.GRIT_PATH)
                                 : FactWords.name(first.name()));
     }
 

@@ -67,7 +67,9 @@ public final class AuditText {
                     case UNUSED_PARAMETER -> phrase("audit.of-numbers").with("kind", finding.kind());
                     case UNREAD_FIELD -> phrase("audit.of-form").with("kind", finding.kind());
                     default ->
-                        phrase("audit.of-topic").with("topic", finding.topic()).with("kind", finding.kind());
+                        phrase("audit.of-topic")
+                                .with("topic", finding.topicId())
+                                .with("kind", finding.kind());
                 });
         finding.rules()
                 .forEach(rule -> draft.labelled(

@@ -6,11 +6,11 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 import java.util.ArrayList;
 import java.util.List;
 import stoneprocess.core.answer.Comparison;
+import stoneprocess.core.decision.Input;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Item;
-import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
@@ -37,23 +37,25 @@ final class ComparisonWords {
 
     private static List<Item> sides(Comparison.Differs differs) {
         List<Item> sides = new ArrayList<>();
-        sides.add(label("difference.one", side(differs.topic(), differs.one(), differs.rulesOfOne())));
-        sides.add(label("difference.other", side(differs.topic(), differs.other(), differs.rulesOfOther())));
+        sides.add(label("difference.one", ending(differs.one(), differs.rulesOfOne())));
+        sides.add(label("difference.other", ending(differs.other(), differs.rulesOfOther())));
         if (!differs.through().isEmpty()) {
             List<Wording> through = differs.through().stream()
-                    .map(name -> Language.english().has("topic." + name) ? ValueWords.topic(name) : Wording.name(name))
+                    .map(input -> input instanceof Input.OfTopic before
+                            ? ValueWords.topic(before.topic())
+                            : Wording.name(input.name()))
                     .toList();
             sides.add(label("comparison.through", Wording.list(Joint.COMMA, through)));
         }
         return sides;
     }
 
-    private static Wording side(String topic, Comparison.Side side, List<String> rules) {
+    private static <V> Wording ending(Comparison.Ending<V> ending, List<String> rules) {
         return RuleWords.withIds(
-                switch (side.end()) {
+                switch (ending.end()) {
                     case IMPASSE -> phrase("answer.impasse");
                     case NOT_REACHED -> phrase("answer.not-reached");
-                    case DECIDED -> AnswerWords.values(topic, side.values());
+                    case DECIDED -> AnswerWords.values(ending.topic(), ending.values());
                 },
                 rules);
     }

@@ -104,7 +104,7 @@ final class DifferenceWords {
     }
 
     private static Wording matter(MatterDifference matter) {
-        return ValueWords.matter(matter.matter().topic().id(), matter.matter().subject());
+        return ValueWords.matter(matter.matter().topic(), matter.matter().subject());
     }
 
     private static void matters(Draft draft, Difference difference) {
@@ -116,17 +116,17 @@ final class DifferenceWords {
         for (MatterDifference matter : changed) {
             draft.bullet(
                     matter(matter),
-                    label("difference.one", side(matter, matter.one())),
-                    label("difference.other", side(matter, matter.other())));
+                    label("difference.one", side(matter.one())),
+                    label("difference.other", side(matter.other())));
         }
     }
 
-    private static Wording side(MatterDifference matter, Side side) {
+    private static <V> Wording side(Side<V> side) {
         return RuleWords.withIds(
                 switch (side.closing()) {
                     case IMPASSE -> phrase("answer.impasse");
                     case NOT_REACHED -> phrase("answer.not-reached");
-                    case DECIDED -> AnswerWords.values(matter.matter().topic().id(), side.values());
+                    case DECIDED -> AnswerWords.values(side.topic(), side.values());
                 },
                 side.rules());
     }
@@ -141,8 +141,8 @@ final class DifferenceWords {
                 phrase("difference.brief")
                         .with("count", changed.size())
                         .with("matter", matter(first))
-                        .with("first", side(first, first.one()))
-                        .with("second", side(first, first.other())),
+                        .with("first", side(first.one()))
+                        .with("second", side(first.other())),
                 phrase("difference.brief-matter").with("count", changed.size()).with("matter", matter(first)));
     }
 }

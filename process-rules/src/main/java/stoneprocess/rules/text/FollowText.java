@@ -202,7 +202,7 @@ public final class FollowText {
         List<Reason> reasons = decision(next, Topics.ASKS).map(Decision::won).orElse(List.of());
         for (Ask ask : next.asks()) {
             List<Wording> why = reasons.stream()
-                    .filter(reason -> reason.values().contains(ask.key()))
+                    .filter(reason -> reason.values().contains(ask))
                     .map(Reason::rule)
                     .distinct()
                     .<Wording>map(rule -> phrase("card.title").with("title", cards.title(rule)))

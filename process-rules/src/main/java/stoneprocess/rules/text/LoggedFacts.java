@@ -139,7 +139,7 @@ final class LoggedFacts {
                 .findFirst()
                 .or(() -> fact.topics().stream()
                         .findFirst()
-                        .map(topic -> phrase("fact.topic").with("topic", ValueWords.topic(topic.id()))))
+                        .map(topic -> phrase("fact.topic").with("topic", ValueWords.topic(topic))))
                 .map(about -> Wording.sentences(about, answer))
                 .orElse(answer);
     }

@@ -12,21 +12,21 @@ final class OfferWords {
     private OfferWords() {}
 
     /** The offer and what the owner gives up for it. */
-    static Wording offer(CounterOffer offer) {
+    static Wording offer(CounterOffer<?> offer) {
         Wording kind = Wording.of(offer.kind());
         return phrase("offers.offer")
                 .with("offer", offer.values().isEmpty() ? kind : sentences(kind, offered(offer)))
                 .with("loss", Wording.of(offer.kind(), "gives-up"));
     }
 
-    private static Wording offered(CounterOffer offer) {
+    private static <V> Wording offered(CounterOffer<V> offer) {
         if (offer.kind() == OfferKind.GET_GRADES) {
-            return phrase("offers.missing").with("grits", ValueWords.grades(offer.values()));
+            return phrase("offers.missing").with("grits", ValueWords.values(offer.topic(), offer.values()));
         }
         if (offer.kind() == OfferKind.OTHER_MACHINE) {
             return phrase("offers.any-of").with("values", ValueWords.values(offer.topic(), offer.values()));
         }
         return phrase(offer.kind() == OfferKind.KEEP_THE_MARKS ? "offers.no-coarser" : "offers.up-to")
-                .with("value", ValueWords.value(offer.topic(), offer.values().get(0)));
+                .with("value", ValueWords.values(offer.topic(), offer.values().subList(0, 1)));
     }
 }

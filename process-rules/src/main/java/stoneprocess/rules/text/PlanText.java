@@ -16,6 +16,7 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
@@ -28,18 +29,18 @@ import stoneprocess.rules.text.document.Wording;
  * the same as data. Immutable and safe to share between threads.
  */
 public final class PlanText {
-    private static final List<String> TOPICS_EXPLAINED = List.of(
-            Topics.STONE.id(),
-            Topics.VERDICT.id(),
-            Topics.FINISH.id(),
-            Topics.BONDS.id(),
-            Topics.FIRST_CUT.id(),
-            Topics.LAST_GRIT.id(),
-            Topics.STEP_RULE.id(),
-            Topics.TRANSITION.id(),
-            Topics.POLISHING_AGENT.id(),
-            Topics.DENSIFIER.id(),
-            Topics.SEALER.id());
+    private static final List<Topic<?>> TOPICS_EXPLAINED = List.of(
+            Topics.STONE,
+            Topics.VERDICT,
+            Topics.FINISH,
+            Topics.BONDS,
+            Topics.FIRST_CUT,
+            Topics.LAST_GRIT,
+            Topics.STEP_RULE,
+            Topics.TRANSITION,
+            Topics.POLISHING_AGENT,
+            Topics.DENSIFIER,
+            Topics.SEALER);
 
     private final Texts texts;
     private final RuleWords cards;
@@ -120,8 +121,7 @@ public final class PlanText {
             return;
         }
         for (Impasse<?> impasse : blocking(recommendation)) {
-            draft.section(phrase("impasse.heading")
-                    .with("topic", ValueWords.topic(impasse.topic().id())));
+            draft.section(phrase("impasse.heading").with("topic", ValueWords.topic(impasse.topic())));
             demands(draft, "impasse.needs", impasse.needs());
             demands(draft, "impasse.vetoes", impasse.vetoes());
             if (impasse.topic() == Topics.GRIT_PATH) {
@@ -165,13 +165,11 @@ public final class PlanText {
         for (Outcome outcome : recommendation.outcomes()) {
             if (outcome instanceof Decision<?> decision
                     && (outcome.subject().equals(Subject.FLOOR) || isWorked(recommendation, outcome))
-                    && TOPICS_EXPLAINED.contains(outcome.topic().id())) {
+                    && TOPICS_EXPLAINED.contains(outcome.topic())) {
                 draft.bullet(
                         phrase("reasons.decision")
-                                .with("topic", ValueWords.topic(decision.topic().id()))
-                                .with(
-                                        "values",
-                                        ValueWords.values(decision.topic().id(), decision.keys())),
+                                .with("topic", ValueWords.topic(decision.topic()))
+                                .with("values", ValueWords.values(decision)),
                         reasons(decision));
             }
         }

@@ -2,17 +2,21 @@ package stoneprocess.rules.text;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.Grit;
+import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
-import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Wording;
@@ -24,12 +28,17 @@ final class ValueWords {
 
     private ValueWords() {}
 
-    static Wording topic(String id) {
-        return phrase("topic." + id);
+    static Wording topic(Topic<?> topic) {
+        return phrase("topic." + topic.id());
+    }
+
+    /** What was decided, and where it was not for the floor, what for. */
+    static Wording matter(Outcome outcome) {
+        return matter(outcome.topic(), outcome.subject());
     }
 
     /** The topic and, where it is not decided for the floor, what for. */
-    static Wording matter(String topic, Subject subject) {
+    static Wording matter(Topic<?> topic, Subject subject) {
         return subject.equals(Subject.FLOOR)
                 ? topic(topic)
                 : phrase("value.matter").with("topic", topic(topic)).with("subject", subject(subject));
@@ -69,18 +78,28 @@ final class ValueWords {
         return Wording.list(Joint.COMMA, keys.stream().map(ValueWords::grade).toList());
     }
 
-    /** A short word for a value of a topic. */
-    static Wording value(String topic, String key) {
-        return Topics.named(topic).domain().stream()
-                .filter(term -> term.key().equals(key))
-                .map(term -> name(term))
-                .findFirst()
-                .orElseGet(() -> grade(key));
+    /** A short word for a value that was asked for by its key; a figure stands as it is. */
+    static Wording value(Topic<?> topic, String key) {
+        return topic instanceof Choice<?> choice ? name(choice.value(key)) : grade(key);
     }
 
-    static Wording values(String topic, List<String> keys) {
-        return Wording.list(
-                Joint.COMMA, keys.stream().map(key -> value(topic, key)).toList());
+    /** Short words for values of a topic. */
+    static <V> Wording values(Topic<V> topic, List<V> values) {
+        List<Wording> words = new ArrayList<>();
+        for (V value : values) {
+            if (value instanceof Term term) {
+                words.add(name(term));
+            } else if (value instanceof Grit grit) {
+                words.add(grade(grit.bond(), grit.number()));
+            } else {
+                topic.keys(List.of(value)).forEach(end -> words.add(Wording.name(end)));
+            }
+        }
+        return Wording.list(Joint.COMMA, words);
+    }
+
+    static <V> Wording values(Decision<V> decision) {
+        return values(decision.topic(), decision.values());
     }
 
     /** A word for lists: a name of its own where the bundles have one, else the phrase itself. */

@@ -14,6 +14,7 @@ import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Wording;
@@ -26,10 +27,10 @@ final class WayWords {
     private WayWords() {}
 
     /** The ways, after those of the offers that give the value; leaving the floor as it is gives none. */
-    static Document full(HowTo howTo, List<CounterOffer> offers, Parameters parameters) {
+    static Document full(HowTo howTo, List<CounterOffer<?>> offers, Parameters parameters) {
         Draft draft = Draft.titled(
                 phrase("how-to.title").with("matter", matter(howTo)).with("value", wanted(howTo)), parameters);
-        List<CounterOffer> offered = offers.stream()
+        List<CounterOffer<?>> offered = offers.stream()
                 .filter(offer ->
                         howTo.kind() != WayKind.ALREADY && offer.topic().equals(howTo.topic()))
                 .filter(offer -> offer.kind() != OfferKind.LEAVE_IT)
@@ -134,14 +135,14 @@ final class WayWords {
         return draft.document();
     }
 
-    private static Wording topics(List<String> ids) {
-        int shown = ids.size() > TOPICS_SHOWN + 1 ? TOPICS_SHOWN : ids.size();
+    private static Wording topics(List<Topic<?>> topics) {
+        int shown = topics.size() > TOPICS_SHOWN + 1 ? TOPICS_SHOWN : topics.size();
         Wording listed = Wording.list(
                 Joint.COMMA,
-                ids.subList(0, shown).stream().map(ValueWords::topic).toList());
-        return shown == ids.size()
+                topics.subList(0, shown).stream().map(ValueWords::topic).toList());
+        return shown == topics.size()
                 ? listed
-                : phrase("what-else.more").with("topics", listed).with("count", ids.size() - shown);
+                : phrase("what-else.more").with("topics", listed).with("count", topics.size() - shown);
     }
 
     private static Wording brief(WhatElse whatElse) {

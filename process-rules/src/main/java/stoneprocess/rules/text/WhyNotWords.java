@@ -37,9 +37,7 @@ final class WhyNotWords {
         silent(draft, not);
         if (!not.restsOn().isEmpty()) {
             draft.section("answer.rests-on");
-            not.restsOn()
-                    .forEach(matter ->
-                            draft.bullet(ValueWords.matter(matter.topic().id(), matter.subject())));
+            not.restsOn().forEach(matter -> draft.bullet(ValueWords.matter(matter.topic(), matter.subject())));
         }
         Set<String> fields = fields(not);
         if (!fields.isEmpty()) {
@@ -55,11 +53,11 @@ final class WhyNotWords {
     }
 
     private static Wording matter(WhyNot not) {
-        return ValueWords.matter(not.matter().topic().id(), not.matter().subject());
+        return ValueWords.matter(not.matter().topic(), not.matter().subject());
     }
 
     private static Wording value(WhyNot not) {
-        return ValueWords.value(not.matter().topic().id(), not.value());
+        return ValueWords.value(not.matter().topic(), not.value());
     }
 
     private static void silent(Draft draft, WhyNot not) {

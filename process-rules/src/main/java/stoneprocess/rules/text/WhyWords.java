@@ -51,7 +51,7 @@ final class WhyWords {
     }
 
     private static Wording matter(Outcome outcome) {
-        return ValueWords.matter(outcome.topic().id(), outcome.subject());
+        return ValueWords.matter(outcome);
     }
 
     private static void restsOn(Draft draft, Why why) {
@@ -133,12 +133,12 @@ final class WhyWords {
 
     /** True for a reason that keeps a single outcome from being one step milder or bolder. */
     private static boolean isTight(Decision<?> decision, Reason reason) {
-        List<String> domain = Term.keys(decision.topic().domain());
+        List<? extends Term> domain = decision.topic().domain();
         if (!decision.topic().policy().isOrdered() || decision.values().size() != 1) {
             return true;
         }
-        int place = domain.indexOf(decision.key());
-        List<String> beside = new ArrayList<>();
+        int place = domain.indexOf(decision.value());
+        List<Term> beside = new ArrayList<>();
         if (place > 0) {
             beside.add(domain.get(place - 1));
         }
@@ -146,7 +146,7 @@ final class WhyWords {
             beside.add(domain.get(place + 1));
         }
         return switch (reason.kind()) {
-            case WISH -> reason.values().contains(decision.key());
+            case WISH -> reason.values().contains(decision.value());
             case NEED -> beside.stream().anyMatch(value -> !reason.values().contains(value));
             case VETO -> beside.stream().anyMatch(reason.values()::contains);
         };
@@ -163,11 +163,8 @@ final class WhyWords {
                     : phrase("answer.follows-from")
                             .with(
                                     "topic",
-                                    ValueWords.topic(why.grounds()
-                                            .get(1)
-                                            .matter()
-                                            .topic()
-                                            .id()));
+                                    ValueWords.topic(
+                                            why.grounds().get(1).matter().topic()));
             return AnswerWords.shortest(sentences(whole, from), sentences(start, from), start);
         }
         Reason first = outcome.reasons().stream()

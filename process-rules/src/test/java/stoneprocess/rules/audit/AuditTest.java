@@ -18,7 +18,6 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.PolicyKind;
@@ -64,7 +63,7 @@ class AuditTest {
         assertThat(Explained.shipped().idle(report)).isEmpty();
         assertThat(report.topics())
                 .allSatisfy(space -> assertThat(space.covered())
-                        .as(space.topic())
+                        .as(space.topic().id())
                         .isEqualTo(space.rules() == 0 ? BigInteger.ZERO : space.combinations()));
         assertThat(report.topics())
                 .hasSize(whole ? Topics.all().size() : Topics.all().size() - 6);
@@ -123,7 +122,7 @@ class AuditTest {
                             firing.facts().stream().map(Facts::matched).toList();
                     Contribution says = firing.contribution();
                     said.add(new Stated(
-                            says, new Reason(says.kind(), firing.card().id(), Term.keys(says.values()), facts)));
+                            says, new Reason(says.kind(), firing.card().id(), says.values(), facts)));
                 });
                 Outcome outcome = Policy.of((Choice<?>) space.topic())
                         .close((Choice<?>) space.topic(), subject, new ArrayList<>(said));
@@ -138,7 +137,7 @@ class AuditTest {
         Explained explained = Explained.parse("kind\ttopic\tabout\treason\ngap\tsealer\tBAD-001\tIt is old\n");
         AuditReport report = new AuditReport(
                 Advisor.standard().rulebase().stamp(),
-                List.of(new AuditReport.Space("sealer", 1, 1, BigInteger.ONE, BigInteger.ONE, 1)),
+                List.of(new AuditReport.Space(Topics.SEALER, 1, 1, BigInteger.ONE, BigInteger.ONE, 1)),
                 BigInteger.ONE,
                 List.<AuditFinding>of());
 

@@ -111,7 +111,7 @@ class FaultyRulesTest {
     void a_value_that_is_always_excluded_is_unreachable() {
         AuditFinding finding = FOUND.stream()
                 .filter(one -> one.kind() == FindingKind.UNREACHABLE_VALUE)
-                .filter(one -> one.topic().equals("upkeep"))
+                .filter(one -> one.topicId().equals("upkeep"))
                 .findFirst()
                 .orElseThrow();
 
@@ -123,14 +123,14 @@ class FaultyRulesTest {
     void an_impasse_without_a_counter_offer_is_answered_by_leaving_the_floor() {
         AuditFinding finding = FOUND.stream()
                 .filter(one -> one.kind() == FindingKind.IMPASSE_WITHOUT_OFFER)
-                .filter(one -> one.topic().equals("first-cut"))
+                .filter(one -> one.topicId().equals("first-cut"))
                 .findFirst()
                 .orElseThrow();
 
         Recommendation answer = answering.recommend(finding.survey().orElseThrow());
         assertThat(answer.impasses()).isNotEmpty();
         assertThat(answer.counterOffers())
-                .filteredOn(offer -> offer.topic().equals("first-cut"))
+                .filteredOn(offer -> offer.topic() == Topics.FIRST_CUT)
                 .extracting(offer -> offer.kind())
                 .containsOnly(OfferKind.LEAVE_IT);
     }
@@ -215,7 +215,7 @@ class FaultyRulesTest {
     /** What the engine makes of the survey that shows a finding, for the subject in which all its rules speak. */
     private static Outcome outcome(AuditFinding finding) {
         return answering.recommend(finding.survey().orElseThrow()).outcomes().stream()
-                .filter(outcome -> outcome.topic().id().equals(finding.topic()))
+                .filter(outcome -> outcome.topic().id().equals(finding.topicId()))
                 .findFirst()
                 .orElseThrow();
     }

@@ -168,7 +168,7 @@ record Expectations(Recommendation answer, List<String> misses) {
         return answer.counterOffers().stream()
                 .flatMap(offer -> Stream.concat(
                         Stream.of(offer.kind().key()),
-                        offer.values().stream().map(value -> offer.kind().key() + ": " + value)))
+                        offer.keys().stream().map(value -> offer.kind().key() + ": " + value)))
                 .toList();
     }
 

@@ -137,7 +137,7 @@ class FloorTableTest {
         if (answer.status() == Status.IMPASSE) {
             List<String> ways = answer.counterOffers().stream()
                     .map(offer ->
-                            "impasse:" + offer.topic() + ":" + offer.kind().key())
+                            "impasse:" + offer.topic().id() + ":" + offer.kind().key())
                     .toList();
             return ways.contains(expected) ? expected : ways.toString();
         }

@@ -225,7 +225,7 @@ class PoliciesTest {
                         from("V", Topics.CAUSES.veto(Fault.CARRIED_GRIT), "x")));
 
         assertThat(Ranked.weights(decision.won()))
-                .isEqualTo(Map.of("film", 3, "glazed-pad", 2, "residue", 1 + 2 * 3, "flooded-pad", 1));
+                .isEqualTo(Map.of(Fault.FILM, 3, Fault.GLAZED_PAD, 2, Fault.RESIDUE, 1 + 2 * 3, Fault.FLOODED_PAD, 1));
         assertThat(decision.keys()).containsExactly("residue", "film", "glazed-pad", "flooded-pad");
         assertThat(rules(decision.won())).containsExactly("A", "B", "V");
         assertThat(rules(decision.vetoed())).containsExactly("C");

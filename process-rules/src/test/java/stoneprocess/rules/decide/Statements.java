@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Contribution;
 
 /** Contributions with the reasons that the ledger would keep of them. */
@@ -31,8 +30,7 @@ final class Statements {
     }
 
     private static Stated said(String rule, Contribution contribution, MatchedFact... facts) {
-        return new Stated(
-                contribution, new Reason(contribution.kind(), rule, Term.keys(contribution.values()), List.of(facts)));
+        return new Stated(contribution, new Reason(contribution.kind(), rule, contribution.values(), List.of(facts)));
     }
 
     static List<String> rules(List<Reason> reasons) {

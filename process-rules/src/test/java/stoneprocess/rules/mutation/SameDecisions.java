@@ -9,7 +9,6 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Scope;
@@ -131,7 +130,7 @@ final class SameDecisions {
                 new Reason(
                         firing.contribution().kind(),
                         firing.card().id(),
-                        Term.keys(firing.contribution().values()),
+                        firing.contribution().values(),
                         facts));
     }
 }

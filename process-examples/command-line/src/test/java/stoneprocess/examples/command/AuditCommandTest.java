@@ -10,6 +10,7 @@ import stoneprocess.core.audit.AuditFinding;
 import stoneprocess.core.audit.AuditReport;
 import stoneprocess.core.audit.FindingKind;
 import stoneprocess.core.json.Json;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.examples.command.CommandLineTest.Ran;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.text.AuditText;
@@ -34,7 +35,7 @@ class AuditCommandTest {
     void an_open_finding_ends_with_1_and_is_told_before_what_may_stay() {
         AuditFinding open = new AuditFinding(
                 FindingKind.UNREACHABLE_VALUE,
-                "sealer",
+                Optional.of(Topics.SEALER),
                 List.of(),
                 List.of("impregnator"),
                 List.of(),

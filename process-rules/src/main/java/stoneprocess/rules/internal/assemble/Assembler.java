@@ -135,11 +135,11 @@ public final class Assembler {
     }
 
     /** Ways out of a refusal, of what holds the floor for certain, and of each impasse. */
-    private List<CounterOffer> offers(Status status, List<Impasse<?>> impasses) {
+    private List<CounterOffer<?>> offers(Status status, List<Impasse<?>> impasses) {
         if (status == Status.REFUSED) {
             return fitting(CounterOffers.of(verdictReasons(), rules));
         }
-        List<CounterOffer> offers = new ArrayList<>();
+        List<CounterOffer<?>> offers = new ArrayList<>();
         if (status == Status.PROVISIONAL) {
             offers.addAll(CounterOffers.ofHold(verdictReasons(), rules));
         }
@@ -153,7 +153,7 @@ public final class Assembler {
     }
 
     /** A floor that was poured has no pieces to relay or replace: a slab, resin terrazzo, terrazzo between strips. */
-    private List<CounterOffer> fitting(List<CounterOffer> offers) {
+    private List<CounterOffer<?>> fitting(List<CounterOffer<?>> offers) {
         boolean strips = situation
                 .survey()
                 .answer(SurveyField.STRIPS)
@@ -177,7 +177,7 @@ public final class Assembler {
         return situation.decision(Topics.STONE, Subject.FLOOR).isPresent();
     }
 
-    private static boolean sameWayOut(CounterOffer one, CounterOffer other) {
+    private static boolean sameWayOut(CounterOffer<?> one, CounterOffer<?> other) {
         return one.kind() == other.kind() && one.values().equals(other.values());
     }
 
@@ -259,7 +259,7 @@ public final class Assembler {
         List<SafetyWarning> warnings = new ArrayList<>();
         for (Hazard hazard : situation.values(Topics.WARNINGS)) {
             List<Reason> raising = decision.get().won().stream()
-                    .filter(reason -> reason.values().contains(hazard.key()))
+                    .filter(reason -> reason.values().contains(hazard))
                     .toList();
             HazardSheet sheet = HazardSheet.of(hazard);
             Set<String> sources = new TreeSet<>();

@@ -2,6 +2,7 @@ package stoneprocess.rules.internal.assemble;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +13,6 @@ import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.engine.LoadedRule;
@@ -24,7 +24,7 @@ import stoneprocess.rules.internal.engine.LoadedRule;
 final class CounterOffers {
     private CounterOffers() {}
 
-    static List<CounterOffer> of(Impasse<?> impasse, List<LoadedRule> rules) {
+    static <V> List<CounterOffer<?>> of(Impasse<V> impasse, List<LoadedRule> rules) {
         Map<OfferKind, Set<String>> released =
                 released(Stream.concat(impasse.needs().stream(), impasse.vetoes().stream()), rules);
         if (impasse.topic() == Topics.GRIT_PATH) {
@@ -35,45 +35,39 @@ final class CounterOffers {
             released.computeIfAbsent(OfferKind.TEST_STONE, key -> new LinkedHashSet<>())
                     .addAll(unsure);
         }
-        List<String> reachable = reachable(impasse);
-        List<CounterOffer> offers = new ArrayList<>();
+        List<V> reachable = reachable(impasse);
+        List<CounterOffer<?>> offers = new ArrayList<>();
         released.forEach((kind, ids) -> {
             boolean finish = kind == OfferKind.LOWER_FINISH && impasse.topic() == Topics.FINISH;
             boolean named = finish || kind == OfferKind.KEEP_THE_MARKS;
-            List<String> values = named ? reachable : lacking(kind, impasse);
+            List<V> values = named ? reachable : lacking(kind, impasse);
             // Without a value that the vetoes leave, a lower finish or softened marks are not on offer.
             if (!named || !values.isEmpty()) {
-                offers.add(new CounterOffer(
-                        kind,
-                        impasse.topic().id(),
-                        values,
-                        ids.stream().sorted().toList()));
+                offers.add(new CounterOffer<>(
+                        kind, impasse.topic(), values, ids.stream().sorted().toList()));
             }
         });
-        offers.add(new CounterOffer(OfferKind.LEAVE_IT, impasse.topic().id(), List.of(), List.of()));
+        offers.add(new CounterOffer<>(OfferKind.LEAVE_IT, impasse.topic(), List.of(), List.of()));
         return offers;
     }
 
-    private static List<String> lacking(OfferKind kind, Impasse<?> impasse) {
-        return kind == OfferKind.GET_GRADES || kind == OfferKind.OTHER_MACHINE ? impasse.lackingKeys() : List.of();
+    private static <V> List<V> lacking(OfferKind kind, Impasse<V> impasse) {
+        return kind == OfferKind.GET_GRADES || kind == OfferKind.OTHER_MACHINE ? impasse.lacking() : List.of();
     }
 
     /** Ways out of a refusal. */
-    static List<CounterOffer> of(List<Reason> refusals, List<LoadedRule> rules) {
-        List<CounterOffer> offers = new ArrayList<>();
+    static List<CounterOffer<?>> of(List<Reason> refusals, List<LoadedRule> rules) {
+        List<CounterOffer<?>> offers = new ArrayList<>();
         released(refusals.stream(), rules)
-                .forEach((kind, ids) -> offers.add(new CounterOffer(
-                        kind,
-                        Topics.VERDICT.id(),
-                        List.of(),
-                        ids.stream().sorted().toList())));
-        offers.add(new CounterOffer(OfferKind.LEAVE_IT, Topics.VERDICT.id(), List.of(), List.of()));
+                .forEach((kind, ids) -> offers.add(new CounterOffer<>(
+                        kind, Topics.VERDICT, List.of(), ids.stream().sorted().toList())));
+        offers.add(new CounterOffer<>(OfferKind.LEAVE_IT, Topics.VERDICT, List.of(), List.of()));
         return offers;
     }
 
     /** What may be done instead of waiting for a hold that is certain; nothing where no rule offers anything. */
-    static List<CounterOffer> ofHold(List<Reason> holds, List<LoadedRule> rules) {
-        List<CounterOffer> offers = of(holds.stream().filter(Reason::certain).toList(), rules);
+    static List<CounterOffer<?>> ofHold(List<Reason> holds, List<LoadedRule> rules) {
+        List<CounterOffer<?>> offers = of(holds.stream().filter(Reason::certain).toList(), rules);
         return offers.size() == 1 ? List.of() : offers;
     }
 
@@ -103,15 +97,16 @@ final class CounterOffers {
     }
 
     /** The boldest value that the exclusions leave, once the demands are given up. */
-    private static List<String> reachable(Impasse<?> impasse) {
-        Set<String> excluded = new LinkedHashSet<>();
+    @SuppressWarnings("unchecked") // a domain holds values of its topic
+    private static <V> List<V> reachable(Impasse<V> impasse) {
+        Set<Object> excluded = new HashSet<>();
         impasse.vetoes().forEach(veto -> excluded.addAll(veto.values()));
         return impasse.topic().domain().stream()
                 .filter(value -> value != Cut.NONE)
-                .map(Term::key)
                 .filter(value -> !excluded.contains(value))
                 .reduce((first, second) -> second)
                 .stream()
+                .map(value -> (V) value)
                 .toList();
     }
 }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Input;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.follow.Cause;
@@ -141,7 +142,7 @@ public final class FollowUps {
 
     private static List<Reason> about(Fault fault, ContributionKind kind, List<Reason> reasons) {
         return reasons.stream()
-                .filter(reason -> reason.kind() == kind && reason.values().contains(fault.key()))
+                .filter(reason -> reason.kind() == kind && reason.values().contains(fault))
                 .toList();
     }
 
@@ -199,7 +200,8 @@ public final class FollowUps {
     }
 
     private static <V> Decision<V> pinned(Topic<V> topic, Subject subject, List<V> values) {
-        return new Decision<>(topic, subject, values, List.of(), List.of(), List.of(), List.of(Topics.MOVE.id()));
+        return new Decision<>(
+                topic, subject, values, List.of(), List.of(), List.of(), List.of(new Input.OfTopic(Topics.MOVE)));
     }
 
     /** The grades of a track that are still to be worked once the move is made. */

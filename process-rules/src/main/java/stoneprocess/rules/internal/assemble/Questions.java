@@ -83,7 +83,7 @@ final class Questions {
                         Draft draft = drafts.get(field);
                         draft.cautious.add(reason.rule());
                         draft.topics.add(outcome.topic());
-                        draft.stops |= reason.values().contains(Verdict.REFUSE.key());
+                        draft.stops |= reason.values().contains(Verdict.REFUSE);
                         draft.holds |= outcome instanceof Impasse<?> || outcome.topic() == Topics.VERDICT;
                     }));
         }

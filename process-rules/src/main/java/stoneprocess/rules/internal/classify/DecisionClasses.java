@@ -25,7 +25,7 @@ final class DecisionClasses {
         List<Reason> exclusions = situation.decision(Topics.BONDS, Subject.FLOOR).stream()
                 .flatMap(decision -> decision.won().stream())
                 .filter(reason -> reason.kind() == ContributionKind.VETO)
-                .filter(reason -> reason.values().contains(Bond.METAL.key()))
+                .filter(reason -> reason.values().contains(Bond.METAL))
                 .toList();
         if (exclusions.isEmpty()) {
             return EnumSet.of(MetalBondUse.ALLOWED);
@@ -55,7 +55,7 @@ final class DecisionClasses {
         boolean softens = local.stream()
                 .flatMap(decision -> decision.won().stream())
                 .filter(reason -> reason.kind() == ContributionKind.WISH)
-                .anyMatch(reason -> !reason.values().get(0).equals(cut.key()));
+                .anyMatch(reason -> !reason.values().get(0).equals(cut));
         return EnumSet.of(softens ? RepairResult.SOFTENS : RepairResult.CLEARS);
     }
 }

@@ -22,10 +22,11 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Verdict;
+import stoneprocess.rules.decide.Known;
 import stoneprocess.rules.internal.review.LogReview;
 
 /** What is known at a point of a run: the survey, the numbers, the grades in use and the topics closed so far. */
-public final class Situation {
+public final class Situation implements Known {
     private final FloorSurvey survey;
     private final Parameters parameters;
     private final GritSequence sequence;
@@ -53,16 +54,19 @@ public final class Situation {
         return survey;
     }
 
+    @Override
     public Parameters parameters() {
         return parameters;
     }
 
     /** The grades that there are to choose from, whether on hand or not. */
+    @Override
     public GritSequence sequence() {
         return sequence;
     }
 
     /** The grades in use: those on hand where the survey tells them, else the whole sequence; empty when none is on hand. */
+    @Override
     public Optional<GritSequence> inUse() {
         return survey.answer(SurveyField.GRADES)
                 .value()
@@ -71,16 +75,19 @@ public final class Situation {
     }
 
     /** The area of a track, as far as it is known: the open field is taken as the whole floor. */
+    @Override
     public Optional<Area> areaOf(TrackKind track) {
         return track == TrackKind.OPEN_FIELD ? survey.answer(SurveyField.AREA).value() : Optional.empty();
     }
 
     /** What is known of the stone; any stone until its topic is closed. */
+    @Override
     public KnownStone stone() {
         return KnownStone.of(survey, values(Topics.STONE));
     }
 
     /** True for a floor of nothing but edges and stairs, which no floor machine reaches. */
+    @Override
     public boolean isAllHandWork() {
         return DamageSpread.isAllHandWork(survey);
     }
@@ -92,6 +99,7 @@ public final class Situation {
     }
 
     /** All closed topics in the order in which they closed. */
+    @Override
     public List<Outcome> outcomes() {
         List<Outcome> all = new ArrayList<>();
         outcomes.values().forEach(bySubject -> all.addAll(bySubject.values()));
@@ -102,6 +110,7 @@ public final class Situation {
         return Optional.ofNullable(outcomes.getOrDefault(topic, Map.of()).get(subject));
     }
 
+    @Override
     public <V> Optional<Decision<V>> decision(Topic<V> topic, Subject subject) {
         return Outcome.decision(outcomes.getOrDefault(topic, Map.of()).values(), topic, subject);
     }
@@ -112,6 +121,7 @@ public final class Situation {
     }
 
     /** The values decided for a subject; none when the topic is not closed or ended in an impasse. */
+    @Override
     public <V> List<V> values(Topic<V> topic, Subject subject) {
         return decision(topic, subject).map(Decision::values).orElse(List.of());
     }
@@ -124,7 +134,7 @@ public final class Situation {
         Optional<Decision<Verdict>> verdict = decision(Topics.VERDICT, Subject.FLOOR);
         boolean onlyCleaned = verdict.filter(decision -> decision.value() == Verdict.HOLD).stream()
                 .flatMap(decision -> decision.outweighed().stream())
-                .anyMatch(reason -> reason.certain() && reason.values().contains(Verdict.CLEAN_ONLY.key()));
+                .anyMatch(reason -> reason.certain() && reason.values().contains(Verdict.CLEAN_ONLY));
         return onlyCleaned ? EnumSet.of(Verdict.CLEAN_ONLY) : decided(Topics.VERDICT, Verdict.class);
     }
 

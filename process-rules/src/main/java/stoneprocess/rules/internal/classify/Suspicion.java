@@ -10,6 +10,7 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.follow.Standing;
 import stoneprocess.core.log.Sign;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Fault;
 import stoneprocess.core.topic.Subject;
@@ -38,7 +39,7 @@ final class Suspicion {
         List<Reason> reasons = Stream.concat(causes.won().stream(), causes.vetoed().stream())
                 .filter(reason -> reason.kind() == ContributionKind.WISH)
                 .toList();
-        if (!Ranked.weights(reasons).containsKey(fault.key())) {
+        if (!Ranked.weights(reasons).containsKey(fault)) {
             return Standing.NOT_SUGGESTED;
         }
         if (!causes.values().contains(fault)) {
@@ -57,12 +58,12 @@ final class Suspicion {
     }
 
     private static boolean leads(Decision<Fault> causes, Fault fault, List<Reason> reasons) {
-        Map<String, Integer> weights = Ranked.weights(reasons);
+        Map<Term, Integer> weights = Ranked.weights(reasons);
         int most = causes.values().stream()
-                .mapToInt(cause -> weights.getOrDefault(cause.key(), 0))
+                .mapToInt(cause -> weights.getOrDefault(cause, 0))
                 .max()
                 .orElse(0);
-        return most > 0 && weights.getOrDefault(fault.key(), 0) == most;
+        return most > 0 && weights.getOrDefault(fault, 0) == most;
     }
 
     /** Whether any cause is left for the signs that were seen. */

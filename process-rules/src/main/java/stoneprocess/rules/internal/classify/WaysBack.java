@@ -52,12 +52,10 @@ final class WaysBack {
     /** A veto of the cut, or a demand for finer ones only. */
     private static boolean bars(Reason reason, Cut cut) {
         if (reason.kind() == ContributionKind.VETO) {
-            return reason.values().contains(cut.key());
+            return reason.values().contains(cut);
         }
         return reason.kind() == ContributionKind.NEED
-                && reason.values().stream()
-                        .map(Topics.FIRST_CUT::value)
-                        .allMatch(allowed -> allowed.compareTo(cut) < 0);
+                && reason.values().stream().map(Cut.class::cast).allMatch(allowed -> allowed.compareTo(cut) < 0);
     }
 
     private static Set<WayBack> byStock(

@@ -12,21 +12,23 @@ import stoneprocess.rules.internal.run.Runner;
  * Something that a rule can say about a topic.
  *
  * @param saying what it says, and when
- * @param values keys of the values that it names
  * @param conditions what has to hold for it to say so
  * @param readsStep whether it speaks of the steps that it matches
  */
-record Asker(Saying saying, List<String> values, List<UnmetFinder> conditions, boolean readsStep) {
+record Asker(Saying saying, List<UnmetFinder> conditions, boolean readsStep) {
     static Asker of(Saying saying) {
         return new Asker(
                 saying,
-                Term.keys(saying.says().values()),
                 saying.conditions().stream().map(UnmetFinder::new).toList(),
                 saying.conditions().stream().anyMatch(condition -> condition.type() == Step.class));
     }
 
     String rule() {
         return saying.rule();
+    }
+
+    List<? extends Term> values() {
+        return saying.says().values();
     }
 
     ContributionKind kind() {

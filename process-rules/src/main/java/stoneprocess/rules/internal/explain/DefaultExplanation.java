@@ -32,7 +32,7 @@ final class DefaultExplanation implements Explanation {
 
     private final Recommendation recommendation;
     private final Map<Matter, Outcome> outcomes = new LinkedHashMap<>();
-    private final Map<String, List<Matter>> byTopic = new HashMap<>();
+    private final Map<Topic<?>, List<Matter>> byTopic = new HashMap<>();
     private final Numbered<Card> cards;
     private final Map<String, FieldAnswer> answers = new HashMap<>();
     private final Map<Topic<?>, List<String>> domains = new HashMap<>();
@@ -45,8 +45,7 @@ final class DefaultExplanation implements Explanation {
         for (Outcome outcome : recommendation.outcomes()) {
             Matter matter = Matter.of(outcome);
             outcomes.put(matter, outcome);
-            byTopic.computeIfAbsent(matter.topic().id(), topic -> new ArrayList<>())
-                    .add(matter);
+            byTopic.computeIfAbsent(matter.topic(), topic -> new ArrayList<>()).add(matter);
         }
         this.whys = new WhyFinder(this);
         this.whyNots = new WhyNotFinder(this, explainer);
@@ -105,7 +104,7 @@ final class DefaultExplanation implements Explanation {
                             : "a value that the outcome does not have, one of " + String.join(", ", others));
         }
         return topic instanceof Choice<?> choice
-                ? whyNots.ofValue(choice, outcome, value)
+                ? whyNots.ofValue(choice, outcome, choice.value(value))
                 : whyNots.ofGrade(topic, outcome, value);
     }
 
@@ -129,9 +128,8 @@ final class DefaultExplanation implements Explanation {
     }
 
     private InvalidInputException notReached(Topic<?> topic, Subject subject) {
-        List<String> reached = matters(topic.id()).stream()
-                .map(matter -> matter.subject().key())
-                .toList();
+        List<String> reached =
+                matters(topic).stream().map(matter -> matter.subject().key()).toList();
         return reached.isEmpty()
                 ? new InvalidInputException(
                         "topic",
@@ -160,7 +158,7 @@ final class DefaultExplanation implements Explanation {
     }
 
     /** What a topic was closed for. */
-    List<Matter> matters(String topic) {
+    List<Matter> matters(Topic<?> topic) {
         return byTopic.getOrDefault(topic, List.of());
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import stoneprocess.core.answer.Explanation;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.internal.meaning.RuleMeaning;
@@ -16,14 +17,14 @@ import stoneprocess.rules.internal.meaning.Saying;
 
 /** Explains what a set of rules recommends. Immutable and safe to share between threads. */
 public final class Explainer {
-    private final Map<Topic<?>, Map<String, List<Asker>>> askers = new HashMap<>();
+    private final Map<Topic<?>, Map<Term, List<Asker>>> askers = new HashMap<>();
     private final Numbered<Card> cards;
     private final Seen.All seen = new Seen.All();
 
     /** An explainer of what rules recommend. */
     public Explainer(RuleMeanings rules) {
         for (Topic<?> topic : RuleReach.decided()) {
-            Map<String, List<Asker>> byValue = askers.computeIfAbsent(topic, key -> new HashMap<>());
+            Map<Term, List<Asker>> byValue = askers.computeIfAbsent(topic, key -> new HashMap<>());
             for (RuleMeaning rule : rules.of(topic)) {
                 for (Saying saying : rule.sayings()) {
                     Asker asker = Asker.of(saying);
@@ -44,7 +45,7 @@ public final class Explainer {
     }
 
     /** What rules can say that names a value of a topic, to ask for it or to exclude it. */
-    List<Asker> naming(Topic<?> topic, String value) {
+    List<Asker> naming(Topic<?> topic, Term value) {
         return askers.getOrDefault(topic, Map.of()).getOrDefault(value, List.of());
     }
 

@@ -93,7 +93,7 @@ public final class HowToSearch {
         WayKind kind = ways.isEmpty()
                 ? WayKind.NONE_WITHIN_TWO
                 : ways.get(0).changes().isEmpty() ? WayKind.ALREADY : WayKind.FOUND;
-        return new HowTo(topic.id(), subject, wanted, kind, ways, stamp);
+        return new HowTo(topic, subject, wanted, kind, ways, stamp);
     }
 
     private static void requireQuestion(Topic<?> topic, Subject subject, String wanted, GritSequence sequence) {
@@ -204,7 +204,8 @@ public final class HowToSearch {
         if (!(topic instanceof Choice<?> choice) || !Policy.of(choice).isLocal()) {
             return reach.fields(topic);
         }
-        return leastOf(reasons.stream().filter(reason -> Policy.of(choice).excludes(choice, reason, wanted)))
+        return leastOf(reasons.stream()
+                        .filter(reason -> Policy.of(choice).excludes(choice, reason, choice.value(wanted))))
                 .orElseGet(() -> neededToSpeak(choice, run, reasons));
     }
 
@@ -226,7 +227,7 @@ public final class HowToSearch {
             List<Reason> spoken = reasons.stream()
                     .filter(reason -> reason.rule().equals(rule.id()))
                     .toList();
-            boolean mayHelp = Policy.of(choice).mayHelp(choice, rule.values(), wanted);
+            boolean mayHelp = Policy.of(choice).mayHelp(choice, rule.values(), choice.value(wanted));
             if (!spoken.isEmpty() && (Policy.of(choice).isSingle() || mayHelp)) {
                 spoken.forEach(reason -> all.addAll(fields(reason)));
             } else if (spoken.isEmpty() && mayHelp) {
@@ -258,9 +259,8 @@ public final class HowToSearch {
         if (verdict.isPresent() && !permission.contains(Verdict.GO) && !permission.contains(Verdict.HOLD)) {
             Stream<Reason> stopping = verdict.get().reasons().stream()
                     .filter(Reason::certain)
-                    .filter(reason -> reason.values()
-                            .get(0)
-                            .equals(permission.iterator().next().key()));
+                    .filter(reason ->
+                            reason.values().get(0) == permission.iterator().next());
             return leastOf(stopping).orElseGet(() -> reach.fieldsOfAsking(topic));
         }
         return reach.fieldsOfAsking(topic);

@@ -3,12 +3,11 @@ package stoneprocess.rules.internal.explain;
 import java.util.ArrayList;
 import java.util.List;
 import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Input;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.survey.DamageKind;
-import stoneprocess.core.survey.SurveyField;
-import stoneprocess.core.topic.Topics;
-import stoneprocess.rules.decide.Computed;
+import stoneprocess.rules.decide.Formula;
 import stoneprocess.rules.feature.StoneTraits;
 import stoneprocess.rules.internal.classify.Facts;
 
@@ -28,15 +27,15 @@ final class Readings {
         return fields;
     }
 
-    /** Names of the topics, fields and parameters that went into a computed outcome; none when rules made it. */
-    static List<String> inputs(Outcome outcome) {
-        List<String> inputs = new ArrayList<>(outcome instanceof Decision<?> decision ? decision.inputs() : List.of());
-        if (outcome.topic() == Topics.GRIT_PATH && inputs.isEmpty()) {
-            inputs.addAll(Computed.pathInputs());
-        }
-        if (outcome.topic() == Topics.PASSES) {
-            inputs.add(SurveyField.SCRIBER.name());
-        }
+    /** What went into a computed outcome; nothing when rules made it. */
+    static List<Input> inputs(Outcome outcome) {
+        List<Input> inputs = new ArrayList<>(outcome instanceof Decision<?> decision ? decision.inputs() : List.of());
+        Formula.of(outcome.topic()).ifPresent(formula -> {
+            if (inputs.isEmpty()) {
+                inputs.addAll(formula.inputs());
+            }
+            formula.untold().forEach(field -> inputs.add(new Input.OfField(field)));
+        });
         return inputs;
     }
 }

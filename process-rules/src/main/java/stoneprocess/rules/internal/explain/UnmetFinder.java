@@ -8,7 +8,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import stoneprocess.core.answer.Unmet;
 import stoneprocess.core.term.Term;
-import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.feature.Step;
 import stoneprocess.rules.internal.classify.Facts;
@@ -103,7 +102,7 @@ final class UnmetFinder {
                 Term.keys(wanted),
                 steps,
                 Facts.fields(type()),
-                Facts.topics(type()).stream().map(Topic::id).toList());
+                List.copyOf(Facts.topics(type())));
     }
 
     /** Farther than any two classes are apart. */
@@ -147,7 +146,7 @@ final class UnmetFinder {
                             Term.keys(wanted),
                             distance(actual, wanted),
                             List.of(),
-                            List.of(Topics.GRIT_PATH.id()));
+                            List.of(Topics.GRIT_PATH));
                 })
                 .toList();
     }

@@ -1,7 +1,6 @@
 package stoneprocess.rules.internal.explain;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -9,10 +8,12 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import stoneprocess.core.answer.Change;
+import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
@@ -81,12 +82,10 @@ public final class WhatElseSearch {
         return open;
     }
 
-    private static void add(List<WhatElse.Open> open, String name, Set<String> topics, HowFound howFound) {
+    private static void add(List<WhatElse.Open> open, String name, Set<Topic<?>> topics, HowFound howFound) {
         if (!topics.isEmpty()) {
-            List<String> ordered = RuleReach.decided().stream()
-                    .map(Topic::id)
-                    .filter(topics::contains)
-                    .toList();
+            List<Topic<?>> ordered =
+                    RuleReach.decided().stream().filter(topics::contains).toList();
             open.add(new WhatElse.Open(name, ordered, howFound));
         }
     }
@@ -105,8 +104,8 @@ public final class WhatElseSearch {
                 .orElseGet(() -> SurveyField.named(name).howFound());
     }
 
-    private Set<String> topics(String name) {
-        Set<String> topics = topics(survey, answered(survey, name));
+    private Set<Topic<?>> topics(String name) {
+        Set<Topic<?>> topics = topics(survey, answered(survey, name));
         if (!topics.isEmpty()) {
             return topics;
         }
@@ -188,25 +187,25 @@ public final class WhatElseSearch {
     }
 
     /** Topics that end otherwise in one of the answered surveys. */
-    private Set<String> topics(FloorSurvey base, Collection<FloorSurvey> answered) {
-        Map<List<Object>, Object> before = ends(base);
-        Set<String> topics = new HashSet<>();
+    private Set<Topic<?>> topics(FloorSurvey base, Collection<FloorSurvey> answered) {
+        Map<Matter, Object> before = ends(base);
+        Set<Topic<?>> topics = new HashSet<>();
         for (FloorSurvey known : answered) {
-            Map<List<Object>, Object> after = ends(known);
+            Map<Matter, Object> after = ends(known);
             Stream.concat(before.keySet().stream(), after.keySet().stream())
-                    .filter(key -> !Optional.ofNullable(before.get(key)).equals(Optional.ofNullable(after.get(key))))
-                    .forEach(key -> topics.add((String) key.get(0)));
+                    .filter(matter -> !Objects.equals(before.get(matter), after.get(matter)))
+                    .forEach(matter -> topics.add(matter.topic()));
         }
         return topics;
     }
 
     /** The values of each topic for each subject; an impasse is an end of its own. */
-    private Map<List<Object>, Object> ends(FloorSurvey of) {
+    private Map<Matter, Object> ends(FloorSurvey of) {
         Run run = new SurveyedFloor(of, parameters, sequence).run(reach.all(), Stage.SAFETY);
-        Map<List<Object>, Object> ends = new LinkedHashMap<>();
+        Map<Matter, Object> ends = new LinkedHashMap<>();
         for (Outcome outcome : run.outcomes()) {
             Object end = outcome instanceof Decision<?> decision ? decision.keys() : "impasse";
-            ends.put(Arrays.asList(outcome.topic().id(), outcome.subject()), end);
+            ends.put(Matter.of(outcome), end);
         }
         return ends;
     }

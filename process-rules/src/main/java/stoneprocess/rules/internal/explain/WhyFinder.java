@@ -15,9 +15,11 @@ import org.jspecify.annotations.Nullable;
 import stoneprocess.core.answer.Ground;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.Why;
+import stoneprocess.core.decision.Input;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.Scope;
@@ -29,9 +31,9 @@ import stoneprocess.rules.feature.Step;
 
 /** Follows an outcome back to the survey. */
 final class WhyFinder {
-    private static final Map<String, Integer> TABLE_ORDER = order();
+    private static final Map<Topic<?>, Integer> TABLE_ORDER = order();
     private static final Comparator<Matter> LATEST_FIRST =
-            Comparator.comparing(matter -> -TABLE_ORDER.get(matter.topic().id()));
+            Comparator.comparing(matter -> -TABLE_ORDER.get(matter.topic()));
 
     /** All that stands behind a matter, as places among matters, cards and questions. */
     private record Behind(
@@ -49,9 +51,9 @@ final class WhyFinder {
         this.behind = new Behind[latestFirst.size()];
     }
 
-    private static Map<String, Integer> order() {
-        Map<String, Integer> order = new HashMap<>();
-        Topics.all().forEach(topic -> order.put(topic.id(), order.size()));
+    private static Map<Topic<?>, Integer> order() {
+        Map<Topic<?>, Integer> order = new HashMap<>();
+        Topics.all().forEach(topic -> order.put(topic, order.size()));
         return Map.copyOf(order);
     }
 
@@ -98,19 +100,13 @@ final class WhyFinder {
                     .flatMap(fact -> Readings.of(fact).stream())
                     .forEach(field -> explanation.addQuestion(field, alone.questions()));
         }
-        for (String input : Readings.inputs(alone.ground().outcome())) {
-            Integer question = explanation.questionOf(input);
-            if (question != null) {
-                alone.questions().set(question);
-            } else if (!TABLE_ORDER.containsKey(input)) {
+        for (Input input : Readings.inputs(alone.ground().outcome())) {
+            if (input instanceof Input.OfField) {
+                explanation.addQuestion(input.name(), alone.questions());
+            } else if (input instanceof Input.OfParameter) {
+                Parameters parameters = explanation.recommendation().parameters();
                 alone.numbers()
-                        .put(
-                                input,
-                                explanation
-                                        .recommendation()
-                                        .parameters()
-                                        .parameter(input)
-                                        .value());
+                        .put(input.name(), parameters.parameter(input.name()).value());
             }
         }
         return alone;
@@ -122,9 +118,11 @@ final class WhyFinder {
         for (Reason reason : outcome.reasons()) {
             reason.facts().forEach(fact -> restsOn.addAll(behind(fact)));
         }
-        Readings.inputs(outcome).stream()
-                .filter(TABLE_ORDER::containsKey)
-                .forEach(input -> restsOn.addAll(behind(matter, input)));
+        for (Input input : Readings.inputs(outcome)) {
+            if (input instanceof Input.OfTopic before) {
+                restsOn.addAll(behind(matter, before.topic()));
+            }
+        }
         return new Ground(outcome, matter.topic().policy(), List.copyOf(restsOn));
     }
 
@@ -140,18 +138,17 @@ final class WhyFinder {
             return List.of(new Matter(Topics.FIRST_CUT, Subject.LOCAL_REPAIR));
         }
         return fact.topics().stream()
-                .flatMap(topic -> explanation.matters(topic.id()).stream())
+                .flatMap(topic -> explanation.matters(topic).stream())
                 .toList();
     }
 
     /** The matters of a topic that went into a computed value. */
-    private List<Matter> behind(Matter computed, String input) {
-        Topic<?> topic = Topics.named(input);
+    private List<Matter> behind(Matter computed, Topic<?> topic) {
         if (topic.scope() == Scope.STEP) {
             return List.of(new Matter(topic, computed.subject()));
         }
         if (topic == Topics.GRIT_PATH) {
-            return explanation.matters(input).subList(0, 1);
+            return explanation.matters(topic).subList(0, 1);
         }
         if (topic.scope() == Scope.TRACK) {
             // A place is repaired by itself only when the field's own cut does not clear it.
@@ -161,6 +158,6 @@ final class WhyFinder {
                     .map(track -> new Matter(topic, track))
                     .toList();
         }
-        return explanation.matters(input);
+        return explanation.matters(topic);
     }
 }

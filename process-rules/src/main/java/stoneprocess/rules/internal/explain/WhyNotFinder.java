@@ -24,6 +24,7 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.ContributionKind;
@@ -59,7 +60,7 @@ final class WhyNotFinder {
         return steps;
     }
 
-    WhyNot ofValue(Choice<?> topic, Outcome outcome, String value) {
+    WhyNot ofValue(Choice<?> topic, Outcome outcome, Term value) {
         Policy policy = Policy.of(topic);
         List<Reason> excluding = reasons(outcome, reason -> policy.excludes(topic, reason, value));
         List<Reason> asking = reasons(outcome, reason -> asks(reason, value));
@@ -79,8 +80,8 @@ final class WhyNotFinder {
         return policy.isLocal() ? ofOne(topic, decision, value, asking) : ofSteps(decision, value, asking);
     }
 
-    private WhyNot ofOne(Topic<?> topic, Decision<?> decision, String value, List<Reason> asking) {
-        boolean milder = position(topic, value) < position(topic, decision.key());
+    private WhyNot ofOne(Choice<?> topic, Decision<?> decision, Term value, List<Reason> asking) {
+        boolean milder = position(topic, value) < position(topic, (Term) decision.value());
         if (milder || asking.stream().anyMatch(WhyNotFinder::isWish)) {
             return spoken(WhyNotKind.OUTWEIGHED, decision, value, wishesThatWon(decision), asking);
         }
@@ -97,11 +98,11 @@ final class WhyNotFinder {
     }
 
     /** A need decides on the most cautious value that it leaves, a wish on the best ranked that is allowed. */
-    private static boolean wouldDecide(Asker asker, List<Reason> all, String value) {
+    private static boolean wouldDecide(Asker asker, List<Reason> all, Term value) {
         return switch (asker.kind()) {
             case NEED -> asker.values().get(0).equals(value);
             case WISH -> {
-                for (String wished : asker.values()) {
+                for (Term wished : asker.values()) {
                     if (all.stream().noneMatch(reason -> excludes(reason, wished))) {
                         yield wished.equals(value);
                     }
@@ -113,9 +114,9 @@ final class WhyNotFinder {
     }
 
     /** The first value in the domain's order wins; what rests on something unknown may count for a milder one. */
-    private WhyNot ofPrecedence(Topic<?> topic, Decision<?> decision, String value) {
+    private WhyNot ofPrecedence(Choice<?> topic, Decision<?> decision, Term value) {
         List<Reason> asking = reasons(decision, reason -> reason.values().get(0).equals(value));
-        if (position(topic, value) > position(topic, decision.key())) {
+        if (position(topic, value) > position(topic, (Term) decision.value())) {
             List<Reason> others = decision.won().stream()
                     .filter(reason -> !asking.contains(reason))
                     .toList();
@@ -129,10 +130,10 @@ final class WhyNotFinder {
         return silent(decision, value, asker -> asker.values().get(0).equals(value));
     }
 
-    private WhyNot ofSteps(Decision<?> decision, String value, List<Reason> asking) {
+    private WhyNot ofSteps(Decision<?> decision, Term value, List<Reason> asking) {
         List<Reason> by = new ArrayList<>(wishesThatWon(decision));
         Subject.OfStep own = (Subject.OfStep) decision.subject();
-        explanation.matters(decision.topic().id()).stream()
+        explanation.matters(decision.topic()).stream()
                 .filter(matter -> matter.subject() instanceof Subject.OfStep step && step.track() == own.track())
                 .filter(matter -> !matter.subject().equals(own))
                 .flatMap(matter -> explanation.outcome(matter).reasons().stream())
@@ -141,8 +142,8 @@ final class WhyNotFinder {
         return spoken(WhyNotKind.OTHER_STEPS, decision, value, by, asking);
     }
 
-    private int position(Topic<?> topic, String value) {
-        return explanation.domain(topic).indexOf(value);
+    private static int position(Choice<?> topic, Term value) {
+        return topic.domain().indexOf(value);
     }
 
     private static List<Reason> reasons(Outcome outcome, Predicate<Reason> which) {
@@ -155,7 +156,7 @@ final class WhyNotFinder {
         return found;
     }
 
-    private static boolean excludes(Reason reason, String value) {
+    private static boolean excludes(Reason reason, Term value) {
         return switch (reason.kind()) {
             case NEED -> !reason.values().contains(value);
             case VETO -> reason.values().contains(value);
@@ -163,12 +164,12 @@ final class WhyNotFinder {
         };
     }
 
-    private static boolean asks(Reason reason, String value) {
+    private static boolean asks(Reason reason, Term value) {
         return reason.kind() != ContributionKind.VETO && reason.values().contains(value);
     }
 
-    private WhyNot spoken(WhyNotKind kind, Outcome outcome, String value, List<Reason> by, List<Reason> asked) {
-        return whyNot(kind, outcome, value, by, asked, List.of(), List.of(), Stream.of());
+    private WhyNot spoken(WhyNotKind kind, Outcome outcome, Term value, List<Reason> by, List<Reason> asked) {
+        return whyNot(kind, outcome, value.key(), by, asked, List.of(), List.of(), Stream.of());
     }
 
     private WhyNot whyNot(
@@ -198,7 +199,7 @@ final class WhyNotFinder {
                 explanation.answersAt(questions));
     }
 
-    private WhyNot silent(Decision<?> decision, String value, Predicate<Asker> asks) {
+    private WhyNot silent(Decision<?> decision, Term value, Predicate<Asker> asks) {
         List<SilentRule> silent = new ArrayList<>();
         Map<Asker, Optional<SilentRule>> anywhere = kept(List.of());
         Map<Asker, Optional<SilentRule>> onStep = kept(facts().step(decision.subject()));
@@ -222,12 +223,12 @@ final class WhyNotFinder {
     }
 
     private WhyNot silent(
-            WhyNotKind kind, Decision<?> decision, String value, List<Reason> asked, List<SilentRule> silent) {
+            WhyNotKind kind, Decision<?> decision, Term value, List<Reason> asked, List<SilentRule> silent) {
         silent.sort(NEAREST_FIRST);
         Stream<String> fields = silent.stream()
                 .flatMap(rule -> rule.unmet().stream())
                 .flatMap(condition -> condition.fields().stream());
-        return whyNot(kind, decision, value, List.of(), asked, silent, List.of(), fields);
+        return whyNot(kind, decision, value.key(), List.of(), asked, silent, List.of(), fields);
     }
 
     private List<Unmet> unmet(Asker asker, Subject subject) {
@@ -249,7 +250,7 @@ final class WhyNotFinder {
     }
 
     /** What would have to be known for the rules that asked to count in full. */
-    private WhyNot uncertain(Topic<?> topic, Decision<?> decision, String value, List<Reason> asking) {
+    private WhyNot uncertain(Topic<?> topic, Decision<?> decision, Term value, List<Reason> asking) {
         List<SilentRule> silent = new ArrayList<>();
         for (Asker asker : explainer.naming(topic, value)) {
             if (asking.stream().anyMatch(reason -> reason.rule().equals(asker.rule()))) {
@@ -307,8 +308,7 @@ final class WhyNotFinder {
         Matter bonds = new Matter(Topics.BONDS, Subject.FLOOR);
         if (explanation.outcome(bonds) instanceof Decision<?> used
                 && !used.values().contains(grade.bond())) {
-            List<Reason> excluding =
-                    reasons(used, reason -> excludes(reason, grade.bond().key()));
+            List<Reason> excluding = reasons(used, reason -> excludes(reason, grade.bond()));
             return computed(WhyNotKind.BOND_LEFT_OUT, outcome, key, excluding, List.of(bonds), Set.of());
         }
         if (outcome instanceof Impasse) {

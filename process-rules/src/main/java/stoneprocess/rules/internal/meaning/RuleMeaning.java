@@ -30,7 +30,7 @@ public final class RuleMeaning {
     private final Topic<?> topic;
     private final FlatRule flat;
     private volatile @Nullable List<Saying> sayings;
-    private volatile @Nullable Set<String> values;
+    private volatile @Nullable Set<Term> values;
 
     RuleMeaning(LoadedRule rule) {
         this.rule = rule;
@@ -87,12 +87,12 @@ public final class RuleMeaning {
         return found;
     }
 
-    /** Keys of all values that it can speak of. */
-    public Set<String> values() {
-        Set<String> found = values;
+    /** All values that it can speak of. */
+    public Set<Term> values() {
+        Set<Term> found = values;
         if (found == null) {
             found = sayings().stream()
-                    .flatMap(saying -> Term.keys(saying.says().values()).stream())
+                    .<Term>flatMap(saying -> saying.says().values().stream())
                     .collect(Collectors.toUnmodifiableSet());
             values = found;
         }

@@ -7,15 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
-import stoneprocess.rules.decide.Computed;
+import stoneprocess.rules.decide.Formula;
 import stoneprocess.rules.feature.Step;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.FlatRules;
@@ -94,22 +94,16 @@ public final class RuleReach {
                     .flatMap(RuleMeaning::types)
                     .flatMap(RuleReach::concludedFrom)
                     .forEach(before -> collect(before, into));
-            inputs(topic, RuleReach::isTopic).map(Topics::named).forEach(before -> collect(before, into));
+            Formula.of(topic).ifPresent(formula -> formula.topics().forEach(before -> collect(before, into)));
             asking(topic).forEach(before -> collect(before, into));
         }
     }
 
     private Stream<String> directFields(Topic<?> topic) {
         return Stream.concat(
-                meanings.of(topic).stream().flatMap(RuleMeaning::fields), inputs(topic, name -> !isTopic(name)));
-    }
-
-    private static boolean isTopic(String name) {
-        return Topics.all().stream().map(Topic::id).anyMatch(name::equals);
-    }
-
-    private static Stream<String> inputs(Topic<?> topic, Predicate<String> which) {
-        return Computed.behind(topic).stream().filter(which);
+                meanings.of(topic).stream().flatMap(RuleMeaning::fields),
+                Formula.of(topic).stream()
+                        .flatMap(formula -> formula.fields().stream().map(SurveyField::name)));
     }
 
     private static Stream<Topic<?>> concludedFrom(Class<?> type) {

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.decide.Stated;
 import stoneprocess.rules.internal.classify.Facts;
@@ -21,7 +20,7 @@ final class Ledger {
                     (Stated each) -> each.reason().rule())
             .thenComparing(each -> each.contribution().subject().key())
             .thenComparing(each -> each.contribution().kind())
-            .thenComparing(each -> String.join(" ", each.reason().values()))
+            .thenComparing(each -> String.join(" ", each.reason().keys()))
             .thenComparing(each -> each.reason().facts().toString());
 
     private final Map<Topic<?>, List<Stated>> byTopic;
@@ -48,7 +47,7 @@ final class Ledger {
         Reason reason = new Reason(
                 firing.contribution().kind(),
                 firing.card().id(),
-                Term.keys(firing.contribution().values()),
+                firing.contribution().values(),
                 facts);
         return new Stated(firing.contribution(), reason);
     }

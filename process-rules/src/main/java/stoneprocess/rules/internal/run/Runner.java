@@ -12,14 +12,10 @@ import java.util.function.UnaryOperator;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.site.StepFigures;
-import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Grit;
-import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Contribution;
 import stoneprocess.core.topic.ContributionKind;
-import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Subject;
@@ -27,9 +23,7 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Verdict;
-import stoneprocess.core.topic.WaterLevel;
-import stoneprocess.rules.decide.Computed;
-import stoneprocess.rules.decide.GritPath;
+import stoneprocess.rules.decide.Formula;
 import stoneprocess.rules.decide.Policy;
 import stoneprocess.rules.decide.Stated;
 import stoneprocess.rules.feature.Step;
@@ -139,11 +133,11 @@ public final class Runner {
 
     private boolean runs(Stage stage) {
         if (CUTTING.contains(stage)) {
-            return cutsAllowed() && !blocked();
+            return cutsAllowed() && !situation.isBlocked();
         }
         if (stage == Stage.FINISHING) {
             boolean refused = situation.values(Topics.VERDICT).contains(Verdict.REFUSE);
-            return !refused && !(cutsAllowed() && blocked());
+            return !refused && !(cutsAllowed() && situation.isBlocked());
         }
         return true;
     }
@@ -153,18 +147,12 @@ public final class Runner {
         return permission.contains(Verdict.GO) || permission.contains(Verdict.HOLD);
     }
 
-    private boolean blocked() {
-        return situation.outcomes().stream()
-                .flatMap(outcome -> outcome.stuck().stream())
-                .anyMatch(impasse -> impasse.topic().isBlocking());
-    }
-
     private void close(Stage stage, Ledger ledger) {
         for (Topic<?> topic : Topics.of(stage)) {
             if (topic instanceof Choice<?> choice) {
                 closeChoice(choice, ledger.about(choice));
             } else {
-                derive(topic);
+                Formula.of(topic).orElseThrow().close(situation).forEach(this::settle);
             }
         }
     }
@@ -211,88 +199,6 @@ public final class Runner {
         boolean aboutAllTracks = about.equals(Subject.FLOOR) && subject instanceof Subject.OfTrack;
         return aboutAllTracks
                 && (!subject.equals(Subject.LOCAL_REPAIR) || contribution.kind() == ContributionKind.VETO);
-    }
-
-    private void closePaths() {
-        if (blocked()) {
-            return;
-        }
-        Optional<GritPath> path = situation.inUse().map(this::pathOver);
-        GritPath whole = pathOver(situation.sequence());
-        for (TrackKind track : TRACKS) {
-            if (worked(track)) {
-                settle(Computed.gritPath(
-                        new Subject.OfTrack(track),
-                        path,
-                        whole,
-                        cut(track),
-                        situation.values(Topics.LAST_GRIT).get(0)));
-            }
-        }
-    }
-
-    private Cut cut(TrackKind track) {
-        return situation.values(Topics.FIRST_CUT, new Subject.OfTrack(track)).get(0);
-    }
-
-    /** A local repair that the field's own first cut clears is none, and neither is a field of nothing but stairs. */
-    private boolean worked(TrackKind track) {
-        boolean cleared = track == TrackKind.LOCAL_REPAIR && cut(track).compareTo(cut(TrackKind.OPEN_FIELD)) <= 0;
-        boolean reached = track != TrackKind.OPEN_FIELD || !situation.isAllHandWork();
-        return reached && cut(track) != Cut.NONE && !cleared;
-    }
-
-    /** The open field tells what the test area is cut with; without it the edges, then the repairs. */
-    private void closeTestCuts() {
-        TRACKS.stream()
-                .map(track -> situation.decision(Topics.GRIT_PATH, new Subject.OfTrack(track)))
-                .flatMap(Optional::stream)
-                .findFirst()
-                .ifPresent(path -> settle(Computed.testCuts(path)));
-    }
-
-    private GritPath pathOver(GritSequence grades) {
-        return new GritPath(
-                grades,
-                situation.sequence(),
-                Set.copyOf(situation.values(Topics.BONDS)),
-                situation.values(Topics.STEP_RULE).get(0),
-                situation.values(Topics.TRANSITION).get(0),
-                situation.parameters());
-    }
-
-    private void derive(Topic<?> topic) {
-        if (topic == Topics.GRIT_PATH) {
-            closePaths();
-        } else if (topic == Topics.TEST_CUTS) {
-            closeTestCuts();
-        } else {
-            steps.forEach((track, members) -> {
-                for (Step step : members) {
-                    settle(topic == Topics.PASSES ? passes(step, step == members.get(0)) : litres(step, track));
-                }
-            });
-        }
-    }
-
-    private Outcome passes(Step step, boolean first) {
-        return Computed.passes(
-                step.subject(),
-                first,
-                situation.stone().cutRate(),
-                situation.values(Topics.MACHINE, step.subject()).get(0),
-                situation.values(Topics.ADDED_WEIGHT, step.subject()).get(0),
-                situation.parameters());
-    }
-
-    private Outcome litres(Step step, TrackKind track) {
-        AbrasiveGrade grade = situation.sequence().get(step.subject().grade(), Topics.LITRES.id());
-        WaterLevel level = situation.values(Topics.WATER_LEVEL, step.subject()).get(0);
-        return Computed.litres(
-                step.subject(),
-                grade,
-                StepFigures.litres(grade, level, situation.areaOf(track), situation.parameters()),
-                situation.parameters());
     }
 
     /** Keeps an outcome, unless the topic is pinned for its subject. */

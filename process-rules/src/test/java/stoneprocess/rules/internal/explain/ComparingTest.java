@@ -44,10 +44,10 @@ class ComparingTest {
             FloorSurvey survey = FLOORS.get(floor.index());
             assertThat(floor.title()).isEqualTo(survey.title());
             assertThat(floor.decisions()).singleElement().satisfies(differs -> {
-                assertThat(differs.topic()).isEqualTo(Topics.PREPARATION.id());
+                assertThat(differs.topic()).isEqualTo(Topics.PREPARATION);
                 assertThat(differs.rulesOfOne()).containsExactly("PRE-001");
                 assertThat(differs.rulesOfOther()).isEmpty();
-                assertThat(differs.one().values())
+                assertThat(differs.one().keys())
                         .isEqualTo(SHIPPED.recommend(survey)
                                 .decision(Topics.PREPARATION, Subject.FLOOR)
                                 .map(Decision::keys)

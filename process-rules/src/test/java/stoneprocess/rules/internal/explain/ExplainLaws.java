@@ -230,12 +230,12 @@ final class ExplainLaws {
                         new Reason(
                                 firing.contribution().kind(),
                                 firing.card().id(),
-                                Term.keys(firing.contribution().values()),
+                                firing.contribution().values(),
                                 firing.facts().stream().map(Facts::matched).toList())))
                 .sorted(Comparator.comparing((Stated one) -> one.reason().rule())
                         .thenComparing(one -> one.contribution().subject().key())
                         .thenComparing(one -> one.contribution().kind())
-                        .thenComparing(one -> String.join(" ", one.reason().values()))
+                        .thenComparing(one -> String.join(" ", one.reason().keys()))
                         .thenComparing(one -> one.reason().facts().toString()))
                 .toList();
     }
@@ -376,7 +376,7 @@ final class ExplainLaws {
             case OUTWEIGHED -> {
                 if (whyNot.by().isEmpty()
                         || whyNot.by().stream()
-                                .anyMatch(reason -> reason.values().get(0).equals(whyNot.value()))
+                                .anyMatch(reason -> reason.keys().get(0).equals(whyNot.value()))
                         || !reasons.containsAll(whyNot.by())) {
                     complain("what outweighs asks for something else", matter, whyNot.value(), whyNot.by());
                 }
@@ -418,7 +418,7 @@ final class ExplainLaws {
     }
 
     private static boolean excludes(Reason reason, String value) {
-        boolean listed = reason.values().contains(value);
+        boolean listed = reason.keys().contains(value);
         return reason.kind() == ContributionKind.NEED && !listed || reason.kind() == ContributionKind.VETO && listed;
     }
 
@@ -465,10 +465,10 @@ final class ExplainLaws {
     private static <V extends Term> List<String> decided(Choice<V> topic, Outcome outcome, Contribution more) {
         List<Stated> said = new ArrayList<>();
         for (Reason reason : outcome.reasons()) {
-            List<V> values = topic.parse(reason.values(), "values");
-            said.add(new Stated(new Contribution(reason.kind(), topic, more.subject(), values), reason));
+            said.add(new Stated(
+                    new Contribution(reason.kind(), topic, more.subject(), List.copyOf(reason.values())), reason));
         }
-        said.add(new Stated(more, new Reason(more.kind(), "NEW-001", Term.keys(more.values()), List.of())));
+        said.add(new Stated(more, new Reason(more.kind(), "NEW-001", more.values(), List.of())));
         return Policy.of(topic).close(topic, outcome.subject(), said) instanceof Decision<?> decision
                 ? decision.keys()
                 : List.of();

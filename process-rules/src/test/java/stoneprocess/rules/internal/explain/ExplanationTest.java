@@ -253,9 +253,9 @@ class ExplanationTest {
                 .filter(matter -> matter.matter().equals(new Matter(Topics.FIRST_CUT, Subject.OPEN_FIELD)))
                 .findFirst()
                 .orElseThrow();
-        assertThat(cut.one().values()).containsExactly("hone");
+        assertThat(cut.one().keys()).containsExactly("hone");
         assertThat(cut.one().rules()).containsExactly("CUT-003");
-        assertThat(cut.other().values()).containsExactly("fine-hone");
+        assertThat(cut.other().keys()).containsExactly("fine-hone");
         assertThat(difference.tracks()).isNotEmpty();
         assertThat(difference.answers().isEmpty()).isTrue();
         assertThat(difference.rulebases().one())

@@ -2,13 +2,14 @@ package stoneprocess.rules.internal.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
@@ -16,6 +17,7 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
@@ -30,7 +32,7 @@ class WhatElseTest {
                 Floors.unremarkable().unknown(SurveyField.HAZARDOUS_LAYER).build();
         WhatElse.Open layer = open(survey, SurveyField.HAZARDOUS_LAYER);
         assertThat(layer.howFound()).isEqualTo(HowFound.LABORATORY);
-        assertThat(layer.topics()).contains(Topics.VERDICT.id());
+        assertThat(layer.topics()).contains(Topics.VERDICT);
     }
 
     /** Neither tells the supply alone. */
@@ -68,19 +70,19 @@ class WhatElseTest {
         int changed = 0;
         for (int i = 0; i < 12; i++) {
             FloorSurvey survey = SurveyGenerator.of(new Share(85)).draw(random);
-            Map<String, List<String>> named = ADVISOR.whatElse(survey).open().stream()
+            Map<String, List<Topic<?>>> named = ADVISOR.whatElse(survey).open().stream()
                     .collect(Collectors.toMap(WhatElse.Open::field, WhatElse.Open::topics));
-            Map<List<Object>, Object> before = ends(survey);
+            Map<Matter, Object> before = ends(survey);
             for (SurveyField<?> field : SurveyField.all()) {
                 for (int answer = 0; answer < 3 && !survey.answer(field).isKnown(); answer++) {
                     FloorSurvey redrawn = all.redraw(survey, List.of(field.name()), random);
                     if (!sameBesides(field, survey, redrawn)) {
                         continue;
                     }
-                    Map<List<Object>, Object> after = ends(redrawn);
-                    Set<String> topics = new TreeSet<>();
-                    before.forEach((place, end) -> differs(place, end, after, topics));
-                    after.forEach((place, end) -> differs(place, end, before, topics));
+                    Map<Matter, Object> after = ends(redrawn);
+                    Set<Topic<?>> topics = new HashSet<>();
+                    before.forEach((matter, end) -> differs(matter, end, after, topics));
+                    after.forEach((matter, end) -> differs(matter, end, before, topics));
                     changed += topics.isEmpty() ? 0 : 1;
                     // Of an area every value gives other litres, and of machines and grades every set may give others.
                     if (!field.section().equals("equipment")) {
@@ -101,16 +103,14 @@ class WhatElseTest {
                 .allMatch(other -> survey.answer(other).equals(redrawn.answer(other)));
     }
 
-    private static void differs(List<Object> place, Object end, Map<List<Object>, Object> others, Set<String> topics) {
-        if (!end.equals(others.get(place))) {
-            topics.add((String) place.get(0));
+    private static void differs(Matter matter, Object end, Map<Matter, Object> others, Set<Topic<?>> topics) {
+        if (!end.equals(others.get(matter))) {
+            topics.add(matter.topic());
         }
     }
 
-    private static Map<List<Object>, Object> ends(FloorSurvey survey) {
-        return ADVISOR.recommend(survey).outcomes().stream()
-                .collect(Collectors.toMap(
-                        outcome -> List.of(outcome.topic().id(), outcome.subject()), WhatElseTest::end));
+    private static Map<Matter, Object> ends(FloorSurvey survey) {
+        return ADVISOR.recommend(survey).outcomes().stream().collect(Collectors.toMap(Matter::of, WhatElseTest::end));
     }
 
     private static Object end(Outcome outcome) {

@@ -57,7 +57,7 @@ final class AnswerLaws {
             "A floor that might be dangerous is held and asked about; a refusal says that it is",
             (answer, breaches) -> answer.refusals()
                     .forEach(reason -> breaches.require(
-                            reason.certain() && reason.values().contains(Verdict.REFUSE.key()),
+                            reason.certain() && reason.values().contains(Verdict.REFUSE),
                             Topics.VERDICT,
                             "a certain reason to refuse",
                             reason)));
@@ -201,7 +201,7 @@ final class AnswerLaws {
                     || impasse.topic() == Topics.GRIT_PATH;
             breaches.require(named, impasse.topic(), impasse.subject(), "a cause", impasse);
         }
-        List<CounterOffer> offers = answer.counterOffers();
+        List<CounterOffer<?>> offers = answer.counterOffers();
         breaches.require(
                 answer.status() == Status.PROVISIONAL || offers.isEmpty() == Breaches.isPlanned(answer),
                 Topics.VERDICT,
@@ -302,9 +302,9 @@ final class AnswerLaws {
                 || topic.policy() == PolicyKind.FEWEST_CHANGES;
         for (Reason reason : decision.won()) {
             boolean holds = switch (reason.kind()) {
-                case NEED -> !narrowed || reason.values().containsAll(decision.keys());
-                case VETO -> decision.keys().stream().noneMatch(reason.values()::contains);
-                case WISH -> topic.policy() != PolicyKind.ONE || reason.values().containsAll(decision.keys());
+                case NEED -> !narrowed || reason.keys().containsAll(decision.keys());
+                case VETO -> decision.values().stream().noneMatch(reason.values()::contains);
+                case WISH -> topic.policy() != PolicyKind.ONE || reason.keys().containsAll(decision.keys());
             };
             breaches.require(holds, topic, decision.subject(), "a value that fits " + reason, decision.keys());
         }
@@ -312,7 +312,7 @@ final class AnswerLaws {
             for (String value : decision.keys()) {
                 boolean asked = decision.won().stream()
                         .anyMatch(reason -> reason.kind() != ContributionKind.VETO
-                                && reason.values().contains(value));
+                                && reason.keys().contains(value));
                 breaches.require(asked, topic, decision.subject(), "a rule that asks for " + value, decision.won());
             }
         }
@@ -346,7 +346,7 @@ final class AnswerLaws {
                     .forEach(reason -> breaches.add(topic.id(), decision.subject(), "heeded", reason));
             decision.outweighed().stream()
                     .filter(reason -> locked.contains(reason.rule()))
-                    .filter(reason -> rank(topic, decision.keys()) > rank(topic, reason.values()))
+                    .filter(reason -> rank(topic, decision.keys()) > rank(topic, reason.keys()))
                     .forEach(reason -> breaches.add(topic.id(), decision.subject(), "nothing bolder", reason));
         }
     }
@@ -392,7 +392,7 @@ final class AnswerLaws {
         int before = grades.size();
         answer.counterOffers().stream()
                 .filter(offer -> offer.kind() == OfferKind.GET_GRADES)
-                .flatMap(offer -> offer.values().stream())
+                .flatMap(offer -> offer.keys().stream())
                 .map(key -> answer.sequence().get(key, "offer"))
                 .filter(grade -> !grades.contains(grade))
                 .forEach(grades::add);

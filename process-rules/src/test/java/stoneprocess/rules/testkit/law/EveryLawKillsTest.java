@@ -163,7 +163,7 @@ class EveryLawKillsTest {
                         "offers the first of the missing grades only",
                         "offer-taken-is-kept",
                         Spoilt.says(Spoilt.offers(offers -> offers.stream()
-                                .map(EveryLawKillsTest::firstOnly)
+                                .<CounterOffer<?>>map(EveryLawKillsTest::firstOnly)
                                 .toList())),
                         GAP));
     }
@@ -183,9 +183,9 @@ class EveryLawKillsTest {
                         .toList());
     }
 
-    private static CounterOffer firstOnly(CounterOffer offer) {
+    private static <V> CounterOffer<V> firstOnly(CounterOffer<V> offer) {
         return offer.kind() == OfferKind.GET_GRADES
-                ? new CounterOffer(offer.kind(), offer.topic(), offer.values().subList(0, 1), offer.rules())
+                ? new CounterOffer<>(offer.kind(), offer.topic(), offer.values().subList(0, 1), offer.rules())
                 : offer;
     }
 

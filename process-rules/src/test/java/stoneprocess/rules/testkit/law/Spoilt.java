@@ -115,7 +115,7 @@ final class Spoilt {
                 copy(r, r.status(), r.plan(), r.refusals(), r.warnings(), questions, r.counterOffers(), r.outcomes());
     }
 
-    static UnaryOperator<Recommendation> offers(UnaryOperator<List<CounterOffer>> change) {
+    static UnaryOperator<Recommendation> offers(UnaryOperator<List<CounterOffer<?>>> change) {
         return r -> copy(
                 r,
                 r.status(),
@@ -244,7 +244,7 @@ final class Spoilt {
             List<Reason> refusals,
             List<SafetyWarning> warnings,
             List<Question> questions,
-            List<CounterOffer> offers,
+            List<CounterOffer<?>> offers,
             List<Outcome> outcomes) {
         return new Recommendation(
                 status,

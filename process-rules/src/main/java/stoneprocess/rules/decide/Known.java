@@ -1,0 +1,50 @@
+package stoneprocess.rules.decide;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.site.KnownStone;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.TrackKind;
+
+/** What a formula may ask: the topics closed so far, the numbers, the grades, and what the survey tells. */
+public interface Known {
+    /** All closed topics in the order in which they closed. */
+    Collection<Outcome> outcomes();
+
+    /** What was decided on a topic for a subject; empty when it is not closed or ended in an impasse. */
+    <V> Optional<Decision<V>> decision(Topic<V> topic, Subject subject);
+
+    /** The values decided for a subject; none when the topic is not closed or ended in an impasse. */
+    <V> List<V> values(Topic<V> topic, Subject subject);
+
+    Parameters parameters();
+
+    /** The grades that there are to choose from, whether on hand or not. */
+    GritSequence sequence();
+
+    /** The grades in use; empty when none is on hand. */
+    Optional<GritSequence> inUse();
+
+    /** The area of a track, as far as it is known. */
+    Optional<Area> areaOf(TrackKind track);
+
+    /** What is known of the stone. */
+    KnownStone stone();
+
+    /** True for a floor of nothing but edges and stairs, which no floor machine reaches. */
+    boolean isAllHandWork();
+
+    /** True once a topic without which there is no plan has ended in an impasse. */
+    default boolean isBlocked() {
+        return outcomes().stream()
+                .flatMap(outcome -> outcome.stuck().stream())
+                .anyMatch(impasse -> impasse.topic().isBlocking());
+    }
+}
