@@ -38,10 +38,11 @@ public sealed interface Outcome permits Decision, Impasse {
     static <V> Optional<Decision<V>> decision(Collection<Outcome> outcomes, Topic<V> topic, Subject subject) {
         Objects.requireNonNull(topic, "topic");
         Objects.requireNonNull(subject, "subject");
-        return outcomes.stream()
-                .filter(outcome -> outcome.closes(topic, subject))
-                .flatMap(outcome -> outcome.decided().stream())
-                .map(decision -> (Decision<V>) decision)
-                .findFirst();
+        for (Outcome outcome : outcomes) {
+            if (outcome instanceof Decision<?> decision && outcome.closes(topic, subject)) {
+                return Optional.of((Decision<V>) decision);
+            }
+        }
+        return Optional.empty();
     }
 }

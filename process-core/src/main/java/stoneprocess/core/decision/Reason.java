@@ -27,6 +27,11 @@ public record Reason(ContributionKind kind, String rule, List<? extends Term> va
 
     /** True when every fact it rests on is known. */
     public boolean certain() {
-        return facts.stream().allMatch(MatchedFact::known);
+        for (MatchedFact fact : facts) {
+            if (!fact.known()) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -52,6 +52,11 @@ public final class Parameters {
         return List.copyOf(byName.values());
     }
 
+    /** True when a parameter of that name is listed. */
+    public boolean has(String name) {
+        return byName.containsKey(Objects.requireNonNull(name, "name"));
+    }
+
     /**
      * The value of a parameter, as the type asked for.
      *

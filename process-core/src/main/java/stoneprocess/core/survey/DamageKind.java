@@ -1,6 +1,5 @@
 package stoneprocess.core.survey;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -42,6 +41,7 @@ public enum DamageKind implements Term {
     private final Optional<String> depthScale;
     private final String shareOf;
     private final HowFound howFound;
+    private final List<Term> terms;
 
     <E extends Enum<E> & Term> DamageKind(
             Class<E> classes, @Nullable String depthScale, String shareOf, HowFound howFound) {
@@ -49,6 +49,7 @@ public enum DamageKind implements Term {
         this.depthScale = Optional.ofNullable(depthScale);
         this.shareOf = shareOf;
         this.howFound = howFound;
+        this.terms = List.of(classes.getEnumConstants());
     }
 
     /** The enum that says how bad; its first constant is "none". */
@@ -73,13 +74,11 @@ public enum DamageKind implements Term {
 
     /** The class that means looked for and not there. */
     public Term none() {
-        return (Term) classes.getEnumConstants()[0];
+        return terms.get(0);
     }
 
     /** All classes, mildest first. */
     public List<Term> terms() {
-        return Arrays.stream(classes.getEnumConstants())
-                .map(constant -> (Term) constant)
-                .toList();
+        return terms;
     }
 }

@@ -211,6 +211,8 @@ public final class SurveyField<T> {
                     "owner.aggregate", AggregateShown.class, HowFound.ASK, ChangedBy.OWNER)
             .as("AggregateWanted");
 
+    private static final List<SurveyField<?>> IN_ORDER = List.copyOf(ALL.values());
+
     private final String name;
     private final FieldKind kind;
     private final Class<?> type;
@@ -230,7 +232,7 @@ public final class SurveyField<T> {
 
     /** All fields in the order of a survey form. */
     public static List<SurveyField<?>> all() {
-        return List.copyOf(ALL.values());
+        return IN_ORDER;
     }
 
     /**

@@ -1,8 +1,9 @@
 package stoneprocess.core.topic;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -214,8 +215,9 @@ public final class Choice<V extends Term> extends Topic<V> {
         }
 
         private List<V> inDomainOrder(List<? extends V> values) {
-            Set<V> wanted = new LinkedHashSet<>(values);
-            List<V> ordered = topic.domain.stream().filter(wanted::contains).toList();
+            Set<V> wanted = new HashSet<>(values);
+            List<V> ordered = new ArrayList<>(topic.domain);
+            ordered.retainAll(wanted);
             if (ordered.size() != wanted.size()) {
                 throw new InvalidInputException(
                         topic.id(),

@@ -1,5 +1,6 @@
 package stoneprocess.rules.decide;
 
+import java.util.ArrayList;
 import java.util.List;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
@@ -16,9 +17,11 @@ final class Allowed {
 
     /** The values of the domain that all needs allow and no veto excludes, in the domain's order. */
     static <V extends Term> List<V> of(Choice<V> topic, List<Stated> stated) {
-        return topic.domain().stream()
-                .filter(value -> stated.stream().allMatch(each -> permits(each, value)))
-                .toList();
+        List<V> allowed = new ArrayList<>(topic.domain());
+        for (Stated each : stated) {
+            allowed.removeIf(value -> !permits(each, value));
+        }
+        return allowed;
     }
 
     private static boolean permits(Stated stated, Term value) {

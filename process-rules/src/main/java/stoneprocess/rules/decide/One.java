@@ -1,8 +1,8 @@
 package stoneprocess.rules.decide;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
-import java.util.Optional;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
@@ -18,33 +18,34 @@ public final class One implements Policy {
         if (allowed.isEmpty()) {
             return Allowed.impasse(topic, subject, stated);
         }
-        int boldest = stated.stream()
-                .mapToInt(wish -> best(wish, allowed).map(allowed::indexOf).orElse(0))
-                .max()
-                .orElse(0);
-        V value = allowed.get(boldest);
+        int boldest = 0;
+        for (Stated each : stated) {
+            boldest = Math.max(boldest, best(each, allowed));
+        }
         List<Reason> won = new ArrayList<>();
         List<Reason> outweighed = new ArrayList<>();
         List<Reason> vetoed = new ArrayList<>();
         for (Stated each : stated) {
-            Optional<V> wanted = best(each, allowed);
-            if (!each.isWish() || wanted.equals(Optional.of(value))) {
+            int wanted = best(each, allowed);
+            if (!each.isWish() || wanted == boldest) {
                 won.add(each.reason());
             } else {
-                (wanted.isEmpty() ? vetoed : outweighed).add(each.reason());
+                (wanted < 0 ? vetoed : outweighed).add(each.reason());
             }
         }
-        return new Decision<>(topic, subject, List.of(value), won, outweighed, vetoed, List.of());
+        return new Decision<>(topic, subject, List.of(allowed.get(boldest)), won, outweighed, vetoed, List.of());
     }
 
-    /** The best ranked value of a wish that is allowed. */
-    private static <V extends Term> Optional<V> best(Stated stated, List<V> allowed) {
-        if (!stated.isWish()) {
-            return Optional.empty();
+    /** The place among the allowed values of the best ranked value of a wish; negative where there is none. */
+    private static int best(Stated stated, List<?> allowed) {
+        int best = -1;
+        if (stated.isWish()) {
+            Iterator<? extends Term> ranked = stated.contribution().values().iterator();
+            while (best < 0 && ranked.hasNext()) {
+                best = allowed.indexOf(ranked.next());
+            }
         }
-        return stated.contribution().values().stream()
-                .flatMap(wanted -> allowed.stream().filter(value -> value.equals(wanted)))
-                .findFirst();
+        return best;
     }
 
     @Override

@@ -3,12 +3,12 @@ package stoneprocess.rules.internal.assemble;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
@@ -55,11 +55,13 @@ public final class Assembler {
     private final Run run;
     private final Situation situation;
     private final List<LoadedRule> rules;
+    private final Map<String, Card> cards = new HashMap<>();
 
     private Assembler(Run run, List<LoadedRule> rules) {
         this.run = run;
         this.situation = run.situation();
         this.rules = rules;
+        rules.forEach(rule -> cards.put(rule.id(), rule.card()));
     }
 
     /**
@@ -124,11 +126,7 @@ public final class Assembler {
     }
 
     private int gravity(Reason reason) {
-        Card card = rules.stream()
-                .filter(rule -> rule.id().equals(reason.rule()))
-                .findFirst()
-                .orElseThrow()
-                .card();
+        Card card = cards.get(reason.rule());
         boolean licensed = card.offers().contains(OfferKind.SAMPLE_FIRST.name())
                 || card.offers().contains(OfferKind.SPECIALIST.name());
         return licensed ? 0 : card.locked() ? 1 : 2;
@@ -137,14 +135,14 @@ public final class Assembler {
     /** Ways out of a refusal, of what holds the floor for certain, and of each impasse. */
     private List<CounterOffer<?>> offers(Status status, List<Impasse<?>> impasses) {
         if (status == Status.REFUSED) {
-            return fitting(CounterOffers.of(verdictReasons(), rules));
+            return fitting(CounterOffers.of(verdictReasons(), cards));
         }
         List<CounterOffer<?>> offers = new ArrayList<>();
         if (status == Status.PROVISIONAL) {
-            offers.addAll(CounterOffers.ofHold(verdictReasons(), rules));
+            offers.addAll(CounterOffers.ofHold(verdictReasons(), cards));
         }
         for (Impasse<?> impasse : impasses) {
-            CounterOffers.of(impasse, rules).stream()
+            CounterOffers.of(impasse, cards).stream()
                     .filter(offer -> offer.kind() != OfferKind.LOWER_FINISH || stoneIsKnown())
                     .filter(offer -> offers.stream().noneMatch(other -> sameWayOut(offer, other)))
                     .forEach(offers::add);
@@ -251,11 +249,6 @@ public final class Assembler {
         if (decision.isEmpty()) {
             return List.of();
         }
-        Set<String> raised = decision.get().won().stream().map(Reason::rule).collect(Collectors.toSet());
-        Map<String, String> sourceOf = rules.stream()
-                .filter(rule -> raised.contains(rule.id()))
-                .collect(Collectors.toMap(
-                        LoadedRule::id, rule -> rule.card().source().id()));
         List<SafetyWarning> warnings = new ArrayList<>();
         for (Hazard hazard : situation.values(Topics.WARNINGS)) {
             List<Reason> raising = decision.get().won().stream()
@@ -264,7 +257,7 @@ public final class Assembler {
             HazardSheet sheet = HazardSheet.of(hazard);
             Set<String> sources = new TreeSet<>();
             sheet.limitSources().forEach(source -> sources.add(source.id()));
-            raising.forEach(reason -> sources.add(sourceOf.get(reason.rule())));
+            raising.forEach(reason -> sources.add(cards.get(reason.rule()).source().id()));
             warnings.add(new SafetyWarning(
                     hazard,
                     sheet.precautions(),

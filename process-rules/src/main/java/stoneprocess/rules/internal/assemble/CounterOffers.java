@@ -13,9 +13,9 @@ import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Topics;
-import stoneprocess.rules.internal.engine.LoadedRule;
 
 /**
  * Ways out of an impasse. Each rule's card names the offers that release its demand; leaving the floor as it is always
@@ -24,9 +24,9 @@ import stoneprocess.rules.internal.engine.LoadedRule;
 final class CounterOffers {
     private CounterOffers() {}
 
-    static <V> List<CounterOffer<?>> of(Impasse<V> impasse, List<LoadedRule> rules) {
+    static <V> List<CounterOffer<?>> of(Impasse<V> impasse, Map<String, Card> cards) {
         Map<OfferKind, Set<String>> released =
-                released(Stream.concat(impasse.needs().stream(), impasse.vetoes().stream()), rules);
+                released(Stream.concat(impasse.needs().stream(), impasse.vetoes().stream()), cards);
         if (impasse.topic() == Topics.GRIT_PATH) {
             released.put(OfferKind.GET_GRADES, Set.of());
         }
@@ -56,9 +56,9 @@ final class CounterOffers {
     }
 
     /** Ways out of a refusal. */
-    static List<CounterOffer<?>> of(List<Reason> refusals, List<LoadedRule> rules) {
+    static List<CounterOffer<?>> of(List<Reason> refusals, Map<String, Card> cards) {
         List<CounterOffer<?>> offers = new ArrayList<>();
-        released(refusals.stream(), rules)
+        released(refusals.stream(), cards)
                 .forEach((kind, ids) -> offers.add(new CounterOffer<>(
                         kind, Topics.VERDICT, List.of(), ids.stream().sorted().toList())));
         offers.add(new CounterOffer<>(OfferKind.LEAVE_IT, Topics.VERDICT, List.of(), List.of()));
@@ -66,26 +66,23 @@ final class CounterOffers {
     }
 
     /** What may be done instead of waiting for a hold that is certain; nothing where no rule offers anything. */
-    static List<CounterOffer<?>> ofHold(List<Reason> holds, List<LoadedRule> rules) {
-        List<CounterOffer<?>> offers = of(holds.stream().filter(Reason::certain).toList(), rules);
+    static List<CounterOffer<?>> ofHold(List<Reason> holds, Map<String, Card> cards) {
+        List<CounterOffer<?>> offers = of(holds.stream().filter(Reason::certain).toList(), cards);
         return offers.size() == 1 ? List.of() : offers;
     }
 
-    private static Map<OfferKind, Set<String>> released(Stream<Reason> reasons, List<LoadedRule> rules) {
+    private static Map<OfferKind, Set<String>> released(Stream<Reason> reasons, Map<String, Card> cards) {
         Map<OfferKind, Set<String>> released = new EnumMap<>(OfferKind.class);
         reasons.map(Reason::rule)
                 .distinct()
-                .forEach(id -> offers(id, rules)
+                .forEach(id -> offers(id, cards)
                         .forEach(kind -> released.computeIfAbsent(kind, key -> new LinkedHashSet<>())
                                 .add(id)));
         return released;
     }
 
-    private static Stream<OfferKind> offers(String id, List<LoadedRule> rules) {
-        return rules.stream()
-                .filter(rule -> rule.id().equals(id))
-                .flatMap(rule -> rule.card().offers().stream())
-                .map(OfferKind::valueOf);
+    private static Stream<OfferKind> offers(String id, Map<String, Card> cards) {
+        return cards.get(id).offers().stream().map(OfferKind::valueOf);
     }
 
     private static Set<String> restingOnAnUnknownStone(Impasse<?> impasse) {

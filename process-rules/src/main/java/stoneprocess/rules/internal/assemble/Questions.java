@@ -3,14 +3,17 @@ package stoneprocess.rules.internal.assemble;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
@@ -44,25 +47,50 @@ final class Questions {
     private static final Set<String> CONTRADICTED =
             Set.of(SurveyField.STONE_NAME.name(), SurveyField.ACID_DROP.name(), SurveyField.SCRIBER.name());
 
+    private static final Set<String> OF_THE_LABORATORY = SurveyField.all().stream()
+            .filter(field -> field.howFound() == HowFound.LABORATORY)
+            .map(SurveyField::name)
+            .collect(Collectors.toUnmodifiableSet());
+
     private static final class Draft {
-        private final Set<String> cautious = new LinkedHashSet<>();
-        private final Set<String> waiting = new LinkedHashSet<>();
-        private final Set<Topic<?>> topics = new LinkedHashSet<>();
+        private final Set<String> cautious = new TreeSet<>();
+        private final Set<String> waiting = new TreeSet<>();
+        private final Set<Topic<?>> topics = new HashSet<>();
+        private int firstStage = Integer.MAX_VALUE;
         private boolean stops;
         private boolean holds;
+
+        void touches(Topic<?> topic) {
+            topics.add(topic);
+            firstStage = Math.min(firstStage, topic.stage().ordinal());
+        }
     }
 
     private final Map<String, Draft> drafts = new LinkedHashMap<>();
     private final Run run;
 
-    private final Map<Class<?>, List<Object>> factsByType;
-    private final Set<Topic<?>> reached;
+    private final Map<Class<?>, List<Object>> factsByType = new HashMap<>();
+    private final Set<Topic<?>> reached = new HashSet<>();
+
+    /** Fields behind facts that are not known. */
+    private final Set<String> unsettled = new HashSet<>();
+
     private final Map<String, Boolean> unanswered = new HashMap<>();
+
+    /** What is not answered behind a fact that a rule could match, or behind what a decision record keeps of one. */
+    private final Map<Object, List<String>> unknownFields = new IdentityHashMap<>();
 
     private Questions(Run run) {
         this.run = run;
-        this.factsByType = run.facts().stream().collect(Collectors.groupingBy(Object::getClass));
-        this.reached = run.outcomes().stream().map(Outcome::topic).collect(Collectors.toSet());
+        for (Object fact : run.facts()) {
+            factsByType
+                    .computeIfAbsent(fact.getClass(), type -> new ArrayList<>(1))
+                    .add(fact);
+            if (isUnknown(fact)) {
+                unsettled.addAll(Facts.fields(fact.getClass()));
+            }
+        }
+        run.outcomes().forEach(outcome -> reached.add(outcome.topic()));
         // The order of the survey form breaks ties.
         Facts.surveyNames().forEach(name -> drafts.put(name, new Draft()));
         drafts.put(Facts.READINGS, new Draft());
@@ -77,35 +105,41 @@ final class Questions {
 
     private void cautiousReadings(Outcome outcome) {
         for (Reason reason : outcome.reasons()) {
-            reason.facts().stream()
-                    .filter(fact -> !fact.known())
-                    .forEach(fact -> askedFor(fact, outcome).forEach(field -> {
-                        Draft draft = drafts.get(field);
-                        draft.cautious.add(reason.rule());
-                        draft.topics.add(outcome.topic());
-                        draft.stops |= reason.values().contains(Verdict.REFUSE);
-                        draft.holds |= outcome instanceof Impasse<?> || outcome.topic() == Topics.VERDICT;
-                    }));
+            for (MatchedFact fact : reason.facts()) {
+                if (fact.known()) {
+                    continue;
+                }
+                for (String field : askedFor(fact, outcome)) {
+                    Draft draft = drafts.get(field);
+                    draft.cautious.add(reason.rule());
+                    draft.touches(outcome.topic());
+                    draft.stops |= reason.values().contains(Verdict.REFUSE);
+                    draft.holds |= outcome instanceof Impasse<?> || outcome.topic() == Topics.VERDICT;
+                }
+            }
         }
     }
 
     /** The unanswered fields behind a fact; where all are answered and the stone still holds or stops a plan, its name. */
-    private Stream<String> askedFor(MatchedFact fact, Outcome outcome) {
-        List<String> fields = unknownFields(fact).toList();
+    private List<String> askedFor(MatchedFact fact, Outcome outcome) {
+        List<String> fields = unknownFields.computeIfAbsent(fact, key -> unknownFields(fact));
         boolean closerName = fields.isEmpty()
                 && (outcome instanceof Impasse<?> || outcome.topic() == Topics.VERDICT)
                 && run.situation().values(Topics.STONE).size() > 1
                 && fact.topics().contains(Topics.STONE);
-        return closerName ? Stream.of(SurveyField.STONE_NAME.name()) : fields.stream();
+        return closerName ? List.of(SurveyField.STONE_NAME.name()) : fields;
     }
 
     /** The unanswered fields behind a fact; a trait of the stone goes back to the questions that identify it. */
-    private Stream<String> unknownFields(MatchedFact fact) {
+    private List<String> unknownFields(MatchedFact fact) {
         Stream<String> identifying = fact.topics().contains(Topics.STONE)
                 ? Stream.of(SurveyField.STONE_NAME, SurveyField.ACID_DROP, SurveyField.SCRIBER, SurveyField.COLOUR)
                         .map(SurveyField::name)
                 : Stream.empty();
-        return Stream.concat(fact.fields().stream(), identifying).distinct().filter(this::unanswered);
+        return Stream.concat(fact.fields().stream(), identifying)
+                .distinct()
+                .filter(this::unanswered)
+                .toList();
     }
 
     private boolean unanswered(String field) {
@@ -122,10 +156,7 @@ final class Questions {
             return true;
         }
         if (damage.isPresent() || field.equals(Facts.READINGS)) {
-            return run.facts().stream()
-                    .filter(fact -> fact instanceof Feature<?> feature
-                            && feature.mayBe().size() > 1)
-                    .anyMatch(fact -> Facts.fields(fact.getClass()).contains(field));
+            return unsettled.contains(field);
         }
         return !run.situation().survey().answer(SurveyField.named(field)).isKnown();
     }
@@ -153,64 +184,72 @@ final class Questions {
         List<Object> missing = new ArrayList<>();
         for (FactPattern condition : rule.conditions()) {
             List<Object> candidates = factsByType.getOrDefault(condition.type(), List.of());
-            if (candidates.stream().anyMatch(condition::matches)) {
-                continue;
+            if (!isMet(condition, candidates)) {
+                Object unknown = firstThatCouldMeet(condition, candidates);
+                if (unknown == null) {
+                    return;
+                }
+                missing.add(unknown);
             }
-            Optional<Object> unknown = candidates.stream()
-                    .filter(fact -> fact instanceof Feature<?> feature
-                            && feature.mayBe().size() > 1)
-                    .filter(fact -> couldMeet(condition, fact))
-                    .findFirst();
-            if (unknown.isEmpty()) {
-                return;
-            }
-            missing.add(unknown.get());
         }
         for (Object fact : missing) {
-            unknownFields(Facts.matched(fact)).forEach(field -> {
+            for (String field : unknownFields.computeIfAbsent(fact, key -> unknownFields(Facts.matched(fact)))) {
                 Draft draft = drafts.get(field);
                 draft.waiting.add(rule.id());
-                draft.topics.add(rule.card().topic());
-            });
+                draft.touches(rule.card().topic());
+            }
         }
     }
 
-    private static boolean couldMeet(FactPattern condition, Object fact) {
-        Set<?> possible = ((Feature<?>) fact).mayBe();
-        return condition.accepted().stream()
-                .map(accepted -> ((Feature<?>) accepted).mayBe())
-                .anyMatch(classes -> classes.size() == 1 && possible.containsAll(classes));
+    private static boolean isMet(FactPattern condition, List<Object> facts) {
+        for (Object fact : facts) {
+            if (condition.matches(fact)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static @Nullable Object firstThatCouldMeet(FactPattern condition, List<Object> facts) {
+        for (Object fact : facts) {
+            if (isUnknown(fact) && couldMeet(condition, (Feature<?>) fact)) {
+                return fact;
+            }
+        }
+        return null;
+    }
+
+    private static boolean isUnknown(Object fact) {
+        return fact instanceof Feature<?> feature && feature.mayBe().size() > 1;
+    }
+
+    private static boolean couldMeet(FactPattern condition, Feature<?> fact) {
+        for (Object accepted : condition.accepted()) {
+            Set<?> classes = ((Feature<?>) accepted).mayBe();
+            if (classes.size() == 1 && fact.mayBe().containsAll(classes)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private List<Question> ranked() {
         Comparator<Map.Entry<String, Draft>> order = Comparator.comparing(
                         (Map.Entry<String, Draft> entry) -> !entry.getValue().stops)
                 .thenComparing(entry -> !entry.getValue().holds)
-                .thenComparing(entry -> needsLaboratory(entry.getKey()))
-                .thenComparing(entry -> firstStage(entry.getValue()))
+                // What can be seen, tapped or asked on the floor comes before a sample.
+                .thenComparing(entry -> OF_THE_LABORATORY.contains(entry.getKey()))
+                .thenComparing(entry -> entry.getValue().firstStage)
                 .thenComparing(entry -> -entry.getValue().topics.size());
         return drafts.entrySet().stream()
                 .filter(entry -> !entry.getValue().topics.isEmpty())
                 .sorted(order)
                 .map(entry -> new Question(
                         entry.getKey(),
-                        entry.getValue().cautious.stream().sorted().toList(),
-                        entry.getValue().waiting.stream().sorted().toList(),
+                        List.copyOf(entry.getValue().cautious),
+                        List.copyOf(entry.getValue().waiting),
                         inTableOrder(entry.getValue().topics)))
                 .toList();
-    }
-
-    /** What can be seen, tapped or asked on the floor comes before a sample. */
-    private static boolean needsLaboratory(String field) {
-        return SurveyField.all().stream()
-                .anyMatch(known -> known.name().equals(field) && known.howFound() == HowFound.LABORATORY);
-    }
-
-    private static int firstStage(Draft draft) {
-        return draft.topics.stream()
-                .mapToInt(topic -> topic.stage().ordinal())
-                .min()
-                .orElse(Integer.MAX_VALUE);
     }
 
     private static List<Topic<?>> inTableOrder(Set<Topic<?>> topics) {

@@ -5,14 +5,17 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.feature.BuildUp;
@@ -32,6 +35,7 @@ final class FactTable {
     static final String READINGS = "readings";
 
     private static final Map<Class<?>, FactLine> LINES = new LinkedHashMap<>();
+    private static final Map<Optional<Stage>, List<FactLine>> BY_STAGE;
 
     /** Reads the classes of a kind of damage off the floor. */
     private interface Weighing<E extends Enum<E>> {
@@ -52,6 +56,8 @@ final class FactTable {
                 Origin.fields(SurveyField.MACHINES.name())));
         LogFacts.linesPerConstant().forEach(FactTable::add);
         add(new StepFacts());
+        BY_STAGE = LINES.values().stream()
+                .collect(Collectors.groupingBy(line -> line.origin().after()));
     }
 
     private FactTable() {}
@@ -179,6 +185,11 @@ final class FactTable {
     /** All lines, in the order in which their facts reach the rules. */
     static List<FactLine> lines() {
         return List.copyOf(LINES.values());
+    }
+
+    /** Those whose facts a stage adds, in the same order; with no stage, those of the survey and the job log. */
+    static List<FactLine> lines(Optional<Stage> after) {
+        return BY_STAGE.getOrDefault(after, List.of());
     }
 
     /**

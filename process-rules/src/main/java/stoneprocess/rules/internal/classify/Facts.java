@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
@@ -33,6 +34,12 @@ public final class Facts {
     public static final String READINGS = FactTable.READINGS;
 
     private static final Map<Class<?>, List<Object>> SPACES = new ConcurrentHashMap<>();
+    private static final Map<String, DamageKind> DAMAGES =
+            Stream.of(DamageKind.values()).collect(Collectors.toUnmodifiableMap(Facts::damage, kind -> kind));
+    private static final List<String> SURVEY_NAMES = Stream.concat(
+                    SurveyField.all().stream().map(SurveyField::name),
+                    Stream.of(DamageKind.values()).map(Facts::damage))
+            .toList();
 
     private Facts() {}
 
@@ -44,9 +51,8 @@ public final class Facts {
     /** The same, without the types that nobody reads. */
     public static List<Object> after(Optional<Stage> stage, Situation situation, Predicate<Class<?>> read) {
         List<Object> facts = new ArrayList<>();
-        for (FactLine line : FactTable.lines()) {
-            boolean isDue = line.origin().after().equals(stage);
-            if (isDue && read.test(line.type()) && line.origin().when().test(situation)) {
+        for (FactLine line : FactTable.lines(stage)) {
+            if (read.test(line.type()) && line.origin().when().test(situation)) {
                 facts.addAll(line.facts(situation));
             }
         }
@@ -61,11 +67,12 @@ public final class Facts {
      * @param situation the survey
      */
     public static List<Object> again(List<Object> before, Set<String> changed, Situation situation) {
-        return before.stream()
-                .map(fact -> reads(fact.getClass()).stream().anyMatch(changed::contains)
-                        ? FactTable.line(fact.getClass()).again(fact, situation)
-                        : fact)
-                .toList();
+        List<Object> facts = new ArrayList<>(before.size());
+        for (Object fact : before) {
+            FactLine line = FactTable.line(fact.getClass());
+            facts.add(line.origin().reads(changed) ? line.again(fact, situation) : fact);
+        }
+        return facts;
     }
 
     /** The steps of a track as facts. */
@@ -148,17 +155,12 @@ public final class Facts {
 
     /** Names of all survey fields and kinds of damage, in the order of the survey form. */
     public static List<String> surveyNames() {
-        return Stream.concat(
-                        SurveyField.all().stream().map(SurveyField::name),
-                        Stream.of(DamageKind.values()).map(Facts::damage))
-                .toList();
+        return SURVEY_NAMES;
     }
 
     /** The kind of damage to which a name refers; empty for a field. */
     public static Optional<DamageKind> damage(String name) {
-        return Stream.of(DamageKind.values())
-                .filter(kind -> damage(kind).equals(name))
-                .findFirst();
+        return Optional.ofNullable(DAMAGES.get(name));
     }
 
     /** The name by which questions refer to a kind of damage. */

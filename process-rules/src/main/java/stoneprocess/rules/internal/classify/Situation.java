@@ -111,8 +111,11 @@ public final class Situation implements Known {
     }
 
     @Override
+    @SuppressWarnings("unchecked") // An outcome is of the type of its topic.
     public <V> Optional<Decision<V>> decision(Topic<V> topic, Subject subject) {
-        return Outcome.decision(outcomes.getOrDefault(topic, Map.of()).values(), topic, subject);
+        return outcomes.getOrDefault(topic, Map.of()).get(subject) instanceof Decision<?> decision
+                ? Optional.of((Decision<V>) decision)
+                : Optional.empty();
     }
 
     /** The values decided for the floor; none when the topic is not closed or ended in an impasse. */

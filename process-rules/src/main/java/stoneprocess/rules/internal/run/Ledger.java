@@ -2,11 +2,10 @@ package stoneprocess.rules.internal.run;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.topic.Topic;
@@ -23,15 +22,24 @@ final class Ledger {
             .thenComparing(each -> String.join(" ", each.reason().keys()))
             .thenComparing(each -> each.reason().facts().toString());
 
-    private final Map<Topic<?>, List<Stated>> byTopic;
+    private final Map<Topic<?>, List<Stated>> byTopic = new HashMap<>();
 
     Ledger(List<Firing> firings) {
         Map<Object, MatchedFact> matched = new IdentityHashMap<>();
-        List<Stated> sorted = new ArrayList<>(new LinkedHashSet<>(
-                firings.stream().map(firing -> stated(firing, matched)).toList()));
+        List<Stated> sorted = new ArrayList<>();
+        for (Firing firing : firings) {
+            sorted.add(stated(firing, matched));
+        }
         sorted.sort(ORDER);
-        byTopic = sorted.stream()
-                .collect(Collectors.groupingBy(each -> each.contribution().topic()));
+        Stated last = null;
+        for (Stated each : sorted) {
+            // What is equal stands side by side.
+            if (!each.equals(last)) {
+                byTopic.computeIfAbsent(each.contribution().topic(), topic -> new ArrayList<>())
+                        .add(each);
+            }
+            last = each;
+        }
     }
 
     /** Everything stated about a topic. */
@@ -41,9 +49,10 @@ final class Ledger {
 
     /** A fact that several rules matched is described once. */
     private static Stated stated(Firing firing, Map<Object, MatchedFact> matched) {
-        List<MatchedFact> facts = firing.facts().stream()
-                .map(fact -> matched.computeIfAbsent(fact, Facts::matched))
-                .toList();
+        List<MatchedFact> facts = new ArrayList<>(firing.facts().size());
+        for (Object fact : firing.facts()) {
+            facts.add(matched.computeIfAbsent(fact, Facts::matched));
+        }
         Reason reason = new Reason(
                 firing.contribution().kind(),
                 firing.card().id(),

@@ -39,6 +39,9 @@ public final class Runner {
     private static final Set<Stage> CUTTING =
             EnumSet.of(Stage.FIRST_CUT, Stage.SEQUENCE, Stage.EQUIPMENT, Stage.WATER_AND_PASSES);
     private static final List<TrackKind> TRACKS = List.of(TrackKind.values());
+    private static final List<List<Subject>> FLOOR = List.of(List.of(Subject.FLOOR));
+    private static final List<List<Subject>> TRACK =
+            List.of(TRACKS.stream().<Subject>map(Subject.OfTrack::new).toList());
 
     private final Situation situation;
     private final List<Outcome> pins;
@@ -160,24 +163,26 @@ public final class Runner {
     private void closeChoice(Choice<?> topic, List<Stated> stated) {
         for (List<Subject> track : tracks(topic.scope())) {
             Policy.of(topic)
-                    .closeTrack(
-                            topic,
-                            track,
-                            subject -> stated.stream()
-                                    .filter(each -> concerns(each.contribution(), subject))
-                                    .toList())
+                    .closeTrack(topic, track, subject -> about(subject, stated))
                     .forEach(this::settle);
         }
+    }
+
+    private static List<Stated> about(Subject subject, List<Stated> stated) {
+        List<Stated> about = new ArrayList<>();
+        for (Stated each : stated) {
+            if (concerns(each.contribution(), subject)) {
+                about.add(each);
+            }
+        }
+        return about;
     }
 
     /** The subjects of a scope; those of steps by track, in the order of the work. */
     private List<List<Subject>> tracks(Scope scope) {
         return switch (scope) {
-            case FLOOR -> List.of(List.of(Subject.FLOOR));
-            case TRACK ->
-                List.of(TRACKS.stream()
-                        .map(track -> (Subject) new Subject.OfTrack(track))
-                        .toList());
+            case FLOOR -> FLOOR;
+            case TRACK -> TRACK;
             case STEP ->
                 steps.values().stream()
                         .map(members -> members.stream()
