@@ -33,18 +33,23 @@ final class FloorGrid {
      * @param start level at the start of the grit, for each point
      * @param limit level that the grit approaches, for each point
      * @param weight weight of each point
+     * @param total sum of the weights
      */
-    private record Track(FloorModel.Floor floor, double[] start, double[] limit, double[] weight) {
-        double level(int point, double remaining) {
-            return SaturationCurve.level(start[point], limit[point], remaining);
+    private record Track(FloorModel.Floor floor, double[] start, double[] limit, double[] weight, double total) {
+        Track(FloorModel.Floor floor, double[] start, double[] limit, double[] weight) {
+            this(floor, start, limit, weight, sum(weight));
         }
 
-        double total() {
+        private static double sum(double[] weights) {
             double sum = 0;
-            for (double one : weight) {
-                sum += one;
+            for (double weight : weights) {
+                sum += weight;
             }
             return sum;
+        }
+
+        double level(int point, double remaining) {
+            return SaturationCurve.level(start[point], limit[point], remaining);
         }
 
         double remaining(int passes) {
@@ -98,6 +103,7 @@ final class FloorGrid {
         double least = NEGLIGIBLE_FLOOR * total();
         List<Track> next = new ArrayList<>();
         double[] limits = new double[OWN];
+        Points points = new Points((NODES + 1) * OWN);
         for (Track track : tracks) {
             double whole = track.total();
             if (whole < least) {
@@ -108,7 +114,6 @@ final class FloorGrid {
                 limits[i] = prior.limit(standing, track.floor().left());
             }
             Levels levels = levels(track, passes);
-            Points points = new Points(levels.size() * OWN);
             for (int node = 0; node < levels.size(); node++) {
                 double start = levels.gloss(node);
                 double stays = 0;
@@ -126,7 +131,7 @@ final class FloorGrid {
                     points.add(start, start, stays);
                 }
             }
-            points.addTo(next, track.floor());
+            points.moveTo(next, track.floor());
         }
         return new FloorGrid(model, Collections.unmodifiableList(next));
     }
@@ -209,10 +214,11 @@ final class FloorGrid {
             weight[count++] = mass;
         }
 
-        void addTo(List<Track> tracks, FloorModel.Floor floor) {
+        void moveTo(List<Track> tracks, FloorModel.Floor floor) {
             if (count > 0) {
                 tracks.add(new Track(
                         floor, Arrays.copyOf(start, count), Arrays.copyOf(limit, count), Arrays.copyOf(weight, count)));
+                count = 0;
             }
         }
     }

@@ -157,9 +157,7 @@ public final class StepFigures {
     /** How long the floor rests after a task; empty when there is nothing to wait for or a reading ends the wait. */
     public static Optional<Range<TimeSpan>> rest(Task task, Parameters parameters) {
         String name = "rest." + task.key();
-        return parameters.has(name + ".low")
-                ? Optional.of(parameters.range(name, TimeSpan.class))
-                : Optional.empty();
+        return parameters.has(name + ".low") ? Optional.of(parameters.range(name, TimeSpan.class)) : Optional.empty();
     }
 
     /** The two parameters that make a range. */

@@ -257,7 +257,8 @@ public final class Assembler {
             HazardSheet sheet = HazardSheet.of(hazard);
             Set<String> sources = new TreeSet<>();
             sheet.limitSources().forEach(source -> sources.add(source.id()));
-            raising.forEach(reason -> sources.add(cards.get(reason.rule()).source().id()));
+            raising.forEach(
+                    reason -> sources.add(cards.get(reason.rule()).source().id()));
             warnings.add(new SafetyWarning(
                     hazard,
                     sheet.precautions(),

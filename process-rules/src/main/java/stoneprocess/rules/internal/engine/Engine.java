@@ -10,6 +10,7 @@ import org.drools.model.Rule;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
+import org.kie.api.conf.KieBaseMutabilityOption;
 import org.kie.api.runtime.KieSessionsPool;
 import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.topic.Card;
@@ -27,7 +28,7 @@ public final class Engine {
         // The engine's own look-ups go through the context class loader, also in the first run.
         thread.setContextClassLoader(own);
         try {
-            KieBase base = KieBaseBuilder.createKieBaseFromModel(models(rules));
+            KieBase base = KieBaseBuilder.createKieBaseFromModel(models(rules), KieBaseMutabilityOption.DISABLED);
             sessions = base.newKieSessionsPool(1);
             for (LoadedRule rule : rules) {
                 cardsByRule.put(
