@@ -50,7 +50,9 @@ class OneStoneTest {
         KnownStone stone = KnownStone.of(answer);
         assertThat(stone.weakBinder()).isTrue();
         assertThat(read(answer)).isNotEmpty().containsOnly(Term.keys(stone.hardness()));
-        assertThat(passInputs(answer)).isNotEmpty().allMatch(inputs -> inputs.contains(new Input.OfParameter("cut-rate.weak-binder")));
+        assertThat(passInputs(answer))
+                .isNotEmpty()
+                .allMatch(inputs -> inputs.contains(new Input.OfParameter("cut-rate.weak-binder")));
         PlannedJob job = PlannedJob.of(answer, JobOptions.defaults());
         assertThat(job.job().stone()).isEqualTo(stone.reckonedAs());
         assertThat(job.job().stone().hardness()).isEqualTo(Hardness.MEDIUM);
@@ -68,7 +70,9 @@ class OneStoneTest {
             KnownStone stone = KnownStone.of(answer);
             inDoubt += stone.hardness().size() > 1 ? 1 : 0;
             assertThat(read(answer)).as("what rules read").allMatch(Term.keys(stone.hardness())::equals);
-            assertThat(passInputs(answer)).as("passes").allMatch(inputs -> inputs.contains(new Input.OfParameter(stone.cutRate())));
+            assertThat(passInputs(answer))
+                    .as("passes")
+                    .allMatch(inputs -> inputs.contains(new Input.OfParameter(stone.cutRate())));
             boolean cuts =
                     answer.plan().filter(plan -> !plan.tracks().isEmpty()).isPresent();
             if (cuts && answer.survey().answer(SurveyField.AREA).isKnown()) {
