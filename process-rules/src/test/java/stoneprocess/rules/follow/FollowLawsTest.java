@@ -6,8 +6,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -48,7 +51,7 @@ import stoneprocess.rules.internal.run.Runner;
 /** What must hold of every next move, on logs drawn at random; and a spoilt follower for each law that breaks it. */
 class FollowLawsTest {
     private static final Advisor ADVISOR = Advisor.standard();
-    private static final Follower SHIPPED = Follower.of(ADVISOR::followUp);
+    private static final Follower SHIPPED = Follower.remembering(ADVISOR::followUp);
     private static final Engine ENGINE = new Engine(ShippedRules.load());
     private static final int LOGS = 100;
     private static final int LINES = 0;
@@ -58,6 +61,13 @@ class FollowLawsTest {
     private record Follower(BiFunction<Recommendation, JobLog, NextMove> answer) {
         static Follower of(BiFunction<Recommendation, JobLog, NextMove> answer) {
             return new Follower(answer);
+        }
+
+        /** One that answers each log of a plan once; the laws draw the same jobs. */
+        static Follower remembering(BiFunction<Recommendation, JobLog, NextMove> answer) {
+            Map<Recommendation, Map<JobLog, NextMove>> answers = new IdentityHashMap<>();
+            return of((plan, log) -> answers.computeIfAbsent(plan, key -> new HashMap<>())
+                    .computeIfAbsent(log, key -> answer.apply(plan, key)));
         }
 
         static Follower without(String... ids) {
@@ -228,9 +238,10 @@ class FollowLawsTest {
         assertKills(FollowLawsTest::acceptedWhole, Follower.without("MOV-005"));
         assertThat(IntStream.range(0, 10 * LOGS)
                         .mapToObj(seed -> new RandomJob(seed, false))
-                        .filter(job -> SHIPPED.follow(job.plan(), job.entries()).move() == Move.ACCEPT))
+                        .anyMatch(
+                                job -> SHIPPED.follow(job.plan(), job.entries()).move() == Move.ACCEPT))
                 .as("the law speaks of something")
-                .isNotEmpty();
+                .isTrue();
     }
 
     private static boolean acceptedWhole(Follower follower, RandomJob job, Random random) {
@@ -265,7 +276,7 @@ class FollowLawsTest {
     void a_step_back_brings_the_warnings_of_planning_it_anew() {
         assertHolds(FollowLawsTest::stepBackWarns);
         Follower silent = Follower.of((plan, log) -> {
-            NextMove next = ADVISOR.followUp(plan, log);
+            NextMove next = SHIPPED.answer().apply(plan, log);
             Recommendation ahead = next.ahead();
             return new NextMove(
                     next.move(),

@@ -82,8 +82,10 @@ class HouseBoundsTest {
             .flatMap(surveys -> surveys)
             .toList();
 
+    private static final List<List<Object>> FACTS =
+            SURVEYS.stream().map(survey -> facts(survey, Parameters.standard())).toList();
     private static final List<Set<String>> SHIPPED =
-            SURVEYS.stream().map(survey -> met(survey, Parameters.standard())).toList();
+            FACTS.stream().map(HouseBoundsTest::met).toList();
 
     @Test
     void every_number_that_moves_a_floor_into_or_out_of_a_safety_rule_has_a_bound() {
@@ -120,7 +122,7 @@ class HouseBoundsTest {
             }
             for (Parameters house : tries(parameter)) {
                 for (int i = 0; i < SURVEYS.size(); i++) {
-                    assertThat(met(SURVEYS.get(i), house)).as(parameter.name()).containsAll(SHIPPED.get(i));
+                    assertThat(met(i, house)).as(parameter.name()).containsAll(SHIPPED.get(i));
                 }
             }
         }
@@ -128,7 +130,7 @@ class HouseBoundsTest {
 
     private static boolean moves(Parameters house) {
         for (int i = 0; i < SURVEYS.size(); i++) {
-            if (!met(SURVEYS.get(i), house).equals(SHIPPED.get(i))) {
+            if (!met(i, house).equals(SHIPPED.get(i))) {
                 return true;
             }
         }
@@ -155,12 +157,19 @@ class HouseBoundsTest {
         return tries;
     }
 
+    private static List<Object> facts(FloorSurvey survey, Parameters parameters) {
+        return Facts.after(
+                Optional.empty(), new Situation(survey, parameters, GritSequence.standard()), READ::contains);
+    }
+
+    /** What a floor meets by the numbers of a house; numbers that change no fact change nothing. */
+    private static Set<String> met(int floor, Parameters house) {
+        List<Object> facts = facts(SURVEYS.get(floor), house);
+        return facts.equals(FACTS.get(floor)) ? SHIPPED.get(floor) : met(facts);
+    }
+
     /** What safety rules say of which fields, by the conditions that a floor meets. */
-    private static Set<String> met(FloorSurvey survey, Parameters parameters) {
-        Situation situation = new Situation(survey, parameters, GritSequence.standard());
-        List<Object> facts = Facts.after(Optional.empty(), situation).stream()
-                .filter(fact -> READ.contains(fact.getClass()))
-                .toList();
+    private static Set<String> met(List<Object> facts) {
         return CONDITIONS.stream()
                 .filter(reach -> facts.stream().anyMatch(reach.condition()::matches))
                 .map(Reach::name)

@@ -19,6 +19,7 @@ public final class CoveringArray {
 
     private final int[] sizes;
     private final int[] order;
+    private final int[] ordered;
     private final List<int[]> rows = new ArrayList<>();
 
     private CoveringArray(int[] sizes) {
@@ -28,6 +29,7 @@ public final class CoveringArray {
                 .sorted(Comparator.comparing((Integer column) -> -sizes[column]))
                 .mapToInt(Integer::intValue)
                 .toArray();
+        this.ordered = IntStream.of(order).map(column -> sizes[column]).toArray();
     }
 
     /**
@@ -67,7 +69,7 @@ public final class CoveringArray {
     }
 
     private int size(int column) {
-        return sizes[order[column]];
+        return ordered[column];
     }
 
     private void widen(int column, Missing missing) {
