@@ -57,13 +57,13 @@ public final class Advisor {
 
     /** The advisor with the shipped rules and the usual sequence: the same one at every call, built at the first. */
     public static Advisor standard() {
-        Advisor made = standard;
-        if (made == null) {
+        Advisor advisor = standard;
+        if (advisor == null) {
             // Two threads may both make one; they are alike.
-            made = of(Rulebase.standard(), Options.defaults());
-            standard = made;
+            advisor = of(Rulebase.standard(), Options.defaults());
+            standard = advisor;
         }
-        return made;
+        return advisor;
     }
 
     /** An advisor with a rulebase and options of the caller's. */
@@ -102,7 +102,7 @@ public final class Advisor {
     /**
      * Reads the job log of a floor that is worked by a plan, and says what comes next.
      *
-     * @param plan what was recommended, by this rulebase; one without a grade to work is refused
+     * @param plan what was recommended, by this rulebase; one without a grit to work is refused
      * @param log what was noted so far; empty before the first pass
      */
     public NextMove followUp(Recommendation plan, JobLog log) {
@@ -113,7 +113,7 @@ public final class Advisor {
     /**
      * Traces signs of a fault to causes, and says how to tell them apart and what to do.
      *
-     * @param plan what was recommended, by this rulebase; one without a grade to work is refused
+     * @param plan what was recommended, by this rulebase; one without a grit to work is refused
      * @param signs what was seen, heard or felt, beside the signs of the log's latest looks; at least one in all
      * @param log what was noted so far; where it notes no work, the signs are those of a finished floor
      */
@@ -146,7 +146,7 @@ public final class Advisor {
      *
      * @param recommendation one that this rulebase made
      * @param topic one of {@link stoneprocess.core.topic.Topics#all()}
-     * @param subject what fits the topic's scope: the floor, a track, or a track at one grade
+     * @param subject what fits the topic's scope: the floor, a track, or a track at one grit
      * @return the outcome with its reasons and everything that it rests on; never null
      * @throws InvalidInputException for a recommendation of another rulebase, a topic that is not in the table, a subject
      *     of another scope, and a matter that the recommendation did not come to
@@ -160,8 +160,8 @@ public final class Advisor {
      *
      * @param recommendation one that this rulebase made
      * @param topic one of {@link stoneprocess.core.topic.Topics#all()}
-     * @param subject what fits the topic's scope: the floor, a track, or a track at one grade
-     * @param value key of a value that the outcome does not have; of a grade for paths and test cuts; a number of passes
+     * @param subject what fits the topic's scope: the floor, a track, or a track at one grit
+     * @param value key of a value that the outcome does not have; of a grit for paths and test cuts; a number of passes
      *     or litres, from 0 to 1 000 000, for these figures
      * @return what vetoed or outweighed it, or which rules would ask for it and what keeps them silent; never null
      * @throws InvalidInputException as in {@link #why}, for a value that the topic cannot take, and for one that the
@@ -172,13 +172,13 @@ public final class Advisor {
     }
 
     private Explainer explainer() {
-        Explainer made = explainer;
-        if (made == null) {
+        Explainer known = explainer;
+        if (known == null) {
             // Two threads may both make one; they are alike.
-            made = new Explainer(rulebase.meanings());
-            explainer = made;
+            known = new Explainer(rulebase.meanings());
+            explainer = known;
         }
-        return made;
+        return known;
     }
 
     /**
@@ -201,14 +201,14 @@ public final class Advisor {
      * Finds the smallest changes of a survey that give a wanted value: the fewest changes, then the fewest class steps;
      * all that tie, in the order of the survey form. It is searched exactly, up to two changes: every other class that
      * the rules can tell apart of every answer of the survey, a measured value going to the nearest value of each class;
-     * one machine or one grade more or less, or all of them; in each zone of the survey each other class of each kind of
+     * one machine or one grit more or less, or all of them; in each zone of the survey each other class of each kind of
      * damage, over the share noted before or else over the whole zone. No answer is forgotten; zones and gloss readings
      * stay as they are.
      *
      * @param survey what is known
      * @param topic one that a recommendation decides, passes and litres excepted
      * @param subject what fits the topic's scope; a track or step that the plan does not have can be asked for too
-     * @param value key of a value of the topic's domain; for a grit path or test cuts the key of a grade of the options'
+     * @param value key of a value of the topic's domain; for a grit path or test cuts the key of a grit of the options'
      *     sequence. Where several values stand, it is to be one of them
      * @return the ways, each change told as what people can change or what the floor is; that it is so already, or that
      *     no two changes do it
@@ -274,7 +274,7 @@ public final class Advisor {
 
     private void requirePlan(Recommendation plan) {
         requireOwn(plan);
-        if (plan.plan().filter(made -> !made.tracks().isEmpty()).isEmpty()) {
+        if (plan.plan().filter(known -> !known.tracks().isEmpty()).isEmpty()) {
             throw new InvalidInputException(
                     "recommendation.status",
                     plan.status().key(),

@@ -6,7 +6,7 @@ import stoneprocess.core.tool.GritSequence;
 /**
  * How a recommendation is asked for.
  *
- * @param sequence the grades that there are to choose from; those on hand by the survey are chosen first
+ * @param sequence the grits that there are to choose from; those on hand by the survey are chosen first
  */
 public record Options(GritSequence sequence) {
     public Options {

@@ -49,13 +49,13 @@ public final class Rulebase {
 
     /** The shipped rules and numbers: the same rulebase at every call, built at the first. */
     public static Rulebase standard() {
-        Rulebase made = standard;
-        if (made == null) {
+        Rulebase rulebase = standard;
+        if (rulebase == null) {
             // Two threads may both make one; they are alike.
-            made = with(Overlay.none());
-            standard = made;
+            rulebase = with(Overlay.none());
+            standard = rulebase;
         }
-        return made;
+        return rulebase;
     }
 
     /**

@@ -21,7 +21,7 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 
 /**
- * One fact of a survey made another: the answer to a field, one machine or grade more or less on hand, or one kind of
+ * One fact of a survey made another: the answer to a field, one machine or grit more or less on hand, or one kind of
  * damage in one zone. Immutable and safe to share between threads.
  */
 public sealed interface Change {
@@ -80,10 +80,10 @@ public sealed interface Change {
     }
 
     /**
-     * One machine or one grade more or less on hand.
+     * One machine or one grit more or less on hand.
      *
      * @param field a field that takes a set or a list
-     * @param member the machine or grade, of the type of the field's members
+     * @param member the machine or grit, of the type of the field's members
      * @param added true when it is on hand after the change and was not before; false the other way round
      */
     record OfMember(SurveyField<?> field, Object member, boolean added) implements Change {
@@ -224,7 +224,7 @@ public sealed interface Change {
     /** Name of the field, or {@code damages.} and a kind of damage, as questions have it. */
     String name();
 
-    /** What changes: the name, with the machine or grade behind it, or the zone before it. Of two changes of one way no
+    /** What changes: the name, with the machine or grit behind it, or the zone before it. Of two changes of one way no
      * two have the same place. */
     String place();
 

@@ -15,7 +15,7 @@ public interface Explanation {
     List<Matter> matters();
 
     /**
-     * The values about which {@link #whyNot} answers, besides figures: those of the domain, or the grades of the
+     * The values about which {@link #whyNot} answers, besides figures: those of the domain, or the grits of the
      * sequence, that the outcome does not have.
      *
      * @throws InvalidInputException as in {@link #why}
@@ -38,7 +38,7 @@ public interface Explanation {
      *
      * @param topic one of {@link Topics#all()}
      * @param subject what fits the topic's scope
-     * @param value key of a value of the topic's domain; of a grade of the sequence for paths and test cuts; a whole
+     * @param value key of a value of the topic's domain; of a grit of the sequence for paths and test cuts; a whole
      *     number of passes or a number of litres, from 0 to 1 000 000, for these figures
      * @throws InvalidInputException as in {@link #why}, for a value that the topic cannot take, and for one that the
      *     outcome has

@@ -5,11 +5,11 @@ import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.topic.TrackKind;
 
 /**
- * A track that two plans work over different grades.
+ * A track that two plans work over different grits.
  *
  * @param track the track
- * @param one keys of the grades of the one, coarse to fine; none when it does not work the track
- * @param other keys of the grades of the other
+ * @param one keys of the grits of the one, coarse to fine; none when it does not work the track
+ * @param other keys of the grits of the other
  */
 public record TrackDifference(TrackKind track, List<String> one, List<String> other) {
     /** Copies the lists. */

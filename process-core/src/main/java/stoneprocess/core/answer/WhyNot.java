@@ -20,7 +20,7 @@ import stoneprocess.core.topic.Card;
  * @param asked the reasons that asked for it all the same
  * @param silent the rules that ask for it, but not on this floor, the nearest to speaking first; none when no rule asks
  *     for it at all
- * @param restsOn the matters that kept a grade or a figure out
+ * @param restsOn the matters that kept a grit or a figure out
  * @param cards the card of every rule that is named, ordered by id
  * @param answers the survey's answer to every question behind the conditions that do not hold, in the order of the
  *     survey form

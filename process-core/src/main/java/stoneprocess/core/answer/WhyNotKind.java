@@ -22,22 +22,22 @@ public enum WhyNotKind implements Term {
     /** No value met all needs and escaped all vetoes; this one was excluded with the others. */
     IMPASSE,
 
-    /** A grade that is not on hand. */
+    /** A grit that is not on hand. */
     NOT_ON_HAND,
 
-    /** A grade whose bond is not used on this floor. */
+    /** A grit whose bond is not used on this floor. */
     BOND_LEFT_OUT,
 
-    /** A grade before the one that the first cut starts with. */
+    /** A grit before the one that the first cut starts with. */
     BEFORE_START,
 
-    /** A grade after the last one that is aimed at. */
+    /** A grit after the last one that is aimed at. */
     AFTER_END,
 
-    /** A grade that the path steps over: the legal path with the fewest wide jumps and grades goes without it. */
+    /** A grit that the path steps over: the legal path with the fewest wide jumps and grits goes without it. */
     STEPPED_OVER,
 
-    /** No path from the first cut to the last grade leads over the grades on hand. */
+    /** No path from the first cut to the last grit leads over the grits on hand. */
     NO_PATH,
 
     /** A figure computed from others by formula. */

@@ -15,7 +15,7 @@ import stoneprocess.core.topic.Topic;
  * @param needs the demands
  * @param vetoes the exclusions
  * @param untilKnown true when it would not be one without what rests on facts that nobody knows yet
- * @param lacking what would have to be got first: all grades of the path over all grades that are not on hand,
+ * @param lacking what would have to be got first: all grits of the path over all grits that are not on hand,
  *     or the machines that are not on hand and of which any one would do; empty when nothing that can be got would help
  */
 public record Impasse<V>(

@@ -28,7 +28,7 @@ import stoneprocess.core.topic.SiteCheck;
  * @param notes what is to be said about entries of the log; an entry without a note counts as it stands
  * @param unknown names of what the log leaves open and a decision hangs on, such as {@code look.film}
  * @param outcomes how the topics of following up were closed
- * @param ahead the plan from here on, with what was done pinned: grades to come, their machines, water, passes and hold
+ * @param ahead the plan from here on, with what was done pinned: grits to come, their machines, water, passes and hold
  *     points, new preparation, warnings, what the owner accepts; made of the survey with what happened entered
  */
 public record NextMove(

@@ -7,7 +7,7 @@ public enum NoteKind implements Term {
     /** It stands after an entry of a later moment. */
     OUT_OF_ORDER,
 
-    /** The face was wet. */
+    /** The surface was wet. */
     WET_READING,
 
     /** The surface was not clean. */

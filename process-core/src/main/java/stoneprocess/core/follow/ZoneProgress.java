@@ -9,15 +9,15 @@ import stoneprocess.core.gloss.ZoneStatistics;
 import stoneprocess.core.internal.check.Refuse;
 
 /**
- * What the readings of one zone tell at the hold point, at 60 degrees on a clean, dry face.
+ * What the readings of one zone tell at the hold point, at 60 degrees on a clean, dry surface.
  *
  * @param zone name of the zone
  * @param now the readings at the hold point
  * @param gain against the readings of the zone before; empty when there were none
  * @param angle the angle that tells most
  * @param outlook whether and how the finish is reached; empty where no forecast is made (soft stone, unknown stone, no
- *     resin grade)
- * @param morePasses the zone after the usual number of further passes of the grade; empty as the outlook
+ *     resin grit)
+ * @param morePasses the zone after the usual number of further passes of the grit; empty as the outlook
  */
 public record ZoneProgress(
         String zone,

@@ -2,7 +2,7 @@ package stoneprocess.core.gloss;
 
 import stoneprocess.core.term.Term;
 
-/** The state of the face under the meter. */
+/** The state of the surface under the meter. */
 public enum FaceState implements Term {
     /** Clean and dry: the only state that tells something of the stone. */
     CLEAN_DRY,
@@ -10,6 +10,6 @@ public enum FaceState implements Term {
     /** Wet or damp: the water film reads. */
     WET,
 
-    /** Dust, slurry or residue on the face. */
+    /** Dust, slurry or residue on the surface. */
     SOILED
 }

@@ -106,8 +106,10 @@ public record Gain(
     }
 
     private static double degrees(Sample first, Sample second) {
-        double one = first.error() * first.error();
-        double other = second.error() * second.error();
-        return (one + other) * (one + other) / (one * one / (first.count() - 1) + other * other / (second.count() - 1));
+        double before = first.error() * first.error();
+        double after = second.error() * second.error();
+        return (before + after)
+                * (before + after)
+                / (before * before / (first.count() - 1) + after * after / (second.count() - 1));
     }
 }

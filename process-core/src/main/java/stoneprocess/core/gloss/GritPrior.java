@@ -5,6 +5,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
@@ -25,8 +26,10 @@ public record GritPrior(int grit, Gloss ceiling, double logMedian, double logDev
     public static final List<Hardness> CLASSES = List.of(Hardness.MEDIUM, Hardness.HARD);
 
     private static final String PREFIX = "gloss-final.";
-    private static final int COARSEST = 30;
-    private static final int FINEST = 12_000;
+    /** How far a band that reaches up to the ceiling is cut off below it, upper and lower end, so that both logarithms exist. */
+    private static final double UPPER_END = 0.99;
+
+    private static final double LOWER_END = 0.98;
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
     public GritPrior {
@@ -37,9 +40,13 @@ public record GritPrior(int grit, Gloss ceiling, double logMedian, double logDev
         }
     }
 
-    /** True of resin grits that can be foretold, 30 to 12000. */
-    public static boolean covers(int grit) {
-        return grit >= COARSEST && grit <= FINEST;
+    /** True of resin grits that can be foretold, {@code gloss-final.grits}. */
+    public static boolean covers(int grit, Parameters parameters) {
+        return foretold(parameters).contains(new Count(grit));
+    }
+
+    private static Range<Count> foretold(Parameters parameters) {
+        return parameters.range(PREFIX + "grits", Count.class);
     }
 
     /**
@@ -48,7 +55,7 @@ public record GritPrior(int grit, Gloss ceiling, double logMedian, double logDev
      * off just below.
      *
      * @param hardness medium or hard; soft is refused
-     * @param grit resin grit number, 30 to 12000; anything else is refused
+     * @param grit resin grit number within {@code gloss-final.grits}; anything else is refused
      * @param ceiling what the stone would read if it were smooth
      * @param parameters the bands; a lower end that is not over 0 and under the upper end is refused
      */
@@ -56,9 +63,13 @@ public record GritPrior(int grit, Gloss ceiling, double logMedian, double logDev
         if (!CLASSES.contains(hardness)) {
             throw new InvalidInputException("hardness", hardness.key(), "medium or hard");
         }
-        if (!covers(grit)) {
+        if (!covers(grit, parameters)) {
+            Range<Count> foretold = foretold(parameters);
             throw new InvalidInputException(
-                    "grit", Integer.toString(grit), "a resin grit from " + COARSEST + " to " + FINEST);
+                    "grit",
+                    Integer.toString(grit),
+                    "a resin grit from " + (int) foretold.low().number() + " to "
+                            + (int) foretold.high().number());
         }
         int listed = nearest(hardness, grit, parameters);
         String name = PREFIX + hardness.key() + "." + listed;
@@ -71,8 +82,8 @@ public record GritPrior(int grit, Gloss ceiling, double logMedian, double logDev
         }
         double most = ceiling.at60().gloss();
         double little =
-                StrictMath.log(StrictMath.log(most / Math.min(band.high().gloss(), 0.99 * most)));
-        double much = StrictMath.log(StrictMath.log(most / Math.min(band.low().gloss(), 0.98 * most)));
+                StrictMath.log(StrictMath.log(most / Math.min(band.high().gloss(), UPPER_END * most)));
+        double much = StrictMath.log(StrictMath.log(most / Math.min(band.low().gloss(), LOWER_END * most)));
         double level = Sample.probability("gloss-final.level", parameters.get("gloss-final.level", Share.class));
         double width = 2 * NORMAL.inverseCumulativeProbability((1 + level) / 2);
         return new GritPrior(listed, ceiling.at60(), (little + much) / 2, (much - little) / width);

@@ -53,8 +53,8 @@ final class Levels {
 
     double total() {
         double sum = 0;
-        for (double one : mass) {
-            sum += one;
+        for (double part : mass) {
+            sum += part;
         }
         return sum;
     }

@@ -4,7 +4,7 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 
 /**
- * Effective optical roughness of a face: the height scatter that would take away as much gloss as the face has lost. It
+ * Effective optical roughness of a surface: the height scatter that would take away as much gloss as the surface has lost. It
  * is inferred from gloss alone and has a type of its own so that no stylus Ra and no areal Sq is put in its place:
  * published surfaces of Sq near 750 nm still read 30 GU, where this formula gives zero (Operative Dentistry 38(3) E9).
  *
@@ -18,7 +18,7 @@ public record OpticalRoughness(double nanometres) {
     /** Wavelength at which the eye, and with it a gloss meter of ISO 2813, is most sensitive, in nanometres. */
     public static final double WAVELENGTH_NM = 555;
 
-    /** Above this share of the wavelength, seen along the light, a face no longer counts as smooth (Rayleigh). */
+    /** Above this share of the wavelength, seen along the light, a surface no longer counts as smooth (Rayleigh). */
     private static final double SMOOTH = 1.0 / 8;
 
     public OpticalRoughness {
@@ -48,7 +48,7 @@ public record OpticalRoughness(double nanometres) {
     }
 
     /**
-     * What a face of this roughness reads, in GU: from the ceiling at zero down to 0.
+     * What a surface of this roughness reads, in GU: from the ceiling at zero down to 0.
      *
      * @param ceiling what the stone would read if it were smooth
      * @param geometry angle of the meter

@@ -12,7 +12,7 @@ import stoneprocess.core.quantity.Gloss;
  * @param direction which way the meter lay
  * @param geometry angle of the meter
  * @param gloss what it showed, from 0 to the reading of a perfect mirror at that angle; more is refused
- * @param state the state of the face
+ * @param state the state of the surface
  */
 public record Reading(String place, String zone, Direction direction, Geometry geometry, Gloss gloss, FaceState state) {
     private static final int LONGEST = 60;

@@ -8,7 +8,7 @@ import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Gloss;
 
 /**
- * Readings of one angle on a clean, dry face. What is wet, soiled or of another angle is set aside and stays visible.
+ * Readings of one angle on a clean, dry surface. What is wet, soiled or of another angle is set aside and stays visible.
  *
  * @param geometry angle of the readings that are used
  * @param used the readings that are used, in the order given; may be empty

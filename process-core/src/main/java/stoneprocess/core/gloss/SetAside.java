@@ -16,10 +16,10 @@ public record SetAside(Reading reading, Reason reason) {
 
     /** Why a reading is not used; the first that holds counts. */
     public enum Reason implements Term {
-        /** The face was wet. */
+        /** The surface was wet. */
         WET,
 
-        /** The face was not clean. */
+        /** The surface was not clean. */
         SOILED,
 
         /** It was read at another angle than the others. */

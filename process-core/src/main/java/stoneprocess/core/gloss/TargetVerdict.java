@@ -13,7 +13,7 @@ public enum TargetVerdict implements Term {
     /** A grit of the remaining plan likely reaches it. */
     FINER_GRIT,
 
-    /** Nothing in view reaches it likely, but it is not out of reach. */
+    /** Nothing in view is likely to reach it, but it is not out of reach. */
     OPEN,
 
     /** Nothing in view reaches it, however many passes follow. */

@@ -20,7 +20,7 @@ public sealed interface Entry {
     Moment at();
 
     /**
-     * Work with one grade on one track.
+     * Work with one grit on one track.
      *
      * @param at when the passes were done
      * @param track the track that was worked
@@ -48,11 +48,11 @@ public sealed interface Entry {
     }
 
     /**
-     * A look at one zone, in low-angle light.
+     * A look at one zone, in raking light.
      *
      * @param at when
      * @param zone name of the zone, as in the survey
-     * @param face whether the face was clean and dry
+     * @param face whether the surface was clean and dry
      * @param scratches which scratches show
      * @param film whether a film shows
      * @param pad the face of the pads
@@ -80,7 +80,7 @@ public sealed interface Entry {
      * A gloss reading.
      *
      * @param at when
-     * @param reading place, zone, direction, angle, value and state of the face
+     * @param reading place, zone, direction, angle, value and state of the surface
      */
     record Read(Moment at, Reading reading) implements Entry {
         public Read {
@@ -107,7 +107,7 @@ public sealed interface Entry {
      * A try on the test area.
      *
      * @param at when
-     * @param grade the grade that it was started with
+     * @param grade the grit that it was started with
      * @param result how it came out
      * @param signed whether the owner signed it
      */

@@ -34,7 +34,7 @@ public enum EventKind implements Term {
     /** Edges were left out at a grit. */
     EDGES_SKIPPED,
 
-    /** Pads were changed within a grade, and the new ones not yet felt for coarse grit and run in. */
+    /** Pads were changed within a grit, and the new ones not yet felt for coarse grit and run in. */
     PAD_CHANGED,
 
     /** Slurry has escaped. */

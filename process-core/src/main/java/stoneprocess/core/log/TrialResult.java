@@ -7,9 +7,9 @@ public enum TrialResult implements Term {
     /** The damage is gone and the look is as agreed. */
     CLEARED,
 
-    /** Damage is left: one grade coarser is tried. */
+    /** Damage is left: one grit coarser is tried. */
     NOT_CLEARED,
 
-    /** More was cut than was needed: one grade finer is tried. */
+    /** More was cut than was needed: one grit finer is tried. */
     TOO_MUCH
 }

@@ -10,7 +10,7 @@ import stoneprocess.core.topic.Topic;
  * @param <V> the topic's values
  * @param kind what is offered
  * @param topic the topic that it releases
- * @param values the one value that becomes possible; for {@link OfferKind#GET_GRADES} every missing grade; for
+ * @param values the one value that becomes possible; for {@link OfferKind#GET_GRADES} every missing grit; for
  *     {@link OfferKind#OTHER_MACHINE} the machines of which any one would do; none where nothing can be named
  * @param rules ids of the rules whose demand it releases; none when it leaves the floor alone
  */

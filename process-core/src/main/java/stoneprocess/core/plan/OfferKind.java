@@ -28,7 +28,7 @@ public enum OfferKind implements Term {
     /** Replace the worst pieces. */
     REPLACE_PIECES,
 
-    /** The missing grades are bought. */
+    /** The missing grits are bought. */
     GET_GRADES,
 
     /** Bring another machine. */

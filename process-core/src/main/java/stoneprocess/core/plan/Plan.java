@@ -29,7 +29,7 @@ import stoneprocess.core.topic.Upkeep;
  * @param acceptances what the owner accepts before the start
  * @param testArea whether a test area comes first
  * @param testCuts first cuts to try on the test area, in this order, until one clears the damage
- * @param repairs places that are repaired by themselves
+ * @param repairs places that are repaired separately
  * @param finish the finish that is aimed at; empty when nothing is cut
  * @param tracks the cuts
  * @param shortfalls what the equipment on hand costs against the best

@@ -15,7 +15,7 @@ import stoneprocess.core.topic.WaterLevel;
 import stoneprocess.core.topic.WorkMethod;
 
 /**
- * One grade of one track, complete enough to be carried onto the site.
+ * One grit of one track, complete enough to be carried onto the site.
  *
  * @param grade bond and grit number
  * @param method wet or dry
@@ -23,7 +23,7 @@ import stoneprocess.core.topic.WorkMethod;
  * @param weight how much weight is added, as a class
  * @param addedMass the same as a mass
  * @param water how wet the floor is kept, as a class
- * @param litresPerPass water for one pass over the track's area; empty when the area is not known or the grade is worked dry
+ * @param litresPerPass water for one pass over the track's area; empty when the area is not known or the grit is worked dry
  * @param passes traverses of a bay, from and to
  * @param handling how the work is done
  * @param pickUp how slurry leaves the floor after the step

@@ -82,7 +82,7 @@ public record Recommendation(
      * The decision of a topic for a subject; empty when it was not reached or ended in an impasse.
      *
      * @param topic one of the topics that rules decide
-     * @param subject what fits the topic's scope: the floor, a track, or a track at one grade
+     * @param subject what fits the topic's scope: the floor, a track, or a track at one grit
      * @throws InvalidInputException for a subject of another scope, naming those that are accepted
      */
     public <V> Optional<Decision<V>> decision(Topic<V> topic, Subject subject) {
@@ -106,7 +106,7 @@ public record Recommendation(
 
     /** The planned steps of a part of the floor, in their order; none without a plan and where it is not cut. */
     public List<PlannedStep> steps(TrackKind kind) {
-        return plan.map(made -> made.steps(kind)).orElse(List.of());
+        return plan.map(known -> known.steps(kind)).orElse(List.of());
     }
 
     /** All impasses, in the order of the topic table; none when every topic was decided. */

@@ -13,6 +13,7 @@ import stoneprocess.core.gloss.GlossCheck;
 import stoneprocess.core.gloss.GlossForecast;
 import stoneprocess.core.gloss.GlossPrediction;
 import stoneprocess.core.gloss.GlossSuspicion;
+import stoneprocess.core.gloss.GritPrior;
 import stoneprocess.core.gloss.GritStage;
 import stoneprocess.core.gloss.LevelReading;
 import stoneprocess.core.gloss.PlannedGrit;
@@ -42,10 +43,7 @@ public final class FloorForecast {
     private static final Set<Coating> FILMS =
             Set.of(Coating.WAX, Coating.ACRYLIC, Coating.URETHANE, Coating.EPOXY, Coating.CRYSTALLISED);
 
-    /** The coarsest number that {@link stoneprocess.core.gloss.GritPrior} knows. */
-    private static final int COARSEST_LISTED = 30;
-
-    /** So many passes that nothing is left of the face before. */
+    /** So many passes that nothing is left of the surface before. */
     private static final int GROUND_AWAY = 1000;
 
     private final Recommendation recommendation;
@@ -115,7 +113,7 @@ public final class FloorForecast {
         return steps.stream().filter(step -> step.grade().bond() == Bond.RESIN).toList();
     }
 
-    /** Whether the survey names a film on the face, whose gloss is not the stone's. */
+    /** Whether the survey names a film on the surface, whose gloss is not the stone's. */
     public static boolean coated(Recommendation recommendation) {
         return recommendation
                 .survey()
@@ -127,7 +125,7 @@ public final class FloorForecast {
 
     /**
      * What the survey read in a zone, as the start of the work; empty where it was not read clean and dry at 60 degrees,
-     * where a film lies on it and where the plan grinds the old face away before the first resin grit.
+     * where a film lies on it and where the plan grinds the old surface away before the first resin grit.
      */
     public static Optional<LevelReading> start(Recommendation recommendation, TrackKind track, String zone) {
         Objects.requireNonNull(zone, "zone");
@@ -179,16 +177,18 @@ public final class FloorForecast {
     }
 
     /**
-     * The metal and transition grades that go first, in the plan's order; none once a grit is done. They are reckoned as
-     * the resin grit of their number, which leaves no less gloss, run to its end, since they grind the old face away. Left
-     * out are numbers coarser than any that is listed, and one that the next step repeats.
+     * The metal and transition grits that go first, in the plan's order; none once a grit is done. They are reckoned as
+     * the resin grit of their number, which leaves no less gloss, run to its end, since they grind the old surface away. Left
+     * out are numbers that cannot be foretold, and one that the next step repeats.
      */
     public List<AbrasiveGrade> coarserFirst() {
         List<AbrasiveGrade> coarser = new ArrayList<>();
         for (int i = 0; done.isEmpty() && i + 1 < steps.size(); i++) {
             AbrasiveGrade grade = steps.get(i).grade();
             boolean repeated = steps.get(i + 1).grade().number() == grade.number();
-            if (grade.bond() != Bond.RESIN && grade.number() >= COARSEST_LISTED && !repeated) {
+            if (grade.bond() != Bond.RESIN
+                    && GritPrior.covers(grade.number(), recommendation.parameters())
+                    && !repeated) {
                 coarser.add(grade);
             }
         }

@@ -48,7 +48,7 @@ import stoneprocess.core.topic.TrackKind;
  * @param withoutCeiling the families of which no ceiling is known
  * @param zones what the survey read, zone by zone, in its order
  * @param setAside readings on wet or soiled faces
- * @param coated whether the survey names a film on the face, so that its readings are the film's
+ * @param coated whether the survey names a film on the surface, so that its readings are the film's
  * @param zone the zone that is forecast; empty when none was asked for and none of the open field was read
  * @param holdPoints what was read between the grits
  * @param needed how many readings the zones need that were read at 60 degrees
@@ -69,9 +69,6 @@ public record FloorGloss(
         Set<NoForecast> obstacles,
         Optional<PlannedGloss> planned) {
     private static final Set<ZoneKind> OPEN_FIELD = Set.of(ZoneKind.LANE, ZoneKind.FIELD, ZoneKind.ENTRANCE);
-
-    /** A reading beyond what so many floors can give at a grit makes one look for a film. */
-    private static final Share FILM_LEVEL = new Share(99);
 
     public FloorGloss {
         Refuse.nulls(
@@ -310,7 +307,7 @@ public record FloorGloss(
             return stone.hardness().size() > 1 || !GritPrior.CLASSES.contains(hardness)
                     ? Optional.empty()
                     : Optional.of(GritPrior.of(hardness, grit, stone.highestCeiling(), parameters)
-                            .interval(FILM_LEVEL));
+                            .interval(parameters.get("gloss-film.level", Share.class)));
         }
 
         private List<ReadingsNeeded> needed() {

@@ -31,7 +31,7 @@ public enum JobNote implements Term {
     /** Hand work has hours, but no pads, water, slurry and energy. */
     HAND_WORK_USES_UP_MORE,
 
-    /** Polishing powder is reckoned with the usual passes and the water of the finest grades. */
+    /** Polishing powder is reckoned with the usual passes and the water of the finest grits. */
     POWDER_AS_USUAL,
 
     /** Wet steps are reckoned with more people than the survey names. */

@@ -93,12 +93,12 @@ public record KnownStone(Set<Family> families, Optional<ScriberTest> scriber) {
         return families.equals(Set.of(Family.SANDSTONE));
     }
 
-    /** Whether it is sure that the face was made in a factory. */
+    /** Whether it is sure that the surface was made in a factory. */
     public boolean machineMade() {
         return MACHINE_MADE.containsAll(families);
     }
 
-    /** Whether the face may have been made in a factory. */
+    /** Whether the surface may have been made in a factory. */
     public boolean mayBeMachineMade() {
         return families.stream().anyMatch(MACHINE_MADE::contains);
     }

@@ -14,7 +14,7 @@ import stoneprocess.core.tool.AbrasiveGrade;
  *
  * @param now the zone as it stands; empty while no grit has run
  * @param ends the zone at the end of each resin grit that remains
- * @param coarserFirst metal and transition grades that go first
+ * @param coarserFirst metal and transition grits that go first
  * @param lastGrit the last grit of the plan
  * @param toTarget the way to the target; empty where there is none
  * @param basis what it rests on

@@ -10,6 +10,6 @@ public enum AcidDrop implements Term {
     /** Fizzes on scratched powder only. */
     FIZZ_ON_POWDER,
 
-    /** Fizzes on the solid face. */
+    /** Fizzes on the solid surface. */
     FIZZ_ON_SOLID
 }

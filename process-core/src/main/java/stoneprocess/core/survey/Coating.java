@@ -2,7 +2,7 @@ package stoneprocess.core.survey;
 
 import stoneprocess.core.term.Term;
 
-/** What lies on the face. */
+/** What lies on the surface. */
 public enum Coating implements Term {
     /** Nothing. */
     NONE,

@@ -28,7 +28,7 @@ public enum DamageKind implements Term {
     /** Efflorescence; share of the zone's area. */
     SALTS(Presence.class, null, DamageKind.AREA, HowFound.LOOK),
 
-    /** Flaking and spalling of the face; share of the zone's area. */
+    /** Flaking and spalling of the surface; share of the zone's area. */
     FLAKING(Presence.class, null, DamageKind.AREA, HowFound.LOOK);
 
     /** What a share is a share of. */

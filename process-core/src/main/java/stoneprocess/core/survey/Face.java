@@ -2,7 +2,7 @@ package stoneprocess.core.survey;
 
 import stoneprocess.core.term.Term;
 
-/** The face of the floor as it was laid. */
+/** How the surface of the floor was laid. */
 public enum Face implements Term {
     /** Sawn, ground or polished flat. */
     FLAT,

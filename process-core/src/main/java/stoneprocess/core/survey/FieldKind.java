@@ -35,6 +35,6 @@ public sealed interface FieldKind {
     /** A name of the stone catalogue. */
     record StoneName() implements FieldKind {}
 
-    /** Grades of the sequence in use; none is a known answer. */
+    /** Grits of the sequence in use; none is a known answer. */
     record Grades() implements FieldKind {}
 }

@@ -11,7 +11,7 @@ import stoneprocess.core.quantity.Gloss;
  * @param zone name of the zone
  * @param geometry angle of the meter
  * @param gloss what it showed, from 0 to the reading of a perfect mirror at that angle
- * @param state the state of the face when it was read; only a clean, dry face tells something
+ * @param state the state of the surface when it was read; only a clean, dry surface tells something
  */
 public record GlossReading(String zone, Geometry geometry, Gloss gloss, SurfaceState state) {
     public GlossReading {

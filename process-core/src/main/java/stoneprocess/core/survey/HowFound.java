@@ -7,7 +7,7 @@ public enum HowFound implements Term {
     /** Ask the owner or the building manager. */
     ASK,
 
-    /** Look, in low-angle light where it concerns the face. */
+    /** Look, in raking light where it concerns the surface. */
     LOOK,
 
     /** Fingernail, then the edge of a coin. */

@@ -2,7 +2,7 @@ package stoneprocess.core.survey;
 
 import stoneprocess.core.term.Term;
 
-/** How the name of the stone was come by. */
+/** Where the name of the stone comes from. */
 public enum IdentifiedBy implements Term {
     /** An invoice, a label or hearsay. */
     INVOICE,

@@ -4,7 +4,7 @@ import stoneprocess.core.term.Term;
 
 /** How much air a room holds. */
 public enum RoomClass implements Term {
-    /** It fills with what work gives off within minutes. */
+    /** Gas and vapour of the work fill it within minutes. */
     SMALL,
 
     /** It fills more slowly. */

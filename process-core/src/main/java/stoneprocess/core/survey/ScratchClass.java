@@ -4,7 +4,7 @@ import stoneprocess.core.term.Term;
 
 /** How deep a scratch is, by what a crew can see and feel. */
 public enum ScratchClass implements Term {
-    /** No line in low-angle light. */
+    /** No line in raking light. */
     NONE,
 
     /** Seen, not felt. */

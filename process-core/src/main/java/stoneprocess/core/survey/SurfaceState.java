@@ -2,7 +2,7 @@ package stoneprocess.core.survey;
 
 import stoneprocess.core.term.Term;
 
-/** The state of the face when it was read. */
+/** The state of the surface when it was read. */
 public enum SurfaceState implements Term {
     /** Clean and dry. */
     CLEAN_DRY,

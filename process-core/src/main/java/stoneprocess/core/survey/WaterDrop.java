@@ -4,7 +4,7 @@ import stoneprocess.core.term.Term;
 
 /** What a drop of water does in five to ten minutes. */
 public enum WaterDrop implements Term {
-    /** The face stays as it is. */
+    /** The surface stays as it is. */
     NOT_DARKENED,
 
     /** Darkens within minutes. */

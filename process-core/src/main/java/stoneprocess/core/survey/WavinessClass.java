@@ -7,6 +7,6 @@ public enum WavinessClass implements Term {
     /** Flat enough for a single disc. */
     FLAT,
 
-    /** Wants rigid plates. */
+    /** Needs rigid plates. */
     WAVY
 }

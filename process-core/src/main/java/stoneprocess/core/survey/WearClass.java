@@ -7,6 +7,6 @@ public enum WearClass implements Term {
     /** As bright as in a corner that nobody treads. */
     NONE,
 
-    /** Duller, with no line in low-angle light. */
+    /** Duller, with no line in raking light. */
     DULL
 }

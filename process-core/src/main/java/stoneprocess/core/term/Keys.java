@@ -23,6 +23,6 @@ final class Keys {
     static String of(Term term) {
         return term instanceof Enum<?> constant
                 ? OF_ENUM.get(constant.getDeclaringClass())[constant.ordinal()]
-                : OTHERS.computeIfAbsent(term, made -> Term.keyOf(made.name()));
+                : OTHERS.computeIfAbsent(term, constant -> Term.keyOf(constant.name()));
     }
 }

@@ -19,10 +19,10 @@ public enum Acceptance implements Term {
     /** A factory polish may not be matched on site. */
     FACTORY_POLISH_MAY_NOT_BE_MATCHED,
 
-    /** Grinding opens pits that want grout. */
+    /** Grinding opens pits that need grout. */
     PITS_MAY_OPEN,
 
-    /** Slight lippage stays and shows in low light. */
+    /** Slight lippage stays and shows in raking light. */
     LIPPAGE_EDGES_STAY,
 
     /** The finish lasts only as the upkeep allows. */

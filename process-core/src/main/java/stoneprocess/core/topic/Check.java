@@ -2,12 +2,12 @@ package stoneprocess.core.topic;
 
 import stoneprocess.core.term.Term;
 
-/** What is looked at and measured before the next grade. */
+/** What is looked at and measured before the next grit. */
 public enum Check implements Term {
     /** Rinsed, clean and dry before anything is judged. */
     RINSED_CLEAN_DRY,
 
-    /** No scratch of the last grade in low-angle light. */
+    /** No scratch of the last grit in raking light. */
     LOW_LIGHT,
 
     /** At least 13 mm of terrazzo topping are left. */
@@ -19,7 +19,7 @@ public enum Check implements Term {
     /** Equal to the signed test area. */
     AGAINST_TEST_AREA,
 
-    /** Against the field around: low light does not find the repair. */
+    /** Against the field around: raking light does not find the repair. */
     BLENDS_IN,
 
     /** Wet slip measured on the test area and signed. */

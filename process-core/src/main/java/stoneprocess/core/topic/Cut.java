@@ -13,7 +13,7 @@ import stoneprocess.core.tool.Bond;
 public enum Cut implements Term {
     /** Nothing is cut. */
     NONE(Bond.RESIN, 0),
-    /** The last three grades up to the finish. */
+    /** The last three grits up to the finish. */
     REFRESH(Bond.RESIN, 800),
     /** Resin 400. */
     FINE_HONE(Bond.RESIN, 400),
@@ -36,7 +36,7 @@ public enum Cut implements Term {
         this.number = number;
     }
 
-    /** Bond of the first grade; resin, the gentlest, when nothing is cut. */
+    /** Bond of the first grit; resin, the gentlest, when nothing is cut. */
     public Bond bond() {
         return bond;
     }
@@ -47,8 +47,8 @@ public enum Cut implements Term {
     }
 
     /**
-     * The first cut that starting with a grade amounts to: the finest of its bond whose number is no finer than the
-     * grade. A bond that no first cut names cuts as deep as the coarsest resin.
+     * The first cut that starting with a grit amounts to: the finest of its bond whose number is no finer than the
+     * grit. A bond that no first cut names cuts as deep as the coarsest resin.
      */
     public static Cut of(AbrasiveGrade grade) {
         Cut boldest = grade.bond() == Bond.METAL ? HEAVY_GRIND : FINE_GRIND;

@@ -34,7 +34,7 @@ public final class Derived<V> extends Topic<V> {
         this.read = read;
     }
 
-    /** Grades in the order of the work. */
+    /** Grits in the order of the work. */
     static Derived<Grit> grits(String id, Stage stage, Scope scope, PolicyKind policy) {
         return new Derived<>(
                 id,

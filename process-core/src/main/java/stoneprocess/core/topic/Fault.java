@@ -10,7 +10,7 @@ public enum Fault implements Term {
     /** Wax, water or another film on the surface. */
     FILM,
 
-    /** A closed pad rubs and does not cut. */
+    /** A glazed pad rubs and does not cut. */
     GLAZED_PAD,
 
     /** The pad floats on too much water. */
@@ -28,7 +28,7 @@ public enum Fault implements Term {
     /** Scratches left by an earlier grit. */
     OLD_SCRATCHES,
 
-    /** A grade was skipped or cut short. */
+    /** A grit was skipped or cut short. */
     SKIPPED_GRADE,
 
     /** The first cut was too fine for the damage. */
@@ -43,7 +43,7 @@ public enum Fault implements Term {
     /** Paths overlap too little. */
     LITTLE_OVERLAP,
 
-    /** Edges did not get every grade. */
+    /** Edges did not get every grit. */
     EDGES_UNTOUCHED,
 
     /** Traffic wore the lanes. */
@@ -70,7 +70,7 @@ public enum Fault implements Term {
     /** Excess sealer left on the surface. */
     SEALER_RESIDUE,
 
-    /** An acid or a harsh cleaner etched the face. */
+    /** An acid or a harsh cleaner etched the surface. */
     ETCH,
 
     /** Moisture in the stone or its bed. */

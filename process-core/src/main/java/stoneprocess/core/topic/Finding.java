@@ -4,7 +4,7 @@ import stoneprocess.core.term.Term;
 
 /** What the log shows. */
 public enum Finding implements Term {
-    /** Clean and dry, no scratch of the last grade in low-angle light. */
+    /** Clean and dry, no scratch of the last grit in raking light. */
     LOOK_IS_CLEAN,
 
     /** The gain in gloss is more than scatter and meter explain. */
@@ -31,7 +31,7 @@ public enum Finding implements Term {
     /** Started too fine for the finish that is aimed at, whatever the passes. */
     STARTED_TOO_FINE,
 
-    /** The gloss is still climbing with each pass of this grade. */
+    /** The gloss is still climbing with each pass of this grit. */
     GLOSS_STILL_CLIMBS,
 
     /** The floor has likely reached the finish aimed at. */

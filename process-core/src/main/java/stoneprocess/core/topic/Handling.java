@@ -25,13 +25,13 @@ public enum Handling implements Term {
     /** Paste: add water and pick up. */
     ADD_WATER_TO_PASTE,
 
-    /** The collector runs, its filter is cleaned, and the floor is vacuumed between passes. */
+    /** The extractor runs, its filter is cleaned, and the floor is vacuumed between passes. */
     COLLECTOR_RUNS,
 
     /** Resin burns: keep the tool moving and the water coming. */
     KEEP_COOL,
 
-    /** A pad set and a clean bucket of its own for each grade. */
+    /** A pad set and a clean bucket of its own for each grit. */
     CLEAN_PADS_AND_BUCKET,
 
     /** Feather the coarse cut of the edge into the field. */
@@ -43,9 +43,9 @@ public enum Handling implements Term {
     /** Stairs from the top down; nosings keep their grip. */
     TOP_DOWN,
 
-    /** Grout the pits that the cut opened and let the grout cure before the next grade. */
+    /** Grout the pits that the cut opened and let the grout cure before the next grit. */
     REGROUT_PITS,
 
-    /** Finish the edges of this grade before the next. */
+    /** Finish the edges of this grit before the next. */
     EDGES_FIRST
 }

@@ -13,25 +13,25 @@ public enum Move implements Term {
     /** Clean, rinse, dry, look and read before anything is decided. */
     LOOK_FIRST,
 
-    /** Mend the set-up and repeat the grade. */
+    /** Mend the set-up and repeat the grit. */
     MEND_AND_REPEAT,
 
     /** Start again coarser than the plan did, proven on a test area first. */
     START_COARSER,
 
-    /** Work again from the first grade of the plan. */
+    /** Work again from the first grit of the plan. */
     BACK_TO_START,
 
-    /** Go two grades back. */
+    /** Go two grits back. */
     TWO_GRADES_BACK,
 
-    /** Go one grade back. */
+    /** Go one grit back. */
     ONE_GRADE_BACK,
 
     /** GIVE MORE PASSES WITH THIS GRIT. */
     MORE_PASSES,
 
-    /** Finish the edges of this grade before the next. */
+    /** Finish the edges of this grit before the next. */
     EDGES_FIRST,
 
     /** GO ON to the next grit or hold point. */

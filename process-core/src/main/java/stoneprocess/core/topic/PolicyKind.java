@@ -19,7 +19,7 @@ public enum PolicyKind implements Term {
     /** Every value that is suggested and not vetoed, those suggested oftener and ranked higher first. */
     RANKED,
 
-    /** The grit path from the first cut to the last grade over the grades in use. */
+    /** The grit path from the first cut to the last grit over the grits in use. */
     PATH,
 
     /** One value for each step, changed as seldom as possible over the track. */

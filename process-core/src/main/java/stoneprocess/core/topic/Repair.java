@@ -2,18 +2,18 @@ package stoneprocess.core.topic;
 
 import stoneprocess.core.term.Term;
 
-/** Places that are repaired by themselves, so that they do not decide the floor. */
+/** Places that are repaired separately, so that they do not decide the floor. */
 public enum Repair implements Term {
-    /** Cut the few deep scratches by hand through all grades. */
+    /** Cut the few deep scratches by hand through all grits. */
     LOCAL_SCRATCHES,
 
     /** Try powder and water by hand on the few smooth etches before any grit. */
     POWDER_FIRST,
 
-    /** Blend the few etches at the floor's own grade. */
+    /** Blend the few etches at the floor's own grit. */
     LOCAL_ETCHES,
 
-    /** Cut the few rough or pitted etches by hand through all grades. */
+    /** Cut the few rough or pitted etches by hand through all grits. */
     DEEP_ETCHES,
 
     /** Lift and relay, or ease by hand, the few edges that stand proud. */

@@ -11,7 +11,7 @@ public enum Scope implements Term {
     /** For each track. */
     TRACK,
 
-    /** For each grade of each track. */
+    /** For each grit of each track. */
     STEP;
 
     /** True when a topic of this scope is decided for such a subject. */

@@ -22,10 +22,10 @@ public enum Stage implements Term {
     /** What comes next on the job. */
     NEXT,
 
-    /** Which grades follow. */
+    /** Which grits follow. */
     SEQUENCE,
 
-    /** Machine and added weight for each grade. */
+    /** Machine and added weight for each grit. */
     EQUIPMENT,
 
     /** Water, passes, checks and slurry. */

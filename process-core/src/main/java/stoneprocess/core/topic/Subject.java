@@ -28,10 +28,10 @@ public sealed interface Subject {
     }
 
     /**
-     * One track at one grade.
+     * One track at one grit.
      *
      * @param track the track
-     * @param grade key of the grade, for example {@code resin-800}
+     * @param grade key of the grit, for example {@code resin-800}
      */
     record OfStep(TrackKind track, String grade) implements Subject {
         public OfStep {

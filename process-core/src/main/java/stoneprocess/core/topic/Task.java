@@ -37,7 +37,7 @@ public enum Task implements Term {
     /** Arrange for air in and out of a room before strippers or sealers are used in it. */
     ARRANGE_FRESH_AIR,
 
-    /** Count the grades on the van and get those that the sequence lacks. */
+    /** Count the grits on the van and get those that the sequence lacks. */
     COUNT_GRADES,
 
     /** Have a supply brought that carries the machines. */

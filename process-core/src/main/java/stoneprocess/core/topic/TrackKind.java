@@ -10,6 +10,6 @@ public enum TrackKind implements Term {
     /** Edges and corners, by hand tool. */
     EDGE,
 
-    /** Places repaired by themselves. */
+    /** Places repaired separately. */
     LOCAL_REPAIR
 }

@@ -13,28 +13,28 @@ public enum Upkeep implements Term {
     /** 4.5 to 6 m of mats at the doors. */
     MATS,
 
-    /** Scrub or burnish with the pad of the last grade, as often as traffic asks. */
+    /** Scrub or burnish with the pad of the last grit, as often as traffic asks. */
     LAST_PAD_UPKEEP,
 
-    /** With the pad of the last grade about weekly. */
+    /** With the pad of the last grit about weekly. */
     PAD_WEEKLY,
 
-    /** With the pad of the last grade about monthly. */
+    /** With the pad of the last grit about monthly. */
     PAD_MONTHLY,
 
-    /** With the pad of the last grade a few times a year. */
+    /** With the pad of the last grit a few times a year. */
     PAD_QUARTERLY,
 
-    /** With the pad of the last grade only when readings ask for it. */
+    /** With the pad of the last grit only when readings ask for it. */
     PAD_WHEN_READINGS_ASK,
 
     /** The scrubber may carry the pad. */
     SCRUBBER_CARRIES_PAD,
 
-    /** Touch up lanes with the pad of the last grade. */
+    /** Touch up lanes with the pad of the last grit. */
     LANE_TOUCH_UP,
 
-    /** No finer pad than the last grade: it makes shiny lanes. */
+    /** No finer pad than the last grit: it makes shiny lanes. */
     NO_FINER_PAD,
 
     /** No nightly diamond on soft stone. */

@@ -4,7 +4,7 @@ import stoneprocess.core.term.Term;
 
 /** Water on the floor, from the most cautious for the stone to the boldest. */
 public enum WaterLevel implements Term {
-    /** None: the grade is worked dry. */
+    /** None: the grit is worked dry. */
     NONE,
 
     /** A thin film, just enough to keep the pad wet. */

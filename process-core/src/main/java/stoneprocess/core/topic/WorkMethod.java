@@ -7,6 +7,6 @@ public enum WorkMethod implements Term {
     /** With water. */
     WET,
 
-    /** Dry, with a collector at the tool. */
+    /** Dry, with an extractor at the tool. */
     DRY
 }

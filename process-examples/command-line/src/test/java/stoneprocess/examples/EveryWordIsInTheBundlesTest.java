@@ -190,11 +190,11 @@ class EveryWordIsInTheBundlesTest {
     void plans_and_answers_about_them(String name) {
         FloorSurvey survey = survey(name);
         Recommendation plan = ADVISOR.recommend(survey);
-        PlanText planText = new PlanText(TEXTS, ADVISOR.rulebase().cards());
+        PlanText planText = new PlanText(ADVISOR.rulebase().cards());
         AnswerText answers = new AnswerText(ADVISOR.rulebase().parameters());
         List<String> pages = new ArrayList<>();
         for (Detail detail : Detail.values()) {
-            pages.add(planText.render(plan, detail));
+            pages.add(TEXTS.page(planText.document(plan, detail)));
         }
         Explanation explanation = ADVISOR.explain(plan);
         for (Matter matter : explanation.matters()) {
@@ -242,7 +242,7 @@ class EveryWordIsInTheBundlesTest {
         FloorSurvey survey = survey(name);
         JobLog log = Json.JOB_LOG.read(read(Path.of("logs", logName + ".json")));
         Recommendation plan = ADVISOR.recommend(survey);
-        FollowText texts = new FollowText(TEXTS, ADVISOR.rulebase().cards());
+        FollowText text = new FollowText(ADVISOR.rulebase().cards());
         List<String> names = names(survey);
         names.add(log.title());
         for (Entry entry : log.entries()) {
@@ -257,8 +257,8 @@ class EveryWordIsInTheBundlesTest {
         }
         assertBracketed(
                 List.of(
-                        texts.render(plan, log, ADVISOR.followUp(plan, log)),
-                        texts.render(plan, log, ADVISOR.diagnose(plan, EnumSet.allOf(Sign.class), log))),
+                        TEXTS.page(text.document(plan, log, ADVISOR.followUp(plan, log))),
+                        TEXTS.page(text.document(plan, log, ADVISOR.diagnose(plan, EnumSet.allOf(Sign.class), log)))),
                 names);
     }
 
@@ -383,7 +383,7 @@ class EveryWordIsInTheBundlesTest {
             });
             finding.explained().ifPresent(keys::add);
         }
-        assertBracketed(List.of(new AuditText(TEXTS, ADVISOR.rulebase().cards()).render(report)), keys);
+        assertBracketed(List.of(TEXTS.unwrapped(new AuditText(ADVISOR.rulebase().cards()).document(report))), keys);
     }
 
     /** A house sets numbers by their names, and writes rules by the keys of topics and values. */

@@ -29,8 +29,7 @@ import stoneprocess.rules.text.document.Wording;
 /** The page that a crew is handed: the answer first, short, and nothing lost. */
 class PlanPageTest {
     private static final Advisor ADVISOR = Advisor.standard();
-    private static final PlanText TEXT =
-            new PlanText(Texts.english(), ADVISOR.rulebase().cards());
+    private static final PlanText TEXT = new PlanText(ADVISOR.rulebase().cards());
     private static final Pattern WORD = Pattern.compile("[A-Za-z][A-Za-z'-]*");
     private static final int SCREEN = 24;
 
@@ -52,7 +51,7 @@ class PlanPageTest {
     @MethodSource("samples")
     void the_first_screen_holds_the_answer_every_hazard_and_every_grit(Path sample) throws IOException {
         Recommendation plan = plan(sample);
-        String page = TEXT.render(plan);
+        String page = page(plan, Detail.BRIEF);
         String screen = String.join("\n", page.lines().limit(SCREEN).toList());
         String verdict = Texts.english().word(Wording.of(plan.status()));
         assertThat(screen.lines().skip(2).findFirst().orElseThrow()).startsWith(verdict.split("\\.")[0]);
@@ -78,7 +77,7 @@ class PlanPageTest {
                         .map(warning -> StatedValue.ofFloor(
                                 Topics.WARNINGS, warning.hazard().key()))
                         .toList());
-        assertThat(words(TEXT.render(plan))).isLessThan(words(TEXT.render(plan, Detail.FULL)));
+        assertThat(words(page(plan, Detail.BRIEF))).isLessThan(words(page(plan, Detail.FULL)));
     }
 
     /** The words that the page had when edges and safety sheets stood in it a second time and at length. */
@@ -87,10 +86,14 @@ class PlanPageTest {
     void a_page_of_many_grits_has_three_fifths_of_the_words_that_it_had_or_fewer(String sample, int before)
             throws IOException {
         Recommendation plan = plan(Path.of("surveys", sample + ".json"));
-        assertThat(words(TEXT.render(plan))).isLessThan(before * 60 / 100);
+        assertThat(words(page(plan, Detail.BRIEF))).isLessThan(before * 60 / 100);
     }
 
     private static int words(String page) {
         return (int) WORD.matcher(page).results().count();
+    }
+
+    private static String page(Recommendation plan, Detail detail) {
+        return Texts.english().page(TEXT.document(plan, detail));
     }
 }

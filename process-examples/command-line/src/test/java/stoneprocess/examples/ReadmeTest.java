@@ -67,8 +67,9 @@ class ReadmeTest {
     void the_output_of_the_readme_is_what_is_printed() throws IOException {
         String survey = Files.readString(Path.of("surveys", "ferry-hall-granite.json"));
         Advisor advisor = Advisor.standard();
-        String printed = new PlanText(Texts.english(), advisor.rulebase().cards())
-                .render(advisor.recommend(Json.SURVEY.read(survey)), Detail.BRIEF);
+        String printed = Texts.english()
+                .page(new PlanText(advisor.rulebase().cards())
+                        .document(advisor.recommend(Json.SURVEY.read(survey)), Detail.BRIEF));
         List<String> shown = ShownCommands.blocks(Files.readString(README), "").stream()
                 .filter(block -> block.startsWith("Merrowhithe ferry hall, waiting floor"))
                 .flatMap(String::lines)

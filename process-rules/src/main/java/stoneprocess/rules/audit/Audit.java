@@ -45,7 +45,7 @@ import stoneprocess.rules.internal.run.Runner;
  * Looks for rules that disagree, repeat or never matter, for topics that cannot be closed, and for cards and numbers that
  * nothing bears out; in the shipped rulebase, in that as a house changed it, or in any rules.
  *
- * <p>Each topic is looked at by itself, over every combination of the facts that its rules read, none left out: facts of
+ * <p>Each topic is looked at separately, over every combination of the facts that its rules read, none left out: facts of
  * a class are alike in which rules fire, in what these say, and, where the topic minds it, in whether they are known.
  * Combinations that end alike are counted together, so that a topic of more than a million of them is split wherever
  * no rule joins its facts, values that stand or fall by themselves are looked at one by one, and no count is estimated.

@@ -185,7 +185,7 @@ final class Sweep<S> {
         return alike;
     }
 
-    /** Always the fact next that can leave the fewest states: by the ways that it leaves open, or by the classes behind. */
+    /** Takes next the fact that leaves the fewest states, counted by the ways that it leaves open or by the classes left. */
     private List<Integer> order() {
         Map<Integer, List<FiringWay>> reading = new TreeMap<>();
         ways.forEach(way -> way.accepts()

@@ -29,7 +29,7 @@ import stoneprocess.core.topic.WaterLevel;
 
 /** How a derived topic becomes an outcome: from which decisions and answers, and by what. Each decision names both. */
 public enum Formula {
-    /** The grit path of each track that is worked; an impasse where the grades in use allow none. */
+    /** The grit path of each track that is worked; an impasse where the grits in use allow none. */
     GRIT_PATH(
             Topics.GRIT_PATH,
             List.of(Topics.FIRST_CUT, Topics.LAST_GRIT, Topics.BONDS, Topics.STEP_RULE, Topics.TRANSITION),
@@ -83,7 +83,7 @@ public enum Formula {
     },
 
     /**
-     * What the test area is cut with: one grade finer than the path starts, then the path's own first grade. The open
+     * What the test area is cut with: one grit finer than the path starts, then the path's own first grit. The open
      * field tells the path; without it the edges, then the repairs.
      */
     TEST_CUTS(Topics.TEST_CUTS, List.of(Topics.GRIT_PATH), List.of(), List.of()) {

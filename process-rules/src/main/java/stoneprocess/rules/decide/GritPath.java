@@ -19,7 +19,7 @@ import stoneprocess.core.topic.StepRule;
 import stoneprocess.core.topic.TransitionUse;
 
 /**
- * The path of grades from the first cut to the last grade. Numbers are compared inside one sequence only. A step is
+ * The path of grits from the first cut to the last grit. Numbers are compared inside one sequence only. A step is
  * legal when
  *
  * <ul>
@@ -29,7 +29,7 @@ import stoneprocess.core.topic.TransitionUse;
  *   <li>from any other bond to a later one the number stays, or moves by about a factor of two.
  * </ul>
  *
- * Among legal paths the one with the fewest jumps over the usual ratio wins, then the one with the fewest grades, then
+ * Among legal paths the one with the fewest jumps over the usual ratio wins, then the one with the fewest grits, then
  * the one that leaves metal first.
  */
 public final class GritPath {
@@ -47,10 +47,10 @@ public final class GritPath {
     private final int refreshCoarsest;
 
     /**
-     * @param sequence the grades in use
-     * @param whole the grades that there are to choose from, on hand or not; a refresh starts where this one would
+     * @param sequence the grits in use
+     * @param whole the grits that there are to choose from, on hand or not; a refresh starts where this one would
      * @param bonds the bonds that may be used on the floor
-     * @param stepRule whether grades may be skipped
+     * @param stepRule whether grits may be skipped
      * @param transition whether a transition bond follows metal where the sequence has one
      * @param parameters the ratios
      */
@@ -76,7 +76,7 @@ public final class GritPath {
                 (int) parameters.get("refresh.coarsest", Count.class).number();
     }
 
-    /** A path over grades of which all are on hand. */
+    /** A path over grits of which all are on hand. */
     public GritPath(
             GritSequence sequence,
             Set<Bond> bonds,
@@ -98,7 +98,7 @@ public final class GritPath {
                 "refresh.coarsest");
     }
 
-    /** The path, coarse to fine; empty when the grades in use allow none. */
+    /** The path, coarse to fine; empty when the grits in use allow none. */
     public Optional<List<AbrasiveGrade>> plan(Cut cut, LastGrit lastGrit) {
         Optional<AbrasiveGrade> end = last(lastGrit);
         if (end.isEmpty()) {
@@ -115,7 +115,7 @@ public final class GritPath {
         return start.map(from -> best(from, end.get(), new HashMap<>())).map(Candidate::path);
     }
 
-    /** A resin cut that is finer than the last grade is not made, so that its own grade is not missed. */
+    /** A resin cut that is finer than the last grit is not made, so that its own grit is not missed. */
     private boolean isNeverMade(Cut cut, LastGrit lastGrit) {
         if (cut == Cut.NONE || cut == Cut.REFRESH || cut.bond() != Bond.RESIN || !bonds.contains(Bond.RESIN)) {
             return false;
@@ -127,7 +127,7 @@ public final class GritPath {
                 .isPresent();
     }
 
-    /** The path from a grade in use to the last; empty when the grades in use allow none. */
+    /** The path from a grit in use to the last; empty when the grits in use allow none. */
     public Optional<List<AbrasiveGrade>> from(AbrasiveGrade start, LastGrit lastGrit) {
         return last(lastGrit)
                 .filter(end -> has(start))
@@ -135,12 +135,12 @@ public final class GritPath {
                 .map(Candidate::path);
     }
 
-    /** True when the grade is in use. */
+    /** True when the grit is in use. */
     boolean has(AbrasiveGrade grade) {
         return sequence.grades().contains(grade);
     }
 
-    /** True when one grade may follow another. */
+    /** True when one grit may follow another. */
     public boolean legal(AbrasiveGrade from, AbrasiveGrade to) {
         if (!bonds.contains(from.bond()) || !bonds.contains(to.bond())) {
             return false;
@@ -190,7 +190,7 @@ public final class GritPath {
         return near(cut.bond(), cut.number());
     }
 
-    /** Where the whole sequence would start a refresh, if there is such a grade in use. */
+    /** Where the whole sequence would start a refresh, if there is such a grit in use. */
     private Optional<AbrasiveGrade> refreshFrom(LastGrit lastGrit, AbrasiveGrade end) {
         List<AbrasiveGrade> resin = whole.grades(Bond.RESIN);
         int last = whole.nearest(Bond.RESIN, Math.min(lastGrit.number(), end.number()))
@@ -224,7 +224,7 @@ public final class GritPath {
             .thenComparingLong(Candidate::metalGrades)
             .thenComparing(candidate -> candidate.path().toString());
 
-    /** The best path from a grade to the end; null when there is none. */
+    /** The best path from a grit to the end; null when there is none. */
     private @Nullable Candidate best(
             AbrasiveGrade from, AbrasiveGrade end, Map<AbrasiveGrade, Optional<Candidate>> memo) {
         if (from.equals(end)) {

@@ -13,7 +13,7 @@ import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.TrackKind;
 
-/** What a formula may ask: the topics closed so far, the numbers, the grades, and what the survey tells. */
+/** What a formula may ask: the topics closed so far, the numbers, the grits, and what the survey tells. */
 public interface Known {
     /** All closed topics in the order in which they closed. */
     Collection<Outcome> outcomes();
@@ -26,10 +26,10 @@ public interface Known {
 
     Parameters parameters();
 
-    /** The grades that there are to choose from, whether on hand or not. */
+    /** The grits that there are to choose from, whether on hand or not. */
     GritSequence sequence();
 
-    /** The grades in use; empty when none is on hand. */
+    /** The grits in use; empty when none is on hand. */
     Optional<GritSequence> inUse();
 
     /** The area of a track, as far as it is known. */

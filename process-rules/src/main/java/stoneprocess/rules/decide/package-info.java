@@ -1,5 +1,5 @@
 /**
- * Which topics there are, and the policies that close them. Knows no rule engine.
+ * How topics close: by a policy over what rules state, or by a formula. Knows no rule engine.
  */
 @NullMarked
 package stoneprocess.rules.decide;

@@ -21,7 +21,7 @@ import stoneprocess.core.survey.WearClass;
 public final class Condition {
     private Condition() {}
 
-    /** What lies on the face. */
+    /** What lies on the surface. */
     public record Coated(Set<Coating> mayBe) implements Feature<Coating> {
         public Coated {
             mayBe = Classes.copy(mayBe);

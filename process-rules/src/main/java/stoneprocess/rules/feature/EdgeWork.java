@@ -7,6 +7,6 @@ public enum EdgeWork implements Term {
     /** As far as the field. */
     UP_TO_FIELD,
 
-    /** A planned grade of the edges is still to be worked before the field goes on. */
+    /** A planned grit of the edges is still to be worked before the field goes on. */
     BEHIND_FIELD
 }

@@ -43,7 +43,7 @@ public final class Equipment {
         }
     }
 
-    /** Whether any grade is known to be on hand. */
+    /** Whether any grit is known to be on hand. */
     public record GradesOnHand(Set<Presence> mayBe) implements Feature<Presence> {
         public GradesOnHand {
             mayBe = Classes.copy(mayBe);

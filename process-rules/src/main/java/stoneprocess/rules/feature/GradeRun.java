@@ -2,7 +2,7 @@ package stoneprocess.rules.feature;
 
 import stoneprocess.core.term.Term;
 
-/** How the planned grades up to the one in work were worked. */
+/** How the planned grits up to the one in work were worked. */
 public enum GradeRun implements Term {
     /** Each in at least the fewest passes planned. */
     ALL_WORKED,

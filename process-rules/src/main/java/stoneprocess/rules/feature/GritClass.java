@@ -2,7 +2,7 @@ package stoneprocess.rules.feature;
 
 import stoneprocess.core.term.Term;
 
-/** How fine a grade is, by its number. The limits are the parameters {@code grit.class}. */
+/** How fine a grit is, by its number. The limits are the parameters {@code grit.class}. */
 public enum GritClass implements Term {
     /** It grinds. */
     COARSE,

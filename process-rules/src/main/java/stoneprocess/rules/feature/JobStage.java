@@ -7,9 +7,9 @@ public enum JobStage implements Term {
     /** No pass is logged. */
     NOT_STARTED,
 
-    /** A grade is worked and others are to come. */
+    /** A grit is worked and others are to come. */
     UNDER_WAY,
 
-    /** The last grade of the plan is worked. */
+    /** The last grit of the plan is worked. */
     LAST_GRADE
 }

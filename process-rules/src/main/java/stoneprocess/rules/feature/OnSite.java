@@ -33,14 +33,14 @@ public final class OnSite {
         }
     }
 
-    /** A film on the face. */
+    /** A film on the surface. */
     public record FilmSeen(Set<Presence> mayBe) implements Feature<Presence> {
         public FilmSeen {
             mayBe = Classes.copy(mayBe);
         }
     }
 
-    /** The state of the face at the look. */
+    /** The state of the surface at the look. */
     public record FaceSeen(Set<FaceState> mayBe) implements Feature<FaceState> {
         public FaceSeen {
             mayBe = Classes.copy(mayBe);
@@ -152,14 +152,14 @@ public final class OnSite {
         }
     }
 
-    /** Whether one grade back is open. */
+    /** Whether one grit back is open. */
     public record OneBack(Set<WayBack> mayBe) implements Feature<WayBack> {
         public OneBack {
             mayBe = Classes.copy(mayBe);
         }
     }
 
-    /** Whether two grades back are open. */
+    /** Whether two grits back are open. */
     public record TwoBack(Set<WayBack> mayBe) implements Feature<WayBack> {
         public TwoBack {
             mayBe = Classes.copy(mayBe);
@@ -173,14 +173,14 @@ public final class OnSite {
         }
     }
 
-    /** Bond of the grade in work. */
+    /** Bond of the grit in work. */
     public record BondInWork(Set<Bond> mayBe) implements Feature<Bond> {
         public BondInWork {
             mayBe = Classes.copy(mayBe);
         }
     }
 
-    /** Fineness of the grade in work. */
+    /** Fineness of the grit in work. */
     public record GritInWork(Set<GritClass> mayBe) implements Feature<GritClass> {
         public GritInWork {
             mayBe = Classes.copy(mayBe);
@@ -194,21 +194,21 @@ public final class OnSite {
         }
     }
 
-    /** Where the grade in work stands on its track. */
+    /** Where the grit in work stands on its track. */
     public record GradeOrder(Set<StepOrder> mayBe) implements Feature<StepOrder> {
         public GradeOrder {
             mayBe = Classes.copy(mayBe);
         }
     }
 
-    /** Whether every planned grade was worked. */
+    /** Whether every planned grit was worked. */
     public record GradesDone(Set<GradeRun> mayBe) implements Feature<GradeRun> {
         public GradesDone {
             mayBe = Classes.copy(mayBe);
         }
     }
 
-    /** Scratches that showed at the end of the grade before. */
+    /** Scratches that showed at the end of the grit before. */
     public record LinesBefore(Set<ScratchLook> mayBe) implements Feature<ScratchLook> {
         public LinesBefore {
             mayBe = Classes.copy(mayBe);
@@ -229,7 +229,7 @@ public final class OnSite {
         }
     }
 
-    /** Whether the first grade again is open. */
+    /** Whether the first grit again is open. */
     public record BackToStart(Set<WayBack> mayBe) implements Feature<WayBack> {
         public BackToStart {
             mayBe = Classes.copy(mayBe);

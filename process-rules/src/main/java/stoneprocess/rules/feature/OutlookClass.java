@@ -10,10 +10,10 @@ public enum OutlookClass implements Term {
     /** Likely there. */
     REACHED,
 
-    /** More passes of this grade likely reach it. */
+    /** More passes of this grit likely reach it. */
     BY_PASSES,
 
-    /** A grade to come likely reaches it. */
+    /** A grit to come likely reaches it. */
     BY_FINER_GRADE,
 
     /** Nothing in view likely reaches it, but it is not out of reach. */

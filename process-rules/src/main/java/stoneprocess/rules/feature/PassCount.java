@@ -2,7 +2,7 @@ package stoneprocess.rules.feature;
 
 import stoneprocess.core.term.Term;
 
-/** Passes of the grade in work beside the plan. */
+/** Passes of the grit in work beside the plan. */
 public enum PassCount implements Term {
     /** Fewer than planned. */
     FEWER,
@@ -13,6 +13,6 @@ public enum PassCount implements Term {
     /** More than planned. */
     MORE,
 
-    /** More than twice as many as planned. */
+    /** Over {@code follow.many-more} of the most that were planned. */
     MANY_MORE
 }

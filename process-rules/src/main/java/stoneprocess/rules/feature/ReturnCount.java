@@ -2,7 +2,7 @@ package stoneprocess.rules.feature;
 
 import stoneprocess.core.term.Term;
 
-/** How often the job went back to a coarser grade. */
+/** How often the job went back to a coarser grit. */
 public enum ReturnCount implements Term {
     /** Never. */
     NONE,

@@ -7,12 +7,12 @@ import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.WorkMethod;
 
 /**
- * One grade of one track, as the sequence was decided. Always known.
+ * One grit of one track, as the sequence was decided. Always known.
  *
  * @param subject what contributions about this step are about
  * @param track the track
- * @param bond bond of the grade
- * @param grit how fine the grade is
+ * @param bond bond of the grit
+ * @param grit how fine the grit is
  * @param order where it stands in the track
  * @param end whether it is the last
  * @param method wet or dry

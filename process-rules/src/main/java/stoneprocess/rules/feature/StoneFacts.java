@@ -64,7 +64,7 @@ public final class StoneFacts {
         }
     }
 
-    /** The face as laid. */
+    /** The surface as laid. */
     public record LaidFace(Set<Face> mayBe) implements Feature<Face> {
         public LaidFace {
             mayBe = Classes.copy(mayBe);

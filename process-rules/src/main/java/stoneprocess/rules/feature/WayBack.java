@@ -7,6 +7,6 @@ public enum WayBack implements Term {
     /** It may. */
     OPEN,
 
-    /** There is no such grade, or the floor does not allow it. */
+    /** There is no such grit, or the floor does not allow it. */
     BARRED
 }

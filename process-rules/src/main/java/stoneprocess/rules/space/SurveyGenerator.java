@@ -76,7 +76,7 @@ public final class SurveyGenerator {
         return of(known, GritSequence.standard());
     }
 
-    /** A generator whose grades on hand come from the given sequence. */
+    /** A generator whose grits on hand come from the given sequence. */
     public static SurveyGenerator of(Share known, GritSequence sequence) {
         if (known.percent() > 100) {
             throw new InvalidInputException("known", known.print(), "a share from 0 to 100 %");
@@ -235,7 +235,7 @@ public final class SurveyGenerator {
         return new Zone(name, pick(List.of(ZoneKind.values()), random), share, damages);
     }
 
-    /** A reading at 60 degrees, mostly of a clean, dry face. */
+    /** A reading at 60 degrees, mostly of a clean, dry surface. */
     private static GlossReading reading(Zone zone, SplittableRandom random) {
         SurfaceState state = random.nextDouble() < 0.8 ? SurfaceState.CLEAN_DRY : SurfaceState.WET;
         return new GlossReading(zone.name(), Geometry.DEG_60, new Gloss(100 * random.nextDouble()), state);

@@ -11,30 +11,21 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.topic.Card;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
-import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
 /** What an audit found, in plain words: first what is open, then what was explained. */
 public final class AuditText {
-    private final Texts texts;
     private final RuleWords cards;
 
     /**
-     * @param texts the reader's language
      * @param cards the cards of the audited rules, whose titles are told beside their ids
      */
-    public AuditText(Texts texts, List<Card> cards) {
-        this.texts = texts;
+    public AuditText(List<Card> cards) {
         this.cards = new RuleWords(cards);
     }
 
-    /** The whole report; lines are as long as they are. */
-    public String render(AuditReport report) {
-        return texts.unwrapped(document(report));
-    }
-
-    /** The report as a document, to be rendered by any page. */
+    /** The report as a document; {@link stoneprocess.rules.text.document.Texts#unwrapped} keeps its lines whole. */
     public Document document(AuditReport report) {
         List<AuditFinding> open = report.open();
         List<AuditFinding> explained = report.findings().stream()

@@ -35,7 +35,6 @@ import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Item;
-import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
@@ -44,20 +43,17 @@ import stoneprocess.rules.text.document.Wording.Joint;
  * data. Immutable and safe to share between threads.
  */
 public final class FollowText {
-    private final Texts texts;
     private final RuleWords cards;
 
     /**
-     * @param texts the reader's language and units
      * @param cards the cards of the rulebase that made the answers
      */
-    public FollowText(Texts texts, Collection<Card> cards) {
-        this.texts = texts;
+    public FollowText(Collection<Card> cards) {
         this.cards = new RuleWords(cards);
     }
 
     /**
-     * The text of a next move, lines of at most 96 characters, ending with a line feed.
+     * A next move as a document, which {@link stoneprocess.rules.text.document.Texts} or any other page renders.
      *
      * @param plan the plan that is followed; what changes is told against it
      * @param log the log that was answered
@@ -65,12 +61,12 @@ public final class FollowText {
      * @throws stoneprocess.core.problem.InvalidInputException when the answer has a note on an entry that the log does not
      *     have
      */
-    public String render(Recommendation plan, JobLog log, NextMove next) {
-        return texts.page(document(plan, log, next));
+    public Document document(Recommendation plan, JobLog log, NextMove next) {
+        return document(plan, log, next, List.of());
     }
 
     /**
-     * The text of a diagnosis, in the same form.
+     * A diagnosis as a document, in the same form.
      *
      * @param plan the plan that is followed or was carried out
      * @param log the log that was read for the diagnosis; without entries when there was none
@@ -78,21 +74,11 @@ public final class FollowText {
      * @throws stoneprocess.core.problem.InvalidInputException when the answer has a note on an entry that the log does not
      *     have
      */
-    public String render(Recommendation plan, JobLog log, Diagnosis diagnosis) {
-        return texts.page(document(plan, log, diagnosis));
-    }
-
-    /** A next move as a document, to be rendered by any page. */
-    public Document document(Recommendation plan, JobLog log, NextMove next) {
-        return document(plan, log, next, List.of());
-    }
-
-    /** A diagnosis as a document, to be rendered by any page. */
     public Document document(Recommendation plan, JobLog log, Diagnosis diagnosis) {
         return document(plan, log, diagnosis.remedy(), List.copyOf(diagnosis.signs()));
     }
 
-    /** That a recommendation has no grades to work, so that there is nothing to follow, and why. */
+    /** That a recommendation has no grits to work, so that there is nothing to follow, and why. */
     public static Document nothing(Recommendation plan) {
         return Draft.untitled(plan.parameters())
                 .paragraph(plan.plan().isPresent() ? "follow.nothing.cuts-nothing" : "follow.nothing.no-plan")

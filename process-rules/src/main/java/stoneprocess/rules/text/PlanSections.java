@@ -57,7 +57,7 @@ final class PlanSections {
         totals.words().ifPresent(line -> draft.section("totals.heading").paragraph(line));
     }
 
-    /** The grades of a track. */
+    /** The grits of a track. */
     static Wording grades(Track track) {
         return Wording.list(
                 Joint.COMMA,

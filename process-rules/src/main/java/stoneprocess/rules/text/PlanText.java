@@ -21,7 +21,6 @@ import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Item;
-import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 
 /**
@@ -42,31 +41,18 @@ public final class PlanText {
             Topics.DENSIFIER,
             Topics.SEALER);
 
-    private final Texts texts;
     private final RuleWords cards;
     private final QuestionWords questions;
 
     /**
-     * @param texts the reader's language and units
      * @param cards the cards of the rulebase that made the recommendations
      */
-    public PlanText(Texts texts, Collection<Card> cards) {
-        this.texts = texts;
+    public PlanText(Collection<Card> cards) {
         this.cards = new RuleWords(cards);
         this.questions = new QuestionWords(this.cards);
     }
 
-    /** The short text of a recommendation: the same as with {@link Detail#BRIEF}. */
-    public String render(Recommendation recommendation) {
-        return render(recommendation, Detail.BRIEF);
-    }
-
-    /** The text of a recommendation, lines of at most 96 characters, ending with a line feed. */
-    public String render(Recommendation recommendation, Detail detail) {
-        return texts.page(document(recommendation, detail));
-    }
-
-    /** A recommendation as a document, to be rendered by any page. */
+    /** A recommendation as a document, which {@link stoneprocess.rules.text.document.Texts} or any other page renders. */
     public Document document(Recommendation recommendation, Detail detail) {
         Draft draft = Draft.titled(Wording.name(recommendation.survey().title()), recommendation.parameters());
         PlanTotals totals = PlanTotals.of(recommendation);

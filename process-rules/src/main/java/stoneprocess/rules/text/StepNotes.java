@@ -52,7 +52,7 @@ final class StepNotes {
         }
     }
 
-    /** The grades of all tracks in the order of the work. */
+    /** The grits of all tracks in the order of the work. */
     List<AbrasiveGrade> grades() {
         return grades;
     }
@@ -61,7 +61,7 @@ final class StepNotes {
         return track.steps().stream().map(PlannedStep::machine).distinct().count() == 1;
     }
 
-    /** The step of the first track that has the grade, which the table shows. */
+    /** The step of the first track that has the grit, which the table shows. */
     PlannedStep shown(AbrasiveGrade grade) {
         return tracks.stream()
                 .flatMap(track -> StepTable.step(track, grade).stream())
@@ -69,7 +69,7 @@ final class StepNotes {
                 .orElseThrow();
     }
 
-    /** That the paths of tracks go over the grade. */
+    /** That the paths of tracks go over the grit. */
     List<StatedValue> pathsOver(AbrasiveGrade grade) {
         return places().filter(place -> place.step().grade().equals(grade))
                 .map(place -> new StatedValue(
@@ -77,7 +77,7 @@ final class StepNotes {
                 .toList();
     }
 
-    /** The grade after which the densifier goes on; empty for one that goes on before the cuts, and for none. */
+    /** The grit after which the densifier goes on; empty for one that goes on before the cuts, and for none. */
     Optional<AbrasiveGrade> densifiedAfter(Densifier densifier) {
         List<AbrasiveGrade> led =
                 tracks.get(0).steps().stream().map(PlannedStep::grade).toList();
@@ -120,7 +120,7 @@ final class StepNotes {
         return tracks.stream().flatMap(track -> track.steps().stream().map(step -> new Place(track, step)));
     }
 
-    /** The steps on all tracks that have the grade and the water of one. */
+    /** The steps on all tracks that have the grit and the water of one. */
     List<StatedValue> sameWater(PlannedStep shown) {
         return places().filter(place -> place.step().grade().equals(shown.grade()))
                 .filter(place -> place.step().water() == shown.water())
@@ -203,7 +203,7 @@ final class StepNotes {
         }
     }
 
-    /** The grades alone where every track that has them is meant, else track by track. */
+    /** The grits alone where every track that has them is meant, else track by track. */
     private Wording where(List<Place> places) {
         List<AbrasiveGrade> meant = grades.stream()
                 .filter(grade ->

@@ -62,7 +62,7 @@ final class ValueWords {
         return grade(grade.bond(), grade.number());
     }
 
-    /** The words for the key of a grade, for example {@code resin-800}; another key stands as it is. */
+    /** The words for the key of a grit, for example {@code resin-800}; another key stands as it is. */
     static Wording grade(String key) {
         Matcher matcher = GRADE.matcher(key);
         return matcher.matches()

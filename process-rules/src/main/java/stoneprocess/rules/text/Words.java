@@ -35,7 +35,7 @@ public final class Words {
         return PlanWords.shortly(Objects.requireNonNull(term, "term"));
     }
 
-    /** A grade such as {@code resin-800}; another key stands as it is. */
+    /** A grit such as {@code resin-800}; another key stands as it is. */
     public static Wording grade(String key) {
         return ValueWords.grade(Objects.requireNonNull(key, "key"));
     }
@@ -66,7 +66,7 @@ public final class Words {
                 .with("decides", WarningWords.decides(warning));
     }
 
-    /** A step as one sentence: grade, machine, weight, water and passes. */
+    /** A step as one sentence: grit, machine, weight, water and passes. */
     public static Wording step(TrackKind track, PlannedStep step) {
         return StepWords.inOneGo(Objects.requireNonNull(track, "track"), step);
     }

@@ -49,12 +49,14 @@ import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
+import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 
 /** What a crew reads of an answer. Floors, logs and readings are invented. */
 class FollowTextTest {
     private static final Advisor ADVISOR = Advisor.standard();
+    private static final FollowText TEXT = new FollowText(ADVISOR.rulebase().cards());
     private static final Recommendation PLAN = ADVISOR.recommend(
             Floors.unremarkable().set(SurveyField.GOAL, Goal.POLISH).build());
     private static final String ZONE = PLAN.survey().zones().get(0).name();
@@ -72,16 +74,16 @@ class FollowTextTest {
         return TEXTS.word(wording);
     }
 
-    private static FollowText text(UnitSystem units) {
-        return new FollowText(Texts.english().in(units), ADVISOR.rulebase().cards());
-    }
-
     private static JobLog log(Entry... entries) {
         return new JobLog("Customs hall, first week", List.of(entries));
     }
 
+    private static String page(UnitSystem units, Document document) {
+        return Texts.english().in(units).page(document);
+    }
+
     private static String follow(JobLog log) {
-        return text(UnitSystem.METRIC).render(PLAN, log, ADVISOR.followUp(PLAN, log));
+        return page(UnitSystem.METRIC, TEXT.document(PLAN, log, ADVISOR.followUp(PLAN, log)));
     }
 
     private static Entry worked(int hour, TrackKind track, String grade, int passes) {
@@ -281,7 +283,7 @@ class FollowTextTest {
         JobLog log =
                 log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), looked(9, FaceState.CLEAN_DRY, ScratchLook.NONE));
         Diagnosis diagnosis = ADVISOR.diagnose(PLAN, EnumSet.of(sign), log);
-        String text = text(UnitSystem.METRIC).render(PLAN, log, diagnosis);
+        String text = page(UnitSystem.METRIC, TEXT.document(PLAN, log, diagnosis));
         assertSays(text, said("follow.signs") + " - " + said(sign));
         diagnosis.causes().forEach(cause -> {
             assertSays(text, said(cause.fault()) + ": " + said(cause.standing()));
@@ -321,8 +323,8 @@ class FollowTextTest {
         JobLog log =
                 log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 2), looked(9, FaceState.CLEAN_DRY, ScratchLook.NONE));
         NextMove next = ADVISOR.followUp(PLAN, log);
-        String metric = text(UnitSystem.METRIC).render(PLAN, log, next);
-        String us = text(UnitSystem.US).render(PLAN, log, next);
+        String metric = page(UnitSystem.METRIC, TEXT.document(PLAN, log, next));
+        String us = page(UnitSystem.US, TEXT.document(PLAN, log, next));
         assertThat(metric.lines()).allMatch(line -> line.length() <= 96);
         assertThat(us.lines()).allMatch(line -> line.length() <= 96);
         assertThat(metric).contains(" kg added").doesNotContain(" lb ").endsWith(".\n");
@@ -357,7 +359,7 @@ class FollowTextTest {
     void without_work_in_the_log_a_diagnosis_says_that_the_floor_is_taken_as_finished() {
         Diagnosis diagnosis = ADVISOR.diagnose(PLAN, EnumSet.of(Sign.HAZE), log());
         assertSays(
-                text(UnitSystem.METRIC).render(PLAN, log(), diagnosis),
+                page(UnitSystem.METRIC, TEXT.document(PLAN, log(), diagnosis)),
                 "The log notes no work, so the floor is taken as finished; last worked with resin 3000, open field.");
     }
 
@@ -384,7 +386,7 @@ class FollowTextTest {
         JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-3000", 8));
         NextMove next = ADVISOR.followUp(PLAN, log);
         assertThat(next.notes()).isNotEmpty();
-        assertThatThrownBy(() -> text(UnitSystem.METRIC).render(PLAN, log(), next))
+        assertThatThrownBy(() -> TEXT.document(PLAN, log(), next))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("notes.entry: '0'");
     }

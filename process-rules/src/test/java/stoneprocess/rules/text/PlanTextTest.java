@@ -43,8 +43,7 @@ import stoneprocess.rules.text.document.Wording;
 class PlanTextTest {
     private static final Advisor ADVISOR = Advisor.standard();
     private static final Texts TEXTS = Texts.english().with(ADVISOR.rulebase().parameters());
-    private static final PlanText TEXT =
-            new PlanText(Texts.english(), ADVISOR.rulebase().cards());
+    private static final PlanText TEXT = new PlanText(ADVISOR.rulebase().cards());
     /** What is decided on the way to the plan and told only by its reasons. */
     private static final Set<Topic<?>> ON_THE_WAY = Set.of(
             Topics.STONE,
@@ -132,7 +131,7 @@ class PlanTextTest {
                         .toList());
         String screen = Texts.english().page(front);
         assertThat(screen.lines()).as(screen).hasSizeLessThanOrEqualTo(SCREEN + Math.max(0, rows(front) - USUAL_ROWS));
-        assertThat(TEXT.render(plan).lines()).allMatch(line -> line.length() <= 96);
+        assertThat(page(plan, Detail.BRIEF).lines()).allMatch(line -> line.length() <= 96);
     }
 
     /** What has no heading, and the table. */
@@ -156,7 +155,7 @@ class PlanTextTest {
     @Property(tries = 100, seed = "1955", shrinking = ShrinkingMode.OFF)
     void the_full_page_tells_limit_sources_and_who_decides_of_every_warning(@ForAll("floors") FloorSurvey survey) {
         Recommendation plan = ADVISOR.recommend(survey);
-        String full = squeezed(TEXT.render(plan, Detail.FULL));
+        String full = squeezed(page(plan, Detail.FULL));
         for (SafetyWarning warning : plan.warnings()) {
             assertThat(full)
                     .contains(
@@ -173,9 +172,8 @@ class PlanTextTest {
     @Example
     void the_short_page_is_what_is_rendered_unless_the_full_one_is_asked_for() {
         Recommendation plan = ADVISOR.recommend(Floors.unremarkable().build());
-        assertThat(TEXT.render(plan)).isEqualTo(TEXT.render(plan, Detail.BRIEF));
-        assertThat(TEXT.render(plan, Detail.FULL)).contains("\nWhy\n");
-        assertThat(TEXT.render(plan)).doesNotContain("\nWhy\n");
+        assertThat(page(plan, Detail.FULL)).contains("\nWhy\n");
+        assertThat(page(plan, Detail.BRIEF)).doesNotContain("\nWhy\n");
     }
 
     @Example
@@ -197,8 +195,8 @@ class PlanTextTest {
         FloorSurvey small = large.toBuilder()
                 .set(SurveyField.AREA, Area.of(9.9, Unit.SQUARE_METRE))
                 .build();
-        String smallest = squeezed(TEXT.render(ADVISOR.recommend(small)));
-        String larger = squeezed(TEXT.render(ADVISOR.recommend(large)));
+        String smallest = squeezed(page(ADVISOR.recommend(small), Detail.BRIEF));
+        String larger = squeezed(page(ADVISOR.recommend(large), Detail.BRIEF));
         for (String key : List.of("TestArea.required", "Task.protect-route", "Task.close-off", "Upkeep.mats")) {
             String words = squeezed(TEXTS.word(Wording.phrase(key + ".small")));
             assertThat(smallest).contains(words);
@@ -213,9 +211,9 @@ class PlanTextTest {
                 .set(SurveyField.AREA, Area.of(60, Unit.SQUARE_METRE))
                 .build();
         assertThat(PlanTotals.of(ADVISOR.recommend(known)).words()).isPresent();
-        assertThat(TEXT.render(ADVISOR.recommend(known))).contains("\nIn all\nWater: likely ");
+        assertThat(page(ADVISOR.recommend(known), Detail.BRIEF)).contains("\nIn all\nWater: likely ");
         FloorSurvey unknown = known.toBuilder().unknown(SurveyField.AREA).build();
-        assertThat(TEXT.render(ADVISOR.recommend(unknown))).doesNotContain("\nIn all\n");
+        assertThat(page(ADVISOR.recommend(unknown), Detail.BRIEF)).doesNotContain("\nIn all\n");
     }
 
     @Example
@@ -232,5 +230,9 @@ class PlanTextTest {
         }
         assertThat(stopping).isBetween(1, 5);
         assertThat(lines).hasSize(Hazard.values().length - stopping);
+    }
+
+    private static String page(Recommendation plan, Detail detail) {
+        return Texts.english().page(TEXT.document(plan, detail));
     }
 }

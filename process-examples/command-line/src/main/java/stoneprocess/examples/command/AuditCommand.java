@@ -44,7 +44,8 @@ final class AuditCommand implements Callable<Integer> {
         console.print(
                 json
                         ? Json.AUDIT.print(report)
-                        : new AuditText(language.texts(), advisor.rulebase().cards()).render(report));
+                        : language.texts()
+                                .unwrapped(new AuditText(advisor.rulebase().cards()).document(report)));
         return exitCode(report);
     }
 

@@ -20,10 +20,10 @@ final class CompareCommand implements Callable<Integer> {
     private final Console console;
 
     @Parameters(index = "0", paramLabel = "SURVEY", description = "A survey in JSON; - reads standard input.")
-    private String one = "";
+    private String first = "";
 
     @Parameters(index = "1", paramLabel = "OTHER", description = "Another survey in JSON; - reads standard input.")
-    private String other = "";
+    private String second = "";
 
     @Mixin
     private AnswerForm form = new AnswerForm();
@@ -34,14 +34,14 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (one.equals(STANDARD_INPUT) && other.equals(STANDARD_INPUT)) {
+        if (first.equals(STANDARD_INPUT) && second.equals(STANDARD_INPUT)) {
             throw new InvalidInputException(
-                    "OTHER", other, "a file, when the first survey is read from standard input");
+                    "OTHER", second, "a file, when the first survey is read from standard input");
         }
         Advisor advisor = Advisor.standard();
         AskedFloor floor = new AskedFloor(console, advisor);
         Difference difference =
-                Difference.between(advisor.recommend(floor.survey(one)), advisor.recommend(floor.survey(other)));
+                Difference.between(advisor.recommend(floor.survey(first)), advisor.recommend(floor.survey(second)));
         form.print(
                 console,
                 advisor.rulebase(),

@@ -81,10 +81,9 @@ final class DiagnoseCommand implements Callable<Integer> {
         console.print(
                 json
                         ? Json.DIAGNOSIS.print(diagnosis)
-                        : new FollowText(
-                                        reader.texts(),
-                                        files.advisor().rulebase().cards())
-                                .render(plan, read, diagnosis));
+                        : reader.texts()
+                                .page(new FollowText(files.advisor().rulebase().cards())
+                                        .document(plan, read, diagnosis)));
         return ExitCode.DONE;
     }
 }

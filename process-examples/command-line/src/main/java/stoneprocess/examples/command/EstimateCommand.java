@@ -29,7 +29,6 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
-import stoneprocess.examples.estimate.Amounts;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.PlanText;
@@ -116,7 +115,7 @@ final class EstimateCommand implements Callable<Integer> {
         if (!PlannedJob.isThere(recommendation)) {
             console.print(texts.page(EstimateSheet.none(recommendation))
                     + "\n"
-                    + new PlanText(texts, advisor.rulebase().cards()).render(recommendation, Detail.BRIEF));
+                    + texts.page(new PlanText(advisor.rulebase().cards()).document(recommendation, Detail.BRIEF)));
             return ExitCode.NO_PLAN;
         }
         PlannedJob planned = PlannedJob.of(recommendation, options);
@@ -182,10 +181,10 @@ final class EstimateCommand implements Callable<Integer> {
             Estimator estimator,
             List<CrewTiming> timings,
             Optional<PriceList> priceList) {
-        Alternative here = new Alternative("here", planned.job(), timings);
-        Alternative there = Alternative.withTimingsOfItsSteps("there", second.job(), timings);
+        Alternative first = new Alternative("here", planned.job(), timings);
+        Alternative other = Alternative.withTimingsOfItsSteps("there", second.job(), timings);
         return priceList
-                .map(list -> EstimateComparison.of(here, there, estimator, list))
-                .orElseGet(() -> EstimateComparison.of(here, there, estimator));
+                .map(list -> EstimateComparison.of(first, other, estimator, list))
+                .orElseGet(() -> EstimateComparison.of(first, other, estimator));
     }
 }

@@ -57,8 +57,9 @@ record FieldChange(Optional<String> zone, String field, String value) {
                             + String.join(
                                     ", ",
                                     FieldAnswer.names().stream()
-                                            .filter(one -> !one.equals("readings"))
-                                            .map(one -> one.startsWith(DAMAGES) ? "ZONE/" + one : one)
+                                            .filter(question -> !question.equals("readings"))
+                                            .map(question ->
+                                                    question.startsWith(DAMAGES) ? "ZONE/" + question : question)
                                             .toList()));
         }
         return new FieldChange(zone, field, text.substring(equals + 1).strip());
@@ -141,7 +142,7 @@ record FieldChange(Optional<String> zone, String field, String value) {
         Zone after = new Zone(before.name(), before.kind(), before.share(), damages);
         return survey.toBuilder()
                 .zones(survey.zones().stream()
-                        .map(one -> one.equals(before) ? after : one)
+                        .map(part -> part.equals(before) ? after : part)
                         .toList())
                 .build();
     }

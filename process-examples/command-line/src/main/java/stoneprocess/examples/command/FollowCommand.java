@@ -49,10 +49,8 @@ final class FollowCommand implements Callable<Integer> {
         console.print(
                 json
                         ? Json.NEXT_MOVE.print(next)
-                        : new FollowText(
-                                        reader.texts(),
-                                        files.advisor().rulebase().cards())
-                                .render(plan, read, next));
+                        : reader.texts()
+                                .page(new FollowText(files.advisor().rulebase().cards()).document(plan, read, next)));
         return ExitCode.DONE;
     }
 }

@@ -35,16 +35,16 @@ record JobFiles(Console console, Advisor advisor) {
     }
 
     static boolean cutsNothing(Recommendation plan) {
-        return plan.plan().map(made -> made.tracks().isEmpty()).orElse(true);
+        return plan.plan().map(known -> known.tracks().isEmpty()).orElse(true);
     }
 
-    /** Without grades to work there is nothing to follow: the plan itself is the answer. */
+    /** Without grits to work there is nothing to follow: the plan itself is the answer. */
     int nothingToFollow(Recommendation plan, boolean json, Texts texts) {
         if (json) {
             console.print(Json.RECOMMENDATION.print(plan));
         } else {
-            PlanText text = new PlanText(texts, advisor.rulebase().cards());
-            console.print(texts.page(FollowText.nothing(plan)) + "\n" + text.render(plan, Detail.BRIEF));
+            PlanText text = new PlanText(advisor.rulebase().cards());
+            console.print(texts.page(FollowText.nothing(plan)) + "\n" + texts.page(text.document(plan, Detail.BRIEF)));
         }
         return ExitCode.NO_PLAN;
     }

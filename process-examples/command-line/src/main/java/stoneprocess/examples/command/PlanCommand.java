@@ -47,8 +47,8 @@ final class PlanCommand implements Callable<Integer> {
         if (json) {
             console.print(Json.RECOMMENDATION.print(recommendation));
         } else {
-            PlanText text = new PlanText(reader.texts(), advisor.rulebase().cards());
-            console.print(text.render(recommendation, full ? Detail.FULL : Detail.BRIEF));
+            PlanText text = new PlanText(advisor.rulebase().cards());
+            console.print(reader.texts().page(text.document(recommendation, full ? Detail.FULL : Detail.BRIEF)));
         }
         boolean planned = recommendation.status() == Status.PLANNED || recommendation.status() == Status.PROVISIONAL;
         return planned ? ExitCode.DONE : ExitCode.NO_PLAN;

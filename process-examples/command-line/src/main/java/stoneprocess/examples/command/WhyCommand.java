@@ -9,7 +9,6 @@ import stoneprocess.core.answer.Why;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.topic.Topic;
-import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 
 /** Says why a matter was decided as it was. */
@@ -20,18 +19,10 @@ import stoneprocess.rules.Advisor;
 final class WhyCommand implements Callable<Integer> {
     private final Console console;
 
-    @Parameters(index = "0", paramLabel = "SURVEY", description = "A survey in JSON; - reads standard input.")
-    private String survey = "";
+    @Mixin
+    private AskedMatter asked = new AskedMatter();
 
-    @Parameters(index = "1", paramLabel = "TOPIC", description = "Id of a topic, for example first-cut.")
-    private String topic = "";
-
-    @Parameters(
-            index = "2",
-            arity = "0..1",
-            paramLabel = "SUBJECT",
-            description = "floor, open-field, edge, local-repair, or a track with / and a grade, for example"
-                    + " open-field/resin-800. Without it the floor, or the open field.")
+    @Parameters(index = "2", arity = "0..1", paramLabel = "SUBJECT", description = AskedMatter.SUBJECT)
     private Optional<String> subject = Optional.empty();
 
     @Mixin
@@ -44,10 +35,9 @@ final class WhyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Advisor advisor = Advisor.standard();
-        AskedFloor floor = new AskedFloor(console, advisor);
-        Topic<?> asked = Topics.named(topic);
-        Recommendation plan = advisor.recommend(floor.survey(survey));
-        Why why = advisor.why(plan, asked, AskedFloor.subject(asked, subject, plan));
+        Topic<?> topic = asked.topic();
+        Recommendation plan = advisor.recommend(new AskedFloor(console, advisor).survey(asked.survey()));
+        Why why = advisor.why(plan, topic, asked.subject(subject, plan));
         form.print(console, advisor.rulebase(), () -> Json.WHY.print(why), answers -> answers.document(why));
         return ExitCode.DONE;
     }

@@ -45,7 +45,7 @@ class AuditCommandTest {
         AuditFinding stays = open.explainedBy("It is on the shelf");
         Rulebase rulebase = Rulebase.standard();
         AuditReport report = new AuditReport(rulebase.stamp(), List.of(), BigInteger.ONE, List.of(stays, open));
-        String text = new AuditText(Texts.english(), rulebase.cards()).render(report);
+        String text = Texts.english().unwrapped(new AuditText(rulebase.cards()).document(report));
 
         assertThat(AuditCommand.exitCode(report)).isEqualTo(1);
         assertThat(AuditCommand.exitCode(new AuditReport(rulebase.stamp(), List.of(), BigInteger.ONE, List.of(stays))))

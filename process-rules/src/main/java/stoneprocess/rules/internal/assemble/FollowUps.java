@@ -47,7 +47,7 @@ import stoneprocess.rules.internal.run.Runner;
 
 /**
  * Answers a job log: runs the program that ends with the next move, then plans the rest of the work anew, from the stone
- * to the warnings, with the first cuts and the grades that the move leaves pinned.
+ * to the warnings, with the first cuts and the grits that the move leaves pinned.
  */
 public final class FollowUps {
     private final Engine engine;
@@ -204,7 +204,7 @@ public final class FollowUps {
                 topic, subject, values, List.of(), List.of(), List.of(), List.of(new Input.OfTopic(Topics.MOVE)));
     }
 
-    /** The grades of a track that are still to be worked once the move is made. */
+    /** The grits of a track that are still to be worked once the move is made. */
     private List<AbrasiveGrade> grades(Move move, TrackKind track) {
         boolean holds = review.at().filter(point -> point.track() == track).isPresent();
         if (move == Move.STOP_AND_ASK || move == Move.ACCEPT) {
@@ -225,7 +225,7 @@ public final class FollowUps {
         return situation(Optional.empty()).inUse();
     }
 
-    /** The planned grades from one on; a path of its own when the plan does not hold the grade. */
+    /** The planned grits from one on; a path of its own when the plan does not hold the grit. */
     private List<AbrasiveGrade> pathFrom(AbrasiveGrade start) {
         List<AbrasiveGrade> planned =
                 review.planned(review.at().map(HoldPoint::track).orElse(review.governing()));

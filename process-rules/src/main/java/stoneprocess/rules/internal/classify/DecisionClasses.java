@@ -20,7 +20,7 @@ import stoneprocess.rules.feature.RepairResult;
 final class DecisionClasses {
     private DecisionClasses() {}
 
-    /** Excluded only because of something that nobody knows is the same as not knowing. */
+    /** What is excluded only because of an unknown fact counts as not known. */
     static Set<MetalBondUse> metalBond(Situation situation) {
         List<Reason> exclusions = situation.decision(Topics.BONDS, Subject.FLOOR).stream()
                 .flatMap(decision -> decision.won().stream())

@@ -17,10 +17,10 @@ import stoneprocess.rules.feature.BudgetClass;
 import stoneprocess.rules.feature.SupplyClass;
 
 /**
- * A figure that measured answers are reckoned up to before limits part it into classes. It is linear in each of its
- * answers, so that the answer at which it meets a limit can be reckoned back.
+ * A figure computed from measured answers before limits part it into classes. It is linear in each of its answers, so
+ * that the answer at which it meets a limit can be computed back.
  *
- * @param answers the fields that it is reckoned from
+ * @param answers the fields that it is computed from
  * @param formula the figure from the kept values of the answers
  * @param limits where its classes meet, in the kept unit
  */

@@ -29,7 +29,7 @@ final class LogFacts {
     /** The lines of the table. */
     static List<FactLine> lines() {
         return List.of(
-                // How far the job has come is no matter of a diagnosis.
+                // A diagnosis does not ask how far the job has come.
                 SingleFact.of(
                         OnSite.JobState.class,
                         situation -> EnumSet.of(situation.log().orElseThrow().stage()),

@@ -25,7 +25,7 @@ import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.decide.Known;
 import stoneprocess.rules.internal.review.LogReview;
 
-/** What is known at a point of a run: the survey, the numbers, the grades in use and the topics closed so far. */
+/** What is known at a point of a run: the survey, the numbers, the grits in use and the topics closed so far. */
 public final class Situation implements Known {
     private final FloorSurvey survey;
     private final Parameters parameters;
@@ -59,13 +59,13 @@ public final class Situation implements Known {
         return parameters;
     }
 
-    /** The grades that there are to choose from, whether on hand or not. */
+    /** The grits that there are to choose from, whether on hand or not. */
     @Override
     public GritSequence sequence() {
         return sequence;
     }
 
-    /** The grades in use: those on hand where the survey tells them, else the whole sequence; empty when none is on hand. */
+    /** The grits in use: those on hand where the survey tells them, else the whole sequence; empty when none is on hand. */
     @Override
     public Optional<GritSequence> inUse() {
         return survey.answer(SurveyField.GRADES)

@@ -18,7 +18,7 @@ import stoneprocess.rules.feature.Step;
 import stoneprocess.rules.feature.StepEnd;
 import stoneprocess.rules.feature.StepOrder;
 
-/** The line of the steps: one fact for each grade of each track, made when a track's path is decided. */
+/** The line of the steps: one fact for each grit of each track, made when a track's path is decided. */
 record StepFacts() implements FactLine {
     /** Makes classes of grit numbers. */
     static final NamedScale<GritClass> GRIT = new NamedScale<>("grit", GritClass.class);

@@ -44,7 +44,7 @@ final class StoneClasses {
         return situation.decided(Topics.STONE, Family.class);
     }
 
-    /** A drop that does not darken the face tells something only when nothing keeps it out. */
+    /** A drop that does not darken the surface tells something only when nothing keeps it out. */
     static Set<WaterDrop> waterDrop(Situation situation) {
         Set<WaterDrop> seen = situation.answer(SurveyField.WATER_DROP, WaterDrop.class);
         boolean keptOut =
@@ -108,7 +108,7 @@ final class StoneClasses {
         return risks;
     }
 
-    /** Of stone that is dense or porous by kind, the drop of water tells which, and so does a shine that is there. */
+    /** Where a kind of stone may be dense or porous, the drop of water tells which, and so does a shine. */
     static Set<FinishReach> finishReach(Situation situation) {
         Set<WaterDrop> drop = waterDrop(situation);
         Set<Finish> now = situation.answer(SurveyField.FINISH_NOW, Finish.class);

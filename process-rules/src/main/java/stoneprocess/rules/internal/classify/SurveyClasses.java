@@ -121,7 +121,7 @@ final class SurveyClasses {
                 .orElseGet(() -> EnumSet.allOf(Presence.class));
     }
 
-    /** Whether any grade is on hand. */
+    /** Whether any grit is on hand. */
     static Set<Presence> anyGrade(Situation situation) {
         return situation
                 .survey()

@@ -32,8 +32,8 @@ final class Suspicion {
     }
 
     /**
-     * How a cause stands in the decision about the causes. For each sign seen that cause leads for which most speaks and
-     * that is not ruled out.
+     * How a cause stands in the decision about the causes. For each sign seen, the cause for which most speaks leads, unless
+     * it is ruled out.
      */
     static Standing standing(Decision<Fault> causes, Fault fault) {
         List<Reason> reasons = Stream.concat(causes.won().stream(), causes.vetoed().stream())

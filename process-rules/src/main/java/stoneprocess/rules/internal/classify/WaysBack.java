@@ -19,13 +19,13 @@ import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.feature.WayBack;
 import stoneprocess.rules.internal.review.LogReview;
 
-/** Whether a job may go back to a coarser grade. */
+/** Whether a job may go back to a coarser grit. */
 final class WaysBack {
     private WaysBack() {}
 
     /**
-     * Going back is barred when there is no grade so coarse on hand, when the floor excludes the cut or the bond, or when
-     * it would take more stone than may be taken off. A bar that rests on something unknown may be none.
+     * Going back is barred when there is no grit so coarse on hand, when the floor excludes the cut or the bond, or when
+     * it would take more stone than may be taken off. A bar that rests on an unknown fact may not hold.
      */
     static Set<WayBack> of(Situation situation, Move move) {
         LogReview review = situation.log().orElseThrow();

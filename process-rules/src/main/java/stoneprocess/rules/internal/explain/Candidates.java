@@ -39,7 +39,7 @@ import stoneprocess.rules.internal.meaning.RuleReach;
  *   <li>A measured value: for each other class that the facts read from it can take while the other answers stay, the
  *       nearest value in it, which is a limit of the scale or lies next to one; for a value that was not known, the value
  *       next to the limit. Where another unknown answer hides the class, both ends of what the field accepts.
- *   <li>Machines and grades: each one more or less, and all of them; where it was not known, all, none, and all but one.
+ *   <li>Machines and grits: each one more or less, and all of them; where it was not known, all, none, and all but one.
  *   <li>The name of the stone: one name for each other set of families that a name can mean.
  *   <li>Damage: in each zone of the survey each other class, by look, over the share noted before or, where there was
  *       none or it was not known, over the whole zone.

@@ -69,7 +69,7 @@ final class DefaultExplanation implements Explanation {
         return domain(topic).stream().filter(value -> !decided.contains(value)).toList();
     }
 
-    /** Keys of the domain, or of the grades of the sequence. */
+    /** Keys of the domain, or of the grits of the sequence. */
     List<String> domain(Topic<?> topic) {
         return domains.computeIfAbsent(topic, this::makeDomain);
     }

@@ -72,9 +72,9 @@ public final class HowToSearch {
      * The smallest changes.
      *
      * @param meanings the rules
-     * @param topic a topic that a recommendation decides by words or grades
+     * @param topic a topic that a recommendation decides by words or grits
      * @param subject what fits its scope
-     * @param wanted key of a value of its domain, or of a grade of the sequence
+     * @param wanted key of a value of its domain, or of a grit of the sequence
      * @throws InvalidInputException for another topic, subject or value
      */
     public static HowTo find(
@@ -209,7 +209,7 @@ public final class HowToSearch {
                 .orElseGet(() -> neededToSpeak(choice, run, reasons));
     }
 
-    /** Every one of the reasons has to give way, so that the one with the fewest fields behind it tells enough. */
+    /** All the reasons have to give way; the one with the fewest fields behind it narrows the search enough. */
     private Optional<Set<String>> leastOf(Stream<Reason> reasons) {
         return reasons.map(this::fields).min(Comparator.comparing(Set::size));
     }
@@ -237,7 +237,7 @@ public final class HowToSearch {
         return all;
     }
 
-    /** Of the conditions that do not hold, the one with the fewest fields behind it tells enough. */
+    /** Of the conditions that do not hold, the one with the fewest fields behind it narrows the search enough. */
     private Set<String> neededToFire(RuleMeaning rule, Run run) {
         Set<String> all = new LinkedHashSet<>();
         rule.conditions().forEach(condition -> all.addAll(reach.fields(condition.type())));

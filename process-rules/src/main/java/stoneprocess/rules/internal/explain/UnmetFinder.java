@@ -14,13 +14,13 @@ import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.meaning.ConditionMeaning;
 import stoneprocess.rules.internal.meaning.StepPart;
 
-/** Finds what is wanting for one condition of a rule to hold. Safe to share between threads. */
+/** Finds what one condition of a rule lacks to hold. Safe to share between threads. */
 final class UnmetFinder {
     /**
      * What one fact makes of the condition.
      *
      * @param holds true when it meets it
-     * @param unmet what is wanting; nothing of a fact about another constant
+     * @param unmet what is lacking; nothing of a fact about another constant
      */
     private record Against(boolean holds, List<Unmet> unmet) {}
 

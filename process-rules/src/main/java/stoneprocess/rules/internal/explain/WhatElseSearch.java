@@ -172,7 +172,7 @@ public final class WhatElseSearch {
         return base.toBuilder().zones(zones).build();
     }
 
-    /** The survey with one reading of a clean, dry face, of every finish that it may show. */
+    /** The survey with one reading of a clean, dry surface, of every finish that it may show. */
     private List<FloorSurvey> read() {
         FloorSurvey base = survey.zones().isEmpty() ? withZone(survey) : survey;
         List<Quantity> glosses = new ArrayList<>(List.of(new Gloss(0)));

@@ -151,7 +151,7 @@ final class WhyFinder {
             return explanation.matters(topic).subList(0, 1);
         }
         if (topic.scope() == Scope.TRACK) {
-            // A place is repaired by itself only when the field's own cut does not clear it.
+            // A place is repaired separately only when the field's own cut does not clear it.
             boolean local = computed.subject().equals(Subject.LOCAL_REPAIR);
             return Stream.of(computed.subject(), local ? Subject.OPEN_FIELD : computed.subject())
                     .distinct()

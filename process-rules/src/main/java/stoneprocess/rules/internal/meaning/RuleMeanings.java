@@ -52,12 +52,12 @@ public final class RuleMeanings {
 
     /** What the topics can depend on; found out when it is first asked for. */
     public RuleReach reach() {
-        RuleReach made = reach;
-        if (made == null) {
+        RuleReach known = reach;
+        if (known == null) {
             // Two threads may both make one; they are alike.
-            made = new RuleReach(this);
-            reach = made;
+            known = new RuleReach(this);
+            reach = known;
         }
-        return made;
+        return known;
     }
 }

@@ -9,19 +9,19 @@ import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Move;
 
 /**
- * The grades of one track from the coarsest that it could go back to: those in use of the first planned grade's bond
+ * The grits of one track from the coarsest that it could go back to: those in use of the first planned grit's bond
  * that are coarser, then the planned ones.
  *
  * @param grades coarse to fine
  * @param start where the plan starts in it
- * @param now where the work stands in it; -1 when its grade is not in it
+ * @param now where the work stands in it; -1 when its grit is not in it
  */
 record Ladder(List<AbrasiveGrade> grades, int start, int now) {
     /**
-     * @param inUse grades on hand, or all
-     * @param planned the planned grades, at least one
-     * @param worked the grades worked, in their order
-     * @param failed the grades that did not clear the test area
+     * @param inUse grits on hand, or all
+     * @param planned the planned grits, at least one
+     * @param worked the grits worked, in their order
+     * @param failed the grits that did not clear the test area
      */
     static Ladder of(
             GritSequence inUse, List<AbrasiveGrade> planned, List<AbrasiveGrade> worked, List<AbrasiveGrade> failed) {
@@ -41,7 +41,7 @@ record Ladder(List<AbrasiveGrade> grades, int start, int now) {
         return new Ladder(List.copyOf(grades), Math.min(grades.indexOf(first), grades.indexOf(coarsest)), now);
     }
 
-    /** The grade at which a move takes the work up again; empty when there is none so coarse. */
+    /** The grit at which a move takes the work up again; empty when there is none so coarse. */
     Optional<AbrasiveGrade> restart(Move move) {
         return switch (move) {
             case ONE_GRADE_BACK -> at(now - 1);

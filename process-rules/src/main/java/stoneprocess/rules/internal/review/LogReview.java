@@ -227,7 +227,7 @@ public final class LogReview {
         return asked.contains(sign) ? EnumSet.of(Presence.PRESENT) : looks.sign(sign);
     }
 
-    /** Edges do every planned grade up to the field's before the field goes on; unknown where no work of theirs is due. */
+    /** Edges do every planned grit up to the field's before the field goes on; unknown where no work of theirs is due. */
     public Set<EdgeWork> edgeWork() {
         Optional<AbrasiveGrade> field = book.work(TrackKind.OPEN_FIELD).latest().map(TrackWork.Stage::grade);
         Optional<AbrasiveGrade> due = field.flatMap(now -> book.planned(TrackKind.EDGE).stream()
@@ -245,7 +245,7 @@ public final class LogReview {
         return due.isPresent() ? EnumSet.of(EdgeWork.UP_TO_FIELD) : EnumSet.allOf(EdgeWork.class);
     }
 
-    /** The planned step of the grade in work; empty when the plan has none. */
+    /** The planned step of the grit in work; empty when the plan has none. */
     public Optional<PlannedStep> plannedStep() {
         return at.flatMap(point -> book.steps(point.track()).stream()
                 .filter(step -> step.grade().equals(point.grade()))
@@ -259,7 +259,7 @@ public final class LogReview {
         }
         int done = at.get().passes();
         int most = step.get().passes().high();
-        if (done > 2 * most) {
+        if (done > parameters().part("follow.many-more") * most) {
             return PassCount.MANY_MORE;
         }
         if (done > most) {
@@ -303,7 +303,7 @@ public final class LogReview {
                 .isPresent();
     }
 
-    /** How the planned grades of the track in work were worked, up to the one in work; unknown on a finished floor. */
+    /** How the planned grits of the track in work were worked, up to the one in work; unknown on a finished floor. */
     public Set<GradeRun> gradesDone() {
         if (finished || at.isEmpty()) {
             return EnumSet.allOf(GradeRun.class);
@@ -340,7 +340,7 @@ public final class LogReview {
         return book.holdPoint().isEmpty() ? FloorUse.IN_USE : FloorUse.UNDER_WORK;
     }
 
-    /** The scratches that showed at the end of the grade before the one in work. */
+    /** The scratches that showed at the end of the grit before the one in work. */
     public Set<ScratchLook> linesBefore() {
         return looks.linesBefore(at.map(HoldPoint::track).orElse(governing()));
     }
@@ -416,7 +416,7 @@ public final class LogReview {
         };
     }
 
-    /** The most passes that any zone needs to reach what is aimed at with the grade in work; empty when none is told. */
+    /** The most passes that any zone needs to reach what is aimed at with the grit in work; empty when none is told. */
     public Optional<Integer> passesToTarget() {
         return outlooks().stream()
                 .filter(outlook -> outlook.verdict() == TargetVerdict.MORE_PASSES)
@@ -493,7 +493,7 @@ public final class LogReview {
         return over ? Presence.PRESENT : Presence.NONE;
     }
 
-    /** Where the grade in work stands on its track; unknown before the first pass and on a finished floor. */
+    /** Where the grit in work stands on its track; unknown before the first pass and on a finished floor. */
     public Set<StepOrder> gradeOrder() {
         if (at.isEmpty() || finished) {
             return EnumSet.allOf(StepOrder.class);
@@ -529,7 +529,7 @@ public final class LogReview {
         return Ladder.of(inUse, book.planned(track), worked, tried);
     }
 
-    /** The planned grades of a track that come after what was worked of it. */
+    /** The planned grits of a track that come after what was worked of it. */
     public List<AbrasiveGrade> after(TrackKind track) {
         Optional<AbrasiveGrade> now = finished
                 ? Optional.of(at.orElseThrow().grade())
@@ -540,7 +540,7 @@ public final class LogReview {
                 .toList();
     }
 
-    /** Before the first pass, the grade that cleared the test area last. */
+    /** Before the first pass, the grit that cleared the test area last. */
     public Optional<AbrasiveGrade> provenStart() {
         List<Noted<Entry.Tried>> tries = book.entries(Entry.Tried.class);
         return Optional.of(tries)
@@ -562,7 +562,7 @@ public final class LogReview {
         return book.planned(track);
     }
 
-    /** The most stone that all grades from one on would take off in the most passes that are usual. */
+    /** The most stone that all grits from one on would take off in the most passes that are usual. */
     public Length stockFrom(AbrasiveGrade restart, GritSequence inUse) {
         double passes = parameters().get("passes.later.high", Count.class).number();
         double millimetres = ladder(at.map(HoldPoint::track).orElse(governing()), inUse).grades().stream()

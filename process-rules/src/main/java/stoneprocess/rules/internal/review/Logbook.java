@@ -69,7 +69,7 @@ final class Logbook {
         return work.get(track);
     }
 
-    /** The grade worked last on any track; of several at one moment the one of the first track. */
+    /** The grit worked last on any track; of several at one moment the one of the first track. */
     Optional<HoldPoint> holdPoint() {
         return work.entrySet().stream()
                 .filter(entry -> entry.getValue().latest().isPresent())
@@ -92,7 +92,7 @@ final class Logbook {
                 .anyMatch(noted -> last.isEmpty() || noted.entry().at().compareTo(last.get()) >= 0);
     }
 
-    /** The planned grades of a track, in order. */
+    /** The planned grits of a track, in order. */
     List<AbrasiveGrade> planned(TrackKind track) {
         return steps(track).stream().map(PlannedStep::grade).toList();
     }

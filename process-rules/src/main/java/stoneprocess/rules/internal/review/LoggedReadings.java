@@ -41,15 +41,13 @@ import stoneprocess.core.topic.TrackKind;
 
 /** The gloss readings of the log: which count, and what they tell of each zone. */
 final class LoggedReadings {
-    /** Fewer readings tell nothing of an outlier. */
-    private static final int ENOUGH_FOR_OUTLIER = 4;
-
-    /** Modified z-score of Iglewicz and Hoaglin; from memory. */
+    /** Modified z-score of an outlier: Iglewicz and Hoaglin, How to Detect and Handle Outliers (1993), 3.3; from memory. */
     private static final double OUTLYING = 3.5;
 
+    /** Median absolute deviation of a normal distribution, in standard deviations. */
     private static final double MAD_TO_DEVIATION = 0.6745;
 
-    /** LoggedReadings of one zone between two stretches of work. */
+    /** The readings of one zone between two stretches of work. */
     private record Occasion(int stage, int passes, List<Noted<Entry.Read>> readings) {
         List<Gloss> values() {
             return readings.stream()
@@ -181,9 +179,10 @@ final class LoggedReadings {
         return (int) parameters().get("follow.more-passes.high", Count.class).number();
     }
 
-    private static List<Noted<Entry.Read>> outliers(Occasion occasion) {
+    private List<Noted<Entry.Read>> outliers(Occasion occasion) {
         List<Double> sorted = occasion.values().stream().map(Gloss::gloss).toList();
-        if (sorted.size() < ENOUGH_FOR_OUTLIER) {
+        if (sorted.size()
+                < parameters().get("gloss-reading.outlier-from", Count.class).number()) {
             return List.of();
         }
         double middle = median(sorted);
@@ -202,7 +201,7 @@ final class LoggedReadings {
         return sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2;
     }
 
-    /** A forecast where one is possible by a ceiling of the stone's own, and resin grades are in work. */
+    /** A forecast where one is possible by a ceiling of the stone's own, and resin grits are in work. */
     private Optional<FloorForecast> forecast(String zone, List<Occasion> occasions) {
         TrackKind track = book.trackOf(zone);
         List<TrackWork.Stage> stages = work(zone).stages();
@@ -230,11 +229,11 @@ final class LoggedReadings {
                 .or(() -> FloorForecast.start(plan, track, zone));
     }
 
-    private static int firstOfResin(List<TrackWork.Stage> stages) {
+    private int firstOfResin(List<TrackWork.Stage> stages) {
         int from = stages.size();
         while (from > 0
                 && stages.get(from - 1).grade().bond() == Bond.RESIN
-                && GritPrior.covers(stages.get(from - 1).grade().number())) {
+                && GritPrior.covers(stages.get(from - 1).grade().number(), parameters())) {
             from--;
         }
         return from;
@@ -259,7 +258,7 @@ final class LoggedReadings {
         return List.copyOf(progress);
     }
 
-    /** Gains of the means from one occasion to the next, the zones' largest series; in the order of the work. */
+    /** Gains of the mean from one occasion to the next, zone by zone, in the order of the work. */
     List<List<Double>> gains() {
         List<List<Double>> gains = new ArrayList<>();
         byZone.forEach((zone, occasions) -> {

@@ -91,7 +91,7 @@ final class Looks {
         return byZone.values().stream().flatMap(List::stream).toList();
     }
 
-    /** Lines are judged on a clean, dry face only. */
+    /** Lines are judged on a clean, dry surface only. */
     Set<ScratchLook> lines() {
         return worst(ScratchLook.class, Looks::linesOf);
     }
@@ -100,7 +100,7 @@ final class Looks {
         return look.face() == FaceState.CLEAN_DRY ? look.scratches() : Optional.empty();
     }
 
-    /** The worst lines in the latest looks at the grade before the one in work; unknown when no look tells. */
+    /** The worst lines in the latest looks at the grit before the one in work; unknown when no look tells. */
     Set<ScratchLook> linesBefore(TrackKind track) {
         int before = book.work(track).stages().size() - 2;
         Map<String, ScratchLook> latest = new LinkedHashMap<>();
@@ -123,7 +123,7 @@ final class Looks {
         return told(PadLook.class, Entry.Looked::pad);
     }
 
-    /** By the looks that tell; a look at an edge that tells nothing of it found it like the field. */
+    /** Taken from the looks that mention edges; a look at an edge that does not found it like the field. */
     Set<EdgeLook> edges() {
         Set<EdgeLook> told = told(EdgeLook.class, Entry.Looked::edges);
         boolean seen = told.size() == 1 || byZone.keySet().stream().noneMatch(book::isEdge);

@@ -8,15 +8,15 @@ import stoneprocess.core.log.Moment;
 import stoneprocess.core.tool.AbrasiveGrade;
 
 /**
- * The work of one track in the order of its moments. Entries of one grade in a row are one stage.
+ * The work of one track in the order of its moments. Entries of one grit in a row are one stage.
  *
- * @param stages the grades in the order worked; a grade that was gone back to stands again
+ * @param stages the grits in the order worked; a grit that was gone back to stands again
  */
 record TrackWork(List<Stage> stages) {
     /**
-     * One grade worked at a stretch.
+     * One grit worked at a stretch.
      *
-     * @param grade the grade
+     * @param grade the grit
      * @param entries the work, at least one entry
      */
     record Stage(AbrasiveGrade grade, List<Entry.Worked> entries) {
@@ -61,7 +61,7 @@ record TrackWork(List<Stage> stages) {
         return stages.isEmpty() ? Optional.empty() : Optional.of(stages.get(stages.size() - 1));
     }
 
-    /** All passes done with a grade. */
+    /** All passes done with a grit. */
     int passes(AbrasiveGrade grade) {
         return stages.stream()
                 .filter(stage -> stage.grade().equals(grade))
@@ -69,7 +69,7 @@ record TrackWork(List<Stage> stages) {
                 .sum();
     }
 
-    /** How often the work went to a coarser grade than the one before. */
+    /** How often the work went to a coarser grit than the one before. */
     int returns() {
         int returns = 0;
         for (int i = 1; i < stages.size(); i++) {

@@ -63,7 +63,7 @@ public final class Runner {
      *
      * @param engine the rules
      * @param program which stages
-     * @param situation the survey, numbers and grades; closed topics are added to it
+     * @param situation the survey, numbers and grits; closed topics are added to it
      * @param pins topics that are closed beforehand, whatever the rules say
      * @param order the order in which facts are given to the engine; it must make no difference
      */
@@ -84,7 +84,7 @@ public final class Runner {
      *
      * @param rules the rules; topics that they leave out close as if nothing were said
      * @param last the last stage to run
-     * @param situation the survey, numbers and grades; closed topics are added to it
+     * @param situation the survey, numbers and grits; closed topics are added to it
      * @param surveyed the facts of the survey
      */
     public static Run runTo(Stage last, FlatRules rules, Situation situation, List<Object> surveyed) {
@@ -193,7 +193,7 @@ public final class Runner {
     }
 
     /**
-     * What is said about the floor counts for its field and its edges. Places repaired by themselves have demands of
+     * What is said about the floor counts for its field and its edges. Places repaired separately have demands of
      * their own; what is excluded on the floor is excluded there too.
      */
     public static boolean concerns(Contribution contribution, Subject subject) {

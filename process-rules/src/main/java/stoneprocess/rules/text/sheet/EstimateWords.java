@@ -47,7 +47,7 @@ final class EstimateWords {
                 .collect(Collectors.toMap(Term::key, Function.identity(), (first, again) -> first));
     }
 
-    /** The name of a step or of other work: a grade, a task, or either with the grade that it belongs to. */
+    /** The name of a step or of other work: a grit, a task, or either with the grit that it belongs to. */
     static Wording subject(String name) {
         int space = name.indexOf(' ');
         if (space > 0) {

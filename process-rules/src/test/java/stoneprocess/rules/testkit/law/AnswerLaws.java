@@ -372,7 +372,7 @@ final class AnswerLaws {
         List<Card> cards = rules.stream().map(LoadedRule::card).toList();
         for (UnitSystem units : UnitSystem.values()) {
             try {
-                new PlanText(Texts.english().in(units), cards).render(answer, Detail.FULL);
+                Texts.english().in(units).page(new PlanText(cards).document(answer, Detail.FULL));
             } catch (InvalidInputException e) {
                 breaches.add(Topics.VERDICT, "words", String.valueOf(e.getMessage()));
             }

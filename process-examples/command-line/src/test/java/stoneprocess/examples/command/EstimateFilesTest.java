@@ -1,4 +1,4 @@
-package stoneprocess.examples.estimate;
+package stoneprocess.examples.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

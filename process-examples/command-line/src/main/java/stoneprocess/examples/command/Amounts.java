@@ -1,11 +1,11 @@
-package stoneprocess.examples.estimate;
+package stoneprocess.examples.command;
 
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 
-/** Amounts of a wanted dimension, as a command line or a file has them. */
-public final class Amounts {
+/** Amounts and ranges of a wanted dimension, as the command line has them. */
+final class Amounts {
     private Amounts() {}
 
     /**
@@ -13,7 +13,7 @@ public final class Amounts {
      *
      * @throws InvalidInputException for another form or another dimension
      */
-    public static <Q extends Quantity> Range<Q> range(String text, String field, Class<Q> type, String example) {
+    static <Q extends Quantity> Range<Q> range(String text, String field, Class<Q> type, String example) {
         int space = text.indexOf(' ');
         int hyphen = text.indexOf('-');
         if (hyphen > 0 && hyphen < space) {
@@ -33,7 +33,7 @@ public final class Amounts {
      *
      * @throws InvalidInputException for another form or another dimension
      */
-    public static <Q extends Quantity> Q quantity(String text, String field, Class<Q> type, String example) {
+    static <Q extends Quantity> Q quantity(String text, String field, Class<Q> type, String example) {
         Quantity quantity = Quantity.parse(text, field);
         if (!type.isInstance(quantity)) {
             throw new InvalidInputException(field, text, "a value such as " + example);
