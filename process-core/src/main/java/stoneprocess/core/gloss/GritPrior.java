@@ -26,7 +26,7 @@ public record GritPrior(int grit, Gloss ceiling, double logMedian, double logDev
     public static final List<Hardness> CLASSES = List.of(Hardness.MEDIUM, Hardness.HARD);
 
     private static final String PREFIX = "gloss-final.";
-    /** How far a band that reaches up to the ceiling is cut off below it, upper and lower end, so that both logarithms exist. */
+    /** Parts of the ceiling at which a band that reaches up to it is cut off, so that both logarithms exist. */
     private static final double UPPER_END = 0.99;
 
     private static final double LOWER_END = 0.98;

@@ -4,7 +4,7 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 
 /**
- * Effective optical roughness of a surface: the height scatter that would take away as much gloss as the surface has lost. It
+ * Effective optical roughness of a surface: the height scatter that would take away as much gloss as it has lost. It
  * is inferred from gloss alone and has a type of its own so that no stylus Ra and no areal Sq is put in its place:
  * published surfaces of Sq near 750 nm still read 30 GU, where this formula gives zero (Operative Dentistry 38(3) E9).
  *

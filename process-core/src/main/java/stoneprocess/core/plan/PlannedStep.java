@@ -23,7 +23,8 @@ import stoneprocess.core.topic.WorkMethod;
  * @param weight how much weight is added, as a class
  * @param addedMass the same as a mass
  * @param water how wet the floor is kept, as a class
- * @param litresPerPass water for one pass over the track's area; empty when the area is not known or the grit is worked dry
+ * @param litresPerPass water for one pass over the track's area; empty when the area is not known or the grit
+ *     is worked dry
  * @param passes traverses of a bay, from and to
  * @param handling how the work is done
  * @param pickUp how slurry leaves the floor after the step

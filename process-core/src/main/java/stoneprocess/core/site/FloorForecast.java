@@ -178,8 +178,8 @@ public final class FloorForecast {
 
     /**
      * The metal and transition grits that go first, in the plan's order; none once a grit is done. They are reckoned as
-     * the resin grit of their number, which leaves no less gloss, run to its end, since they grind the old surface away. Left
-     * out are numbers that cannot be foretold, and one that the next step repeats.
+     * the resin grit of their number, which leaves no less gloss, run to its end, since they grind the old surface away.
+     * Left out are numbers that cannot be foretold, and one that the next step repeats.
      */
     public List<AbrasiveGrade> coarserFirst() {
         List<AbrasiveGrade> coarser = new ArrayList<>();

@@ -185,7 +185,7 @@ final class Sweep<S> {
         return alike;
     }
 
-    /** Takes next the fact that leaves the fewest states, counted by the ways that it leaves open or by the classes left. */
+    /** Takes next the fact that leaves the fewest states, by the ways that it leaves open or by the classes left. */
     private List<Integer> order() {
         Map<Integer, List<FiringWay>> reading = new TreeMap<>();
         ways.forEach(way -> way.accepts()

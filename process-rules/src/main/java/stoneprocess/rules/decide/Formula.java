@@ -59,7 +59,7 @@ public enum Formula {
             return new Impasse<>(Topics.GRIT_PATH, track, List.of(), List.of(), false, grits(lacking));
         }
 
-        /** A local repair that the field's own first cut clears is none, and neither is a field of nothing but stairs. */
+        /** A local repair that the field's first cut clears is none, and neither is a field of nothing but stairs. */
         private boolean isWorked(TrackKind track, Known known) {
             boolean cleared = track == TrackKind.LOCAL_REPAIR
                     && cut(track, known).compareTo(cut(TrackKind.OPEN_FIELD, known)) <= 0;
