@@ -38,6 +38,7 @@ class RoomsTest {
             "parameter",
             "stone",
             "tool",
+            "removal",
             "gloss",
             "exposure",
             "estimate",

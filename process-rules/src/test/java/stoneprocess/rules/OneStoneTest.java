@@ -16,11 +16,11 @@ import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.JobOptions;
 import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.site.PlannedJob;
-import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.ScratchClass;
@@ -54,8 +54,8 @@ class OneStoneTest {
                 .isNotEmpty()
                 .allMatch(inputs -> inputs.contains(new Input.OfParameter("cut-rate.weak-binder")));
         PlannedJob job = PlannedJob.of(answer, JobOptions.defaults());
-        assertThat(job.job().stone()).isEqualTo(stone.reckonedAs());
-        assertThat(job.job().stone().hardness()).isEqualTo(Hardness.MEDIUM);
+        assertThat(job.job().stone()).isEqualTo(stone.cutting());
+        assertThat(job.job().stone()).isEqualTo(CuttingClass.WEAK_BINDER);
         assertThat(job.notes()).doesNotContain(JobNote.STONE_MAY_BE_HARD);
     }
 
@@ -72,12 +72,13 @@ class OneStoneTest {
             assertThat(read(answer)).as("what rules read").allMatch(Term.keys(stone.hardness())::equals);
             assertThat(passInputs(answer))
                     .as("passes")
-                    .allMatch(inputs -> inputs.contains(new Input.OfParameter(stone.cutRate())));
+                    .allMatch(inputs -> inputs.contains(
+                            new Input.OfParameter(stone.cutting().rateParameter())));
             boolean cuts =
                     answer.plan().filter(plan -> !plan.tracks().isEmpty()).isPresent();
             if (cuts && answer.survey().answer(SurveyField.AREA).isKnown()) {
                 PlannedJob job = PlannedJob.of(answer, JobOptions.defaults());
-                assertThat(job.job().stone()).as("estimate").isEqualTo(stone.reckonedAs());
+                assertThat(job.job().stone()).as("estimate").isEqualTo(stone.cutting());
                 reckoned++;
             }
         }

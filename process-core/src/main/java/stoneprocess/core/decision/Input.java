@@ -2,6 +2,7 @@ package stoneprocess.core.decision;
 
 import java.util.Objects;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -32,6 +33,18 @@ public sealed interface Input {
         }
     }
 
+    /** What the survey found of a kind of damage. */
+    record OfDamage(DamageKind kind) implements Input {
+        public OfDamage {
+            Refuse.nulls(OfDamage.class, kind);
+        }
+
+        @Override
+        public String name() {
+            return "damages." + kind.key();
+        }
+    }
+
     /** A parameter, by its name. */
     record OfParameter(String name) implements Input {
         public OfParameter {
@@ -39,10 +52,10 @@ public sealed interface Input {
         }
     }
 
-    /** Id of the topic, or name of the field or the parameter; no two of these are alike. */
+    /** Id of the topic, or name of the field, the damage or the parameter; no two of these are alike. */
     String name();
 
-    /** What has that name: a topic, else a field; every other name is that of a parameter. */
+    /** What has that name: a topic, else a field, else a kind of damage; every other name is that of a parameter. */
     static Input named(String name) {
         Objects.requireNonNull(name, "name");
         for (Topic<?> topic : Topics.all()) {
@@ -53,6 +66,12 @@ public sealed interface Input {
         for (SurveyField<?> field : SurveyField.all()) {
             if (field.name().equals(name)) {
                 return new OfField(field);
+            }
+        }
+        for (DamageKind kind : DamageKind.values()) {
+            Input damage = new OfDamage(kind);
+            if (damage.name().equals(name)) {
+                return damage;
             }
         }
         return new OfParameter(name);

@@ -8,10 +8,8 @@ import java.util.function.ToDoubleFunction;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Energy;
-import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Quantity;
-import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Volume;
@@ -31,15 +29,11 @@ final class Consumption {
 
     static List<Consumable> of(Job job, List<Line> lines, Parameters parameters) {
         Consumption consumption = new Consumption(parameters, job, lines);
-        Optional<Range<Length>> coarser = Optional.empty();
-        for (JobStep step : job.steps()) {
-            consumption.step(step, coarser.or(step::grain));
-            coarser = step.grain();
-        }
+        job.steps().forEach(consumption::step);
         return consumption.used;
     }
 
-    private void step(JobStep step, Optional<Range<Length>> scratched) {
+    private void step(JobStep step) {
         if (step.kind() == StepKind.POWDER) {
             add(ConsumableKind.POWDER, step, which -> powder(step, which), Mass::new, "estimate.powder-kilogram");
         } else {
@@ -52,18 +46,16 @@ final class Consumption {
             add(
                     ConsumableKind.SLURRY,
                     step,
-                    which -> water(step, which) * numbers.share("estimate.slurry-kept", which)
-                            + stone(step, scratched, which),
+                    which -> water(step, which) * numbers.share("estimate.slurry-kept", which) + stone(step, which),
                     Volume::new,
                     "estimate.slurry-kept");
         }
         add(
                 ConsumableKind.SOLIDS,
                 step,
-                which -> stone(step, scratched, which) * numbers.at("estimate.stone-litre")
-                        + (step.kind() == StepKind.POWDER ? powder(step, which) : 0),
+                which -> stone(step, which) * numbers.at("estimate.stone-litre") + powder(step, which),
                 Mass::new,
-                "estimate.removal-of-grain");
+                "estimate.stone-litre");
         add(ConsumableKind.ENERGY, step, which -> energy(step, which), Energy::new, "estimate.load");
     }
 
@@ -77,7 +69,7 @@ final class Consumption {
                 kind,
                 step.name(),
                 Case.spread(amount, make),
-                List.of(numbers.ranged(assumption), numbers.ranged("estimate.rework"))));
+                List.of(Assumption.of(assumption, numbers.parameters()), numbers.ranged("estimate.rework"))));
     }
 
     /** Square metres with what is gone over again. */
@@ -85,20 +77,17 @@ final class Consumption {
         return job.area().squareMetres() * (1 + numbers.share("estimate.rework", which));
     }
 
-    /** A set's life is told for the usual passes; more passes wear it in proportion. */
+    /** A set's life is told for {@code estimate.pads.passes}; more passes wear it in proportion. */
     private double sets(JobStep step, Case which) {
-        double usual = Case.LIKELY.of(numbers.range(step.kind() == StepKind.METAL ? "passes.first" : "passes.later"));
         double life = numbers.divisor("estimate.pads." + step.kind().key(), which.opposite());
-        return area(which) * which.ofWhole(step.passes()) / usual / life;
+        return area(which) * which.ofWhole(step.passes()) / numbers.at("estimate.pads.passes") / life;
     }
 
     /** Kilograms. */
     private double powder(JobStep step, Case which) {
-        double usual = Case.LIKELY.of(numbers.range("passes.later"));
-        return area(which)
-                * which.ofWhole(step.passes())
-                / usual
-                / numbers.divisor("estimate.powder-kilogram", which.opposite());
+        return step.kind() == StepKind.POWDER
+                ? area(which) / numbers.divisor("estimate.powder-kilogram", which.opposite())
+                : 0;
     }
 
     private double water(JobStep step, Case which) {
@@ -106,16 +95,9 @@ final class Consumption {
                 * (which.ofWhole(step.passes()) * which.of(step.water()) + numbers.at("estimate.rinse-water", which));
     }
 
-    /**
-     * Litres of stone: a grade has to cut about as deep as the grain before it scratched, from memory; the first grade
-     * as deep as its own grain. Millimetres over square metres are litres.
-     */
-    private double stone(JobStep step, Optional<Range<Length>> scratched, Case which) {
-        if (step.kind() == StepKind.POWDER) {
-            return 0;
-        }
-        double depth = scratched.map(which::of).orElse(0.0) * numbers.share("estimate.removal-of-grain", which);
-        return area(which) * depth;
+    /** Litres of stone: millimetres over square metres. */
+    private double stone(JobStep step, Case which) {
+        return area(which) * which.of(step.depth());
     }
 
     /** Kilowatt hours of the machine under load and of the wet vacuum while rinsing. */

@@ -20,7 +20,7 @@ import stoneprocess.core.quantity.TimeSpan;
  * @param lines the job's course: work and waits in order
  * @param calendar working days, waiting hours and days until the floor is used again
  * @param consumables what each step uses up and leaves over
- * @param routes for each step the two routes to its output
+ * @param plausibility the steps beside published rates; empty where no machine cuts
  * @param remarks what a reader has to know
  */
 public record Estimate(
@@ -28,13 +28,12 @@ public record Estimate(
         List<Line> lines,
         Calendar calendar,
         List<Consumable> consumables,
-        List<RouteCheck> routes,
+        Optional<Plausibility> plausibility,
         Set<Remark> remarks) {
     public Estimate {
-        Refuse.nulls(Estimate.class, job, lines, calendar, consumables, routes, remarks);
+        Refuse.nulls(Estimate.class, job, lines, calendar, consumables, plausibility, remarks);
         lines = List.copyOf(lines);
         consumables = List.copyOf(consumables);
-        routes = List.copyOf(routes);
         remarks = Collections.unmodifiableSet(new TreeSet<>(remarks));
     }
 

@@ -4,7 +4,6 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 
@@ -14,12 +13,10 @@ import stoneprocess.core.problem.InvalidInputException;
  */
 public final class Estimator {
     private final Parameters parameters;
-    private final Productivity productivity;
 
     /** With the given numbers; those of this room are called {@code estimate.*}. */
     public Estimator(Parameters parameters) {
         this.parameters = parameters;
-        this.productivity = new Productivity(parameters);
     }
 
     /** The estimate by the defaults alone. */
@@ -28,9 +25,11 @@ public final class Estimator {
     }
 
     /**
-     * Hours, calendar and consumables of a job. Work lines follow one another; two people are at work on a wet step.
-     * Open field: area over rate. Edges: length over rate at each step. Rinsing, setting up and rework: shares of
-     * these. Low takes every low figure, high every high one, likely the middle of every range.
+     * Hours, calendar and consumables of a job. Work lines follow one another; one person is at work, on wet steps with a
+     * helper who serves several. Open field: area over the rate at which the machine is walked, all passes, or over the
+     * rate of powder. Edges: length times passes over the speed of the hand tool. Setting up: once a grit and once a bay.
+     * Rinsing and rework: shares of the cutting. Low takes every low figure, high every high one, likely the middle of
+     * every range.
      *
      * @param job what is to be done
      * @param timings the crew's own rates; each replaces the default of its step, and the line says so
@@ -40,16 +39,13 @@ public final class Estimator {
     public Estimate estimate(Job job, List<CrewTiming> timings) {
         requireSteps(job, timings);
         List<Line> lines = Hours.of(job, timings, parameters);
-        List<RouteCheck> routes = job.steps().stream()
-                .map(step -> productivity.check(step, job.stone()))
-                .toList();
         return new Estimate(
                 job,
                 lines,
                 Calendar.of(lines, job.site().shift()),
                 Consumption.of(job, lines, parameters),
-                routes,
-                remarks(job, routes, lines, byDefault(job, timings)));
+                Plausibility.of(job, lines, parameters),
+                EnumSet.allOf(Remark.class));
     }
 
     private static void requireSteps(Job job, List<CrewTiming> timings) {
@@ -64,38 +60,5 @@ public final class Estimator {
                 throw new InvalidInputException("timing.step", timing.step(), "each step timed once");
             }
         }
-    }
-
-    /** The steps whose open field was not timed. */
-    private static List<JobStep> byDefault(Job job, List<CrewTiming> timings) {
-        Set<String> timed = timings.stream()
-                .filter(timing -> timing.field().isPresent())
-                .map(CrewTiming::step)
-                .collect(Collectors.toSet());
-        return job.steps().stream().filter(step -> !timed.contains(step.name())).toList();
-    }
-
-    private Set<Remark> remarks(Job job, List<RouteCheck> routes, List<Line> lines, List<JobStep> byDefault) {
-        EnumSet<Remark> remarks = EnumSet.of(Remark.ENDS_ARE_ADDED, Remark.EVERY_DAY_IS_A_WORKING_DAY);
-        if (job.stone().resistance().purchaseMinimum()
-                && byDefault.stream().anyMatch(step -> step.cutRate().isEmpty())) {
-            remarks.add(Remark.ABRASION_RESISTANCE_IS_A_PURCHASE_MINIMUM);
-        }
-        if (lines.stream()
-                .anyMatch(line -> line instanceof Line.WorkLine work
-                        && work.work() == Work.EDGES
-                        && work.basis() == Basis.DEFAULT)) {
-            remarks.add(Remark.EDGES_ARE_NOT_SCALED);
-        }
-        if (byDefault.stream().anyMatch(step -> productivity.capped(step, job.stone()))) {
-            remarks.add(Remark.WALKING_SPEED_IS_CAPPED);
-        }
-        Set<String> walked = byDefault.stream().map(JobStep::name).collect(Collectors.toSet());
-        if (routes.stream()
-                .anyMatch(check ->
-                        walked.contains(check.step()) && check.agreement() == RouteCheck.Agreement.NOT_EXPLAINED)) {
-            remarks.add(Remark.ROUTES_DISAGREE);
-        }
-        return remarks;
     }
 }

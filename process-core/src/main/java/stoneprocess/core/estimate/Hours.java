@@ -8,21 +8,23 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.AreaRate;
 import stoneprocess.core.quantity.Length;
-import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.Speed;
 import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.removal.CuttingClass;
 
 /** The course of one job: which work and which waits follow one another, and how long they take. */
 final class Hours {
+    private static final Share ALONE = new Share(0);
+
     private final Numbers numbers;
-    private final Productivity productivity;
     private final Job job;
     private final List<CrewTiming> timings;
     private final List<Line> lines = new ArrayList<>();
 
     private Hours(Parameters parameters, Job job, List<CrewTiming> timings) {
         this.numbers = new Numbers(parameters);
-        this.productivity = new Productivity(parameters);
         this.job = job;
         this.timings = timings;
     }
@@ -41,25 +43,26 @@ final class Hours {
 
     private void before() {
         boolean anyWet = job.steps().stream().anyMatch(JobStep::wet);
+        double part = Job.ofUsual(job.area(), numbers.parameters()).percent() / 100;
         work(
                 Work.MOBILISATION,
                 Optional.empty(),
-                which -> job.site().mobilisations() * numbers.at("estimate.mobilisation", which),
-                people(anyWet),
+                which -> part * job.site().mobilisations() * numbers.at("estimate.mobilisation", which),
+                helper(anyWet),
                 List.of(numbers.ranged("estimate.mobilisation")));
         if (job.edges().kept() > 0) {
             work(
                     Work.MASKING,
                     Optional.empty(),
                     which -> along(job.edges(), numbers.divisor("estimate.masking", which.opposite())),
-                    people(false),
+                    ALONE,
                     List.of(numbers.ranged("estimate.masking")));
         }
         work(
                 Work.TEST_AREA,
                 Optional.empty(),
-                which -> numbers.at("estimate.test-area", which),
-                people(anyWet),
+                which -> part * numbers.at("estimate.test-area", which),
+                helper(anyWet),
                 List.of(numbers.ranged("estimate.test-area")));
         waiting(Wait.SIGN_OFF, Optional.empty(), job.site().signOff());
     }
@@ -72,7 +75,7 @@ final class Hours {
                         Work.OTHER_WORK,
                         name,
                         Case.spread(which -> which.of(other.work()), TimeSpan::new),
-                        people(false),
+                        ALONE,
                         Basis.GIVEN,
                         List.of()));
                 waiting(Wait.CURING, name, other.curing());
@@ -82,72 +85,110 @@ final class Hours {
 
     private void step(JobStep step) {
         Optional<String> name = Optional.of(step.name());
-        int people = people(step.wet());
-        Line.WorkLine field = field(step, name, people);
+        Line.WorkLine field = field(step, name);
         lines.add(field);
         ToDoubleFunction<Case> cutting = which -> field.clock().at(which).minutes();
-        if (step.edges() && job.edges().kept() > 0) {
-            Line.WorkLine edges = edges(step, name, people);
+        if (step.edges().isPresent() && job.edges().kept() > 0) {
+            Line.WorkLine edges = edges(step, name, step.edges().get());
             lines.add(edges);
             cutting = which ->
                     field.clock().at(which).minutes() + edges.clock().at(which).minutes();
         }
         ToDoubleFunction<Case> cut = cutting;
-        ToDoubleFunction<Case> rinsing = which -> cut.applyAsDouble(which) * numbers.share("estimate.rinsing");
-        ToDoubleFunction<Case> both = which -> cut.applyAsDouble(which) + rinsing.applyAsDouble(which);
-        work(Work.RINSING, name, rinsing, people, List.of(numbers.single("estimate.rinsing")));
-        for (Work share : List.of(Work.SETTING_UP, Work.REWORK)) {
-            String parameter = share == Work.REWORK ? "estimate.rework" : "estimate.set-up";
-            work(
-                    share,
-                    name,
-                    which -> both.applyAsDouble(which) * numbers.share(parameter, which),
-                    people,
-                    List.of(numbers.ranged(parameter)));
-        }
+        double rinsing = numbers.share("estimate.rinsing");
+        Share helper = helper(step);
+        work(
+                Work.RINSING,
+                name,
+                which -> cut.applyAsDouble(which) * rinsing,
+                helper,
+                List.of(numbers.single("estimate.rinsing")));
+        double bays = bays();
+        work(
+                Work.SETTING_UP,
+                name,
+                which -> numbers.at("estimate.grit-set-up", which) + bays * numbers.at("estimate.bay-set-up", which),
+                helper,
+                List.of(numbers.ranged("estimate.grit-set-up"), numbers.ranged("estimate.bay-set-up")));
+        work(
+                Work.REWORK,
+                name,
+                which -> cut.applyAsDouble(which) * (1 + rinsing) * numbers.share("estimate.rework", which),
+                helper,
+                List.of(numbers.ranged("estimate.rework")));
     }
 
-    private Line.WorkLine field(JobStep step, Optional<String> name, int people) {
+    /** Square bays as long as a walk, the last one in part. */
+    private double bays() {
+        double metres = numbers.parameters().get("estimate.bay", Length.class).millimetres() / 1000;
+        return StrictMath.ceil(job.area().squareMetres() / (metres * metres));
+    }
+
+    private Line.WorkLine field(JobStep step, Optional<String> name) {
         double area = job.area().squareMetres();
-        Optional<? extends Range<? extends Quantity>> timed = timing(step).flatMap(CrewTiming::field);
+        Optional<Range<AreaRate>> timed = timing(step).flatMap(CrewTiming::field);
+        ToDoubleFunction<Case> rate;
+        List<Assumption> assumptions;
         if (timed.isPresent()) {
-            Range<? extends Quantity> rate = timed.get();
-            return new Line.WorkLine(
-                    Work.OPEN_FIELD,
-                    name,
-                    Case.spread(which -> 60 * area / which.opposite().of(rate), TimeSpan::new),
-                    people,
-                    Basis.CREW_TIMING,
-                    List.of());
-        }
-        Spread<AreaRate> rate = productivity.walked(step, job.stone());
-        if (rate.low().kept() == 0) {
-            throw new InvalidInputException(
-                    step.name(), rate.low().print(), "load, speed and passes with which the step gets on");
+            rate = which -> which.of(timed.get());
+            assumptions = List.of();
+        } else if (step.kind() == StepKind.POWDER) {
+            boolean hard = job.stone() == CuttingClass.HARD;
+            double longer = hard ? numbers.share("estimate.powder-hard") : 1;
+            rate = which -> numbers.divisor("estimate.powder", which) / longer;
+            assumptions = hard
+                    ? List.of(numbers.ranged("estimate.powder"), numbers.single("estimate.powder-hard"))
+                    : List.of(numbers.ranged("estimate.powder"));
+        } else {
+            rate = which -> walked(step, which);
+            assumptions = List.of(
+                    numbers.ranged("estimate.walk." + step.kind().key()),
+                    numbers.single("estimate.overlap"),
+                    numbers.single("estimate.bay"),
+                    numbers.single("estimate.turn"),
+                    numbers.ranged("estimate.handling"));
         }
         return new Line.WorkLine(
                 Work.OPEN_FIELD,
                 name,
-                Case.spread(which -> 60 * area / rate.at(which.opposite()).kept(), TimeSpan::new),
-                people,
-                Basis.DEFAULT,
-                productivity.assumptions(step.kind()));
+                Case.spread(which -> 60 * area / rate.applyAsDouble(which.opposite()), TimeSpan::new),
+                helper(step),
+                timed.isPresent() ? Basis.CREW_TIMING : Basis.DEFAULT,
+                assumptions);
     }
 
-    private Line.WorkLine edges(JobStep step, Optional<String> name, int people) {
-        Optional<? extends Range<? extends Quantity>> timed = timing(step).flatMap(CrewTiming::edges);
-        if (timed.isEmpty()) {
-            Require.positive(
-                    "estimate.edges.low", numbers.range("estimate.edges").low());
+    /** Square metres an hour of all passes; the low rate belongs to the most passes. */
+    private double walked(JobStep step, Case which) {
+        Parameters parameters = numbers.parameters();
+        double rate = new Kinematics(
+                        step.machine().path(),
+                        parameters.get("estimate.overlap", Share.class),
+                        new Speed(numbers.at("estimate.walk." + step.kind().key(), which)),
+                        which.opposite().ofWhole(step.passes()),
+                        parameters.get("estimate.bay", Length.class),
+                        parameters.get("estimate.turn", TimeSpan.class),
+                        new Share(numbers.at("estimate.handling", which.opposite())))
+                .rate()
+                .kept();
+        if (rate == 0) {
+            throw new InvalidInputException(step.name(), "0 m2/h", "passes with which the step gets on");
         }
-        Range<? extends Quantity> rate = timed.isPresent() ? timed.get() : numbers.range("estimate.edges");
+        return rate;
+    }
+
+    private Line.WorkLine edges(JobStep step, Optional<String> name, Range<Integer> passes) {
+        Optional<Range<Speed>> timed = timing(step).flatMap(CrewTiming::edges);
+        ToDoubleFunction<Case> rate = timed.isPresent()
+                ? which -> which.of(timed.get())
+                : which -> numbers.divisor("estimate.hand", which)
+                        / which.opposite().ofWhole(passes);
         return new Line.WorkLine(
                 Work.EDGES,
                 name,
-                Case.spread(which -> along(job.edges(), which.opposite().of(rate)), TimeSpan::new),
-                people,
+                Case.spread(which -> along(job.edges(), rate.applyAsDouble(which.opposite())), TimeSpan::new),
+                ALONE,
                 timed.isPresent() ? Basis.CREW_TIMING : Basis.DEFAULT,
-                timed.isPresent() ? List.of() : List.of(numbers.ranged("estimate.edges")));
+                timed.isPresent() ? List.of() : List.of(numbers.ranged("estimate.hand")));
     }
 
     private Optional<CrewTiming> timing(JobStep step) {
@@ -162,7 +203,7 @@ final class Hours {
                 Work.SEALING,
                 Optional.empty(),
                 which -> 60 * job.area().squareMetres() / numbers.divisor("estimate.sealing", which.opposite()),
-                people(false),
+                ALONE,
                 List.of(numbers.ranged("estimate.sealing")));
         waiting(Wait.SEALER_CURING, Optional.empty(), sealing.curing());
     }
@@ -171,18 +212,23 @@ final class Hours {
         return edges.millimetres() / 1000 / metresPerMinute;
     }
 
-    private int people(boolean wet) {
-        return (int) numbers.at(wet ? "estimate.people.wet" : "estimate.people.dry");
+    /** A helper serves the cuts; the published rates of powder have none to speak of. */
+    private Share helper(JobStep step) {
+        return helper(step.wet() && step.kind() != StepKind.POWDER);
+    }
+
+    private Share helper(boolean wet) {
+        return wet ? numbers.parameters().get("estimate.helper", Share.class) : ALONE;
     }
 
     private void work(
             Work work,
             Optional<String> subject,
             ToDoubleFunction<Case> minutes,
-            int people,
+            Share helper,
             List<Assumption> assumptions) {
         lines.add(new Line.WorkLine(
-                work, subject, Case.spread(minutes, TimeSpan::new), people, Basis.DEFAULT, assumptions));
+                work, subject, Case.spread(minutes, TimeSpan::new), helper, Basis.DEFAULT, assumptions));
     }
 
     private void waiting(Wait reason, Optional<String> subject, Range<TimeSpan> hours) {

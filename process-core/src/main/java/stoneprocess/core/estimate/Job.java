@@ -5,16 +5,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.removal.CuttingClass;
 
 /**
  * What is to be done on one floor of one kind.
  *
  * @param area area worked, above zero
  * @param edges length of walls, plinths and fittings along which a hand tool is needed
- * @param stone what is cut
+ * @param stone how the stone gives way
  * @param steps the steps in order, each name once; none where all the cutting is other work by hand
  * @param others work besides the steps, each after a step of this job or before the first
  * @param sealing sealing at the end, if any
@@ -23,7 +26,7 @@ import stoneprocess.core.quantity.Length;
 public record Job(
         Area area,
         Length edges,
-        FloorStone stone,
+        CuttingClass stone,
         List<JobStep> steps,
         List<OtherWork> others,
         Optional<Sealing> sealing,
@@ -61,8 +64,18 @@ public record Job(
         }
     }
 
+    /**
+     * How much of the usual time work takes that does not go by area or length: all of it from {@code floor-size.middle}
+     * on, less in proportion on smaller floors, never less than {@code estimate.small}. Common practice.
+     */
+    public static Share ofUsual(Area area, Parameters parameters) {
+        double part = area.squareMetres()
+                / parameters.get("floor-size.middle", Area.class).squareMetres();
+        return new Share(100 * Math.max(parameters.part("estimate.small"), Math.min(1, part)));
+    }
+
     /** A job of steps alone, without sealing. */
-    public static Job of(Area area, Length edges, FloorStone stone, List<JobStep> steps, SiteConditions site) {
+    public static Job of(Area area, Length edges, CuttingClass stone, List<JobStep> steps, SiteConditions site) {
         return new Job(area, edges, stone, steps, List.of(), Optional.empty(), site);
     }
 
@@ -92,7 +105,7 @@ public record Job(
     }
 
     /** The same job on another stone. */
-    public Job withStone(FloorStone other) {
+    public Job withStone(CuttingClass other) {
         return new Job(area, edges, other, steps, others, sealing, site);
     }
 }

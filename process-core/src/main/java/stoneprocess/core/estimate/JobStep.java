@@ -6,7 +6,6 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Coverage;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
-import stoneprocess.core.quantity.Share;
 import stoneprocess.core.tool.AbrasiveGrade;
 
 /**
@@ -14,84 +13,74 @@ import stoneprocess.core.tool.AbrasiveGrade;
  *
  * @param name what the step is called; once in a job
  * @param kind what cuts
- * @param grain grain sizes of the grade; empty for powder
- * @param machine the machine with its weight
+ * @param depth what the step takes off; zero for powder
+ * @param machine the machine
  * @param passes traverses of a bay, 1 to 1000
  * @param water litres a square metre for one pass; zero at the upper end means a dry step
- * @param cutRate how fast the tool cuts compared with a usual tool of its kind on marble, 1 to 1000 %, as timed by
- *     the crew; empty when it follows from load, speed and abrasion resistance
- * @param edges whether the edges are worked at this step too
+ * @param edges passes of the hand tool along the edges, 1 to 1000; empty where they are not worked at this step
  */
 public record JobStep(
         String name,
         StepKind kind,
-        Optional<Range<Length>> grain,
+        Range<Length> depth,
         FloorMachine machine,
         Range<Integer> passes,
         Range<Coverage> water,
-        Optional<Share> cutRate,
-        boolean edges) {
+        Optional<Range<Integer>> edges) {
     private static final int MOST_PASSES = 1000;
 
     public JobStep {
-        Refuse.nulls(JobStep.class, name, kind, grain, machine, passes, water, cutRate);
+        Refuse.nulls(JobStep.class, name, kind, depth, machine, passes, water, edges);
         Require.text("step.name", name);
+        requirePasses(name + ".passes", passes);
+        edges.ifPresent(along -> requirePasses(name + ".edges", along));
+    }
+
+    private static void requirePasses(String field, Range<Integer> passes) {
         if (passes.low() < 1) {
-            throw new InvalidInputException(name + ".passes", Integer.toString(passes.low()), "1 pass or more");
+            throw new InvalidInputException(field, Integer.toString(passes.low()), "1 pass or more");
         }
         if (passes.high() > MOST_PASSES) {
-            throw new InvalidInputException(
-                    name + ".passes", Integer.toString(passes.high()), MOST_PASSES + " passes or fewer");
+            throw new InvalidInputException(field, Integer.toString(passes.high()), MOST_PASSES + " passes or fewer");
         }
-        cutRate.filter(share -> share.percent() < 1 || share.percent() > 1000).ifPresent(share -> {
-            throw new InvalidInputException(name + ".cut-rate", share.print(), "from 1 to 1000 %");
-        });
     }
 
-    /** A step with a diamond grade, edges included, named after the grade's key. */
-    public static JobStep of(AbrasiveGrade grade, FloorMachine machine, Range<Integer> passes, Range<Coverage> water) {
-        return new JobStep(
-                grade.key(),
-                StepKind.of(grade.bond()),
-                Optional.of(grade.grain()),
-                machine,
-                passes,
-                water,
-                Optional.empty(),
-                true);
+    /** A step with a diamond grade, as many passes along the edges, named after the grade's key. */
+    public static JobStep of(
+            AbrasiveGrade grade,
+            Range<Length> depth,
+            FloorMachine machine,
+            Range<Integer> passes,
+            Range<Coverage> water) {
+        return new JobStep(grade.key(), StepKind.of(grade.bond()), depth, machine, passes, water, Optional.of(passes));
     }
 
-    /** A step with polishing powder, edges included, named {@code powder}. */
+    /** A step with polishing powder, as many passes along the edges, named {@code powder}. */
     public static JobStep powder(FloorMachine machine, Range<Integer> passes, Range<Coverage> water) {
+        Length none = new Length(0);
         return new JobStep(
                 StepKind.POWDER.key(),
                 StepKind.POWDER,
-                Optional.empty(),
+                Range.of(none, none),
                 machine,
                 passes,
                 water,
-                Optional.empty(),
-                true);
+                Optional.of(passes));
     }
 
-    /** The same step with the crew's own cut rate. */
-    public JobStep withCutRate(Share rate) {
-        return new JobStep(name, kind, grain, machine, passes, water, Optional.of(rate), edges);
-    }
-
-    /** The same step with other passes. */
+    /** The same step with other passes in the open field. */
     public JobStep withPasses(Range<Integer> other) {
-        return new JobStep(name, kind, grain, machine, other, water, cutRate, edges);
+        return new JobStep(name, kind, depth, machine, other, water, edges);
     }
 
     /** The same step with another machine. */
     public JobStep withMachine(FloorMachine other) {
-        return new JobStep(name, kind, grain, other, passes, water, cutRate, edges);
+        return new JobStep(name, kind, depth, other, passes, water, edges);
     }
 
-    /** The same step in the open field only. */
-    public JobStep withoutEdges() {
-        return new JobStep(name, kind, grain, machine, passes, water, cutRate, false);
+    /** The same step with other passes along the edges; empty for the open field only. */
+    public JobStep withEdges(Optional<Range<Integer>> other) {
+        return new JobStep(name, kind, depth, machine, passes, water, other);
     }
 
     /** Whether water is on the floor. */

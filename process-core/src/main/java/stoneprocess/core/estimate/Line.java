@@ -3,7 +3,7 @@ package stoneprocess.core.estimate;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.internal.check.Refuse;
-import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 
 /** One entry of a job's course, in the order in which the job runs. */
@@ -17,7 +17,7 @@ public sealed interface Line {
      * @param work what is done
      * @param subject the step or the other work; empty for what concerns the whole job
      * @param clock hours by the clock
-     * @param people how many are needed at once, 1 or more
+     * @param helper share of the hours that a helper, who serves several, works along
      * @param basis what the hours rest on
      * @param assumptions the numbers behind it; none for what the crew timed or the job gave
      */
@@ -25,21 +25,19 @@ public sealed interface Line {
             Work work,
             Optional<String> subject,
             Spread<TimeSpan> clock,
-            int people,
+            Share helper,
             Basis basis,
             List<Assumption> assumptions)
             implements Line {
         public WorkLine {
-            Refuse.nulls(WorkLine.class, work, subject, clock, basis, assumptions);
-            if (people < 1) {
-                throw new InvalidInputException("people", Integer.toString(people), "1 or more");
-            }
+            Refuse.nulls(WorkLine.class, work, subject, clock, helper, basis, assumptions);
             assumptions = List.copyOf(assumptions);
         }
 
-        /** Hours by the clock times the people. */
+        /** Hours by the clock and the helper's. */
         public Spread<TimeSpan> personHours() {
-            return Case.spread(which -> people * clock.at(which).minutes(), TimeSpan::new);
+            return Case.spread(
+                    which -> (1 + helper.percent() / 100) * clock.at(which).minutes(), TimeSpan::new);
         }
 
         @Override

@@ -2,6 +2,7 @@ package stoneprocess.core.plan;
 
 import java.util.List;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Volume;
@@ -25,7 +26,8 @@ import stoneprocess.core.topic.WorkMethod;
  * @param water how wet the floor is kept, as a class
  * @param litresPerPass water for one pass over the track's area; empty when the area is not known or the grit
  *     is worked dry
- * @param passes traverses of a bay, from and to
+ * @param passes traverses of a bay, from and to; the middle is the likely number, and the check decides
+ * @param depth what the passes have to take off: the damage before the first grit, the scratches of the grit before
  * @param handling how the work is done
  * @param pickUp how slurry leaves the floor after the step
  * @param checks the hold point: what is looked at and measured before the next step
@@ -39,6 +41,7 @@ public record PlannedStep(
         WaterLevel water,
         java.util.Optional<Range<Volume>> litresPerPass,
         Range<Integer> passes,
+        Range<Length> depth,
         List<Handling> handling,
         PickUp pickUp,
         List<Check> checks) {
@@ -53,6 +56,7 @@ public record PlannedStep(
                 water,
                 litresPerPass,
                 passes,
+                depth,
                 handling,
                 pickUp,
                 checks);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Length;
@@ -19,37 +20,50 @@ import stoneprocess.core.topic.Repair;
 
 /** Hours of one technician with a hand tool. */
 record HandWork(Parameters parameters) {
-    /** The disc of the hand tool; a running metre of edge is a strip as wide. */
-    private static final double DISC_METRES = 0.125;
-
     private static final Map<Repair, DamageKind> DAMAGE = Map.of(
             Repair.LOCAL_SCRATCHES, DamageKind.SCRATCHES,
             Repair.LOCAL_ETCHES, DamageKind.ETCHES,
             Repair.DEEP_ETCHES, DamageKind.ETCHES);
 
-    /** One grade along the edges, by {@code estimate.edges}. */
-    Range<TimeSpan> along(Length edges) {
-        return over(edges.millimetres() / 1000, edges.millimetres() / 1000, 1);
+    /** One grade along the edges: its passes at the speed of the hand tool, {@code estimate.hand}. */
+    Range<TimeSpan> along(Length edges, PlannedStep step) {
+        return passes(edges.millimetres() / 1000, middle(step));
     }
 
-    /** One grade over an area, as a strip as long as the area over the disc's width. */
-    Range<TimeSpan> over(Area area) {
-        return over(area.squareMetres() / DISC_METRES, area.squareMetres() / DISC_METRES, 1);
+    /** One grade over an area, as a strip of {@code estimate.hand-strip}. */
+    Range<TimeSpan> over(Area area, PlannedStep step) {
+        return passes(strip(area), middle(step));
     }
 
-    /** All grades over the places of a repair. */
-    Range<TimeSpan> over(Range<Area> places, int grades) {
-        return over(places.low().squareMetres() / DISC_METRES, places.high().squareMetres() / DISC_METRES, grades);
+    /** All grades over the places of a repair, and the time to tape, wet and clean around them. */
+    Range<TimeSpan> over(Range<Area> places, List<PlannedStep> grades) {
+        double passes = grades.stream().mapToDouble(HandWork::middle).sum();
+        Range<TimeSpan> around = parameters.range("estimate.place", TimeSpan.class);
+        return Range.of(
+                new TimeSpan(passes(strip(places.low()), passes).low().minutes()
+                        + around.low().minutes()),
+                new TimeSpan(passes(strip(places.high()), passes).high().minutes()
+                        + around.high().minutes()));
     }
 
-    private Range<TimeSpan> over(double leastMetres, double mostMetres, int grades) {
-        Range<Speed> rate = parameters.range("estimate.edges", Speed.class);
-        if (rate.low().kept() == 0) {
-            throw new InvalidInputException("estimate.edges.low", rate.low().print(), "more than zero");
+    private static double middle(PlannedStep step) {
+        return (step.passes().low() + step.passes().high()) / 2.0;
+    }
+
+    private double strip(Area area) {
+        return area.squareMetres()
+                * 1000
+                / parameters.get("estimate.hand-strip", Length.class).millimetres();
+    }
+
+    private Range<TimeSpan> passes(double metres, double passes) {
+        Range<Speed> speed = parameters.range("estimate.hand", Speed.class);
+        if (speed.low().kept() == 0) {
+            throw new InvalidInputException("estimate.hand.low", speed.low().print(), "more than zero");
         }
         return Range.of(
-                new TimeSpan(grades * leastMetres / rate.high().kept()),
-                new TimeSpan(grades * mostMetres / rate.low().kept()));
+                new TimeSpan(metres * passes / speed.high().kept()),
+                new TimeSpan(metres * passes / speed.low().kept()));
     }
 
     /** Whether a repair is cut over places with an area of their own; raised edges are not. */

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.FloorMachine;
@@ -30,7 +29,7 @@ import stoneprocess.core.quantity.AreaRate;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Coverage;
 import stoneprocess.core.quantity.Length;
-import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.survey.SurveyField;
@@ -58,7 +57,8 @@ final class JobMaker {
 
     private static final String STRIPPING = "estimate.upkeep.strip";
     private static final String BUILD_UP = "estimate.upkeep.build-up";
-    private static final String BY_HAND = "estimate.edges";
+    private static final String BY_HAND = "estimate.hand";
+    private static final String PLACE = "estimate.place";
 
     private static final double SHARE_OF_NOTHING = 0.01;
 
@@ -68,7 +68,6 @@ final class JobMaker {
     private final List<JobStep> steps = new ArrayList<>();
     private final List<OtherWork> others = new ArrayList<>();
     private final Set<JobNote> notes = EnumSet.noneOf(JobNote.class);
-    private final List<String> uncounted = new ArrayList<>();
     private final Set<String> takesHours = new TreeSet<>();
 
     private final Map<String, List<Assumption>> rates = new LinkedHashMap<>();
@@ -114,22 +113,22 @@ final class JobMaker {
         Length edges = edges(area, field, edge);
         plan.preparation().forEach(task -> prepare(task, area));
         if (plan.densifier() == Densifier.BEFORE_CUTS) {
-            timed(DENSIFY, NONE, Optional.empty());
+            timed(DENSIFY, NONE, Optional.empty(), area);
         }
         repairs(plan, area);
         cuts(field, edge, area, edges);
         if (plan.polishingAgent() != PolishingAgent.NONE) {
-            powder();
+            powder(area);
         }
         if (plan.densifier() == Densifier.AFTER_FINE_HONE) {
-            timed(DENSIFY, NONE, afterFineHone(field));
+            timed(DENSIFY, NONE, afterFineHone(field), area);
         }
         if (plan.densifier() == Densifier.AFTER_LAST_GRIT) {
-            timed(DENSIFY, NONE, last());
+            timed(DENSIFY, NONE, last(), area);
         }
         plan.finishTasks().stream()
                 .filter(task -> task != FinishTask.SEAL_LATER && task != FinishTask.REOPEN)
-                .forEach(task -> timed(task.key(), NONE, last()));
+                .forEach(task -> timed(task.key(), NONE, last(), area));
         crew();
         KnownStone stone = KnownStone.of(recommendation);
         if (stone.reckonedHardInDoubt()) {
@@ -142,12 +141,12 @@ final class JobMaker {
         Job job = new Job(
                 area,
                 edges,
-                stone.reckonedAs(),
+                stone.cutting(),
                 steps,
                 others,
                 sealing(plan),
                 options.site().orElseGet(() -> SiteConditions.usual(parameters)));
-        return new PlannedJob(job, notes, uncounted, takesHours, rates, parameters);
+        return new PlannedJob(job, notes, takesHours, rates, parameters);
     }
 
     private Length edges(Area area, List<PlannedStep> field, List<PlannedStep> edge) {
@@ -184,7 +183,7 @@ final class JobMaker {
             takesHours.add(task.key());
             rated(new OtherWork(task.key(), stripping(area), rest, Optional.empty()), STRIPPING, BUILD_UP);
         } else if (!WITHIN_OTHER_LINES.contains(task)) {
-            timed(task.key(), rest, Optional.empty());
+            timed(task.key(), rest, Optional.empty(), area);
         }
     }
 
@@ -200,16 +199,34 @@ final class JobMaker {
         return Range.of(new TimeSpan(60 * hours), new TimeSpan(60 * hours / slowed));
     }
 
-    /** Work that has no rate: by the hours given, else left out of the hours and told. Its rest counts all the same. */
-    private void timed(String name, Range<TimeSpan> rest, Optional<String> after) {
+    /** By the hours given, else by the usual ones, so that a total lacks nothing. */
+    private void timed(String name, Range<TimeSpan> rest, Optional<String> after, Area area) {
         Optional<Range<TimeSpan>> given = Optional.ofNullable(options.times().get(name));
         takesHours.add(name);
-        if (given.isEmpty()) {
-            uncounted.add(name);
+        if (given.isPresent()) {
+            others.add(new OtherWork(name, given.get(), rest, after));
+        } else {
+            String parameter = "task." + name.split(" ", 2)[0];
+            rated(new OtherWork(name, usual(parameter, area), rest, after), parameter);
         }
-        if (given.isPresent() || rest.high().minutes() > 0) {
-            others.add(new OtherWork(name, given.orElse(NONE), rest, after));
+    }
+
+    /** So many hours a job, less on a small floor, or so many square metres an hour. */
+    private Range<TimeSpan> usual(String parameter, Area area) {
+        Range<Quantity> usual = parameters.range(parameter, Quantity.class);
+        if (usual.low() instanceof AreaRate) {
+            if (usual.low().kept() == 0) {
+                throw new InvalidInputException(parameter + ".low", usual.low().print(), "more than zero");
+            }
+            double minutes = 60 * area.squareMetres();
+            return Range.of(
+                    new TimeSpan(minutes / usual.high().kept()),
+                    new TimeSpan(minutes / usual.low().kept()));
         }
+        double part = Job.ofUsual(area, parameters).percent() / 100;
+        return Range.of(
+                new TimeSpan(part * usual.low().kept()),
+                new TimeSpan(part * usual.high().kept()));
     }
 
     private void rated(OtherWork work, String... parameterNames) {
@@ -232,11 +249,11 @@ final class JobMaker {
 
     /** Local repairs are cut before the field, which then blends over them. */
     private void repairs(Plan plan, Area area) {
-        int grades = plan.steps(TrackKind.LOCAL_REPAIR).size();
+        List<PlannedStep> grades = plan.steps(TrackKind.LOCAL_REPAIR);
         for (Repair repair : plan.repairs()) {
             String name = repair.key();
-            if (grades == 0 || !HandWork.hasArea(repair) || options.times().containsKey(name)) {
-                timed(name, NONE, Optional.empty());
+            if (grades.isEmpty() || !HandWork.hasArea(repair) || options.times().containsKey(name)) {
+                timed(name, NONE, Optional.empty(), area);
                 continue;
             }
             takesHours.add(name);
@@ -244,13 +261,12 @@ final class JobMaker {
             notes.add(surveyed.isPresent() ? JobNote.REPAIRS_BY_SURVEY : JobNote.REPAIRS_BY_LIMIT);
             notes.add(JobNote.HAND_WORK_USES_UP_MORE);
             Range<Area> places = surveyed.map(one -> Range.of(one, one)).orElseGet(() -> handWork.upToLimit(area));
-            rated(new OtherWork(name, handWork.over(places, grades), NONE, Optional.empty()), BY_HAND);
+            rated(new OtherWork(name, handWork.over(places, grades), NONE, Optional.empty()), BY_HAND, PLACE);
         }
     }
 
     /** The field's steps, each followed by the grades that only the edges need before the next. */
     private void cuts(List<PlannedStep> field, List<PlannedStep> edge, Area area, Length edges) {
-        Set<String> atEdges = keys(edge);
         Optional<String> after = Optional.empty();
         int next = 0;
         for (PlannedStep step : field) {
@@ -261,20 +277,29 @@ final class JobMaker {
             }
             next = Math.max(next, same + 1);
             if (step.machine() == MachineClass.EDGE_TOOL) {
-                byHand("by-hand " + grade, handWork.over(area), after);
+                byHand("by-hand " + grade, handWork.over(area, step), after);
                 if (same >= 0) {
                     edgesAlone(edge.get(same), edges, area, after);
                 }
             } else {
-                JobStep made = JobStep.of(step.grade(), machine(step), step.passes(), water(step, area));
-                steps.add(atEdges.contains(grade) ? made : made.withoutEdges());
+                steps.add(JobStep.of(
+                                step.grade(),
+                                step.depth(),
+                                FloorMachine.usual(step.machine(), parameters),
+                                step.passes(),
+                                water(step, area))
+                        .withEdges(
+                                same < 0
+                                        ? Optional.empty()
+                                        : Optional.of(edge.get(same).passes())));
                 after = Optional.of(grade);
             }
             if (step.handling().contains(Handling.REGROUT_PITS)) {
                 timed(
                         Handling.REGROUT_PITS.key() + " " + grade,
                         parameters.range("rest.regrout", TimeSpan.class),
-                        after);
+                        after,
+                        area);
             }
         }
         for (PlannedStep step : edge.subList(next, edge.size())) {
@@ -284,7 +309,10 @@ final class JobMaker {
 
     private void edgesAlone(PlannedStep step, Length edges, Area area, Optional<String> after) {
         boolean byArea = notes.contains(JobNote.HAND_WORK_BY_AREA);
-        byHand("edges-alone " + step.grade().key(), byArea ? handWork.over(area) : handWork.along(edges), after);
+        byHand(
+                "edges-alone " + step.grade().key(),
+                byArea ? handWork.over(area, step) : handWork.along(edges, step),
+                after);
     }
 
     private void byHand(String name, Range<TimeSpan> hours, Optional<String> after) {
@@ -292,19 +320,8 @@ final class JobMaker {
         rated(new OtherWork(name, hours, NONE, after), BY_HAND);
     }
 
-    private static Set<String> keys(List<PlannedStep> steps) {
-        return steps.stream().map(step -> step.grade().key()).collect(Collectors.toSet());
-    }
-
     private static int indexOf(List<PlannedStep> steps, String grade) {
         return steps.stream().map(step -> step.grade().key()).toList().indexOf(grade);
-    }
-
-    /** The usual machine of the class with the middle of the plan's added weight. */
-    private FloorMachine machine(PlannedStep step) {
-        Range<Mass> added = step.addedMass();
-        return FloorMachine.usual(step.machine(), parameters)
-                .withAdded(new Mass((added.low().kilograms() + added.high().kilograms()) / 2));
     }
 
     private static Range<Coverage> water(PlannedStep step, Area area) {
@@ -315,19 +332,18 @@ final class JobMaker {
                 .orElseGet(() -> Range.of(new Coverage(0), new Coverage(0)));
     }
 
-    private void powder() {
+    private void powder(Area area) {
         if (steps.isEmpty()) {
-            timed(StepKind.POWDER.key(), NONE, Optional.empty());
+            timed(StepKind.POWDER.key(), NONE, Optional.empty(), area);
             return;
         }
         notes.add(JobNote.POWDER_AS_USUAL);
         JobStep finest = steps.get(steps.size() - 1);
-        Range<Count> passes = parameters.range("passes.later", Count.class);
-        JobStep powder = JobStep.powder(
-                finest.machine(),
-                Range.of((int) passes.low().number(), (int) passes.high().number()),
-                parameters.range("coverage.resin-fine", Coverage.class));
-        steps.add(finest.edges() ? powder : powder.withoutEdges());
+        Range<Count> usual = parameters.range("powder.passes", Count.class);
+        Range<Integer> passes =
+                Range.of((int) usual.low().number(), (int) usual.high().number());
+        steps.add(JobStep.powder(finest.machine(), passes, parameters.range("coverage.resin-fine", Coverage.class))
+                .withEdges(finest.edges().map(along -> passes)));
     }
 
     private Optional<String> last() {
@@ -368,10 +384,7 @@ final class JobMaker {
     }
 
     private void crew() {
-        boolean wet = steps.stream().anyMatch(JobStep::wet);
-        double reckoned = parameters
-                .get(wet ? "estimate.people.wet" : "estimate.people.dry", Count.class)
-                .number();
+        int reckoned = steps.stream().anyMatch(JobStep::wet) ? 2 : 1;
         recommendation.survey().answer(SurveyField.CREW).value().ifPresent(crew -> {
             if (crew.number() < reckoned) {
                 notes.add(JobNote.CREW_IS_SMALLER);

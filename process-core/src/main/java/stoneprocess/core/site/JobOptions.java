@@ -17,8 +17,8 @@ import stoneprocess.core.quantity.TimeSpan;
  *
  * @param edges length of walls, plinths and fittings along which a hand tool is needed; empty for unknown
  * @param site how the site lets the crew work; empty for {@link SiteConditions#usual}
- * @param times hours of one technician for work that has no rate, by the name under which {@link PlannedJob#uncounted}
- *     lists it; kept in the order given
+ * @param times hours of one technician in place of the usual ones, by a name of {@link PlannedJob#takesHours}; kept in
+ *     the order given
  */
 public record JobOptions(Optional<Length> edges, Optional<SiteConditions> site, Map<String, Range<TimeSpan>> times) {
     public JobOptions {

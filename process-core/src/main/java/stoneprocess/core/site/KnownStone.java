@@ -10,11 +10,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import stoneprocess.core.estimate.FloorStone;
 import stoneprocess.core.gloss.GlossCeiling;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.stone.Traits;
@@ -103,31 +103,14 @@ public record KnownStone(Set<Family> families, Optional<ScriberTest> scriber) {
         return families.stream().anyMatch(MACHINE_MADE::contains);
     }
 
-    /** Name of the parameter of the slowest cut among what the stone may be. */
-    public String cutRate() {
-        return "cut-rate." + (weakBinder() ? "weak-binder" : hardest().key());
-    }
-
-    private Hardness hardest() {
-        return Collections.max(hardness());
-    }
-
-    /**
-     * What the estimate takes the stone for: the slowest to cut among what it may be. Hard stone counts as granite and
-     * any other, a weak binder among them, as marble, both at the purchase minimum of their standards.
-     */
-    public FloorStone reckonedAs() {
-        if (weakBinder()) {
-            return FloorStone.marble();
-        }
-        return hardest() == Hardness.HARD
-                ? FloorStone.granite()
-                : new FloorStone(hardest(), FloorStone.marble().resistance());
+    /** How it gives way to diamonds: the slowest to cut among what it may be. */
+    public CuttingClass cutting() {
+        return weakBinder() ? CuttingClass.WEAK_BINDER : CuttingClass.of(Collections.max(hardness()));
     }
 
     /** Whether it is reckoned as hard only because nobody knows that it is not. */
     public boolean reckonedHardInDoubt() {
-        return reckonedAs().hardness() == Hardness.HARD && hardness().size() > 1;
+        return cutting() == CuttingClass.HARD && hardness().size() > 1;
     }
 
     /** The ceiling of each family that has one, in the order of the families. */

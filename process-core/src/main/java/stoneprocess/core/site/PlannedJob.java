@@ -22,16 +22,13 @@ import stoneprocess.core.problem.InvalidInputException;
  *
  * @param job the job
  * @param notes what a reader has to know, each once
- * @param uncounted names of the plan's tasks that have no rate and were given no hours, in their order; they take time
- *     that the estimate leaves out
  * @param takesHours names of the plan's work that takes hours of {@link JobOptions#times}
- * @param rates for other work that goes by a rate, its name and the numbers behind it; work with given hours has none
+ * @param rates for other work by default, its name and the numbers behind it; work with given hours has none
  * @param parameters the numbers that the plan was made with
  */
 public record PlannedJob(
         Job job,
         Set<JobNote> notes,
-        List<String> uncounted,
         Set<String> takesHours,
         Map<String, List<Assumption>> rates,
         Parameters parameters) {
@@ -39,9 +36,8 @@ public record PlannedJob(
     public static final String FORMAT = "planned-job/1";
 
     public PlannedJob {
-        Refuse.nulls(PlannedJob.class, job, notes, uncounted, takesHours, rates, parameters);
+        Refuse.nulls(PlannedJob.class, job, notes, takesHours, rates, parameters);
         notes = Collections.unmodifiableSet(new TreeSet<>(notes));
-        uncounted = List.copyOf(uncounted);
         takesHours = Collections.unmodifiableSet(new TreeSet<>(takesHours));
         rates = Collections.unmodifiableMap(new LinkedHashMap<>(rates));
     }

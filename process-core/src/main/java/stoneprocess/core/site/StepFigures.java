@@ -9,10 +9,8 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Coverage;
-import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
-import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.tool.AbrasiveGrade;
@@ -24,7 +22,6 @@ import stoneprocess.core.topic.WaterLevel;
 
 /** The figures of a step, computed from closed decisions and parameters. All are common practice, of low confidence. */
 public final class StepFigures {
-    private static final NamedScale<ResinClass> STOCK_GRIT = new NamedScale<>("stock-grit", ResinClass.class);
     private static final NamedScale<ResinClass> COVERAGE_GRIT = new NamedScale<>("coverage-grit", ResinClass.class);
 
     private StepFigures() {}
@@ -35,69 +32,11 @@ public final class StepFigures {
      * @throws InvalidInputException naming the first limit that does not rise
      */
     public static void requireScales(Parameters parameters) {
-        STOCK_GRIT.in(parameters);
         COVERAGE_GRIT.in(parameters);
-    }
-
-    /**
-     * Traverses of a bay: the reference range, one for the first grade of a track and one for each later grade, divided
-     * by how fast this stone is cut with this machine and weight relative to the reference. The reference is hard
-     * stone under a single disc with reduced weight. Rounded up, one pass at least.
-     *
-     * @param first true for the first grade of a track
-     * @param cutRate name of the parameter that tells how fast the stone is cut, see {@link KnownStone#cutRate}
-     * @param machine the machine of the step
-     * @param weight its added weight
-     */
-    public static Range<Integer> passes(
-            boolean first, String cutRate, MachineClass machine, AddedWeight weight, Parameters parameters) {
-        Range<Count> range = parameters.range(passesParameter(first), Count.class);
-        double rate = parameters.part(cutRate)
-                * parameters.part(removalParameter(machine))
-                * parameters.part(loadParameter(weight));
-        return Range.of(passes(range.low().number(), rate), passes(range.high().number(), rate));
-    }
-
-    private static int passes(double reference, double rate) {
-        return Math.max(1, (int) StrictMath.ceil(reference / rate - 1e-9));
-    }
-
-    /** How much a class of machine removes, relative to a single disc. */
-    public static Share removal(MachineClass machine, Parameters parameters) {
-        return parameters.get(removalParameter(machine), Share.class);
-    }
-
-    /** The most stone that one pass of a grade takes off; common practice, of low confidence. */
-    public static Length stock(AbrasiveGrade grade, Parameters parameters) {
-        return parameters.get("stock." + stockClass(grade, parameters), Length.class);
-    }
-
-    private static String stockClass(AbrasiveGrade grade, Parameters parameters) {
-        return grade.bond() == Bond.RESIN
-                ? classOf(grade, STOCK_GRIT, parameters).key()
-                : grade.bond().key();
     }
 
     private static ResinClass classOf(AbrasiveGrade grade, NamedScale<ResinClass> scale, Parameters parameters) {
         return scale.in(parameters).classify(new Count(grade.number()));
-    }
-
-    /** Name of the parameter that tells how much a machine removes, relative to a single disc. */
-    public static String removalParameter(MachineClass machine) {
-        return switch (machine) {
-            case EDGE_TOOL, SINGLE_DISC, PLANETARY -> "removal." + machine.key();
-            case BURNISHER, PROPANE_MACHINE, SCRUBBER -> "removal.other";
-        };
-    }
-
-    /** Name of the parameter that tells how much the added weight counts in removal. */
-    public static String loadParameter(AddedWeight weight) {
-        return "weight-load." + weight.key();
-    }
-
-    /** Name of the range of passes for the first grade of a track, or for a later one. */
-    public static String passesParameter(boolean first) {
-        return first ? "passes.first" : "passes.later";
     }
 
     /**
@@ -152,6 +91,12 @@ public final class StepFigures {
         double part = 1 - parameters.part("weight.reduction");
         return Range.of(
                 new Mass(usual.low().kilograms() * part), new Mass(usual.high().kilograms() * part));
+    }
+
+    /** The middle of {@link #mass}: what removal is reckoned with. */
+    public static Mass middleMass(MachineClass machine, AddedWeight weight, Parameters parameters) {
+        Range<Mass> mass = mass(machine, weight, parameters);
+        return new Mass((mass.low().kilograms() + mass.high().kilograms()) / 2);
     }
 
     /** How long the floor rests after a task; empty when there is nothing to wait for or a reading ends the wait. */

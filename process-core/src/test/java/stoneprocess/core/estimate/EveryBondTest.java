@@ -6,10 +6,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Speed;
-import stoneprocess.core.site.StepFigures;
+import stoneprocess.core.removal.CuttingClass;
+import stoneprocess.core.removal.Removal;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.Cut;
 
 /** What a bond needs besides its name stands under its key. */
@@ -35,7 +38,11 @@ class EveryBondTest {
     @EnumSource(Bond.class)
     void every_grade_of_a_bond_takes_off_stone_and_amounts_to_a_first_cut(Bond bond) {
         assertThat(GritSequence.standard().grades(bond)).isNotEmpty().allSatisfy(grade -> {
-            assertThat(StepFigures.stock(grade, NUMBERS).kept()).isPositive();
+            assertThat(new Removal(CuttingClass.HARD, NUMBERS)
+                            .takes(10, grade, MachineClass.SINGLE_DISC, new Mass(0))
+                            .low()
+                            .kept())
+                    .isPositive();
             assertThat(Cut.of(grade)).isNotEqualTo(Cut.NONE);
         });
     }

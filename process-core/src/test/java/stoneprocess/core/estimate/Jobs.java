@@ -6,6 +6,7 @@ import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Coverage;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
@@ -24,12 +25,13 @@ final class Jobs {
 
     private Jobs() {}
 
-    /** Passes of a first step for metal, of a later one for the rest; water of the bond's usual range. */
+    /** Three to twelve passes for metal, six to twelve for the rest; water of the bond's usual range. */
     static JobStep step(Bond bond, int number, FloorMachine machine) {
         AbrasiveGrade grade = GritSequence.standard().nearest(bond, number).orElseThrow();
         boolean metal = bond == Bond.METAL;
         return JobStep.of(
                 grade,
+                Range.of(new Length(0.02), new Length(0.04)),
                 machine,
                 metal ? Range.of(3, 12) : Range.of(6, 12),
                 STANDARD.range(metal ? "coverage.metal" : "coverage.resin-coarse", Coverage.class));
@@ -37,6 +39,6 @@ final class Jobs {
 
     static Job marble(JobStep... steps) {
         return Job.of(
-                new Area(50), new Length(28_000), FloorStone.marble(), List.of(steps), SiteConditions.usual(STANDARD));
+                new Area(50), new Length(28_000), CuttingClass.MEDIUM, List.of(steps), SiteConditions.usual(STANDARD));
     }
 }

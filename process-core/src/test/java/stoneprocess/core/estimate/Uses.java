@@ -3,9 +3,10 @@ package stoneprocess.core.estimate;
 import java.util.ArrayList;
 import java.util.List;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Coverage;
 import stoneprocess.core.quantity.Range;
-import stoneprocess.core.quantity.Share;
+import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
 
@@ -18,11 +19,10 @@ final class Uses {
         for (MachineClass kind : List.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY)) {
             FloorMachine machine = FloorMachine.usual(kind, parameters);
             figures.add(machine);
-            figures.add(machine.contact());
             List<JobStep> steps = List.of(
                     Jobs.step(Bond.METAL, 100, machine),
                     Jobs.step(Bond.TRANSITION, 100, machine),
-                    Jobs.RESIN_400.withCutRate(new Share(215)),
+                    Jobs.RESIN_400,
                     JobStep.powder(
                             machine,
                             Range.of(4, 8),
@@ -34,28 +34,27 @@ final class Uses {
                     .map(step -> new JobStep(
                             "dry " + step.name(),
                             step.kind(),
-                            step.grain(),
+                            step.depth(),
                             step.machine(),
                             step.passes(),
                             Range.of(new Coverage(0), new Coverage(0)),
-                            step.cutRate(),
                             step.edges()))
                     .toList();
             List<JobStep> both = new ArrayList<>(steps);
             both.addAll(dry);
-            for (FloorStone stone : List.of(FloorStone.marble(), FloorStone.granite())) {
+            for (CuttingClass stone : List.of(CuttingClass.MEDIUM, CuttingClass.HARD)) {
                 Job job = Jobs.marble(both.toArray(JobStep[]::new))
                         .withStone(stone)
                         .withSite(SiteConditions.usual(parameters))
                         .withSealing(Sealing.usual(parameters));
                 Estimate estimate = new Estimator(parameters).estimate(job);
-                estimate.work().forEach(line -> figures.add(List.of(line.name(), line.clock(), line.people())));
+                estimate.work().forEach(line -> figures.add(List.of(line.name(), line.clock(), line.helper())));
                 estimate.consumables().forEach(line -> figures.add(List.of(line.name(), line.amount())));
-                figures.addAll(estimate.routes());
+                figures.add(List.of(
+                        estimate.plausibility().orElseThrow().reckoned(),
+                        estimate.plausibility().orElseThrow().published()));
                 figures.add(estimate.calendar());
-                for (PublicWork like : PublicWork.values()) {
-                    figures.add(Plausibility.of(estimate, like, parameters).band());
-                }
+                figures.add(Job.ofUsual(new Area(1), parameters));
             }
         }
         return figures;

@@ -140,6 +140,7 @@ final class Examples {
                 WaterLevel.GENEROUS,
                 Optional.of(Range.of(new Volume(7), new Volume(10))),
                 Range.of(6, 10),
+                Range.of(new Length(0.038), new Length(0.0775)),
                 List.of(Handling.CROSS_HATCH, Handling.NEVER_DRY),
                 PickUp.TWO_BUCKETS,
                 List.of(Check.LOW_LIGHT));
@@ -152,6 +153,7 @@ final class Examples {
                 WaterLevel.SCANT,
                 Optional.empty(),
                 Range.of(8, 10),
+                Range.of(new Length(0.038), new Length(0.038)),
                 List.of(),
                 PickUp.WET_VACUUM,
                 List.of());

@@ -65,7 +65,7 @@ class KeptOrderTest {
                 .estimate(PlannedJob.of(Plans.marble().recommendation(), JobOptions.defaults())
                         .job());
         Estimate estimate = new Estimate(
-                usual.job(), usual.lines(), usual.calendar(), usual.consumables(), usual.routes(), remarks);
+                usual.job(), usual.lines(), usual.calendar(), usual.consumables(), usual.plausibility(), remarks);
         assertThat(List.copyOf(estimate.remarks())).isEqualTo(declared);
     }
 }

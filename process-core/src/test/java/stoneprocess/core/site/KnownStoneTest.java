@@ -8,8 +8,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import stoneprocess.core.estimate.FloorStone;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.survey.ScriberTest;
@@ -25,8 +25,7 @@ class KnownStoneTest {
     void the_scriber_tells_nothing_of_sandstone(ScriberTest scriber) {
         KnownStone sandstone = stone(scriber, Family.SANDSTONE);
         assertThat(sandstone.hardness()).containsExactly(Hardness.MEDIUM, Hardness.HARD);
-        assertThat(sandstone.cutRate()).isEqualTo("cut-rate.weak-binder");
-        assertThat(sandstone.reckonedAs()).isEqualTo(FloorStone.marble());
+        assertThat(sandstone.cutting()).isEqualTo(CuttingClass.WEAK_BINDER);
         assertThat(sandstone.reckonedHardInDoubt()).isFalse();
         assertThat(stone(scriber, Family.SANDSTONE, Family.CONCRETE).hardness())
                 .containsExactly(Hardness.MEDIUM, Hardness.HARD);
@@ -37,10 +36,9 @@ class KnownStoneTest {
         KnownStone scratched = stone(ScriberTest.SCRATCHED, Family.BRECCIA, Family.CONCRETE);
         KnownStone unmarked = stone(ScriberTest.NOT_SCRATCHED, Family.BRECCIA, Family.SLATE);
         assertThat(scratched.hardness()).containsExactly(Hardness.MEDIUM);
-        assertThat(scratched.cutRate()).isEqualTo("cut-rate.medium");
-        assertThat(scratched.reckonedAs()).isEqualTo(FloorStone.marble());
+        assertThat(scratched.cutting()).isEqualTo(CuttingClass.MEDIUM);
         assertThat(unmarked.hardness()).containsExactly(Hardness.HARD);
-        assertThat(unmarked.reckonedAs()).isEqualTo(FloorStone.granite());
+        assertThat(unmarked.cutting()).isEqualTo(CuttingClass.HARD);
         assertThat(unmarked.reckonedHardInDoubt()).isFalse();
     }
 
@@ -55,11 +53,11 @@ class KnownStoneTest {
     void what_nobody_knows_is_reckoned_as_the_slowest_that_it_may_be() {
         KnownStone unknown = new KnownStone(Set.of(Family.values()), Optional.empty());
         assertThat(unknown.hardness()).containsExactly(Hardness.values());
-        assertThat(unknown.reckonedAs()).isEqualTo(FloorStone.granite());
+        assertThat(unknown.cutting()).isEqualTo(CuttingClass.HARD);
         assertThat(unknown.reckonedHardInDoubt()).isTrue();
         assertThat(unknown.weakBinder()).isFalse();
         KnownStone soft = new KnownStone(Set.of(Family.GYPSUM), Optional.empty());
-        assertThat(soft.reckonedAs().hardness()).isEqualTo(Hardness.SOFT);
+        assertThat(soft.cutting()).isEqualTo(CuttingClass.SOFT);
     }
 
     @Test

@@ -13,6 +13,7 @@ import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
@@ -109,6 +110,7 @@ final class Plans {
                 WaterLevel.MODERATE,
                 hand ? Optional.empty() : Optional.of(Range.of(new Volume(20), new Volume(50))),
                 Range.of(6, 7),
+                Range.of(new Length(0.02), new Length(0.04)),
                 List.of(handling),
                 PickUp.WET_VACUUM,
                 List.of());

@@ -11,7 +11,9 @@ import stoneprocess.core.decision.Input;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.removal.Removal;
 import stoneprocess.core.site.StepFigures;
+import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Grit;
@@ -99,32 +101,43 @@ public enum Formula {
         }
     },
 
-    /** The passes of each step. */
+    /** The passes of each step: what it has to take off over what a pass takes. */
     PASSES(
             Topics.PASSES,
-            List.of(Topics.MACHINE, Topics.ADDED_WEIGHT, Topics.STONE),
+            List.of(Topics.GRIT_PATH, Topics.MACHINE, Topics.ADDED_WEIGHT, Topics.STONE),
             List.of(SurveyField.SCRIBER),
             List.of()) {
         @Override
-        Outcome closeStep(TrackKind track, Grit grit, boolean first, Known known) {
+        Outcome closeStep(TrackKind track, Grit grit, Optional<Grit> before, Known known) {
             Subject step = new Subject.OfStep(track, grit.key());
+            AbrasiveGrade grade = known.sequence().get(grit, Topics.PASSES.id());
+            Optional<AbrasiveGrade> coarser = before.map(worked -> known.sequence().get(worked, Topics.PASSES.id()))
+                    .or(() -> known.worked(track));
             MachineClass machine = known.values(Topics.MACHINE, step).get(0);
             AddedWeight weight = known.values(Topics.ADDED_WEIGHT, step).get(0);
-            String cutRate = known.stone().cutRate();
-            Range<Integer> passes = StepFigures.passes(first, cutRate, machine, weight, known.parameters());
-            List<String> numbers = new ArrayList<>(StepFigures.rangeOf(StepFigures.passesParameter(first)));
-            numbers.add(cutRate);
-            numbers.add(StepFigures.removalParameter(machine));
-            numbers.add(StepFigures.loadParameter(weight));
-            List<Input> inputs = listed(numbers, List.of(Topics.STONE, Topics.MACHINE, Topics.ADDED_WEIGHT), List.of());
-            return decision(Topics.PASSES, step, List.of(passes), inputs);
+            Removal removal = new Removal(known.stone().cutting(), known.parameters());
+            Range<Integer> passes = removal.passes(
+                    known.depth(track, coarser, grade),
+                    grade,
+                    machine,
+                    StepFigures.middleMass(machine, weight, known.parameters()));
+            return decision(
+                    Topics.PASSES,
+                    step,
+                    List.of(passes),
+                    listed(removal.inputs(grade, machine), topics(), List.of()));
+        }
+
+        @Override
+        public List<DamageKind> damages() {
+            return List.of(DamageKind.SCRATCHES, DamageKind.LIPPAGE, DamageKind.WAVINESS);
         }
     },
 
     /** The water of each step; without values when the area is not known. */
     LITRES(Topics.LITRES, List.of(Topics.WATER_LEVEL), List.of(SurveyField.AREA), List.of()) {
         @Override
-        Outcome closeStep(TrackKind track, Grit grit, boolean first, Known known) {
+        Outcome closeStep(TrackKind track, Grit grit, Optional<Grit> before, Known known) {
             Subject step = new Subject.OfStep(track, grit.key());
             AbrasiveGrade grade = known.sequence().get(grit, Topics.LITRES.id());
             WaterLevel level = known.values(Topics.WATER_LEVEL, step).get(0);
@@ -161,9 +174,19 @@ public enum Formula {
         return fields;
     }
 
-    /** The fields that its decisions do not name among their inputs: the scriber tells how fast the stone is cut. */
-    public List<SurveyField<?>> untold() {
-        return this == PASSES ? fields : List.of();
+    /** The damage of the survey that goes into it. */
+    public List<DamageKind> damages() {
+        return List.of();
+    }
+
+    /** What its decisions do not name: the scriber tells how fast the stone is cut, the damage how deep. */
+    public List<Input> untold() {
+        List<Input> untold = new ArrayList<>();
+        if (this == PASSES) {
+            fields.forEach(field -> untold.add(new Input.OfField(field)));
+        }
+        damages().forEach(kind -> untold.add(new Input.OfDamage(kind)));
+        return untold;
     }
 
     /** The topics, fields and parameters that go into every outcome of it. */
@@ -178,15 +201,17 @@ public enum Formula {
         List<Outcome> outcomes = new ArrayList<>();
         paths(known).forEach(path -> {
             TrackKind track = ((Subject.OfTrack) path.subject()).track();
+            Optional<Grit> before = Optional.empty();
             for (Grit grit : path.values()) {
-                outcomes.add(closeStep(track, grit, grit.equals(path.values().get(0)), known));
+                outcomes.add(closeStep(track, grit, before, known));
+                before = Optional.of(grit);
             }
         });
         return outcomes;
     }
 
     /** Closes it for one step. */
-    Outcome closeStep(TrackKind track, Grit grit, boolean first, Known known) {
+    Outcome closeStep(TrackKind track, Grit grit, Optional<Grit> before, Known known) {
         throw new IllegalStateException(topic + " is not closed step by step");
     }
 

@@ -7,7 +7,10 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.site.KnownStone;
+import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
@@ -34,6 +37,16 @@ public interface Known {
 
     /** The area of a track, as far as it is known. */
     Optional<Area> areaOf(TrackKind track);
+
+    /** The grade after which a track goes on; empty where it begins with the damage. */
+    Optional<AbrasiveGrade> worked(TrackKind track);
+
+    /**
+     * What a grade of a track has to take off.
+     *
+     * @param before the grade worked before it; empty for the first
+     */
+    Range<Length> depth(TrackKind track, Optional<AbrasiveGrade> before, AbrasiveGrade grade);
 
     /** What is known of the stone. */
     KnownStone stone();

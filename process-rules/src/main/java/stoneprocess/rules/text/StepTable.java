@@ -191,7 +191,8 @@ final class StepTable {
                         : PlanWords.shortly(steps.get(steps.size() - 1).machine()));
         for (Track track : plan.tracks()) {
             boolean counted = track == lead() || track.kind() == TrackKind.EDGE;
-            row.add(powder.filter(step -> counted && (track == lead() || step.edges()))
+            row.add(powder.filter(
+                            step -> counted && (track == lead() || step.edges().isPresent()))
                     .map(step -> passes(step.passes()))
                     .orElse(NOTHING));
         }

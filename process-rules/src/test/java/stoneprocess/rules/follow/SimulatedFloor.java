@@ -11,11 +11,14 @@ import stoneprocess.core.log.ScratchLook;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
-import stoneprocess.core.site.StepFigures;
+import stoneprocess.core.removal.CuttingClass;
+import stoneprocess.core.removal.Removal;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.MachineClass;
 
 /**
  * A floor that answers to what is done to it. Gloss follows the stated model of progress: each grade has a limit of its
@@ -104,7 +107,11 @@ final class SimulatedFloor {
         double clears = wanted.computeIfAbsent(rank, any -> usual * StrictMath.exp(0.25 * random.nextGaussian() - 0.2));
         scratches.removeIf(older -> worked >= clears * (rank - older == 1 ? 1 : rank - older == 2 ? 2.5 : 6));
         damaged &= !(rank <= needed && worked >= clears || rank == needed + 1 && worked >= 3 * clears);
-        removed += passes * stock * StepFigures.stock(grade, STANDARD).millimetres();
+        removed += stock
+                * new Removal(CuttingClass.of(hardness), STANDARD)
+                        .takes(passes, grade, MachineClass.SINGLE_DISC, new Mass(22.5))
+                        .high()
+                        .millimetres();
         double limit = scratches.isEmpty() ? limit(rank) : Math.min(limit(rank), limit(scratches.first()));
         if (damaged) {
             limit = Math.min(limit, ceiling.at60().gloss() * StrictMath.exp(-left));

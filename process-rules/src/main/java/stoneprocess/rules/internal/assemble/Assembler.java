@@ -24,6 +24,8 @@ import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Track;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.DividerStrips;
@@ -218,14 +220,20 @@ public final class Assembler {
     }
 
     private Track track(TrackKind kind) {
-        return new Track(
-                kind,
-                grades(Topics.GRIT_PATH, new Subject.OfTrack(kind)).stream()
-                        .map(grade -> step(kind, grade))
-                        .toList());
+        return new Track(kind, steps(kind));
     }
 
-    private PlannedStep step(TrackKind kind, AbrasiveGrade grade) {
+    private List<PlannedStep> steps(TrackKind kind) {
+        List<PlannedStep> steps = new ArrayList<>();
+        Optional<AbrasiveGrade> before = situation.worked(kind);
+        for (AbrasiveGrade grade : grades(Topics.GRIT_PATH, new Subject.OfTrack(kind))) {
+            steps.add(step(kind, grade, situation.depth(kind, before, grade)));
+            before = Optional.of(grade);
+        }
+        return steps;
+    }
+
+    private PlannedStep step(TrackKind kind, AbrasiveGrade grade, Range<Length> depth) {
         Subject subject = new Subject.OfStep(kind, grade.key());
         MachineClass machine = situation.values(Topics.MACHINE, subject).get(0);
         AddedWeight weight = situation.values(Topics.ADDED_WEIGHT, subject).get(0);
@@ -239,6 +247,7 @@ public final class Assembler {
                 water,
                 situation.values(Topics.LITRES, subject).stream().findFirst(),
                 situation.values(Topics.PASSES, subject).get(0),
+                depth,
                 situation.values(Topics.HANDLING, subject),
                 situation.values(Topics.PICK_UP, subject).get(0),
                 situation.values(Topics.CHECKS, subject));

@@ -2,8 +2,10 @@ package stoneprocess.rules.internal.assemble;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -183,6 +185,7 @@ public final class FollowUps {
 
     private Recommendation ahead(Move move) {
         List<Outcome> pins = new ArrayList<>();
+        Map<TrackKind, AbrasiveGrade> worked = new EnumMap<>(TrackKind.class);
         for (TrackKind track : review.tracks()) {
             Subject subject = new Subject.OfTrack(track);
             List<AbrasiveGrade> grades = grades(move, track);
@@ -190,12 +193,16 @@ public final class FollowUps {
                     Topics.GRIT_PATH,
                     subject,
                     grades.stream().map(AbrasiveGrade::grit).toList()));
+            if (!grades.isEmpty()) {
+                review.workedBefore(track, grades.get(0)).ifPresent(coarser -> worked.put(track, coarser));
+            }
             Cut before = plan.values(Topics.FIRST_CUT, subject).get(0);
             Cut now = grades.isEmpty() ? before : Cut.of(grades.get(0));
             pins.add(pinned(Topics.FIRST_CUT, subject, List.of(now.compareTo(before) > 0 ? now : before)));
         }
         pins.add(pinned(Topics.TEST_CUTS, Subject.FLOOR, plan.values(Topics.TEST_CUTS, Subject.FLOOR)));
-        Run run = Runner.run(engine, Program.RECOMMEND, situation(Optional.empty()), pins, order);
+        Situation rest = new Situation(survey, plan.parameters(), plan.sequence(), worked);
+        Run run = Runner.run(engine, Program.RECOMMEND, rest, pins, order);
         return Assembler.assemble(run, rules, stamp);
     }
 

@@ -8,6 +8,7 @@ import stoneprocess.core.survey.EtchClass;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.feature.LaneContrast;
 
 /** What is damaged, how badly and where, as classes. */
@@ -60,6 +61,15 @@ final class DamageClasses {
     /** The damage of a kind over the whole floor. */
     static DamageSpread floor(Situation situation, DamageKind kind) {
         return DamageSpread.of(situation.survey(), kind, situation.parameters());
+    }
+
+    /** The damage of a kind in the open field, or along the edges where they were surveyed apart. */
+    static Optional<DamageSpread> spread(Situation situation, DamageKind kind, TrackKind track) {
+        return switch (track) {
+            case OPEN_FIELD -> Optional.of(field(situation, kind));
+            case EDGE -> edges(situation, kind);
+            case LOCAL_REPAIR -> Optional.empty();
+        };
     }
 
     private static DamageSpread field(Situation situation, DamageKind kind) {

@@ -12,10 +12,13 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
@@ -31,18 +34,45 @@ public final class Situation implements Known {
     private final Parameters parameters;
     private final GritSequence sequence;
     private final Optional<LogReview> log;
+    private final Map<TrackKind, AbrasiveGrade> worked;
     private final Map<Topic<?>, Map<Subject, Outcome>> outcomes = new LinkedHashMap<>();
 
     public Situation(FloorSurvey survey, Parameters parameters, GritSequence sequence) {
-        this(survey, parameters, sequence, Optional.empty());
+        this(survey, parameters, sequence, Optional.empty(), Map.of());
     }
 
     /** A situation on a job whose log was read. */
     public Situation(FloorSurvey survey, Parameters parameters, GritSequence sequence, Optional<LogReview> log) {
+        this(survey, parameters, sequence, log, Map.of());
+    }
+
+    /** The rest of a job, whose tracks go on after grades that were worked. */
+    public Situation(
+            FloorSurvey survey, Parameters parameters, GritSequence sequence, Map<TrackKind, AbrasiveGrade> worked) {
+        this(survey, parameters, sequence, Optional.empty(), Map.copyOf(worked));
+    }
+
+    private Situation(
+            FloorSurvey survey,
+            Parameters parameters,
+            GritSequence sequence,
+            Optional<LogReview> log,
+            Map<TrackKind, AbrasiveGrade> worked) {
         this.survey = survey;
         this.parameters = parameters;
         this.sequence = sequence;
         this.log = log;
+        this.worked = worked;
+    }
+
+    @Override
+    public Range<Length> depth(TrackKind track, Optional<AbrasiveGrade> before, AbrasiveGrade grade) {
+        return CutDepth.of(this, track, before, grade);
+    }
+
+    @Override
+    public Optional<AbrasiveGrade> worked(TrackKind track) {
+        return Optional.ofNullable(worked.get(track));
     }
 
     /** The log, in the programs that read one. */

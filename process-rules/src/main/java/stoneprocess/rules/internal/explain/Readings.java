@@ -34,7 +34,7 @@ final class Readings {
             if (inputs.isEmpty()) {
                 inputs.addAll(formula.inputs());
             }
-            formula.untold().forEach(field -> inputs.add(new Input.OfField(field)));
+            inputs.addAll(formula.untold());
         });
         return inputs;
     }

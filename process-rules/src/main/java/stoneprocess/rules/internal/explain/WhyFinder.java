@@ -101,7 +101,7 @@ final class WhyFinder {
                     .forEach(field -> explanation.addQuestion(field, alone.questions()));
         }
         for (Input input : Readings.inputs(alone.ground().outcome())) {
-            if (input instanceof Input.OfField) {
+            if (input instanceof Input.OfField || input instanceof Input.OfDamage) {
                 explanation.addQuestion(input.name(), alone.questions());
             } else if (input instanceof Input.OfParameter) {
                 Parameters parameters = explanation.recommendation().parameters();

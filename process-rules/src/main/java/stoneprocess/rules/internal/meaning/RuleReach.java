@@ -103,7 +103,9 @@ public final class RuleReach {
         return Stream.concat(
                 meanings.of(topic).stream().flatMap(RuleMeaning::fields),
                 Formula.of(topic).stream()
-                        .flatMap(formula -> formula.fields().stream().map(SurveyField::name)));
+                        .flatMap(formula -> Stream.concat(
+                                formula.fields().stream().map(SurveyField::name),
+                                formula.damages().stream().map(Facts::damage))));
     }
 
     private static Stream<Topic<?>> concludedFrom(Class<?> type) {

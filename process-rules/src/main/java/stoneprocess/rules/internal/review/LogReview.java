@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.LogNote;
@@ -34,15 +35,20 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.removal.Removal;
+import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.AddedWeight;
 import stoneprocess.core.topic.Move;
 import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Subject;
@@ -290,9 +296,10 @@ public final class LogReview {
     }
 
     private boolean weakerMachine(Entry.Worked entry, PlannedStep step) {
+        Removal removal = removal();
         return entry.machine()
-                .filter(used -> StepFigures.removal(used, parameters())
-                                .compareTo(StepFigures.removal(step.machine(), parameters()))
+                .filter(used -> removal.intensity(used, usualMass(used))
+                                .compareTo(removal.intensity(step.machine(), usualMass(step.machine())))
                         < 0)
                 .isPresent();
     }
@@ -558,28 +565,71 @@ public final class LogReview {
                 && track == governing();
     }
 
+    /** The planned grade that was worked last of those before a planned grade; empty when the damage is still there. */
+    public Optional<AbrasiveGrade> workedBefore(TrackKind track, AbrasiveGrade start) {
+        List<AbrasiveGrade> planned = book.planned(track);
+        List<AbrasiveGrade> before = planned.contains(start) ? planned.subList(0, planned.indexOf(start)) : List.of();
+        Set<AbrasiveGrade> worked =
+                book.work(track).stages().stream().map(TrackWork.Stage::grade).collect(Collectors.toSet());
+        return before.stream()
+                .filter(grade -> finished || worked.contains(grade))
+                .reduce((first, last) -> last);
+    }
+
     public List<AbrasiveGrade> planned(TrackKind track) {
         return book.planned(track);
     }
 
-    /** The most stone that all grits from one on would take off in the most passes that are usual. */
+    /** The most stone that all grits from one on would take off in the passes that clear the grit before each. */
     public Length stockFrom(AbrasiveGrade restart, GritSequence inUse) {
-        double passes = parameters().get("passes.later.high", Count.class).number();
-        double millimetres = ladder(at.map(HoldPoint::track).orElse(governing()), inUse).grades().stream()
-                .filter(grade -> AbrasiveGrade.IN_ORDER.compare(grade, restart) >= 0)
-                .mapToDouble(
-                        grade -> passes * StepFigures.stock(grade, parameters()).millimetres())
-                .sum();
+        Removal removal = removal();
+        List<AbrasiveGrade> grades =
+                ladder(at.map(HoldPoint::track).orElse(governing()), inUse).grades();
+        double millimetres = 0;
+        for (int i = 0; i < grades.size(); i++) {
+            AbrasiveGrade grade = grades.get(i);
+            if (AbrasiveGrade.IN_ORDER.compare(grade, restart) >= 0) {
+                Length before = removal.leaves(i == 0 ? grade : grades.get(i - 1));
+                MachineClass machine = machineOf(grade);
+                int most = removal.passes(Range.of(before, before), grade, machine, usualMass(machine))
+                        .high();
+                millimetres += removal.takes(most, grade, machine, usualMass(machine))
+                        .high()
+                        .millimetres();
+            }
+        }
         return new Length(millimetres);
     }
 
     /** The most stone that the logged work of the governing track may have taken off. */
     public Length removed() {
+        Removal removal = removal();
         double millimetres = 0;
         for (TrackWork.Stage stage : book.work(governing()).stages()) {
-            millimetres += stage.passes()
-                    * StepFigures.stock(stage.grade(), parameters()).millimetres();
+            MachineClass machine = machineOf(stage.grade());
+            millimetres += removal.takes(stage.passes(), stage.grade(), machine, usualMass(machine))
+                    .high()
+                    .millimetres();
         }
         return new Length(millimetres);
+    }
+
+    private Removal removal() {
+        return new Removal(KnownStone.of(plan).cutting(), parameters());
+    }
+
+    private Mass usualMass(MachineClass machine) {
+        return StepFigures.middleMass(machine, AddedWeight.USUAL, parameters());
+    }
+
+    /** The machine that the plan gives a grade of the governing track; that of its first grade for another. */
+    private MachineClass machineOf(AbrasiveGrade grade) {
+        List<PlannedStep> steps = plan.steps(governing());
+        return steps.stream()
+                .filter(step -> step.grade().equals(grade))
+                .findFirst()
+                .or(() -> steps.stream().findFirst())
+                .map(PlannedStep::machine)
+                .orElse(MachineClass.SINGLE_DISC);
     }
 }

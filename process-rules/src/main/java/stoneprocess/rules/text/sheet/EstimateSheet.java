@@ -14,7 +14,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import stoneprocess.core.estimate.AbrasionResistance;
 import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.Basis;
 import stoneprocess.core.estimate.Calendar;
@@ -81,8 +80,7 @@ public final class EstimateSheet {
         sheet.consumables();
         cost.ifPresent(sheet::cost);
         other.ifPresent(way -> ComparedWords.write(sheet.draft, way));
-        sheet.leftOut();
-        sheet.pace();
+        sheet.plausibility();
         sheet.restsOn();
         sheet.cautions(cost.isPresent());
         sheet.hazards();
@@ -143,7 +141,12 @@ public final class EstimateSheet {
                 line.personHours(),
                 EstimateWords::hours,
                 phrase("estimate.people")
-                        .with("people", line.people())
+                        .with(
+                                "people",
+                                EstimateWords.number(
+                                        BigDecimal.ONE.add(
+                                                line.helper().decimal().movePointLeft(2)),
+                                        2))
                         .with("basis", EstimateWords.basis(planned, line))));
         row(hours, phrase("estimate.all"), estimate.personHours(), EstimateWords::hours, NOTHING);
         row(hours, phrase("estimate.by-the-clock"), estimate.clock(), EstimateWords::hours, NOTHING);
@@ -220,35 +223,31 @@ public final class EstimateSheet {
         }
     }
 
-    private void leftOut() {
-        if (!planned.uncounted().isEmpty()) {
-            draft.section("estimate.left-out")
-                    .bullet(phrase("estimate.uncounted").with("work", EstimateWords.subjects(planned.uncounted())));
-        }
-    }
-
-    private void pace() {
-        if (estimate.routes().isEmpty()) {
-            return;
-        }
-        draft.section("estimate.pace");
-        estimate.routes().forEach(route -> draft.bullet(EstimateWords.pace(route)));
-        Spread<Area> day = estimate.areaPerMachineDay();
-        draft.bullet(phrase("estimate.machine-day")
-                .with("range", Range.of(day.low(), day.high()))
-                .with("likely", day.likely()));
+    private void plausibility() {
+        estimate.plausibility().ifPresent(beside -> {
+            Wording verdict = beside.plausible()
+                    ? phrase("estimate.plausible.inside")
+                    : phrase("estimate.plausible.outside").with("steps", EstimateWords.subjects(beside.outside()));
+            Spread<Area> day = estimate.areaPerMachineDay();
+            double hours = estimate.personHours().likely().minutes()
+                    / 60
+                    / planned.job().area().squareMetres();
+            draft.section("estimate.plausibility")
+                    .bullet(phrase("estimate.plausible")
+                            .with("reckoned", beside.reckoned().likely())
+                            .with("published", beside.published())
+                            .with("verdict", verdict))
+                    .bullet(phrase("estimate.machine-day")
+                            .with("range", Range.of(day.low(), day.high()))
+                            .with("likely", day.likely())
+                            .with("hours", EstimateWords.number(BigDecimal.valueOf(hours), 2)));
+        });
     }
 
     private void restsOn() {
         draft.section("estimate.rests-on");
-        AbrasionResistance stone = planned.job().stone().resistance();
-        if (!estimate.routes().isEmpty()) {
-            draft.bullet(phrase("estimate.stone")
-                    .with("hardness", planned.job().stone().hardness())
-                    .with(
-                            "resistance",
-                            Wording.number(BigDecimal.valueOf(stone.ha()).stripTrailingZeros()))
-                    .with("source", Wording.source(stone.source())));
+        if (!planned.job().steps().isEmpty()) {
+            draft.bullet(phrase("estimate.stone").with("stone", planned.job().stone()));
         }
         draft.bullet("estimate.from-the-plan");
         if (estimate.work().stream().anyMatch(line -> line.basis() == Basis.CREW_TIMING)) {
@@ -267,10 +266,11 @@ public final class EstimateSheet {
         worked().forEach(line -> all.addAll(line.assumptions()));
         planned.rates().values().forEach(all::addAll);
         estimate.consumables().forEach(line -> all.addAll(line.assumptions()));
+        estimate.plausibility().ifPresent(beside -> all.addAll(beside.assumptions()));
         all.forEach(assumption -> bySource.computeIfAbsent(
                         Wording.source(assumption.source()), source -> new LinkedHashSet<>())
                 .add(phrase("estimate.assumption")
-                        .with("name", Words.parameter(assumption.name()))
+                        .with("name", EstimateWords.assumption(assumption.name()))
                         .with("value", assumption.value())));
         return bySource;
     }

@@ -13,7 +13,6 @@ import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.Line;
 import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.PriceItem;
-import stoneprocess.core.estimate.RouteCheck;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.TimeSpan;
@@ -35,6 +34,7 @@ import stoneprocess.rules.text.document.Wording;
 final class EstimateWords {
     static final Wording NOTHING = Wording.name("");
     static final Wording HOURS = Wording.name(Unit.HOUR.symbol());
+    private static final String TASK = "task.";
     private static final String MACHINE_HOUR = "machine-hour ";
 
     private static final Map<String, Term> NAMED =
@@ -122,18 +122,9 @@ final class EstimateWords {
         return phrase(published ? "estimate.basis.published" : "estimate.basis.practice");
     }
 
-    /** How fast a step is walked, what practice says of it, and what explains the difference. */
-    static Wording pace(RouteCheck route) {
-        Wording causes = list(
-                route.departures(),
-                departure -> phrase("estimate.cause")
-                        .with("cause", departure.cause())
-                        .with("factor", number(departure.factor().decimal().movePointLeft(2), 2)));
-        Wording.Phrase pace = phrase(route.practice().isPresent() ? "estimate.pace.both" : "estimate.pace.walked")
-                .with("step", subject(route.step()))
-                .with("walked", route.walked().likely())
-                .with("agreement", Wording.of(route.agreement()).with("causes", causes));
-        return route.practice().map(band -> pace.with("band", band)).orElse(pace);
+    /** What a number is about: a task by its name, the rest as everywhere. */
+    static Wording assumption(String name) {
+        return name.startsWith(TASK) ? subject(name.substring(TASK.length())) : Words.parameter(name);
     }
 
     /** Adds a row of the three figures. */

@@ -177,8 +177,8 @@ class ExplanationTest {
 
         assertThat(why.grounds().get(0).restsOn())
                 .extracting(Matter::topic)
-                .containsExactly(Topics.STONE, Topics.MACHINE, Topics.ADDED_WEIGHT);
-        assertThat(why.numbers()).containsKeys("passes.first.low", "passes.first.high", "cut-rate.medium");
+                .containsExactlyInAnyOrder(Topics.GRIT_PATH, Topics.STONE, Topics.MACHINE, Topics.ADDED_WEIGHT);
+        assertThat(why.numbers()).containsKeys("removal.resin.low", "removal.resin.high", "cut-rate.medium");
         assertThat(why.answers()).extracting(FieldAnswer::field).contains("stone.scriber", "equipment.machines");
         assertThat(ADVISOR.whyNot(MARBLE, Topics.PASSES, FIRST_STEP, "3").kind())
                 .isEqualTo(WhyNotKind.COMPUTED);

@@ -202,6 +202,7 @@ final class Spoilt {
                 step.water(),
                 litres,
                 passes,
+                step.depth(),
                 step.handling(),
                 step.pickUp(),
                 step.checks());

@@ -1,0 +1,116 @@
+package stoneprocess.core.removal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.tool.MachineClass;
+
+/** What a pass takes off, by hand, and the laws of passes. The numbers themselves are from memory. */
+class RemovalTest {
+    private static final Parameters STANDARD = Parameters.standard();
+    private static final Removal MARBLE = new Removal(CuttingClass.MEDIUM, STANDARD);
+    private static final Removal GRANITE = new Removal(CuttingClass.HARD, STANDARD);
+    private static final Mass USUAL = new Mass(22.5);
+
+    private static AbrasiveGrade grade(String key) {
+        return GritSequence.standard().get(key, "grade");
+    }
+
+    private static Range<Length> depth(double millimetres) {
+        return Range.of(new Length(millimetres), new Length(millimetres));
+    }
+
+    /** By hand: resin 50 takes 15 to 30 micrometres on marble, 400 an eighth of that; on granite three tenths of it. */
+    @Test
+    void a_pass_takes_half_as_much_at_twice_the_number() {
+        assertThat(MARBLE.takes(1000, grade("resin-400"), MachineClass.SINGLE_DISC, USUAL))
+                .isEqualTo(Range.of(new Length(1.875), new Length(3.75)));
+        assertThat(GRANITE.takes(1000, grade("resin-400"), MachineClass.SINGLE_DISC, USUAL))
+                .isEqualTo(Range.of(new Length(0.5625), new Length(1.125)));
+    }
+
+    /** By hand: 47.5 kg of machine and 22.5 kg on 430 mm; 300 kg and 30 kg on 700 mm. Preston (1927), memory. */
+    @Test
+    void what_presses_harder_on_its_path_takes_more() {
+        assertThat(MARBLE.intensity(MachineClass.SINGLE_DISC, USUAL)).isEqualTo(new Share(100));
+        assertThat(MARBLE.intensity(MachineClass.SINGLE_DISC, new Mass(0)).percent())
+                .isCloseTo(100 * 47.5 / 70, within(1e-4));
+        assertThat(MARBLE.intensity(MachineClass.PLANETARY, new Mass(30)).percent())
+                .isCloseTo(100 * (330 / 700.0) / (70 / 430.0), within(1e-3));
+        assertThat(MARBLE.intensity(MachineClass.EDGE_TOOL, new Mass(0))).isEqualTo(new Share(100));
+    }
+
+    /** By hand: 400 has grains of 27.65 micrometres in the middle, a quarter of it 6.9; 800 takes 0.94 to 1.88. */
+    @Test
+    void passes_are_the_depth_over_what_a_pass_takes() {
+        assertThat(MARBLE.leaves(grade("resin-400"))).isEqualTo(new Length(0.0069));
+        assertThat(MARBLE.passes(depth(0.0069), grade("resin-800"), MachineClass.SINGLE_DISC, USUAL))
+                .isEqualTo(Range.of(4, 8));
+        assertThat(MARBLE.passes(depth(0), grade("resin-800"), MachineClass.SINGLE_DISC, USUAL))
+                .isEqualTo(Range.of(1, 1));
+    }
+
+    /** Common practice, no source: on hard floors crews count 8 to 10 passes with each later grit. */
+    @Test
+    void later_grits_on_granite_take_what_crews_count() {
+        for (String[] pair : new String[][] {{"resin-400", "resin-800"}, {"resin-800", "resin-1500"}}) {
+            Length before = GRANITE.leaves(grade(pair[0]));
+            Range<Integer> passes =
+                    GRANITE.passes(Range.of(before, before), grade(pair[1]), MachineClass.SINGLE_DISC, USUAL);
+            assertThat(passes.low()).isLessThanOrEqualTo(10);
+            assertThat(passes.high()).isGreaterThanOrEqualTo(8);
+        }
+    }
+
+    /** Common practice, no source: 2 mm of lippage are many passes of metal on granite, or none: relay. */
+    @Test
+    void two_millimetres_of_lippage_on_granite_are_dozens_of_passes_of_metal() {
+        Range<Integer> passes = GRANITE.passes(
+                depth(2 / STANDARD.part("removal.high-spots")), grade("metal-30"), MachineClass.SINGLE_DISC, USUAL);
+        assertThat(passes.low()).isGreaterThanOrEqualTo(15);
+        assertThat(passes.high()).isLessThanOrEqualTo(60);
+    }
+
+    @Property
+    void more_to_take_off_never_takes_fewer_passes(
+            @ForAll @DoubleRange(max = 5) double depth,
+            @ForAll @DoubleRange(max = 5) double more,
+            @ForAll CuttingClass stone,
+            @ForAll @IntRange(max = 17) int which,
+            @ForAll @DoubleRange(max = 60) double added) {
+        AbrasiveGrade grade = GritSequence.standard().grades().get(which % 17);
+        Removal removal = new Removal(stone, STANDARD);
+        Range<Integer> less = removal.passes(depth(depth), grade, MachineClass.SINGLE_DISC, new Mass(added));
+        Range<Integer> deeper = removal.passes(depth(depth + more), grade, MachineClass.SINGLE_DISC, new Mass(added));
+        Range<Integer> heavier = removal.passes(depth(depth), grade, MachineClass.SINGLE_DISC, new Mass(added + 10));
+        assertThat(less.low()).isLessThanOrEqualTo(less.high()).isGreaterThanOrEqualTo(1);
+        assertThat(deeper.low()).isGreaterThanOrEqualTo(less.low());
+        assertThat(deeper.high()).isGreaterThanOrEqualTo(less.high());
+        assertThat(heavier.high()).isLessThanOrEqualTo(less.high());
+    }
+
+    @Test
+    void a_bond_that_takes_nothing_is_refused_by_name() {
+        Parameters none = STANDARD.with("cut-rate.hard", new Share(0));
+        assertThat(grade("resin-400").bond()).isEqualTo(Bond.RESIN);
+        assertThatThrownBy(() -> new Removal(CuttingClass.HARD, none)
+                        .passes(depth(1), grade("resin-400"), MachineClass.SINGLE_DISC, USUAL))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("removal.resin.high: '0.03 mm'");
+    }
+}
