@@ -15,8 +15,10 @@ import stoneprocess.core.estimate.Job;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.site.JobOptions;
 import stoneprocess.core.site.PlannedJob;
 import stoneprocess.core.survey.SurveyField;
@@ -24,8 +26,7 @@ import stoneprocess.core.tool.MachineClass;
 import stoneprocess.rules.text.document.Wording;
 
 /**
- * What a plan's job needs in all, as its estimate reckons it. Hours of work belong to the estimate, which tells what they
- * rest on.
+ * What a plan's job needs in all, as its estimate reckons it; the estimate tells what the figures rest on.
  *
  * @param estimate the estimate of the job; empty where the area is not known or nothing is cut
  */
@@ -59,6 +60,14 @@ record PlanTotals(Optional<Estimate> estimate) {
     Optional<Wording> words() {
         List<Wording> totals = new ArrayList<>();
         estimate.ifPresent(reckoned -> {
+            totals.add(phrase("totals.work")
+                    .with("hours", hours(reckoned.personHours().likely()))
+                    .with(
+                            "range",
+                            phrase("table.range")
+                                    .with("low", hours(reckoned.personHours().low()))
+                                    .with("high", hours(reckoned.personHours().high())))
+                    .with("days", days(reckoned.calendar().days().likely())));
             total(reckoned, ConsumableKind.WATER, "totals.water").ifPresent(totals::add);
             total(reckoned, ConsumableKind.SLURRY, "totals.slurry").ifPresent(totals::add);
             Spread<TimeSpan> waits = reckoned.calendar().waiting();
@@ -67,6 +76,14 @@ record PlanTotals(Optional<Estimate> estimate) {
             }
         });
         return totals.isEmpty() ? Optional.empty() : Optional.of(Wording.list(Wording.Joint.SENTENCES, totals));
+    }
+
+    private static Wording hours(TimeSpan time) {
+        return Wording.number(time.in(Unit.HOUR).round(TWO_DIGITS));
+    }
+
+    private static Wording days(Count days) {
+        return Wording.number(days.decimal());
     }
 
     private static Optional<Wording> total(Estimate estimate, ConsumableKind kind, String key) {

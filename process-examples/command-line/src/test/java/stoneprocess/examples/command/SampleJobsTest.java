@@ -1,0 +1,159 @@
+package stoneprocess.examples.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import stoneprocess.core.estimate.Estimate;
+import stoneprocess.core.estimate.JobStep;
+import stoneprocess.core.estimate.PriceList;
+import stoneprocess.core.json.Json;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.site.JobOptions;
+import stoneprocess.core.site.PlannedJob;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.EtchClass;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.WearClass;
+import stoneprocess.core.survey.Zone;
+import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.rules.Advisor;
+
+/** Ten jobs from a spot to a warehouse; the table of docs/validation.md, and bands that a senior estimator would draw. */
+class SampleJobsTest {
+    private static final Advisor ADVISOR = Advisor.standard();
+    private static final Path PAGE = Path.of("..", "docs", "validation.md");
+    private static final String FROM = "<!-- sample jobs -->";
+    private static final String TO = "<!-- end of sample jobs -->";
+
+    /**
+     * One job.
+     *
+     * @param leastHours person-hours below which a restorer would not believe it; common practice, no source
+     * @param mostHours the same above
+     */
+    private record Sample(String name, FloorSurvey survey, double leastHours, double mostHours) {}
+
+    private static FloorSurvey shipped(String name) throws IOException {
+        return Json.SURVEY.read(Files.readString(Path.of("surveys", name + ".json")));
+    }
+
+    private static FloorSurvey with(FloorSurvey survey, double area, UnaryOperator<FloorSurvey.Builder> change) {
+        return change.apply(survey.toBuilder().set(SurveyField.AREA, new Area(area)))
+                .build();
+    }
+
+    /** The same floor in one zone that has been looked at for everything and has only the damage given. */
+    private static FloorSurvey only(FloorSurvey survey, double area, Damage... found) {
+        Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
+        for (DamageKind kind : DamageKind.values()) {
+            damages.put(kind, Damage.none(kind));
+        }
+        for (Damage damage : found) {
+            damages.put(damage.kind(), damage);
+        }
+        return survey.toBuilder()
+                .set(SurveyField.AREA, new Area(area))
+                .readings(List.of())
+                .zones(List.of(new Zone("whole", ZoneKind.FIELD, new Share(100), damages)))
+                .build();
+    }
+
+    private static Damage seen(DamageKind kind, Term look, double percent) {
+        return Damage.seen(kind, look, new Share(percent));
+    }
+
+    private static List<Sample> samples() throws IOException {
+        FloorSurvey granite = shipped("counting-house-granite");
+        FloorSurvey marble = shipped("reading-room-marble");
+        FloorSurvey terrazzo = shipped("customs-house-terrazzo");
+        FloorSurvey concrete = shipped("boat-shed-concrete");
+        Damage dull = seen(DamageKind.WEAR, WearClass.DULL, 80);
+        FloorSurvey lipped = only(
+                        granite, 300, Damage.measured(DamageKind.LIPPAGE, new Length(2), new Share(40)), dull)
+                .toBuilder()
+                .set(
+                        SurveyField.MACHINES,
+                        EnumSet.of(MachineClass.EDGE_TOOL, MachineClass.SINGLE_DISC, MachineClass.PLANETARY))
+                .unknown(SurveyField.GRADES)
+                .build();
+        return List.of(
+                new Sample(
+                        "etch spot, marble",
+                        only(marble, 0.3, seen(DamageKind.ETCHES, EtchClass.GLOSS_LOST, 100)),
+                        1.5,
+                        8),
+                new Sample(
+                        "kitchen, marble",
+                        only(marble, 6, seen(DamageKind.SCRATCHES, ScratchClass.SEEN, 50)),
+                        6,
+                        20),
+                new Sample("foyer, marble", only(marble, 22, dull), 10, 40),
+                new Sample("lobby, terrazzo, hone", terrazzo, 15, 50),
+                new Sample("hall, granite", granite, 40, 110),
+                new Sample("reading room, marble", marble, 50, 120),
+                new Sample("granite, last grits and powder", only(granite, 180, dull), 100, 200),
+                new Sample("granite, 2 mm lippage, planetary", lipped, 150, 900),
+                new Sample("show floor, concrete", concrete, 100, 400),
+                new Sample("warehouse, concrete", with(concrete, 5000, builder -> builder), 1200, 4000));
+    }
+
+    @Test
+    void ten_jobs_are_what_the_table_of_validation_says_and_a_restorer_would_believe() throws IOException {
+        PriceList prices = Json.PRICE_LIST.read(Files.readString(Path.of("prices", "harbour-crew.json")));
+        List<String> rows = new ArrayList<>(List.of(
+                "| job | m2 | steps | hours low | likely | high | likely a m2 | days | price, " + prices.currency()
+                        + " |",
+                "|---|---|---|---|---|---|---|---|---|"));
+        for (Sample sample : samples()) {
+            Recommendation plan = ADVISOR.recommend(sample.survey());
+            assertThat(PlannedJob.isThere(plan)).as(sample.name()).isTrue();
+            PlannedJob planned = PlannedJob.of(plan, JobOptions.defaults());
+            Estimate estimate = planned.estimate();
+            double area = planned.job().area().squareMetres();
+            double likely = estimate.personHours().likely().minutes() / 60;
+            String steps = planned.job().steps().stream().map(JobStep::name).collect(Collectors.joining(", "));
+            rows.add(String.format(
+                    Locale.ROOT,
+                    "| %s | %s | %s | %.1f | %.1f | %.1f | %.2f | %.0f | %.0f |",
+                    sample.name(),
+                    planned.job().area().decimal().toPlainString(),
+                    steps.isEmpty() ? "by hand" : steps,
+                    estimate.personHours().low().minutes() / 60,
+                    likely,
+                    estimate.personHours().high().minutes() / 60,
+                    likely / area,
+                    estimate.calendar().days().likely().number() * 1.0,
+                    prices.cost(estimate).total().likely().amount()));
+            assertThat(likely).as(sample.name()).isBetween(sample.leastHours(), sample.mostHours());
+        }
+        String table = String.join("\n", rows);
+        System.out.println(table);
+        String page = Files.readString(PAGE);
+        if (System.getProperty("samples.write") != null) {
+            page = page.substring(0, page.indexOf(FROM) + FROM.length()) + "\n\n" + table + "\n\n"
+                    + page.substring(page.indexOf(TO));
+            Files.writeString(PAGE, page);
+        }
+        assertThat(page).contains(table);
+    }
+}
