@@ -111,7 +111,8 @@ public enum Formula {
         Outcome closeStep(TrackKind track, Grit grit, Optional<Grit> before, Known known) {
             Subject step = new Subject.OfStep(track, grit.key());
             AbrasiveGrade grade = known.sequence().get(grit, Topics.PASSES.id());
-            Optional<AbrasiveGrade> coarser = before.map(worked -> known.sequence().get(worked, Topics.PASSES.id()))
+            Optional<AbrasiveGrade> coarser = before.map(
+                            worked -> known.sequence().get(worked, Topics.PASSES.id()))
                     .or(() -> known.worked(track));
             MachineClass machine = known.values(Topics.MACHINE, step).get(0);
             AddedWeight weight = known.values(Topics.ADDED_WEIGHT, step).get(0);
@@ -122,10 +123,7 @@ public enum Formula {
                     machine,
                     StepFigures.middleMass(machine, weight, known.parameters()));
             return decision(
-                    Topics.PASSES,
-                    step,
-                    List.of(passes),
-                    listed(removal.inputs(grade, machine), topics(), List.of()));
+                    Topics.PASSES, step, List.of(passes), listed(removal.inputs(grade, machine), topics(), List.of()));
         }
 
         @Override

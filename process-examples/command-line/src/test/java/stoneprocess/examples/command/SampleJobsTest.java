@@ -28,7 +28,6 @@ import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.EtchClass;
 import stoneprocess.core.survey.FloorSurvey;
-import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WearClass;
@@ -88,14 +87,13 @@ class SampleJobsTest {
         FloorSurvey terrazzo = shipped("customs-house-terrazzo");
         FloorSurvey concrete = shipped("boat-shed-concrete");
         Damage dull = seen(DamageKind.WEAR, WearClass.DULL, 80);
-        FloorSurvey lipped = only(
-                        granite, 300, Damage.measured(DamageKind.LIPPAGE, new Length(2), new Share(40)), dull)
-                .toBuilder()
-                .set(
-                        SurveyField.MACHINES,
-                        EnumSet.of(MachineClass.EDGE_TOOL, MachineClass.SINGLE_DISC, MachineClass.PLANETARY))
-                .unknown(SurveyField.GRADES)
-                .build();
+        FloorSurvey lipped =
+                only(granite, 300, Damage.measured(DamageKind.LIPPAGE, new Length(2), new Share(40)), dull).toBuilder()
+                        .set(
+                                SurveyField.MACHINES,
+                                EnumSet.of(MachineClass.EDGE_TOOL, MachineClass.SINGLE_DISC, MachineClass.PLANETARY))
+                        .unknown(SurveyField.GRADES)
+                        .build();
         return List.of(
                 new Sample(
                         "etch spot, marble",
@@ -103,10 +101,7 @@ class SampleJobsTest {
                         1.5,
                         8),
                 new Sample(
-                        "kitchen, marble",
-                        only(marble, 6, seen(DamageKind.SCRATCHES, ScratchClass.SEEN, 50)),
-                        6,
-                        20),
+                        "kitchen, marble", only(marble, 6, seen(DamageKind.SCRATCHES, ScratchClass.SEEN, 50)), 6, 20),
                 new Sample("foyer, marble", only(marble, 22, dull), 10, 40),
                 new Sample("lobby, terrazzo, hone", terrazzo, 15, 50),
                 new Sample("hall, granite", granite, 40, 110),

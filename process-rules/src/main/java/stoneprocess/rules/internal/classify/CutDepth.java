@@ -34,8 +34,7 @@ final class CutDepth {
      *
      * @param before the grade worked before it; empty for the first
      */
-    static Range<Length> of(
-            Situation situation, TrackKind track, Optional<AbrasiveGrade> before, AbrasiveGrade grade) {
+    static Range<Length> of(Situation situation, TrackKind track, Optional<AbrasiveGrade> before, AbrasiveGrade grade) {
         CutDepth depth = new CutDepth(situation, track);
         return before.map(coarser -> exactly(depth.removal.leaves(coarser))).orElseGet(() -> depth.first(grade));
     }
