@@ -13,6 +13,7 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Speed;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.removal.CuttingClass;
+import stoneprocess.core.tool.MachineClass;
 
 /** The course of one job: which work and which waits follow one another, and how long they take. */
 final class Hours {
@@ -38,6 +39,7 @@ final class Hours {
             hours.others(Optional.of(step.name()));
         }
         job.sealing().ifPresent(hours::seal);
+        hours.daily();
         return hours.lines;
     }
 
@@ -103,7 +105,7 @@ final class Hours {
                 which -> cut.applyAsDouble(which) * rinsing,
                 helper,
                 List.of(numbers.single("estimate.rinsing")));
-        double bays = bays();
+        double bays = bays(step);
         work(
                 Work.SETTING_UP,
                 name,
@@ -118,10 +120,13 @@ final class Hours {
                 List.of(numbers.ranged("estimate.rework")));
     }
 
-    /** Square bays as long as a walk, the last one in part. */
-    private double bays() {
+    /** Square bays as long as a walk, of a planetary machine lanes; the last one in part. */
+    private double bays(JobStep step) {
         double metres = numbers.parameters().get("estimate.bay", Length.class).millimetres() / 1000;
-        return StrictMath.ceil(job.area().squareMetres() / (metres * metres));
+        double bay = step.machine().kind() == MachineClass.PLANETARY
+                ? numbers.at("estimate.bay-planetary")
+                : metres * metres;
+        return StrictMath.ceil(job.area().squareMetres() / bay);
     }
 
     private Line.WorkLine field(JobStep step, Optional<String> name) {
@@ -134,10 +139,10 @@ final class Hours {
             assumptions = List.of();
         } else if (step.kind() == StepKind.POWDER) {
             boolean hard = job.stone() == CuttingClass.HARD;
-            double longer = hard ? numbers.share("estimate.powder-hard") : 1;
-            rate = which -> numbers.divisor("estimate.powder", which) / longer;
+            rate = which -> numbers.divisor("estimate.powder", which)
+                    / (hard ? numbers.share("estimate.powder-hard", which.opposite()) : 1);
             assumptions = hard
-                    ? List.of(numbers.ranged("estimate.powder"), numbers.single("estimate.powder-hard"))
+                    ? List.of(numbers.ranged("estimate.powder"), numbers.ranged("estimate.powder-hard"))
                     : List.of(numbers.ranged("estimate.powder"));
         } else {
             rate = which -> walked(step, which);
@@ -178,17 +183,19 @@ final class Hours {
 
     private Line.WorkLine edges(JobStep step, Optional<String> name, Range<Integer> passes) {
         Optional<Range<Speed>> timed = timing(step).flatMap(CrewTiming::edges);
+        boolean powder = step.kind() == StepKind.POWDER;
+        String parameter = powder ? "estimate.powder-edges" : "estimate.hand";
         ToDoubleFunction<Case> rate = timed.isPresent()
                 ? which -> which.of(timed.get())
-                : which -> numbers.divisor("estimate.hand", which)
-                        / which.opposite().ofWhole(passes);
+                : which -> numbers.divisor(parameter, which)
+                        / (powder ? 1 : which.opposite().ofWhole(passes));
         return new Line.WorkLine(
                 Work.EDGES,
                 name,
                 Case.spread(which -> along(job.edges(), rate.applyAsDouble(which.opposite())), TimeSpan::new),
                 ALONE,
                 timed.isPresent() ? Basis.CREW_TIMING : Basis.DEFAULT,
-                timed.isPresent() ? List.of() : List.of(numbers.ranged("estimate.hand")));
+                timed.isPresent() ? List.of() : List.of(numbers.ranged(parameter)));
     }
 
     private Optional<CrewTiming> timing(JobStep step) {
@@ -206,6 +213,24 @@ final class Hours {
                 ALONE,
                 List.of(numbers.ranged("estimate.sealing")));
         waiting(Wait.SEALER_CURING, Optional.empty(), sealing.curing());
+    }
+
+    /** Each shift that the other work fills begins and ends; the first one with the travel. */
+    private void daily() {
+        boolean anyWet = job.steps().stream().anyMatch(JobStep::wet);
+        Spread<TimeSpan> all = Case.spread(
+                which -> Estimate.lines(lines, Line.WorkLine.class)
+                        .mapToDouble(line -> line.clock().at(which).minutes())
+                        .sum(),
+                TimeSpan::new);
+        double shift = job.site().shift().minutes();
+        work(
+                Work.DAILY,
+                Optional.empty(),
+                which -> Math.max(0, StrictMath.ceil(all.at(which).minutes() / shift) - 1)
+                        * numbers.at("estimate.daily", which),
+                helper(anyWet),
+                List.of(numbers.ranged("estimate.daily")));
     }
 
     private static double along(Length edges, double metresPerMinute) {

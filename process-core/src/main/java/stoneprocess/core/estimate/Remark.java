@@ -6,6 +6,9 @@ import stoneprocess.core.term.Term;
 public enum Remark implements Term {
     /** Low adds all low figures and high all high ones, so the true spread is likely narrower. */
     ENDS_ARE_ADDED,
+    /** Sealer, densifier, fillers and what is put on and thrown away are not among the consumables. */
+    MATERIALS_ARE_NOT_COUNTED,
+
     /** A working day has one shift and every day is a working day. */
     EVERY_DAY_IS_A_WORKING_DAY
 }

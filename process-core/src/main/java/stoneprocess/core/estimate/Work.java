@@ -23,5 +23,8 @@ public enum Work implements Term {
     /** Going back over what did not pass the check. */
     REWORK,
     /** Laying on and wiping off a sealer. */
-    SEALING
+    SEALING,
+
+    /** Getting to work and leaving it clean on each day after the first. */
+    DAILY
 }

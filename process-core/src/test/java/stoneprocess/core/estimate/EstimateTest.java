@@ -156,7 +156,8 @@ class EstimateTest {
                         "rework resin-400",
                         "drying",
                         "sealing",
-                        "sealer-curing");
+                        "sealer-curing",
+                        "daily");
         assertThat(estimate.calendar().waiting())
                 .isEqualTo(Spread.of(
                         TimeSpan.of(24 + 24 + 12 + 24 + 24, Unit.HOUR),

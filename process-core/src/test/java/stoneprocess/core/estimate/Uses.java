@@ -44,6 +44,7 @@ final class Uses {
             both.addAll(dry);
             for (CuttingClass stone : List.of(CuttingClass.MEDIUM, CuttingClass.HARD)) {
                 Job job = Jobs.marble(both.toArray(JobStep[]::new))
+                        .withArea(new Area(405))
                         .withStone(stone)
                         .withSite(SiteConditions.usual(parameters))
                         .withSealing(Sealing.usual(parameters));

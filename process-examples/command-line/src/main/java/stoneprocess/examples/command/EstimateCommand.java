@@ -62,7 +62,7 @@ final class EstimateCommand implements Callable<Integer> {
     @Option(
             names = "--work",
             paramLabel = "NAME=HOURS",
-            description = "Hours of one person for a task without a rate, such as \"fill-cracks=3-5 h\".")
+            description = "Hours of one person for a task, in place of the usual ones, such as \"fill-cracks=3-5 h\".")
     private Map<String, String> work = new LinkedHashMap<>();
 
     @Option(

@@ -77,8 +77,11 @@ class EstimateOfPlansTest {
                     .isGreaterThanOrEqualTo(lower.personHours().likely());
             assertThat(finer.personHours().high())
                     .isGreaterThanOrEqualTo(lower.personHours().high());
-            assertThat(finer.calendar().days().likely())
-                    .isGreaterThanOrEqualTo(lower.calendar().days().likely());
+            // A polish may do without the sealer that a hone waits for.
+            if (finer.calendar().waiting().equals(lower.calendar().waiting())) {
+                assertThat(finer.calendar().days().likely())
+                        .isGreaterThanOrEqualTo(lower.calendar().days().likely());
+            }
         }
     }
 

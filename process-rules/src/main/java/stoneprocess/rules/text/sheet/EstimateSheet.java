@@ -23,15 +23,18 @@ import stoneprocess.core.estimate.Cost;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.Line;
+import stoneprocess.core.estimate.Plausibility;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.PlannedJob;
+import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
@@ -81,6 +84,7 @@ public final class EstimateSheet {
         cost.ifPresent(sheet::cost);
         other.ifPresent(way -> ComparedWords.write(sheet.draft, way));
         sheet.plausibility();
+        sheet.stock();
         sheet.restsOn();
         sheet.cautions(cost.isPresent());
         sheet.hazards();
@@ -233,7 +237,7 @@ public final class EstimateSheet {
                     / 60
                     / planned.job().area().squareMetres();
             draft.section("estimate.plausibility")
-                    .bullet(phrase("estimate.plausible")
+                    .bullet(phrase(stretched(beside) ? "estimate.plausible.stretched" : "estimate.plausible")
                             .with("reckoned", beside.reckoned().likely())
                             .with("published", beside.published())
                             .with("verdict", verdict))
@@ -242,6 +246,41 @@ public final class EstimateSheet {
                             .with("likely", day.likely())
                             .with("hours", EstimateWords.number(BigDecimal.valueOf(hours), 2)));
         });
+    }
+
+    /** Whether anything but the margin was added to the published rates from memory. */
+    private static boolean stretched(Plausibility beside) {
+        return beside.assumptions().stream()
+                .anyMatch(assumption ->
+                        List.of("estimate.band.hard", "estimate.band.planetary").contains(assumption.name()));
+    }
+
+    /** What the open field loses, against what it may lose where the survey tells its thickness. */
+    private void stock() {
+        List<JobStep> steps = planned.job().steps();
+        if (steps.isEmpty()) {
+            return;
+        }
+        Range<Length> taken = Range.of(
+                new Length(steps.stream()
+                        .mapToDouble(step -> step.depth().low().millimetres())
+                        .sum()),
+                new Length(steps.stream()
+                        .mapToDouble(step -> step.depth().high().millimetres())
+                        .sum()));
+        List<Wording> passes = steps.stream()
+                .map(step -> (Wording) phrase("estimate.passes.of")
+                        .with("step", EstimateWords.subject(step.name()))
+                        .with("low", step.passes().low())
+                        .with("high", step.passes().high()))
+                .toList();
+        draft.section("estimate.stock")
+                .bullet(phrase("estimate.passes").with("passes", Wording.list(Joint.COMMA, passes)))
+                .bullet(phrase("estimate.stock.taken").with("range", taken));
+        Facts.mostRemoval(recommendation)
+                .ifPresent(most -> draft.bullet(
+                        phrase(taken.high().compareTo(most) > 0 ? "estimate.stock.over" : "estimate.stock.within")
+                                .with("most", most)));
     }
 
     private void restsOn() {

@@ -118,7 +118,7 @@ final class EstimateWords {
             return phrase("estimate.basis.house");
         }
         boolean published =
-                assumptions.stream().anyMatch(assumption -> assumption.source().published());
+                assumptions.stream().allMatch(assumption -> assumption.source().published());
         return phrase(published ? "estimate.basis.published" : "estimate.basis.practice");
     }
 

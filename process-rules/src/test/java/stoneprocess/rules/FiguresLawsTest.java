@@ -1,0 +1,144 @@
+package stoneprocess.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.LongRange;
+import net.jqwik.api.statistics.Statistics;
+import stoneprocess.core.estimate.Estimate;
+import stoneprocess.core.estimate.JobStep;
+import stoneprocess.core.estimate.StepKind;
+import stoneprocess.core.follow.NextMove;
+import stoneprocess.core.log.JobLog;
+import stoneprocess.core.plan.PlannedStep;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Track;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.site.JobOptions;
+import stoneprocess.core.site.PlannedJob;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.Zone;
+import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.rules.space.SurveyGenerator;
+
+/** What holds between the figures of plans, over drawn floors. */
+class FiguresLawsTest {
+    private static final Advisor ADVISOR = Advisor.standard();
+
+    /** A drawn floor of one zone that has one kind of damage, so deep. */
+    private static FloorSurvey floor(long seed, DamageKind kind, double millimetres, double area) {
+        Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
+        for (DamageKind any : DamageKind.values()) {
+            damages.put(any, Damage.none(any));
+        }
+        damages.put(kind, Damage.measured(kind, new Length(millimetres), new Share(60)));
+        return SurveyGenerator.of(new Share(95)).draw(new SplittableRandom(seed)).toBuilder()
+                .readings(List.of())
+                .zones(List.of(new Zone("whole", ZoneKind.FIELD, new Share(100), damages)))
+                .set(SurveyField.AREA, new Area(area))
+                .build();
+    }
+
+    private static List<String> method(Recommendation plan) {
+        return plan.plan().orElseThrow().tracks().stream()
+                .flatMap(track -> track.steps().stream()
+                        .map(step -> track.kind() + " " + step.grade().key() + " " + step.machine() + " "
+                                + step.weight() + " " + step.method()))
+                .toList();
+    }
+
+    private static Optional<Estimate> estimate(Recommendation plan) {
+        boolean reckoned = PlannedJob.isThere(plan)
+                && plan.steps(TrackKind.OPEN_FIELD).stream()
+                        .allMatch(step -> List.of("single-disc", "planetary", "edge-tool")
+                                .contains(step.machine().key()));
+        return reckoned ? Optional.of(PlannedJob.of(plan, JobOptions.defaults()).estimate()) : Optional.empty();
+    }
+
+    /** Floors with the same finish, tracks and method; how often a drawn pair is such a one is counted. */
+    @Property(tries = 250, seed = "1927")
+    void deeper_damage_never_takes_fewer_passes_or_hours(
+            @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
+            @ForAll boolean scratched,
+            @ForAll @DoubleRange(min = 0.01, max = 3) double depth,
+            @ForAll @DoubleRange(min = 0, max = 1) double deeper) {
+        DamageKind kind = scratched ? DamageKind.SCRATCHES : DamageKind.LIPPAGE;
+        Recommendation less = ADVISOR.recommend(floor(seed, kind, depth, 80));
+        Recommendation more = ADVISOR.recommend(floor(seed, kind, depth + deeper, 80));
+        boolean alike = PlannedJob.isThere(less)
+                && PlannedJob.isThere(more)
+                && less.plan().flatMap(plan -> plan.finish()).equals(more.plan().flatMap(plan -> plan.finish()))
+                && method(less).equals(method(more));
+        Statistics.label("alike").collect(alike);
+        Statistics.label("alike").coverage(drawn -> drawn.check(true).percentage(share -> share > 4));
+        if (!alike) {
+            return;
+        }
+        for (Track track : less.plan().orElseThrow().tracks()) {
+            List<PlannedStep> others = more.steps(track.kind());
+            for (int i = 0; i < others.size(); i++) {
+                PlannedStep shallow = track.steps().get(i);
+                assertThat(others.get(i).passes().low())
+                        .isGreaterThanOrEqualTo(shallow.passes().low());
+                assertThat(others.get(i).passes().high())
+                        .isGreaterThanOrEqualTo(shallow.passes().high());
+                assertThat(others.get(i).depth().high())
+                        .isGreaterThanOrEqualTo(shallow.depth().high());
+            }
+        }
+        estimate(less)
+                .ifPresent(shallow -> assertThat(
+                                estimate(more).orElseThrow().clock().likely())
+                        .isGreaterThanOrEqualTo(shallow.clock().likely()));
+    }
+
+    /** Plan, estimate and what follows an empty log tell one figure for one thing. */
+    @Property(tries = 120, seed = "1927")
+    void plan_estimate_and_follow_tell_the_same_passes(
+            @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
+            @ForAll @DoubleRange(min = 0.01, max = 1) double depth) {
+        Recommendation plan = ADVISOR.recommend(floor(seed, DamageKind.SCRATCHES, depth, 80));
+        boolean cut = PlannedJob.isThere(plan);
+        Statistics.label("cut").collect(cut);
+        Statistics.label("cut").coverage(drawn -> drawn.check(true).percentage(share -> share > 4));
+        if (!cut) {
+            return;
+        }
+        List<PlannedStep> field = plan.steps(TrackKind.OPEN_FIELD);
+        estimate(plan).ifPresent(estimate -> {
+            for (JobStep step : estimate.job().steps()) {
+                if (step.kind() != StepKind.POWDER) {
+                    PlannedStep planned = field.stream()
+                            .filter(any -> any.grade().key().equals(step.name()))
+                            .findFirst()
+                            .orElseThrow();
+                    assertThat(step.passes()).isEqualTo(planned.passes());
+                    assertThat(step.depth()).isEqualTo(planned.depth());
+                }
+            }
+        });
+        NextMove move = ADVISOR.followUp(plan, new JobLog("none yet", List.of(), Map.of()));
+        for (Track track : move.ahead().plan().map(ahead -> ahead.tracks()).orElse(List.of())) {
+            for (PlannedStep step : track.steps()) {
+                plan.steps(track.kind()).stream()
+                        .filter(planned -> planned.grade().equals(step.grade())
+                                && planned.machine() == step.machine()
+                                && planned.weight() == step.weight())
+                        .forEach(planned -> assertThat(step.passes()).isEqualTo(planned.passes()));
+            }
+        }
+    }
+}
