@@ -20,7 +20,6 @@ public record RuleSheets(RulebaseStamp rulebase, List<Sheet> rules) {
     /** Version of the JSON form. */
     public static final String FORMAT = "rules/1";
 
-    /** Copies the list. */
     public RuleSheets {
         Refuse.nulls(RuleSheets.class, rulebase, rules);
         rules = List.copyOf(rules);
@@ -42,7 +41,6 @@ public record RuleSheets(RulebaseStamp rulebase, List<Sheet> rules) {
      *     says the same of all facts that meet the conditions
      */
     public record Sheet(Card card, List<Condition> reads, Said says, Optional<String> follows) {
-        /** Copies the list. */
         public Sheet {
             Refuse.nulls(Sheet.class, card, reads, says, follows);
             reads = List.copyOf(reads);
@@ -70,7 +68,6 @@ public record RuleSheets(RulebaseStamp rulebase, List<Sheet> rules) {
      * @param orNotKnown true when it holds too as long as nobody knows
      */
     public record Condition(List<String> facts, List<String> classes, List<String> others, boolean orNotKnown) {
-        /** Copies the lists. */
         public Condition {
             Refuse.nulls(Condition.class, facts, classes, others);
             facts = List.copyOf(facts);
@@ -96,7 +93,6 @@ public record RuleSheets(RulebaseStamp rulebase, List<Sheet> rules) {
      * @param values keys of the values that it allows, prefers (the best first) or excludes
      */
     public record Said(ContributionKind kind, String topic, Subject subject, List<String> values) {
-        /** Copies the list. */
         public Said {
             Refuse.nulls(Said.class, kind, topic, subject, values);
             values = List.copyOf(values);

@@ -32,7 +32,6 @@ public record Comparison(RulebaseStamp one, RulebaseStamp other, int floors, Lis
                     Topics.all().indexOf(difference.matter().topic()))
             .thenComparing(difference -> difference.one().closing() == Closing.NOT_REACHED);
 
-    /** Copies the list. */
     public Comparison {
         Refuse.nulls(Comparison.class, one, other, differing);
         differing = List.copyOf(differing);
@@ -48,7 +47,6 @@ public record Comparison(RulebaseStamp one, RulebaseStamp other, int floors, Lis
      * @param decisions the topics that end otherwise, in the order in which they close
      */
     public record Floor(int index, String title, Status one, Status other, List<Differs> decisions) {
-        /** Copies the list. */
         public Floor {
             Refuse.nulls(Floor.class, title, one, other, decisions);
             decisions = List.copyOf(decisions);
@@ -115,7 +113,6 @@ public record Comparison(RulebaseStamp one, RulebaseStamp other, int floors, Lis
             List<String> rulesOfOne,
             List<String> rulesOfOther,
             List<Input> through) {
-        /** Copies the lists. */
         public Differs {
             Refuse.nulls(Differs.class, topic, subject, one, other, rulesOfOne, rulesOfOther, through);
             rulesOfOne = List.copyOf(rulesOfOne);
@@ -148,7 +145,6 @@ public record Comparison(RulebaseStamp one, RulebaseStamp other, int floors, Lis
      * @param values the values; none unless decided
      */
     public record Ending<V>(Topic<V> topic, Closing end, List<V> values) {
-        /** Copies the list. */
         public Ending {
             Refuse.nulls(Ending.class, topic, end, values);
             values = List.copyOf(values);

@@ -55,7 +55,6 @@ public record Difference(
     /** Version of the JSON form. */
     public static final String FORMAT = "difference/1";
 
-    /** Copies the lists. */
     public Difference {
         Refuse.nulls(
                 Difference.class,

@@ -28,7 +28,6 @@ public record FieldAnswer(String field, boolean known, List<Given> given) {
     private static final String DAMAGES = "damages.";
     private static final String READINGS = "readings";
 
-    /** Copies the list. */
     public FieldAnswer {
         Refuse.nulls(FieldAnswer.class, field, given);
         given = List.copyOf(given);

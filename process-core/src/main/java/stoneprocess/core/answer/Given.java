@@ -13,7 +13,6 @@ import stoneprocess.core.quantity.Quantity;
  * @param amounts what was measured, each with its unit; depth, then share of a damage
  */
 public record Given(Optional<String> zone, List<String> keys, List<Quantity> amounts) {
-    /** Copies the lists. */
     public Given {
         Refuse.nulls(Given.class, zone, keys, amounts);
         keys = List.copyOf(keys);

@@ -14,7 +14,6 @@ import stoneprocess.core.topic.PolicyKind;
  * @param restsOn matters that its facts were concluded from, or that went into its computing
  */
 public record Ground(Outcome outcome, PolicyKind policy, List<Matter> restsOn) {
-    /** Copies the list. */
     public Ground {
         Refuse.nulls(Ground.class, outcome, policy, restsOn);
         restsOn = List.copyOf(restsOn);

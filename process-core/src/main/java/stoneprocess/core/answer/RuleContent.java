@@ -20,7 +20,6 @@ import stoneprocess.core.topic.Contribution;
  *     the same of all facts that meet the conditions
  */
 public record RuleContent(Card card, List<Condition> conditions, Contribution says, Optional<String> follows) {
-    /** Copies the list. */
     public RuleContent {
         Refuse.nulls(RuleContent.class, card, conditions, says, follows);
         conditions = List.copyOf(conditions);
@@ -36,7 +35,6 @@ public record RuleContent(Card card, List<Condition> conditions, Contribution sa
      * @param orNotKnown true when it holds too as long as nobody knows
      */
     public record Condition(List<String> facts, List<Term> classes, List<Term> others, boolean orNotKnown) {
-        /** Copies the lists. */
         public Condition {
             Refuse.nulls(Condition.class, facts, classes, others);
             facts = List.copyOf(facts);

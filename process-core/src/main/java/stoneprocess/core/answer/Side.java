@@ -14,7 +14,6 @@ import stoneprocess.core.topic.Topic;
  * @param rules ids of the rules that spoke on this side only, ordered
  */
 public record Side<V>(Topic<V> topic, Closing closing, List<V> values, List<String> rules) {
-    /** Copies the lists. */
     public Side {
         Refuse.nulls(Side.class, topic, closing, values, rules);
         values = List.copyOf(values);

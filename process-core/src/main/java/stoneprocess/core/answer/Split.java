@@ -11,7 +11,6 @@ import stoneprocess.core.internal.check.Refuse;
  * @param <T> what is compared
  */
 public record Split<T>(List<T> one, List<T> other) {
-    /** Copies the lists. */
     public Split {
         Refuse.nulls(Split.class, one, other);
         one = List.copyOf(one);

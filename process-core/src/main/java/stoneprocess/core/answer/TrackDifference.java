@@ -12,7 +12,6 @@ import stoneprocess.core.topic.TrackKind;
  * @param other keys of the grits of the other
  */
 public record TrackDifference(TrackKind track, List<String> one, List<String> other) {
-    /** Copies the lists. */
     public TrackDifference {
         Refuse.nulls(TrackDifference.class, track, one, other);
         one = List.copyOf(one);

@@ -22,7 +22,6 @@ public record Unmet(
         int steps,
         List<String> fields,
         List<Topic<?>> topics) {
-    /** Copies the lists. */
     public Unmet {
         Refuse.nulls(Unmet.class, fact, actual, required, fields, topics);
         actual = List.copyOf(actual);

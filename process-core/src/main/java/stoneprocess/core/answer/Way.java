@@ -9,7 +9,6 @@ import stoneprocess.core.internal.check.Refuse;
  * @param changes none where it is so already; in the order of the survey form, damage after it
  */
 public record Way(List<Change> changes) {
-    /** Copies the list. */
     public Way {
         Refuse.nulls(Way.class, changes);
         changes = List.copyOf(changes);

@@ -25,14 +25,12 @@ public record WhatElse(List<Open> open, RulebaseStamp rulebase) {
      * @param howFound the quickest test that settles it
      */
     public record Open(String field, List<Topic<?>> topics, HowFound howFound) {
-        /** Copies the list. */
         public Open {
             Refuse.nulls(Open.class, field, topics, howFound);
             topics = List.copyOf(topics);
         }
     }
 
-    /** Copies the list. */
     public WhatElse {
         Refuse.nulls(WhatElse.class, open, rulebase);
         open = List.copyOf(open);

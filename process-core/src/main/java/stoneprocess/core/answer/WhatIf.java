@@ -12,7 +12,6 @@ import stoneprocess.core.plan.Recommendation;
  * @param after the recommendation for the floor with the changes
  */
 public record WhatIf(List<Change> changes, Recommendation before, Recommendation after) {
-    /** Copies the list. */
     public WhatIf {
         Refuse.nulls(WhatIf.class, changes, before, after);
         changes = List.copyOf(changes);

@@ -28,7 +28,6 @@ public record AuditFinding(
         List<String> details,
         Optional<FloorSurvey> survey,
         Optional<String> explained) {
-    /** Copies the lists. */
     public AuditFinding {
         Refuse.nulls(AuditFinding.class, kind, topic, rules, values, facts, details, survey, explained);
         rules = List.copyOf(rules);

@@ -35,7 +35,6 @@ public record AuditReport(
         }
     }
 
-    /** Copies the lists. */
     public AuditReport {
         Refuse.nulls(AuditReport.class, rulebase, topics, acrossStages, findings);
         topics = List.copyOf(topics);

@@ -12,7 +12,6 @@ public record ExposureInputs(List<ExposureInput> inputs) {
     /** The version of the JSON form. */
     public static final String FORMAT = "exposure/1";
 
-    /** Copies the list. */
     public ExposureInputs {
         Refuse.nulls(ExposureInputs.class, inputs);
         inputs = List.copyOf(inputs);

@@ -27,7 +27,6 @@ public record SilicaControl(
         Optional<Limit<Count>> protectionFactor,
         Citation source,
         Role decides) {
-    /** Copies the list. */
     public SilicaControl {
         Refuse.nulls(
                 SilicaControl.class, verdict, missing, neededAirflow, respirator, protectionFactor, source, decides);

@@ -15,7 +15,6 @@ import stoneprocess.core.topic.Topic;
  * @param rules ids of the rules whose demand it releases; none when it leaves the floor alone
  */
 public record CounterOffer<V>(OfferKind kind, Topic<V> topic, List<V> values, List<String> rules) {
-    /** Copies the lists. */
     public CounterOffer {
         Refuse.nulls(CounterOffer.class, kind, topic, values, rules);
         values = List.copyOf(values);

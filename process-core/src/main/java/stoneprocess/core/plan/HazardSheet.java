@@ -22,7 +22,6 @@ import stoneprocess.core.topic.Hazard;
 public record HazardSheet(List<Precaution> precautions, List<Role> decides, List<Citation> limitSources) {
     private static final Map<Hazard, HazardSheet> SHEETS = load();
 
-    /** Copies the lists. */
     public HazardSheet {
         Refuse.nulls(HazardSheet.class, precautions, decides, limitSources);
         precautions = List.copyOf(precautions);

@@ -14,7 +14,6 @@ import stoneprocess.core.internal.check.Refuse;
  *     switched off, then parameters retuned; none for the shipped rulebase
  */
 public record RulebaseStamp(String version, String hash, List<String> switchedOff, List<HouseRule> house) {
-    /** Copies the lists. */
     public RulebaseStamp {
         Refuse.nulls(RulebaseStamp.class, version, hash, switchedOff, house);
         switchedOff = List.copyOf(switchedOff);

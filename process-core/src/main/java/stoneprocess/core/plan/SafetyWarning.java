@@ -22,7 +22,6 @@ public record SafetyWarning(
         List<String> rules,
         List<String> sources,
         boolean certain) {
-    /** Copies the lists. */
     public SafetyWarning {
         Refuse.nulls(SafetyWarning.class, hazard, precautions, decides, rules, sources);
         precautions = List.copyOf(precautions);

@@ -131,7 +131,7 @@ public final class Audit {
             found.addAll(ownStage(audit.space().rules()));
             found.forEach(finding -> findings.add(witnesses.show(finding)));
             progress.done(
-                    topic.id(),
+                    topic,
                     spaces.size(),
                     topics.size(),
                     spaces.get(spaces.size() - 1).combinations());

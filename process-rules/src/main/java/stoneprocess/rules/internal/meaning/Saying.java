@@ -17,7 +17,6 @@ public record Saying(String rule, Contribution says, List<ConditionMeaning> cond
     /** Stands for whichever step meets the conditions. */
     public static final Subject ANY_STEP = new Subject.OfStep(TrackKind.OPEN_FIELD, "any");
 
-    /** Copies the list. */
     public Saying {
         conditions = List.copyOf(conditions);
     }
