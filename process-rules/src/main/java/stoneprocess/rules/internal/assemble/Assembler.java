@@ -3,9 +3,7 @@ package stoneprocess.rules.internal.assemble;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -57,13 +55,11 @@ public final class Assembler {
     private final Run run;
     private final Situation situation;
     private final List<LoadedRule> rules;
-    private final Map<String, Card> cards = new HashMap<>();
 
     private Assembler(Run run, List<LoadedRule> rules) {
         this.run = run;
         this.situation = run.situation();
         this.rules = rules;
-        rules.forEach(rule -> cards.put(rule.id(), rule.card()));
     }
 
     /**
@@ -128,23 +124,31 @@ public final class Assembler {
     }
 
     private int gravity(Reason reason) {
-        Card card = cards.get(reason.rule());
+        Card card = card(reason.rule());
         boolean licensed = card.offers().contains(OfferKind.SAMPLE_FIRST.name())
                 || card.offers().contains(OfferKind.SPECIALIST.name());
         return licensed ? 0 : card.locked() ? 1 : 2;
     }
 
+    private Card card(String rule) {
+        int at = 0;
+        while (!rules.get(at).id().equals(rule)) {
+            at++;
+        }
+        return rules.get(at).card();
+    }
+
     /** Ways out of a refusal, of what holds the floor for certain, and of each impasse. */
     private List<CounterOffer<?>> offers(Status status, List<Impasse<?>> impasses) {
         if (status == Status.REFUSED) {
-            return fitting(CounterOffers.of(verdictReasons(), cards));
+            return fitting(CounterOffers.of(verdictReasons(), this::card));
         }
         List<CounterOffer<?>> offers = new ArrayList<>();
         if (status == Status.PROVISIONAL) {
-            offers.addAll(CounterOffers.ofHold(verdictReasons(), cards));
+            offers.addAll(CounterOffers.ofHold(verdictReasons(), this::card));
         }
         for (Impasse<?> impasse : impasses) {
-            CounterOffers.of(impasse, cards).stream()
+            CounterOffers.of(impasse, this::card).stream()
                     .filter(offer -> offer.kind() != OfferKind.LOWER_FINISH || stoneIsKnown())
                     .filter(offer -> offers.stream().noneMatch(other -> sameWayOut(offer, other)))
                     .forEach(offers::add);
@@ -266,8 +270,7 @@ public final class Assembler {
             HazardSheet sheet = HazardSheet.of(hazard);
             Set<String> sources = new TreeSet<>();
             sheet.limitSources().forEach(source -> sources.add(source.id()));
-            raising.forEach(
-                    reason -> sources.add(cards.get(reason.rule()).source().id()));
+            raising.forEach(reason -> sources.add(card(reason.rule()).source().id()));
             warnings.add(new SafetyWarning(
                     hazard,
                     sheet.precautions(),

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Impasse;
@@ -24,7 +25,7 @@ import stoneprocess.core.topic.Topics;
 final class CounterOffers {
     private CounterOffers() {}
 
-    static <V> List<CounterOffer<?>> of(Impasse<V> impasse, Map<String, Card> cards) {
+    static <V> List<CounterOffer<?>> of(Impasse<V> impasse, Function<String, Card> cards) {
         Map<OfferKind, Set<String>> released =
                 released(Stream.concat(impasse.needs().stream(), impasse.vetoes().stream()), cards);
         if (impasse.topic() == Topics.GRIT_PATH) {
@@ -56,7 +57,7 @@ final class CounterOffers {
     }
 
     /** Ways out of a refusal. */
-    static List<CounterOffer<?>> of(List<Reason> refusals, Map<String, Card> cards) {
+    static List<CounterOffer<?>> of(List<Reason> refusals, Function<String, Card> cards) {
         List<CounterOffer<?>> offers = new ArrayList<>();
         released(refusals.stream(), cards)
                 .forEach((kind, ids) -> offers.add(new CounterOffer<>(
@@ -66,12 +67,12 @@ final class CounterOffers {
     }
 
     /** What may be done instead of waiting for a hold that is certain; nothing where no rule offers anything. */
-    static List<CounterOffer<?>> ofHold(List<Reason> holds, Map<String, Card> cards) {
+    static List<CounterOffer<?>> ofHold(List<Reason> holds, Function<String, Card> cards) {
         List<CounterOffer<?>> offers = of(holds.stream().filter(Reason::certain).toList(), cards);
         return offers.size() == 1 ? List.of() : offers;
     }
 
-    private static Map<OfferKind, Set<String>> released(Stream<Reason> reasons, Map<String, Card> cards) {
+    private static Map<OfferKind, Set<String>> released(Stream<Reason> reasons, Function<String, Card> cards) {
         Map<OfferKind, Set<String>> released = new EnumMap<>(OfferKind.class);
         reasons.map(Reason::rule)
                 .distinct()
@@ -81,8 +82,8 @@ final class CounterOffers {
         return released;
     }
 
-    private static Stream<OfferKind> offers(String id, Map<String, Card> cards) {
-        return cards.get(id).offers().stream().map(OfferKind::valueOf);
+    private static Stream<OfferKind> offers(String id, Function<String, Card> cards) {
+        return cards.apply(id).offers().stream().map(OfferKind::valueOf);
     }
 
     private static Set<String> restingOnAnUnknownStone(Impasse<?> impasse) {
