@@ -24,6 +24,10 @@ final class FloorGrid {
     private static final double NEGLIGIBLE_POINT = 1e-5;
 
     private final FloorModel model;
+
+    /** What the start takes off, as a part of what the plan does. */
+    private final double takenOff;
+
     private final List<Track> tracks;
 
     /**
@@ -57,13 +61,14 @@ final class FloorGrid {
         }
     }
 
-    private FloorGrid(FloorModel model, List<Track> tracks) {
+    private FloorGrid(FloorModel model, double takenOff, List<Track> tracks) {
         this.model = model;
+        this.takenOff = takenOff;
         this.tracks = tracks;
     }
 
     /** The grid before the first pass; without a reading any level up to the ceiling is as likely as any other. */
-    static FloorGrid start(FloorModel model, Optional<LevelReading> reading) {
+    static FloorGrid start(FloorModel model, Optional<OldDamage> damage, Optional<LevelReading> reading) {
         double ceiling = model.ceiling().at60().gloss();
         int count = reading.isPresent() ? 4 * NODES : UNKNOWN_START;
         double[] level = new double[count];
@@ -78,14 +83,32 @@ final class FloorGrid {
             sum += weight[i];
         }
         List<Track> tracks = new ArrayList<>();
-        for (FloorModel.Floor floor : model.floors()) {
+        for (FloorModel.Floor floor : model.floors(damage.map(OldDamage::depths).orElse(List.of(1.0)))) {
             double[] own = new double[count];
             for (int i = 0; i < count; i++) {
                 own[i] = floor.weight() * weight[i] / sum;
             }
             tracks.add(new Track(floor, level, level, own));
         }
-        return new FloorGrid(model, tracks);
+        return new FloorGrid(model, damage.map(OldDamage::part).orElse(1.0), tracks);
+    }
+
+    /**
+     * The floors as they are after some passes of the grit in work, to be started again.
+     *
+     * @param takesOff what the new start takes off, as a part of what the plan does
+     */
+    FloorGrid again(int passes, double takesOff) {
+        List<Track> settled = new ArrayList<>();
+        for (Track track : tracks) {
+            double remaining = track.remaining(passes);
+            double[] level = new double[track.weight().length];
+            for (int i = 0; i < level.length; i++) {
+                level[i] = track.level(i, remaining);
+            }
+            settled.add(new Track(track.floor(), level, level, track.weight()));
+        }
+        return new FloorGrid(model, takesOff, Collections.unmodifiableList(settled));
     }
 
     /**
@@ -111,7 +134,7 @@ final class FloorGrid {
             }
             for (int i = 0; i < OWN; i++) {
                 double standing = common * track.floor().quality() + single * FloorModel.node(i, OWN, OWN_STEP);
-                limits[i] = prior.limit(standing, track.floor().left());
+                limits[i] = prior.limit(standing, track.floor().left(takenOff));
             }
             Levels levels = levels(track, passes);
             for (int node = 0; node < levels.size(); node++) {
@@ -133,7 +156,7 @@ final class FloorGrid {
             }
             points.moveTo(next, track.floor());
         }
-        return new FloorGrid(model, Collections.unmodifiableList(next));
+        return new FloorGrid(model, takenOff, Collections.unmodifiableList(next));
     }
 
     private Levels levels(Track track, int passes) {
@@ -160,7 +183,7 @@ final class FloorGrid {
             }
             read.add(new Track(track.floor(), track.start(), track.limit(), weight));
         }
-        return new FloorGrid(model, Collections.unmodifiableList(read));
+        return new FloorGrid(model, takenOff, Collections.unmodifiableList(read));
     }
 
     /** The levels of all floors after some passes of the grit in work. */
@@ -179,8 +202,8 @@ final class FloorGrid {
     double oldDamageUnder(double gloss) {
         double sum = 0;
         for (Track track : tracks) {
-            if (model.ceiling().at60().gloss() * StrictMath.exp(-track.floor().left()) < gloss
-                    && track.floor().left() > 0) {
+            double left = track.floor().left(takenOff);
+            if (left > 0 && model.ceiling().at60().gloss() * StrictMath.exp(-left) < gloss) {
                 sum += track.total();
             }
         }

@@ -115,28 +115,38 @@ record FloorModel(
     }
 
     /**
-     * Every combination of the floor's quality, its old damage and its pace on the grid, with its prior weight. Floors
-     * with old damage take three qualities only, since the damage itself spreads them.
+     * Every combination of the floor's quality, its old damage and its pace on the grid, with its prior weight. Damage that
+     * is as deep as the plan reckons costs the more the deeper it is; damage that is deeper than the plan takes off costs,
+     * wholly left, the most. Floors with such damage take three qualities only, since the damage itself spreads them.
+     *
+     * @param depths how deep the damage may be that the plan takes off, as parts of what it does
      */
-    List<Floor> floors() {
+    List<Floor> floors(List<Double> depths) {
         List<Floor> floors = new ArrayList<>();
         double[] quality = normal(QUALITIES, QUALITY_STEP);
         double[] pace = normal(TAUS, TAU_STEP);
         for (int t = 0; t < TAUS; t++) {
             double tau = StrictMath.exp(logTau + logTauDeviation * node(t, TAUS, TAU_STEP));
-            for (int q = 0; q < QUALITIES; q++) {
-                double weight = pace[t] * quality[q] * (1 - tooFine);
-                floors.add(new Floor(node(q, QUALITIES, QUALITY_STEP), 0, tau, weight));
+            for (int d = 0; d < depths.size(); d++) {
+                for (int q = 0; q < QUALITIES; q++) {
+                    double weight = pace[t] * quality[q] * (1 - tooFine) / depths.size();
+                    floors.add(new Floor(
+                            node(q, QUALITIES, QUALITY_STEP), left(d, depths.size()), depths.get(d), tau, weight));
+                }
             }
             for (int l = 0; l < LEFTS; l++) {
-                double left = leastLeft + (mostLeft - leastLeft) * (l + 0.5) / LEFTS;
+                double depth = mostLeft / (mostLeft - left(l, LEFTS));
                 for (int q = 0; q < HERMITE.length; q++) {
                     double weight = pace[t] * HERMITE_WEIGHT[q] * tooFine / LEFTS;
-                    floors.add(new Floor(HERMITE[q], left, tau, weight));
+                    floors.add(new Floor(HERMITE[q], mostLeft, depth, tau, weight));
                 }
             }
         }
         return floors;
+    }
+
+    private double left(int index, int count) {
+        return leastLeft + (mostLeft - leastLeft) * (index + 0.5) / count;
     }
 
     static double node(int index, int count, double step) {
@@ -162,9 +172,19 @@ record FloorModel(
      * One floor of the grid.
      *
      * @param quality standing that all grits share, in standard deviations
-     * @param left attenuation by old damage that the start has left
+     * @param damaged attenuation by the old damage, were nothing of it taken off
+     * @param depth how deep the damage is, as a part of what the plan takes off
      * @param tau passes after which 63 % of the way is done
      * @param weight its prior weight
      */
-    record Floor(double quality, double left, double tau, double weight) {}
+    record Floor(double quality, double damaged, double depth, double tau, double weight) {
+        /**
+         * Attenuation by the damage that a start leaves, in proportion to the depth that stays.
+         *
+         * @param takenOff what the start takes off, as a part of what the plan does
+         */
+        double left(double takenOff) {
+            return damaged * Math.max(0, 1 - takenOff / depth);
+        }
+    }
 }

@@ -19,9 +19,11 @@ import stoneprocess.core.source.Sources;
  * <p>Bayes on a grid. A grit follows a {@link SaturationCurve} to a limit of its own; a grit that is not coarser than the
  * one before never dulls the floor. Before any reading the limit of a grit is spread as {@link GritPrior} says. Its
  * standing is sqrt(w) q + sqrt(1 - w) d with w = {@code gloss-final.shared}: the quality q belongs to the floor and
- * holds for all grits, so that each reading also narrows the grits that follow; d belongs to the grit. Some floors
- * ({@code gloss-start.too-fine}) were started too fine: old damage takes away a part of the gloss that no later grit
- * gives back, evenly spread in its logarithm between {@code gloss-start.left.low} and {@code .high} of the ceiling. The
+ * holds for all grits, so that each reading also narrows the grits that follow; d belongs to the grit. On some floors
+ * ({@code gloss-start.too-fine}) the planned start too is too fine: old damage takes away a part of the gloss that no later
+ * grit gives back, evenly spread in its logarithm between {@code gloss-start.left.low} and {@code .high} of the ceiling.
+ * The attenuation by damage falls in proportion to the depth that is taken off, so that a coarser start leaves less of it
+ * and a finer one more; a finer one also leaves what the plan would have taken off, see {@link OldDamage}. The
  * pace tau is log-normal with the middle {@code gloss-final.level} of floors in {@code gloss-passes.<class>}. A mean of n
  * readings scatters normally about the curve with the variance max(least scatter, scatter x level)^2 / n + (misfit x
  * level)^2; the share {@code gloss-reading.astray} of readings shows anything. The curve is published for tile (see
@@ -50,8 +52,18 @@ public final class GlossForecast {
      * @throws InvalidInputException for such a reading, and naming the numbers that make no prior
      */
     public static GlossForecast of(WorkSoFar work, Parameters parameters) {
+        return of(work, Optional.empty(), parameters);
+    }
+
+    /**
+     * Learns from work that began with another start than the plan's.
+     *
+     * @param damage what the start takes off; empty for the plan's own start
+     */
+    public static GlossForecast of(WorkSoFar work, Optional<OldDamage> damage, Parameters parameters) {
         FloorGrid grid = FloorGrid.start(
                 FloorModel.of(work.hardness(), work.ceiling(), parameters),
+                damage,
                 work.start().map(reading -> possible("start", reading, work, parameters)));
         int readings = work.start().map(LevelReading::readings).orElse(0);
         int occasions = work.start().isPresent() ? 1 : 0;
@@ -104,6 +116,20 @@ public final class GlossForecast {
         return sources;
     }
 
+    /**
+     * The zone as it stands, started again: what the readings have shown of the floor stays.
+     *
+     * @param damage what the new start takes off
+     */
+    public GlossForecast startedAgain(OldDamage damage) {
+        int last = work.stages().size() - 1;
+        return new GlossForecast(
+                WorkSoFar.none(work.hardness(), work.ceiling()),
+                parameters,
+                grid.again(passes(work, last), damage.part()),
+                basis);
+    }
+
     /** What the forecast rests on. */
     public ForecastBasis basis() {
         return basis;
@@ -146,12 +172,25 @@ public final class GlossForecast {
      * @param plan at least one grit, else refused; as in {@link #through}
      */
     public Share probability(Gloss target, List<PlannedGrit> plan) {
+        return percent(last(plan).levels().partFrom(target.gloss()));
+    }
+
+    /**
+     * The zone at the end of a plan.
+     *
+     * @param plan at least one grit, else refused; as in {@link #through}
+     */
+    public GlossPrediction end(List<PlannedGrit> plan) {
+        End last = last(plan);
+        return prediction(last.grit(), last.passes(), last.levels());
+    }
+
+    private End last(List<PlannedGrit> plan) {
         List<End> ends = follow(plan);
         if (ends.isEmpty()) {
             throw new InvalidInputException("plan", "none", "at least one grit");
         }
-        End last = ends.get(ends.size() - 1);
-        return percent(last.levels().partFrom(target.gloss()));
+        return ends.get(ends.size() - 1);
     }
 
     /**

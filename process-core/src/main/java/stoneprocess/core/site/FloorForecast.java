@@ -16,6 +16,7 @@ import stoneprocess.core.gloss.GlossSuspicion;
 import stoneprocess.core.gloss.GritPrior;
 import stoneprocess.core.gloss.GritStage;
 import stoneprocess.core.gloss.LevelReading;
+import stoneprocess.core.gloss.OldDamage;
 import stoneprocess.core.gloss.PlannedGrit;
 import stoneprocess.core.gloss.TargetOutlook;
 import stoneprocess.core.gloss.WorkSoFar;
@@ -23,6 +24,8 @@ import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.survey.Coating;
@@ -49,13 +52,24 @@ public final class FloorForecast {
     private final Recommendation recommendation;
     private final List<PlannedStep> steps;
     private final List<GritStage> done;
+    private final WorkSoFar work;
+    private final StartDepths depths;
     private final GlossForecast forecast;
 
     private FloorForecast(Recommendation recommendation, List<PlannedStep> steps, WorkSoFar work) {
         this.recommendation = recommendation;
         this.steps = steps;
         this.done = work.stages();
-        this.forecast = GlossForecast.of(work, recommendation.parameters());
+        this.work = work;
+        this.depths = new StartDepths(recommendation, steps);
+        this.forecast = GlossForecast.of(work, otherStart(), recommendation.parameters());
+    }
+
+    /** What the work so far takes off when it began with another resin grit than the plan does; empty when not. */
+    private Optional<OldDamage> otherStart() {
+        int planned = resin(steps).get(0).grade().number();
+        int coarsest = done.stream().mapToInt(GritStage::grit).min().orElse(planned);
+        return depths.damage().filter(damage -> coarsest != planned).map(damage -> depths.fromResin(damage, coarsest));
     }
 
     /**
@@ -182,8 +196,12 @@ public final class FloorForecast {
      * Left out are numbers that cannot be foretold, and one that the next step repeats.
      */
     public List<AbrasiveGrade> coarserFirst() {
+        return done.isEmpty() ? coarserFirst(steps) : List.of();
+    }
+
+    private static List<AbrasiveGrade> coarserFirst(List<PlannedStep> steps) {
         List<AbrasiveGrade> coarser = new ArrayList<>();
-        for (int i = 0; done.isEmpty() && i + 1 < steps.size(); i++) {
+        for (int i = 0; i + 1 < steps.size(); i++) {
             AbrasiveGrade grade = steps.get(i).grade();
             boolean repeated = steps.get(i + 1).grade().number() == grade.number();
             if (grade.bond() != Bond.RESIN
@@ -212,9 +230,22 @@ public final class FloorForecast {
 
     /** Coarser bonds, then resin. */
     private List<PlannedGrit> planned() {
+        return afterCoarser(coarserFirst(), remaining());
+    }
+
+    private List<PlannedGrit> wholePlan() {
+        return afterCoarser(
+                coarserFirst(steps),
+                resin(steps).stream()
+                        .map(step -> new PlannedGrit(
+                                step.grade().number(), step.passes().low()))
+                        .toList());
+    }
+
+    private static List<PlannedGrit> afterCoarser(List<AbrasiveGrade> coarser, List<PlannedGrit> resin) {
         List<PlannedGrit> planned = new ArrayList<>();
-        coarserFirst().forEach(grade -> planned.add(new PlannedGrit(grade.number(), GROUND_AWAY)));
-        planned.addAll(remaining());
+        coarser.forEach(grade -> planned.add(new PlannedGrit(grade.number(), GROUND_AWAY)));
+        planned.addAll(resin);
         return planned;
     }
 
@@ -264,6 +295,39 @@ public final class FloorForecast {
                 .map(number -> new PlannedGrit(number, passes))
                 .forEach(grits::add);
         return forecast.outlook(target, grits);
+    }
+
+    /**
+     * What each start would bring by the end of the plan, coarse to fine; none where the plan grinds the floor level. Once
+     * grits have run, it is what starting again would bring, as the readings have shown the floor; starts that take off less
+     * than the work does are left out.
+     */
+    public List<GlossStart> starts() {
+        return depths.damage().map(this::starts).orElse(List.of());
+    }
+
+    private List<GlossStart> starts(Range<Length> damage) {
+        List<GlossStart> starts = new ArrayList<>();
+        for (AbrasiveGrade grade : depths.starts()) {
+            OldDamage taken = depths.from(damage, grade);
+            boolean less = !done.isEmpty()
+                    && taken.takenOff()
+                                    .compareTo(otherStart()
+                                            .map(OldDamage::takenOff)
+                                            .orElse(taken.planned()))
+                            < 0;
+            if (!less) {
+                starts.add(new GlossStart(grade, grade.equals(steps.get(0).grade()), taken, end(taken)));
+            }
+        }
+        return List.copyOf(starts);
+    }
+
+    private GlossPrediction end(OldDamage taken) {
+        return (done.isEmpty()
+                        ? GlossForecast.of(work, Optional.of(taken), recommendation.parameters())
+                        : forecast.startedAgain(taken))
+                .end(wholePlan());
     }
 
     /** What the forecast rests on. */

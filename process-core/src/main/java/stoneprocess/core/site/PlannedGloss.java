@@ -16,6 +16,7 @@ import stoneprocess.core.tool.AbrasiveGrade;
  * @param ends the zone at the end of each resin grit that remains
  * @param coarserFirst metal and transition grits that go first
  * @param lastGrit the last grit of the plan
+ * @param starts what each start would bring; none where the plan grinds the floor level
  * @param toTarget the way to the target; empty where there is none
  * @param basis what it rests on
  */
@@ -24,6 +25,7 @@ public record PlannedGloss(
         List<GlossPrediction> ends,
         List<AbrasiveGrade> coarserFirst,
         int lastGrit,
+        List<GlossStart> starts,
         Optional<ToTarget> toTarget,
         ForecastBasis basis) {
     /**
@@ -47,9 +49,10 @@ public record PlannedGloss(
     }
 
     public PlannedGloss {
-        Refuse.nulls(PlannedGloss.class, now, ends, coarserFirst, toTarget, basis);
+        Refuse.nulls(PlannedGloss.class, now, ends, coarserFirst, starts, toTarget, basis);
         ends = List.copyOf(ends);
         coarserFirst = List.copyOf(coarserFirst);
+        starts = List.copyOf(starts);
     }
 
     static PlannedGloss of(FloorForecast forecast, Optional<GlossTarget> target) {
@@ -58,6 +61,7 @@ public record PlannedGloss(
                 forecast.ends(),
                 forecast.coarserFirst(),
                 forecast.lastGrit(),
+                forecast.starts(),
                 target.map(wanted -> new ToTarget(
                         wanted, forecast.chance(wanted.gloss()), forecast.outlookBeyondPlan(wanted.gloss()))),
                 forecast.basis());

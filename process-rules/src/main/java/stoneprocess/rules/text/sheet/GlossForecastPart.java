@@ -13,8 +13,11 @@ import stoneprocess.core.gloss.TargetVerdict;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.site.FloorGloss;
+import stoneprocess.core.site.GlossStart;
 import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.site.NoForecast;
 import stoneprocess.core.site.PlannedGloss;
@@ -25,6 +28,7 @@ import stoneprocess.core.topic.WorkMethod;
 import stoneprocess.rules.text.GlossWords;
 import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Precision;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
@@ -90,6 +94,54 @@ final class GlossForecastPart {
         planned.toTarget()
                 .ifPresentOrElse(way -> target(draft, planned, way), () -> draft.bullet("gloss-sheet.no-target"));
         draft.bullet(basis(planned.basis()));
+        starts(draft, planned);
+    }
+
+    private void starts(Draft draft, PlannedGloss planned) {
+        if (planned.starts().isEmpty()) {
+            return;
+        }
+        List<List<Wording>> rows = new ArrayList<>();
+        rows.add(List.of(
+                phrase("gloss-sheet.column.start"),
+                phrase("gloss-sheet.column.damage-left"),
+                phrase("gloss-sheet.column.interval").with("level", share("gloss-forecast.level")),
+                phrase("gloss-sheet.column.median")));
+        planned.starts().forEach(start -> rows.add(row(start)));
+        Range<Length> depth = planned.starts().get(0).damage().depth();
+        draft.section(phrase(gloss.holdPoints().isEmpty() ? "gloss-sheet.starts" : "gloss-sheet.starts-again")
+                        .with("grit", grit(planned.starts().get(0).end())))
+                .rows(rows)
+                .bullet("gloss-sheet.starts.why")
+                .bullet(phrase("gloss-sheet.starts.rests")
+                        .with("low", Wording.amount(micrometres(depth.low()), Precision.NUMBER))
+                        .with("high", micrometres(depth.high())));
+    }
+
+    private static List<Wording> row(GlossStart start) {
+        Wording grade = Words.grade(start.grade().bond(), start.grade().number());
+        return List.of(
+                start.planned() ? phrase("gloss-sheet.planned-start").with("grit", grade) : grade,
+                left(start.damage().left()),
+                GlossFigures.outwards(start.end().interval()),
+                GlossFigures.whole(start.end().median()));
+    }
+
+    private static Wording left(Range<Length> left) {
+        Length low = micrometres(left.low());
+        Length high = micrometres(left.high());
+        if (high.millimetres() == 0) {
+            return phrase("gloss-sheet.nothing-left");
+        }
+        return low.millimetres() == 0
+                ? phrase("gloss-sheet.left-up-to").with("high", high)
+                : phrase("gloss-sheet.left")
+                        .with("low", Wording.amount(low, Precision.NUMBER))
+                        .with("high", high);
+    }
+
+    private static Length micrometres(Length length) {
+        return new Length(StrictMath.round(1000 * length.millimetres()) / 1000.0);
     }
 
     private List<List<Wording>> rows(PlannedGloss planned) {
