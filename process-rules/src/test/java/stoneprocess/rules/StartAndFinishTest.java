@@ -15,7 +15,10 @@ import stoneprocess.core.gloss.LevelReading;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.site.FloorForecast;
+import stoneprocess.core.site.FloorGloss;
+import stoneprocess.core.site.GlossQuestion;
 import stoneprocess.core.site.GlossStart;
+import stoneprocess.core.site.ReadingsNeeded;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.EtchClass;
@@ -25,7 +28,13 @@ import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.Acceptance;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
+import stoneprocess.rules.text.PlanText;
+import stoneprocess.rules.text.document.Texts;
+import stoneprocess.rules.text.sheet.GlossSheet;
 
 /** What a start too fine leaves stays under the gloss. The floors are invented; that no pass brings it back is common practice. */
 class StartAndFinishTest {
@@ -35,6 +44,9 @@ class StartAndFinishTest {
     private static final double ROUNDING = 0.05;
 
     private static final Advisor ADVISOR = Advisor.standard();
+
+    private static final GlossQuestion PLAIN =
+            new GlossQuestion(Optional.empty(), new Gloss(2), Optional.empty(), List.of());
 
     private static Recommendation drawn(int seed) {
         Random random = new Random(seed);
@@ -183,5 +195,49 @@ class StartAndFinishTest {
         FloorForecast forecast = forecast(plan, done).orElseThrow();
         return forecast.starts().get(0).end().median().gloss()
                 - forecast.now().orElseThrow().median().gloss();
+    }
+
+    @Test
+    void only_better_than_now_is_not_headlined_as_a_polish_and_warns_of_a_start_that_is_too_fine() {
+        Recommendation plan = justBetter(6);
+        assertThat(plan.values(Topics.ACCEPTANCES, Subject.FLOOR)).contains(Acceptance.OLD_DAMAGE_STAYS);
+        String front = new PlanText(Texts.english(), ADVISOR.rulebase().cards()).render(plan);
+        assertThat(front).contains("Finish: only better than now.").doesNotContain("Finish: polish");
+        assertThat(Texts.english().page(GlossSheet.of(plan, PLAIN)))
+                .contains("ONLY BETTER THAN NOW")
+                .doesNotContain("LIKELY TO REACH IT");
+        assertThat(justBetter(45).values(Topics.ACCEPTANCES, Subject.FLOOR))
+                .doesNotContain(Acceptance.OLD_DAMAGE_STAYS);
+    }
+
+    private static Recommendation justBetter(double reads) {
+        return ADVISOR.recommend(Floors.damaged(Floors.dull(60))
+                .set(SurveyField.GOAL, Goal.JUST_BETTER)
+                .reading(new GlossReading("whole", Geometry.DEG_60, new Gloss(reads), SurfaceState.CLEAN_DRY))
+                .build());
+    }
+
+    @Test
+    void no_more_than_nine_readings_are_asked_for_and_what_they_cannot_show_is_told() {
+        int beyond = 0;
+        Random random = new Random(19);
+        for (int i = 0; i < 60; i++) {
+            List<Double> reads =
+                    random.doubles(1 + random.nextInt(5), 2, 60).boxed().toList();
+            FloorSurvey.Builder floor = Floors.damaged(Floors.dull(60));
+            reads.forEach(gloss -> floor.reading(
+                    new GlossReading("whole", Geometry.DEG_60, new Gloss(gloss), SurfaceState.CLEAN_DRY)));
+            ReadingsNeeded needed = needed(floor.build());
+            assertThat(needed.number()).isBetween(2, 9);
+            assertThat(needed.known()).isEqualTo(needed.shows().gloss() <= 2);
+            beyond += needed.known() ? 0 : 1;
+        }
+        assertThat(beyond).isBetween(15, 59);
+    }
+
+    private static ReadingsNeeded needed(FloorSurvey floor) {
+        FloorSurvey held =
+                floor.toBuilder().set(SurveyField.STONE_NAME, "porcelain").build();
+        return FloorGloss.of(ADVISOR.recommend(held), PLAIN).needed().get(0);
     }
 }

@@ -118,6 +118,20 @@ public record ZoneStatistics(
         return low;
     }
 
+    /**
+     * Half width of the interval of a mean, t s / sqrt(n).
+     *
+     * @param deviation standard deviation of single readings
+     * @param count how many readings, 2 or more; fewer are refused
+     * @param confidence 50 to 99.9 %; anything else is refused
+     */
+    public static Gloss halfWidth(Gloss deviation, int count, Share confidence) {
+        if (count < 2) {
+            throw new InvalidInputException("count", Integer.toString(count), "2 readings or more");
+        }
+        return new Gloss(halfWidth(deviation, count, (1 + Sample.probability("confidence", confidence)) / 2));
+    }
+
     private static double halfWidth(Gloss deviation, int count, double chance) {
         return Sample.t(count - 1, chance) * deviation.gloss() / StrictMath.sqrt(count);
     }

@@ -30,6 +30,7 @@ import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
@@ -51,7 +52,7 @@ import stoneprocess.core.topic.TrackKind;
  * @param coated whether the survey names a film on the surface, so that its readings are the film's
  * @param zone the zone that is forecast; empty when none was asked for and none of the open field was read
  * @param holdPoints what was read between the grits
- * @param needed how many readings the zones need that were read at 60 degrees
+ * @param needed how many readings are worth taking in the zones that were read at 60 degrees
  * @param target what is to be reached; empty for a hone and where no finish is decided
  * @param obstacles what stands in the way of a forecast
  * @param planned the forecast; empty when something stands in the way
@@ -315,9 +316,15 @@ public record FloorGloss(
             ReadingSet.of(readings, Geometry.DEG_60).valuesByZone().forEach((name, values) -> {
                 ZoneStatistics statistics = ZoneStatistics.of(values, confidence);
                 Gloss deviation = statistics.deviation().orElseGet(() -> usualScatter(statistics.mean()));
+                int most =
+                        (int) parameters.get("gloss-readings.most", Count.class).number();
+                int number = Math.min(most, number(deviation));
+                Gloss shows = ZoneStatistics.halfWidth(deviation, Math.max(number, values.size()), confidence);
                 needed.add(new ReadingsNeeded(
                         name,
-                        number(deviation),
+                        number,
+                        shows,
+                        shows.compareTo(question.within()) <= 0,
                         deviation,
                         statistics.count(),
                         statistics.deviation().isPresent()));

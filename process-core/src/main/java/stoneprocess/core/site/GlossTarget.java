@@ -23,7 +23,8 @@ public record GlossTarget(Gloss gloss, Optional<Finish> finish) {
     /**
      * What a plan aims at: the gloss of a sample that is to be matched, else the lower limit of the finish.
      *
-     * @return empty for a hone, which has no lower limit, and where no finish is decided
+     * @return empty for a hone, which has no lower limit, for concrete, whose finish is named by its last grit, and where no
+     *     finish is decided
      */
     public static Optional<GlossTarget> of(Recommendation recommendation) {
         return sample(recommendation)
@@ -31,10 +32,15 @@ public record GlossTarget(Gloss gloss, Optional<Finish> finish) {
                 .or(() -> recommendation
                         .plan()
                         .flatMap(Plan::finish)
-                        .filter(finish -> finish != Finish.HONE)
+                        .filter(finish -> finish != Finish.HONE && !isNamedByGrit(recommendation))
                         .map(finish -> new GlossTarget(
                                 recommendation.parameters().get("finish." + finish.key(), Gloss.class),
                                 Optional.of(finish))));
+    }
+
+    /** Whether the floor is concrete, whose finish goes by the last grit; its chart of gloss was read on a burnished face. */
+    public static boolean isNamedByGrit(Recommendation recommendation) {
+        return KnownStone.of(recommendation).concrete();
     }
 
     private static Optional<Gloss> sample(Recommendation recommendation) {

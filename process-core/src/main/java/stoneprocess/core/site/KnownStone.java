@@ -93,6 +93,11 @@ public record KnownStone(Set<Family> families, Optional<ScriberTest> scriber) {
         return families.equals(Set.of(Family.SANDSTONE));
     }
 
+    /** Whether it is sure that the floor is concrete. */
+    public boolean concrete() {
+        return families.equals(Set.of(Family.CONCRETE));
+    }
+
     /** Whether it is sure that the surface was made in a factory. */
     public boolean machineMade() {
         return MACHINE_MADE.containsAll(families);

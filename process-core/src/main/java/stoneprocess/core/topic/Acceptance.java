@@ -58,6 +58,9 @@ public enum Acceptance implements Term {
     /** The best corner reads lower than the finish is called. */
     READS_LOWER_THAN_NAMED,
 
+    /** The start is too fine for the damage that a low reading shows; what it leaves stays under the gloss. */
+    OLD_DAMAGE_STAYS,
+
     /** The depth of the cut decides how much aggregate shows. */
     AGGREGATE_SHOWS,
 

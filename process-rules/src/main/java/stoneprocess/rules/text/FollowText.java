@@ -6,6 +6,7 @@ import static stoneprocess.rules.text.document.Wording.sentences;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -87,7 +88,10 @@ public final class FollowText {
 
     private Document document(Recommendation plan, JobLog log, NextMove next, List<? extends Term> signs) {
         Draft draft = Draft.titled(Wording.name(log.title()), next.ahead().parameters())
-                .paragraph(Wording.of(next.move()));
+                .paragraph(
+                        next.move() == Move.GO_ON && tracks(next.ahead()).isEmpty()
+                                ? phrase("follow.go-on-without-grit")
+                                : Wording.of(next.move()));
         next.morePasses()
                 .ifPresent(
                         passes -> draft.paragraph(phrase("follow.more-passes").with("passes", morePasses(passes))));
@@ -166,12 +170,33 @@ public final class FollowText {
             return;
         }
         draft.section("follow.causes");
+        List<String> naming = next.causes().stream()
+                .flatMap(cause -> RuleWords.rules(cause.speaksFor()).stream())
+                .toList();
+        List<String> shared = naming.stream()
+                .filter(rule -> Collections.frequency(naming, rule) > 1)
+                .distinct()
+                .toList();
+        shared.forEach(rule -> draft.bullet(cards.becauseWithId(rule)));
         for (Cause cause : next.causes()) {
-            List<Item> speaking = new ArrayList<>(speaking("follow.for", cause.speaksFor()));
+            List<Item> speaking = new ArrayList<>();
+            for (Reason reason : cause.speaksFor()) {
+                speaking.add(label(
+                        "follow.for",
+                        shared.contains(reason.rule()) ? place(cause, reason) : cards.becauseWithId(reason.rule())));
+            }
             speaking.addAll(speaking("follow.against", cause.speaksAgainst()));
             draft.bullet(
                     phrase("follow.cause").with("fault", cause.fault()).with("standing", cause.standing()), speaking);
         }
+    }
+
+    /** Where a reason that names several causes, the likeliest first, places one of them. */
+    private static Wording place(Cause cause, Reason reason) {
+        return phrase("follow.place")
+                .with("place", reason.values().indexOf(cause.fault()) + 1)
+                .with("causes", reason.values().size())
+                .with("rule", Wording.name(reason.rule()));
     }
 
     private List<Item> speaking(String key, List<Reason> reasons) {

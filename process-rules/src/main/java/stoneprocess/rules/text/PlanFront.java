@@ -11,6 +11,9 @@ import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Track;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
@@ -72,8 +75,8 @@ final class PlanFront {
         }
         Track first = plan.tracks().get(0);
         Wording finish = plan.finish()
-                .<Wording>map(wanted ->
-                        PlanWords.stating(StatedValue.ofFloor(Topics.FINISH, wanted.key()), Wording.of(wanted)))
+                .<Wording>map(
+                        wanted -> PlanWords.stating(StatedValue.ofFloor(Topics.FINISH, wanted.key()), aim(wanted)))
                 .orElse(Wording.name(""));
         List<PlannedStep> steps = first.steps();
         return phrase(first.kind() == TrackKind.OPEN_FIELD ? "summary.cuts" : "summary.field-stays")
@@ -90,6 +93,17 @@ final class PlanFront {
                                                 "last",
                                                 ValueWords.grade(steps.get(steps.size() - 1)
                                                         .grade())));
+    }
+
+    /** A floor that is only to be better keeps its finish, and is promised no more than a gain. */
+    private Wording aim(Finish finish) {
+        return recommendation
+                .survey()
+                .answer(SurveyField.GOAL)
+                .value()
+                .filter(goal -> goal == Goal.JUST_BETTER)
+                .<Wording>map(Wording::of)
+                .orElseGet(() -> Wording.of(finish));
     }
 
     private void ask() {

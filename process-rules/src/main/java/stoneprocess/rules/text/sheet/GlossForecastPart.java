@@ -18,10 +18,13 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.site.FloorGloss;
 import stoneprocess.core.site.GlossStart;
+import stoneprocess.core.site.GlossTarget;
 import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.site.NoForecast;
 import stoneprocess.core.site.PlannedGloss;
 import stoneprocess.core.site.PlannedGloss.ToTarget;
+import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.WorkMethod;
@@ -47,16 +50,27 @@ final class GlossForecastPart {
         return gloss.planned()
                 .map(planned -> planned.toTarget()
                         .map(way -> headline(planned, way))
-                        .orElseGet(() -> phrase("gloss-sheet.forecast").with("says", phrase("gloss-sheet.no-target"))))
+                        .orElseGet(() -> phrase("gloss-sheet.forecast").with("says", noTarget())))
                 .orElseGet(() -> phrase("gloss-sheet.no-forecast")
                         .with("obstacles", Wording.list(Joint.SENTENCES, obstacles())));
+    }
+
+    private Wording noTarget() {
+        return phrase(
+                GlossTarget.isNamedByGrit(recommendation) ? "gloss-sheet.named-by-grit" : "gloss-sheet.no-target");
     }
 
     private Wording headline(PlannedGloss planned, ToTarget way) {
         TargetVerdict verdict = way.outlook().verdict();
         boolean inPlan = verdict == TargetVerdict.FINER_GRIT && !way.beyond(planned.lastGrit());
         List<Wording> sentences = new ArrayList<>();
-        sentences.add(inPlan ? phrase("gloss-sheet.grit-of-plan") : Wording.of(verdict, "headline"));
+        boolean justBetter = way.target().finish().isPresent()
+                && recommendation.survey().answer(SurveyField.GOAL).value().equals(Optional.of(Goal.JUST_BETTER));
+        if (justBetter) {
+            sentences.add(phrase("gloss-sheet.just-better"));
+        } else {
+            sentences.add(inPlan ? phrase("gloss-sheet.grit-of-plan") : Wording.of(verdict, "headline"));
+        }
         sentences.add(way.target()
                 .finish()
                 .map(finish -> phrase("gloss-sheet.finish-begins").with("finish", finish))
@@ -91,8 +105,7 @@ final class GlossForecastPart {
             draft.bullet("gloss-sheet.provisional");
         }
         cautions(draft, planned);
-        planned.toTarget()
-                .ifPresentOrElse(way -> target(draft, planned, way), () -> draft.bullet("gloss-sheet.no-target"));
+        planned.toTarget().ifPresentOrElse(way -> target(draft, planned, way), () -> draft.bullet(noTarget()));
         draft.bullet(basis(planned.basis()));
         starts(draft, planned);
     }

@@ -216,16 +216,26 @@ final class GlossReadingsPart {
         if (gloss.needed().isEmpty()) {
             draft.bullet("gloss-sheet.scatter-not-known");
         } else {
-            draft.rows(gloss.needed().stream().map(GlossReadingsPart::needed).toList());
+            draft.rows(gloss.needed().stream()
+                    .map(needed -> needed(needed, question))
+                    .toList());
+            if (gloss.needed().stream().anyMatch(needed -> !needed.known())) {
+                draft.bullet("gloss-sheet.not-so-closely");
+            }
         }
     }
 
-    private static List<Wording> needed(ReadingsNeeded needed) {
+    private static List<Wording> needed(ReadingsNeeded needed, GlossQuestion question) {
         return List.of(
                 GlossWords.readings(needed.number()),
                 phrase(needed.ownScatter() ? "gloss-sheet.own-scatter" : "gloss-sheet.usual-scatter")
                         .with("zone", needed.zone())
                         .with("deviation", needed.deviation())
-                        .with("readings", GlossWords.readings(needed.taken())));
+                        .with("readings", GlossWords.readings(needed.taken())),
+                needed.known()
+                        ? phrase("gloss-sheet.mean-known").with("within", needed.shows())
+                        : phrase("gloss-sheet.mean-not-known")
+                                .with("within", needed.shows())
+                                .with("wanted", question.within()));
     }
 }
