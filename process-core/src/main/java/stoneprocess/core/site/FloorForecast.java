@@ -196,10 +196,10 @@ public final class FloorForecast {
      * Left out are numbers that cannot be foretold, and one that the next step repeats.
      */
     public List<AbrasiveGrade> coarserFirst() {
-        return done.isEmpty() ? coarserFirst(steps) : List.of();
+        return done.isEmpty() ? coarserBonds() : List.of();
     }
 
-    private static List<AbrasiveGrade> coarserFirst(List<PlannedStep> steps) {
+    private List<AbrasiveGrade> coarserBonds() {
         List<AbrasiveGrade> coarser = new ArrayList<>();
         for (int i = 0; i + 1 < steps.size(); i++) {
             AbrasiveGrade grade = steps.get(i).grade();
@@ -235,7 +235,7 @@ public final class FloorForecast {
 
     private List<PlannedGrit> wholePlan() {
         return afterCoarser(
-                coarserFirst(steps),
+                coarserBonds(),
                 resin(steps).stream()
                         .map(step -> new PlannedGrit(
                                 step.grade().number(), step.passes().low()))
