@@ -32,6 +32,7 @@ import stoneprocess.core.topic.Acceptance;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
+import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.PlanText;
 import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.sheet.GlossSheet;
@@ -201,7 +202,7 @@ class StartAndFinishTest {
     void only_better_than_now_is_not_headlined_as_a_polish_and_warns_of_a_start_that_is_too_fine() {
         Recommendation plan = justBetter(6);
         assertThat(plan.values(Topics.ACCEPTANCES, Subject.FLOOR)).contains(Acceptance.OLD_DAMAGE_STAYS);
-        String front = new PlanText(Texts.english(), ADVISOR.rulebase().cards()).render(plan);
+        String front = Texts.english().page(new PlanText(ADVISOR.rulebase().cards()).document(plan, Detail.BRIEF));
         assertThat(front).contains("Finish: only better than now.").doesNotContain("Finish: polish");
         assertThat(Texts.english().page(GlossSheet.of(plan, PLAIN)))
                 .contains("ONLY BETTER THAN NOW")

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.gloss.ForecastBasis;
 import stoneprocess.core.gloss.GlossPrediction;
+import stoneprocess.core.gloss.OldDamage;
 import stoneprocess.core.gloss.TargetOption;
 import stoneprocess.core.gloss.TargetOutlook;
 import stoneprocess.core.gloss.TargetVerdict;
@@ -14,7 +15,6 @@ import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.Length;
-import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.site.FloorGloss;
 import stoneprocess.core.site.GlossStart;
@@ -121,40 +121,38 @@ final class GlossForecastPart {
                 phrase("gloss-sheet.column.interval").with("level", share("gloss-forecast.level")),
                 phrase("gloss-sheet.column.median")));
         planned.starts().forEach(start -> rows.add(row(start)));
-        Range<Length> depth = planned.starts().get(0).damage().depth();
         draft.section(phrase(gloss.holdPoints().isEmpty() ? "gloss-sheet.starts" : "gloss-sheet.starts-again")
                         .with("grit", grit(planned.starts().get(0).end())))
                 .rows(rows)
                 .bullet("gloss-sheet.starts.why")
-                .bullet(phrase("gloss-sheet.starts.rests")
-                        .with("low", Wording.amount(micrometres(depth.low()), Precision.NUMBER))
-                        .with("high", micrometres(depth.high())));
+                .bullet("gloss-sheet.starts.rests");
     }
 
     private static List<Wording> row(GlossStart start) {
         Wording grade = Words.grade(start.grade().bond(), start.grade().number());
         return List.of(
                 start.planned() ? phrase("gloss-sheet.planned-start").with("grit", grade) : grade,
-                left(start.damage().left()),
+                left(start.damage()),
                 GlossFigures.outwards(start.end().interval()),
                 GlossFigures.whole(start.end().median()));
     }
 
-    private static Wording left(Range<Length> left) {
-        Length low = micrometres(left.low());
-        Length high = micrometres(left.high());
-        if (high.millimetres() == 0) {
+    /** The depth that stays, as parts of the depth of the damage; from the shallowest to the deepest. */
+    private static Wording left(OldDamage damage) {
+        Share least = part(damage.left().low(), damage.depth().low());
+        Share most = part(damage.left().high(), damage.depth().high());
+        if (most.percent() == 0) {
             return phrase("gloss-sheet.nothing-left");
         }
-        return low.millimetres() == 0
-                ? phrase("gloss-sheet.left-up-to").with("high", high)
+        return least.percent() == 0
+                ? phrase("gloss-sheet.left-up-to").with("high", most)
                 : phrase("gloss-sheet.left")
-                        .with("low", Wording.amount(low, Precision.NUMBER))
-                        .with("high", high);
+                        .with("low", Wording.amount(least, Precision.NUMBER))
+                        .with("high", most);
     }
 
-    private static Length micrometres(Length length) {
-        return new Length(StrictMath.round(1000 * length.millimetres()) / 1000.0);
+    private static Share part(Length left, Length depth) {
+        return new Share(StrictMath.rint(100 * left.millimetres() / depth.millimetres()));
     }
 
     private List<List<Wording>> rows(PlannedGloss planned) {

@@ -226,16 +226,17 @@ final class GlossReadingsPart {
     }
 
     private static List<Wording> needed(ReadingsNeeded needed, GlossQuestion question) {
+        Wording.Phrase shows = needed.known()
+                ? phrase("gloss-sheet.mean-known").with("within", needed.shows())
+                : phrase("gloss-sheet.mean-not-known")
+                        .with("within", needed.shows())
+                        .with("wanted", question.within());
         return List.of(
                 GlossWords.readings(needed.number()),
                 phrase(needed.ownScatter() ? "gloss-sheet.own-scatter" : "gloss-sheet.usual-scatter")
                         .with("zone", needed.zone())
                         .with("deviation", needed.deviation())
-                        .with("readings", GlossWords.readings(needed.taken())),
-                needed.known()
-                        ? phrase("gloss-sheet.mean-known").with("within", needed.shows())
-                        : phrase("gloss-sheet.mean-not-known")
-                                .with("within", needed.shows())
-                                .with("wanted", question.within()));
+                        .with("readings", GlossWords.readings(needed.taken()))
+                        .with("shows", shows));
     }
 }
