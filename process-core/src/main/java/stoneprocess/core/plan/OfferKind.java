@@ -43,6 +43,9 @@ public enum OfferKind implements Term {
     /** Test the stone until two tests agree. */
     TEST_STONE,
 
+    /** Look again at answers that contradict each other. */
+    LOOK_AGAIN,
+
     /** A licensed person samples and a laboratory clears it. */
     SAMPLE_FIRST,
 

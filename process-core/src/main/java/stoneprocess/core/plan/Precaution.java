@@ -16,6 +16,9 @@ public enum Precaution implements Term {
     /** Have bucket water on a floor machine, and hand tools indoors, assessed separately. */
     ASSESS_OTHER_WET_WORK,
 
+    /** Read the data sheet of the material before the first cut. */
+    READ_THE_DATA_SHEET,
+
     /** Use respirators only where other controls fall short. */
     RESPIRATOR_LAST,
 

@@ -64,6 +64,9 @@ public final class SurveyField<T> {
             choice("stone.face", Face.class, HowFound.LOOK, ChangedBy.NOBODY).as("LaidFace");
     public static final SurveyField<StoneMix> MIX =
             choice("stone.mix", StoneMix.class, HowFound.LOOK, ChangedBy.NOBODY).as("StonesMixed");
+    public static final SurveyField<DataSheet> DATA_SHEET = choice(
+                    "stone.data-sheet", DataSheet.class, HowFound.ASK, ChangedBy.OTHERS)
+            .as("DataSheetSays");
 
     public static final SurveyField<Length> THICKNESS =
             measure("build-up.thickness", Length.class, 3, 500, HowFound.DRAWINGS, ChangedBy.NOBODY);

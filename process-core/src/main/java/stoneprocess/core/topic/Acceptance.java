@@ -25,6 +25,9 @@ public enum Acceptance implements Term {
     /** Slight lippage stays and shows in raking light. */
     LIPPAGE_EDGES_STAY,
 
+    /** How flat the floor is left is agreed by a standard, as laid or as ground. */
+    FLATNESS_IS_AGREED,
+
     /** The finish lasts only as the upkeep allows. */
     UPKEEP_DECIDES,
 

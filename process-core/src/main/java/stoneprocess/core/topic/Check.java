@@ -13,6 +13,9 @@ public enum Check implements Term {
     /** At least 13 mm of terrazzo topping are left. */
     TOPPING_LEFT,
 
+    /** Straightedge and feeler gauge after flattening, before any finer grade. */
+    STRAIGHTEDGE,
+
     /** Edges and corners as well as the open field. */
     EDGES_TOO,
 

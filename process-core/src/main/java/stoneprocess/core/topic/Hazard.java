@@ -7,6 +7,9 @@ public enum Hazard implements Term {
     /** Respirable crystalline silica. */
     SILICA_DUST,
 
+    /** Silica and resin in the dust of an agglomerate. */
+    AGGLOMERATE_DUST,
+
     /** Fibrous minerals in the stone. */
     FIBROUS_STONE,
 

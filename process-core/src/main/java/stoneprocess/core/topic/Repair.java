@@ -10,6 +10,9 @@ public enum Repair implements Term {
     /** Try powder and water by hand on the few smooth etches before any grit. */
     POWDER_FIRST,
 
+    /** Try powder and water on the test area before any grit, where a polish has lost its gloss all over. */
+    POWDER_ON_THE_FIELD,
+
     /** Blend the few etches at the floor's own grit. */
     LOCAL_ETCHES,
 

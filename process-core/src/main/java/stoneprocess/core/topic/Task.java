@@ -19,6 +19,9 @@ public enum Task implements Term {
     /** Test the stone on hidden spots until two tests agree. */
     TEST_STONE,
 
+    /** Get the data sheet of the agglomerate: binder, silica, heat. */
+    DATA_SHEET,
+
     /** Try stripping and cleaning alone on a spot. */
     CLEANING_TRIAL,
 

@@ -3,6 +3,7 @@ package stoneprocess.rules.feature;
 import java.util.Set;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.AcidDrop;
+import stoneprocess.core.survey.DataSheet;
 import stoneprocess.core.survey.Face;
 import stoneprocess.core.survey.LaboratoryResult;
 import stoneprocess.core.survey.ScriberTest;
@@ -74,6 +75,13 @@ public final class StoneFacts {
     /** Whether hard and soft stones lie side by side. */
     public record StonesMixed(Set<StoneMix> mayBe) implements Feature<StoneMix> {
         public StonesMixed {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** The data sheet of an agglomerate on silica. */
+    public record DataSheetSays(Set<DataSheet> mayBe) implements Feature<DataSheet> {
+        public DataSheetSays {
             mayBe = Classes.copy(mayBe);
         }
     }

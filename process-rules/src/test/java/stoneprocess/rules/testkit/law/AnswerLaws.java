@@ -79,6 +79,14 @@ final class AnswerLaws {
     private static final Set<String> TESTS =
             Set.of(SurveyField.STONE_NAME.name(), SurveyField.ACID_DROP.name(), SurveyField.SCRIBER.name());
 
+    /** Answers that can contradict each other and are then asked for again. */
+    private static final Set<String> CONTRADICTORY = Set.of(
+            SurveyField.COATING.name(),
+            SurveyField.SOLVENT_RAG.name(),
+            SurveyField.CEMENT_SURFACE.name(),
+            SurveyField.LAST_TREATMENT.name(),
+            SurveyField.FINISH_NOW.name());
+
     static final Law QUESTION_IS_OPEN = Breaches.lawByRules(
             "question-is-open",
             "A question names a field of the survey once, one that the survey leaves open, and a rule that asks; name, acid"
@@ -230,7 +238,8 @@ final class AnswerLaws {
         boolean contradicted = answer.impasses().stream().anyMatch(impasse -> impasse.topic() == Topics.STONE);
         boolean stuck = !answer.impasses().isEmpty()
                 || answer.values(Topics.VERDICT, Subject.FLOOR).contains(Verdict.HOLD);
-        boolean again = contradicted && TESTS.contains(field) || stuck && field.equals(SurveyField.STONE_NAME.name());
+        boolean again = contradicted && TESTS.contains(field)
+                || stuck && (field.equals(SurveyField.STONE_NAME.name()) || CONTRADICTORY.contains(field));
         return answered(answer.survey(), field) && !again;
     }
 
