@@ -206,7 +206,8 @@ public final class SurveyField<T> {
             choice("owner.goal", Goal.class, HowFound.ASK, ChangedBy.OWNER).as("OwnerGoal");
     public static final SurveyField<Gloss> GOAL_GLOSS = measure(
                     "owner.gloss", Gloss.class, 0, 140, HowFound.ASK, ChangedBy.OWNER)
-            .inClasses(Finish.SCALE);
+            .inClasses(Finish.SCALE)
+            .as("GlossAgreed");
     public static final SurveyField<MixedChoice> MIXED_CHOICE = choice(
                     "owner.mixed-choice", MixedChoice.class, HowFound.ASK, ChangedBy.OWNER)
             .as("StoneChosen");

@@ -41,8 +41,6 @@ public final class Topics {
             .blocking();
     public static final Choice<Repair> REPAIRS =
             Choice.of("repairs", Stage.FIRST_CUT, Scope.FLOOR, PolicyKind.ALL, Repair.class);
-    public static final Choice<TestArea> TEST_AREA =
-            Choice.of("test-area", Stage.FIRST_CUT, Scope.FLOOR, PolicyKind.PRECEDENCE, TestArea.class);
 
     public static final Choice<Finding> FINDINGS =
             Choice.of("findings", Stage.REVIEW, Scope.FLOOR, PolicyKind.ALL, Finding.class);
@@ -96,6 +94,8 @@ public final class Topics {
     public static final Choice<SlurryRoute> SLURRY =
             Choice.of("slurry", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, SlurryRoute.class);
 
+    public static final Choice<TestArea> TEST_AREA =
+            Choice.of("test-area", Stage.FINISHING, Scope.FLOOR, PolicyKind.PRECEDENCE, TestArea.class);
     public static final Choice<PolishingAgent> POLISHING_AGENT = Choice.of(
                     "polishing-agent", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, PolishingAgent.class)
             .cautiousFirst();
@@ -123,7 +123,6 @@ public final class Topics {
             PREPARATION,
             FIRST_CUT,
             REPAIRS,
-            TEST_AREA,
             FINDINGS,
             CAUSES,
             MOVE,
@@ -146,6 +145,7 @@ public final class Topics {
             PICK_UP,
             CHECKS,
             SLURRY,
+            TEST_AREA,
             POLISHING_AGENT,
             DENSIFIER,
             SEALER,

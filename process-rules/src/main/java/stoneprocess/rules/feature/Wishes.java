@@ -44,4 +44,11 @@ public final class Wishes {
             mayBe = Classes.copy(mayBe);
         }
     }
+
+    /** The gloss that is agreed as a figure, as a class of finish. */
+    public record GlossAgreed(Set<Finish> mayBe) implements Feature<Finish> {
+        public GlossAgreed {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
 }

@@ -14,6 +14,7 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.topic.Acceptance;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
@@ -118,6 +119,11 @@ public final class PlanText {
             }
         }
         offers(draft, recommendation);
+        List<Acceptance> accepted = recommendation.values(Topics.ACCEPTANCES, Subject.FLOOR);
+        if (!accepted.isEmpty()) {
+            draft.section("acceptances.heading");
+            accepted.forEach(point -> draft.bullet(Wording.of(point)));
+        }
     }
 
     private static List<Impasse<?>> blocking(Recommendation recommendation) {

@@ -117,7 +117,9 @@ record Expectations(Recommendation answer, List<String> misses) {
     /** A floor that is not cut decides nothing about a test area; its plan says so. */
     private List<String> values(String topic) {
         return topic.equals(Topics.TEST_AREA.id())
-                ? answer.plan().stream().map(plan -> plan.testArea().key()).toList()
+                ? answer.plan()
+                        .map(plan -> List.of(plan.testArea().key()))
+                        .orElseGet(() -> decided(topic, Subject.FLOOR))
                 : decided(topic, Subject.FLOOR);
     }
 

@@ -138,11 +138,7 @@ public final class Runner {
         if (CUTTING.contains(stage)) {
             return cutsAllowed() && !situation.isBlocked();
         }
-        if (stage == Stage.FINISHING) {
-            boolean refused = situation.values(Topics.VERDICT).contains(Verdict.REFUSE);
-            return !refused && !(cutsAllowed() && situation.isBlocked());
-        }
-        return true;
+        return stage != Stage.FINISHING || !situation.values(Topics.VERDICT).contains(Verdict.REFUSE);
     }
 
     private boolean cutsAllowed() {

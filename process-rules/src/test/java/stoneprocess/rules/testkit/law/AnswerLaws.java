@@ -90,7 +90,8 @@ final class AnswerLaws {
     static final Law QUESTION_IS_OPEN = Breaches.lawByRules(
             "question-is-open",
             "A question names a field of the survey once, one that the survey leaves open, and a rule that asks; name, acid"
-                    + " and scriber are asked again where they contradict each other, a name also where a plan is held or stuck",
+                    + " and scriber are asked again where they contradict each other, a name also where a plan is held or stuck,"
+                    + " coating, rag, surface, finish and last treatment where the work is on hold for what they contradict",
             "Nobody answers twice but for a contradiction, and nobody answers what no rule reads",
             AnswerLaws::openQuestions);
 
