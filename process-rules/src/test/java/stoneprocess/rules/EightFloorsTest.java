@@ -106,7 +106,7 @@ class EightFloorsTest {
                         Hazard.OXIDE_DUST,
                         Hazard.SLURRY,
                         Hazard.BYSTANDERS);
-        assertThat(answer.questions()).extracting(Question::field).containsExactly("readings");
+        assertThat(answer.questions()).extracting(Question::field).containsExactly("owner.gloss", "readings");
     }
 
     @Test

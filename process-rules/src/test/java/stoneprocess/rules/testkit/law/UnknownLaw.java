@@ -14,6 +14,13 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.stone.Family;
+import stoneprocess.core.stone.AcidReaction;
+import stoneprocess.core.stone.Traits;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.LastTreatment;
+import stoneprocess.core.survey.CementSurface;
+import stoneprocess.core.survey.SolventRag;
+import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Cut;
@@ -30,8 +37,8 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  *
  * <p>A refusal and a hold are equally cautious: nothing is cut. Values are compared where both answers decide the topic.
  * A step is compared with the same step: the same grade of the same track at the same place in its path, worked wet or
- * dry alike, since what a grade needs depends on these. A survey whose name and tests contradict each other knows nothing of the stone, so
- * one that forgets the contradiction does not know less.
+ * dry alike, since what a grade needs depends on these. A survey whose answers contradict each other is no surer than one that forgets
+ * the contradiction, so that the two are not compared.
  *
  * <p>Concrete is the one floor on which a start too fine is the graver error: it burnishes cement paste that was never
  * taken off, and a whole slab gives more than enough thickness (Concrete Construction, Brush Up on Polished Concrete:
@@ -59,7 +66,30 @@ record UnknownLaw(int answers) implements Law.Check {
     }
 
     private static boolean contradicted(Recommendation recommendation) {
-        return recommendation.impasses().stream().map(Impasse::topic).anyMatch(topic -> topic == Topics.STONE);
+        return recommendation.impasses().stream().map(Impasse::topic).anyMatch(topic -> topic == Topics.STONE)
+                || contradictory(recommendation);
+    }
+
+    /** Bare with a film on the rag, never ground and yet worked or polished, crystallised where acid attacks nothing. */
+    private static boolean contradictory(Recommendation recommendation) {
+        FloorSurvey survey = recommendation.survey();
+        boolean film = is(survey, SurveyField.COATING, Set.of(Coating.NONE))
+                && is(survey, SurveyField.SOLVENT_RAG, Set.of(SolventRag.FILM));
+        boolean skin = !is(survey, SurveyField.CEMENT_SURFACE, Set.of(CementSurface.GROUND))
+                && survey.answer(SurveyField.CEMENT_SURFACE).isKnown();
+        boolean worked = is(
+                        survey,
+                        SurveyField.LAST_TREATMENT,
+                        Set.of(LastTreatment.DIAMOND, LastTreatment.POWDER, LastTreatment.CRYSTALLISER))
+                || is(survey, SurveyField.FINISH_NOW, Set.of(Finish.POLISH, Finish.HIGH_GLOSS));
+        boolean layer = is(survey, SurveyField.COATING, Set.of(Coating.CRYSTALLISED))
+                && recommendation.values(Topics.STONE, Subject.FLOOR).stream()
+                        .allMatch(family -> Traits.of(family).acid().equals(Set.of(AcidReaction.NONE)));
+        return film || skin && worked || layer;
+    }
+
+    private static <T> boolean is(FloorSurvey survey, SurveyField<T> field, Set<T> answers) {
+        return survey.answer(field).value().filter(answers::contains).isPresent();
     }
 
     /** Where the answer to a survey that knows less is bolder than that to the survey that knows more. */
