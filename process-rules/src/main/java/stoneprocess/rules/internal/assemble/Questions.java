@@ -18,6 +18,7 @@ import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
@@ -69,6 +70,9 @@ final class Questions {
     private final Map<String, Draft> drafts = new LinkedHashMap<>();
     private final Run run;
 
+    /** Rules that hold the work for answers that contradict each other, where it is on hold; each answer is asked again. */
+    private final Set<String> lookAgain = new HashSet<>();
+
     private final Map<Class<?>, List<Object>> factsByType = new HashMap<>();
     private final Set<Topic<?>> reached = new HashSet<>();
 
@@ -98,6 +102,11 @@ final class Questions {
 
     static List<Question> of(Run run, List<LoadedRule> rules) {
         Questions questions = new Questions(run);
+        if (run.situation().values(Topics.VERDICT).contains(Verdict.HOLD)) {
+            rules.stream()
+                    .filter(rule -> rule.card().offers().contains(OfferKind.LOOK_AGAIN.name()))
+                    .forEach(rule -> questions.lookAgain.add(rule.id()));
+        }
         run.outcomes().forEach(questions::cautiousReadings);
         rules.forEach(questions::waiting);
         return questions.ranked();
@@ -106,10 +115,11 @@ final class Questions {
     private void cautiousReadings(Outcome outcome) {
         for (Reason reason : outcome.reasons()) {
             for (MatchedFact fact : reason.facts()) {
-                if (fact.known()) {
+                boolean again = lookAgain.contains(reason.rule());
+                if (fact.known() && !again) {
                     continue;
                 }
-                for (String field : askedFor(fact, outcome)) {
+                for (String field : again ? fact.fields() : askedFor(fact, outcome)) {
                     Draft draft = drafts.get(field);
                     draft.cautious.add(reason.rule());
                     draft.touches(outcome.topic());
