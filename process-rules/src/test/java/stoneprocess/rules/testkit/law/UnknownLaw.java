@@ -66,8 +66,7 @@ record UnknownLaw(int answers) implements Law.Check {
     }
 
     private static boolean contradicted(Recommendation recommendation) {
-        return recommendation.impasses().stream().map(Impasse::topic).anyMatch(topic -> topic == Topics.STONE)
-                || contradictory(recommendation);
+        return recommendation.impasses().stream().map(Impasse::topic).anyMatch(topic -> topic == Topics.STONE);
     }
 
     /** Bare with a film on the rag, never ground and yet worked or polished, crystallised where acid attacks nothing. */
@@ -95,7 +94,9 @@ record UnknownLaw(int answers) implements Law.Check {
     /** Where the answer to a survey that knows less is bolder than that to the survey that knows more. */
     static List<Violation> bolder(Recommendation known, Recommendation unknown, String forgotten) {
         List<Violation> violations = new ArrayList<>();
-        if (contradicted(known) && !contradicted(unknown)) {
+        boolean forgotStone = contradicted(known) && !contradicted(unknown);
+        boolean forgotSurface = contradictory(known) && !contradictory(unknown);
+        if (forgotStone || forgotSurface) {
             return violations;
         }
         for (Outcome outcome : unknown.outcomes()) {
