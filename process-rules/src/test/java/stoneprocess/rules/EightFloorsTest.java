@@ -211,6 +211,7 @@ class EightFloorsTest {
                         FinishTask.VACUUM_GRIT,
                         FinishTask.WASH_AND_DWELL,
                         FinishTask.SCRUB_AND_RINSE,
+                        FinishTask.CHECK_RINSE,
                         FinishTask.HAND_WIPE,
                         FinishTask.REOPEN,
                         FinishTask.HAND_OVER);

@@ -7,7 +7,7 @@ public enum FinishTask implements Term {
     /** Vacuum loose grit off before anything wet. */
     VACUUM_GRIT,
 
-    /** Wash with a neutral cleaner that dwells without drying. */
+    /** Wash with a neutral cleaner, diluted by its label, that dwells without drying. */
     WASH_AND_DWELL,
 
     /** Work by hand, square by square, with hardly any water. */
@@ -15,6 +15,9 @@ public enum FinishTask implements Term {
 
     /** Scrub, rinse and wet-vacuum. */
     SCRUB_AND_RINSE,
+
+    /** Rinse until the pH is that of clean water. */
+    CHECK_RINSE,
 
     /** Neutralise and check that the pH is that of the rinse water. */
     NEUTRALISE,

@@ -117,6 +117,8 @@ class EveryWordIsInTheBundlesTest {
     private static final List<String> DATA = Stream.of(
                     // Units, as the standards write them.
                     Stream.of(Dimension.values()).flatMap(dimension -> Unit.symbols(dimension).stream()),
+                    // Seconds, in which no quantity is kept but short times are printed.
+                    Stream.of("s"),
                     // Classes of the shod ramp, as the standard names them.
                     Stream.of(RampClass.values()).map(RampClass::name),
                     // Publications, by their own titles.

@@ -120,11 +120,11 @@ class GlossSheetTest {
         String before = sheet(ferryHall(), SEMI_GLOSS);
         assertThat(before).contains("THE PLAN IS LIKELY TO REACH IT. The wanted gloss is 35 GU");
         String after = sheet(
-                ferryHall(),
-                done(SEMI_GLOSS, read(400, 4.5), read(800, 7.8), read(1500, 11.4), read(3000, 15.3)));
+                ferryHall(), done(SEMI_GLOSS, read(400, 4.5), read(800, 7.8), read(1500, 11.4), read(3000, 15.3)));
         assertThat(after)
                 .contains("OUT OF REACH BY POLISHING GRITS ALONE. The wanted gloss is 35 GU")
-                .contains("Out of reach (under 5 %), whichever polishing grit follows: at best resin 6000, with less than 1 %.")
+                .contains(
+                        "Out of reach (under 5 %), whichever polishing grit follows: at best resin 6000, with less than 1 %.")
                 .contains("The floor was likely started too fine")
                 .contains("Go back to a coarser start.")
                 .contains("now, resin 3000 8 ")

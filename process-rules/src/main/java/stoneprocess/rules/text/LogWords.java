@@ -4,12 +4,15 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.document.Wording.sentences;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import stoneprocess.core.follow.LogNote;
+import stoneprocess.core.follow.NoteKind;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Moment;
@@ -23,8 +26,14 @@ import stoneprocess.rules.text.document.Wording.Joint;
 final class LogWords {
     private LogWords() {}
 
-    /** Notes that say the same stand together. */
-    static void notes(Draft draft, JobLog log, List<LogNote> notes) {
+    /** What is so of any sound log: a baseline, earlier grits, an earlier look. */
+    private static final Set<NoteKind> OF_COURSE =
+            EnumSet.of(NoteKind.BEFORE_WORK, NoteKind.EARLIER_GRADE, NoteKind.LOOKED_AGAIN);
+
+    /** Notes on entries that need a word; notes that say the same stand together. */
+    static void notes(Draft draft, JobLog log, List<LogNote> all) {
+        List<LogNote> notes =
+                all.stream().filter(note -> !OF_COURSE.contains(note.kind())).toList();
         if (notes.isEmpty()) {
             return;
         }

@@ -129,18 +129,16 @@ final class LoggedFacts {
         throw new IllegalStateException("No " + words.getSimpleName() + " has the key " + key);
     }
 
-    /** What the survey tells: the question and the class of the answer. */
+    /** What the survey tells or what was decided from it, by the name of the fact where it has one. */
     private static Wording surveyed(MatchedFact fact) {
+        if (Language.english().has("fact." + fact.name())) {
+            return FactWords.so(fact.name(), fact.mayBe());
+        }
         Wording answer = FactWords.or(FactWords.words(fact.name(), fact.mayBe()));
-        return fact.fields().stream()
-                .map(name -> "field." + name)
-                .filter(Language.english()::has)
-                .map(Wording::phrase)
+        return fact.topics().stream()
                 .findFirst()
-                .or(() -> fact.topics().stream()
-                        .findFirst()
-                        .map(topic -> phrase("fact.topic").with("topic", ValueWords.topic(topic))))
-                .map(about -> Wording.sentences(about, answer))
+                .<Wording>map(
+                        topic -> Wording.sentences(phrase("fact.topic").with("topic", ValueWords.topic(topic)), answer))
                 .orElse(answer);
     }
 }

@@ -46,6 +46,9 @@ final class PlanFront {
             StepNotes notes = new StepNotes(plan, words);
             draft.section("table.heading").add(StepTable.of(plan, notes, totals));
             List<Wording> legend = new ArrayList<>(List.of(notes.tools(), phrase(litresKey(plan))));
+            if (notes.isGlossRead()) {
+                legend.add(phrase("table.gloss"));
+            }
             if (notes.isReduced()) {
                 legend.add(phrase("table.reduced"));
             }

@@ -100,7 +100,7 @@ final class PlanSections {
         }
         draft.section("test-area.heading").bullet(words.ofFloor(Topics.TEST_AREA, plan.testArea()));
         if (plan.testCuts().size() > 1) {
-            draft.bullet(phrase("test-area.cuts")
+            draft.bullet(words.phrase("test-area.cuts")
                     .with("first", testCut(plan.testCuts().get(0)))
                     .with("second", testCut(plan.testCuts().get(1))));
         }
@@ -147,7 +147,7 @@ final class PlanSections {
     }
 
     private void finishing() {
-        draft.section("finishing.heading");
+        draft.section(words.phrase("finishing.heading"));
         if (plan.polishingAgent() != PolishingAgent.NONE) {
             draft.bullet(words.ofFloor(Topics.POLISHING_AGENT, plan.polishingAgent()));
         }

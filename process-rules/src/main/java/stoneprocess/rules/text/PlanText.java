@@ -65,7 +65,12 @@ public final class PlanText {
         if (detail == Detail.FULL) {
             questions(draft, recommendation.questions());
         }
-        WarningWords.warnings(draft, recommendation, detail);
+        boolean mayStart = recommendation.plan().isPresent() || recommendation.status() == Status.REFUSED;
+        if (detail == Detail.FULL
+                || mayStart
+                || !HazardRank.STOPS_THE_WORK.of(recommendation.warnings()).isEmpty()) {
+            WarningWords.warnings(draft, recommendation, detail);
+        }
         recommendation.plan().ifPresent(plan -> PlanSections.write(draft, recommendation, plan, words, totals));
         if (detail == Detail.FULL) {
             reasons(draft, recommendation);
@@ -157,6 +162,12 @@ public final class PlanText {
         for (Outcome outcome : recommendation.outcomes()) {
             if (outcome instanceof Decision<?> decision
                     && (outcome.subject().equals(Subject.FLOOR) || isWorked(recommendation, outcome))
+                    && (outcome.topic() != Topics.VERDICT
+                            || recommendation.plan().isPresent()
+                            || recommendation.status() == Status.REFUSED)
+                    && (outcome.topic() != Topics.BONDS
+                            || recommendation.plan().stream()
+                                    .anyMatch(plan -> !plan.tracks().isEmpty()))
                     && TOPICS_EXPLAINED.contains(outcome.topic())) {
                 draft.bullet(
                         phrase("reasons.decision")

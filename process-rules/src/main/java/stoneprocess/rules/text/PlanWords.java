@@ -14,6 +14,7 @@ import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
+import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.StatedValue;
@@ -28,6 +29,9 @@ record PlanWords(List<String> variants) {
 
     static PlanWords of(Recommendation recommendation, Detail detail) {
         List<String> variants = new ArrayList<>();
+        if (recommendation.values(Topics.VERDICT, Subject.FLOOR).contains(Verdict.CLEAN_ONLY)) {
+            variants.add(".clean");
+        }
         if (isSmallFloor(recommendation)
                 || recommendation.plan().filter(PlanWords::isSpots).isPresent()) {
             variants.add(".small");
@@ -64,7 +68,7 @@ record PlanWords(List<String> variants) {
     /** A section that lists what was decided, unless that is nothing. */
     void list(Draft draft, String heading, Topic<?> topic, Collection<? extends Term> terms) {
         if (!terms.isEmpty()) {
-            draft.section(heading);
+            draft.section(phrase(heading));
             bullets(draft, topic, terms);
         }
     }

@@ -3,6 +3,7 @@ package stoneprocess.rules.text;
 import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -128,6 +129,27 @@ final class StepNotes {
                 .toList();
     }
 
+    /** The steps on all tracks that have the grade of one, and the check. */
+    List<StatedValue> sameCheck(PlannedStep shown, Check check) {
+        return places().filter(place -> place.step().grade().equals(shown.grade()))
+                .filter(place -> place.step().checks().contains(check))
+                .map(place -> place.stating(Topics.CHECKS, check))
+                .toList();
+    }
+
+    /** The checks of a step that the table does not tell. */
+    private List<Check> checksBesideTable(PlannedStep step) {
+        List<Check> told = shown(step.grade()).checks();
+        return step.checks().stream().filter(check -> !told.contains(check)).toList();
+    }
+
+    /** True where the table tells of a reading. */
+    boolean isGlossRead() {
+        return grades.stream()
+                .flatMap(grade -> shown(grade).checks().stream())
+                .anyMatch(EnumSet.of(Check.READ_20, Check.READ_60, Check.READ_85)::contains);
+    }
+
     /** The tools of each track that the table does not tell. */
     Wording tools() {
         Notes tools = new Notes();
@@ -144,7 +166,7 @@ final class StepNotes {
         Notes notes = new Notes();
         notes.addSometimes(Topics.HANDLING, PlannedStep::handling);
         notes.addSometimes(Topics.PICK_UP, step -> List.of(step.pickUp()));
-        notes.addSometimes(Topics.CHECKS, PlannedStep::checks);
+        notes.addSometimes(Topics.CHECKS, this::checksBesideTable);
         for (Track track : tracks.subList(1, tracks.size())) {
             notes.add(
                     Topics.WATER_LEVEL,

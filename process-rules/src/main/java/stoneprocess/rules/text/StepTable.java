@@ -170,7 +170,11 @@ final class StepTable {
         return extra.isEmpty()
                 ? NOTHING
                 : Wording.list(
-                        Joint.COMMA, extra.stream().map(PlanWords::shortly).toList());
+                        Joint.COMMA,
+                        extra.stream()
+                                .<Wording>map(check ->
+                                        new Wording.Stating(notes.sameCheck(step, check), PlanWords.shortly(check)))
+                                .toList());
     }
 
     private void between(Wording name, Wording last) {

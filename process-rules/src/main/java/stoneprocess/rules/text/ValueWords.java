@@ -120,7 +120,7 @@ final class ValueWords {
                 values.isEmpty()
                         ? phrase("rule.veto-nothing")
                         : fromOneOn(topic, values)
-                                ? said("rule.veto-from", values.subList(0, 1))
+                                ? bounded("rule.veto-from", topic, values.get(0))
                                 : said("rule.veto", values);
             case NEED -> need(topic, values);
         };
@@ -129,13 +129,19 @@ final class ValueWords {
     private static Wording need(Topic<?> topic, List<? extends Term> values) {
         boolean ordered = topic.policy().isOrdered();
         if (ordered && fromOneOn(topic, values)) {
-            return said("rule.need-at-least", values.subList(0, 1));
+            return bounded("rule.need-at-least", topic, values.get(0));
         }
         if (ordered && upToOne(topic, values)) {
-            return said("rule.need-at-most", values.subList(values.size() - 1, values.size()));
+            return bounded("rule.need-at-most", topic, values.get(values.size() - 1));
         }
         boolean narrows = topic.policy().isNarrowing();
         return said(narrows || ordered && values.size() > 1 ? "rule.need-only" : "rule.need", values);
+    }
+
+    /** A bound in the words of its topic, such as coarser for a first cut, where the bundles have them. */
+    private static Wording bounded(String key, Topic<?> topic, Term bound) {
+        String own = key + "." + topic.id();
+        return said(Language.english().has(own) ? own : key, List.of(bound));
     }
 
     private static Wording said(String key, List<? extends Term> values) {

@@ -15,6 +15,7 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Wording;
@@ -40,7 +41,13 @@ final class WayWords {
             offered.forEach(offer -> draft.numbered(OfferWords.offer(offer)));
             draft.section("how-to.survey");
         }
-        draft.paragraph(Wording.of(howTo.kind()));
+        boolean noPlan = howTo.kind() == WayKind.ALREADY && howTo.topic() == Topics.VERDICT && !offers.isEmpty();
+        if (noPlan) {
+            draft.paragraph("how-to.no-plan").section("how-to.offers");
+            offers.forEach(offer -> draft.numbered(OfferWords.offer(offer)));
+        } else {
+            draft.paragraph(Wording.of(howTo.kind()));
+        }
         if (howTo.kind() == WayKind.FOUND) {
             ways(draft, "how-to.people", howTo.ways().stream().filter(Way::byPeople));
             ways(draft, "how-to.nature", howTo.ways().stream().filter(way -> !way.byPeople()));

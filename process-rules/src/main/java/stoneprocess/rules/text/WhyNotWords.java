@@ -31,7 +31,7 @@ final class WhyNotWords {
         draft.paragraph(sentences(
                 phrase(several(not) ? "why-not.stands" : "why-not.instead")
                         .with("value", AnswerWords.outcome(not.outcome())),
-                Wording.of(not.kind())));
+                kind(not)));
         AnswerWords.reasons(draft, "why-not.by", not.by(), not::card);
         AnswerWords.reasons(draft, "why-not.asked", not.asked(), not::card);
         silent(draft, not);
@@ -54,6 +54,10 @@ final class WhyNotWords {
 
     private static Wording matter(WhyNot not) {
         return ValueWords.matter(not.matter().topic(), not.matter().subject());
+    }
+
+    private static Wording kind(WhyNot not) {
+        return Wording.of(not.kind()).with("asked", value(not));
     }
 
     private static Wording value(WhyNot not) {
@@ -123,7 +127,7 @@ final class WhyNotWords {
             return AnswerWords.shortest(
                     sentences(start, needs), sentences(start, check), sentences(instead, check), instead);
         }
-        return AnswerWords.shortest(sentences(start, Wording.of(not.kind())), start, instead);
+        return AnswerWords.shortest(sentences(start, kind(not)), start, instead);
     }
 
     private static Wording needs(SilentRule rule, Wording what) {

@@ -187,7 +187,7 @@ class FollowTextTest {
                 follow(log),
                 ZONE + ": 2 readings, mean 22.2 GU, lowest 22 GU. The mean lies within ",
                 ", with 90 % confidence.",
-                "A rise of 12.9 GU on the readings before. It is real.");
+                "A rise of 12.9 GU on the readings before. It is more than scatter and meter explain.");
         assertThat(follow(log)).doesNotContain("Readings still needed");
     }
 
@@ -197,11 +197,12 @@ class FollowTextTest {
                 worked(8, TrackKind.OPEN_FIELD, "resin-800", 8),
                 looked(8, FaceState.CLEAN_DRY, ScratchLook.NONE),
                 worked(10, TrackKind.OPEN_FIELD, "resin-1500", 8),
-                looked(9, FaceState.CLEAN_DRY, ScratchLook.NONE));
+                read(11, "by the door", 30, FaceState.WET),
+                read(12, "by the stair", 31, FaceState.WET));
         assertSays(
                 follow(log),
-                "Entries 2 (day 1, 08:20), 4 (day 1, 09:20): "
-                        + "From a grit that has since been followed by another. Does not count at this hold point.");
+                "Entries 4 (day 1, 11:30), 5 (day 1, 12:30): The surface was wet, so the meter read water, not stone.");
+        assertThat(follow(log)).doesNotContain("From a grit that has since been followed by another");
     }
 
     @Test

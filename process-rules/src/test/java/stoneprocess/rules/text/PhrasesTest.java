@@ -120,6 +120,11 @@ class PhrasesTest {
         for (ContributionKind kind : ContributionKind.values()) {
             keys.add("rule.follows." + kind.key());
         }
+        for (String topic : List.of("first-cut", "finish", "last-grit", "polishing-agent")) {
+            for (String bound : List.of("need-at-least", "need-at-most", "veto-from")) {
+                keys.add("rule." + bound + "." + topic);
+            }
+        }
         List<Term> terms = new ArrayList<>();
         Topics.all().forEach(topic -> terms.addAll(topic.domain()));
         terms.addAll(List.of(Status.values()));
@@ -259,7 +264,7 @@ class PhrasesTest {
         List<String> leftOver = ENGLISH.keys().stream()
                 .filter(key -> !used.contains(key))
                 .filter(key -> !key.endsWith(".name"))
-                .filter(key -> !used.contains(key.replaceFirst("\\.(short|brief|small)$", "")))
+                .filter(key -> !used.contains(key.replaceFirst("\\.(short|brief|small|clean)$", "")))
                 .filter(key -> !key.startsWith("list.") && !key.startsWith("parameter."))
                 .toList();
         assertThat(leftOver).isEmpty();

@@ -2,14 +2,17 @@ package stoneprocess.examples.command;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 
 /**
@@ -40,5 +43,16 @@ record AskedFloor(Console console, Advisor advisor) {
                     reached.isEmpty() ? "a plan with grits to work" : "one of " + String.join(", ", reached));
         }
         return topic.scope() == Scope.FLOOR ? Subject.FLOOR : Subject.OPEN_FIELD;
+    }
+
+    /** The key of a value; a first cut may be named by its grit, such as {@code resin-400}. */
+    static String value(Topic<?> topic, String named) {
+        return Stream.of(Cut.values())
+                .filter(cut ->
+                        topic == Topics.FIRST_CUT && named.equals(cut.bond().key() + "-" + cut.number()))
+                .filter(cut -> cut != Cut.REFRESH && cut != Cut.NONE)
+                .map(Cut::key)
+                .findFirst()
+                .orElse(named);
     }
 }

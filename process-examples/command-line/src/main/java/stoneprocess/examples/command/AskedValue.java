@@ -15,7 +15,8 @@ final class AskedValue {
     @Parameters(
             index = "2",
             paramLabel = "VALUE",
-            description = "A value of the topic that it does not have, for example fine-hone; a grit for grit-path.")
+            description =
+                    "A value of the topic that it does not have, for example resin-400 for first-cut or grit-path.")
     private String value = "";
 
     @Parameters(index = "3", arity = "0..1", paramLabel = "SUBJECT", description = AskedMatter.SUBJECT)
@@ -33,7 +34,7 @@ final class AskedValue {
 
     /** The value's key. */
     String key() {
-        return value;
+        return AskedFloor.value(topic(), value);
     }
 
     /** What it is asked about. */

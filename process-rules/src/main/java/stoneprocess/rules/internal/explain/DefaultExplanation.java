@@ -134,8 +134,8 @@ final class DefaultExplanation implements Explanation {
                 ? new InvalidInputException(
                         "topic",
                         topic.id(),
-                        "a topic that this recommendation came to; it is "
-                                + recommendation.status().key() + " and came to "
+                        "a topic decided for this floor, whose status is "
+                                + recommendation.status().key() + ": "
                                 + String.join(
                                         ", ",
                                         outcomes.keySet().stream()

@@ -12,9 +12,9 @@ import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.UnitSystem;
 
 /**
- * Prints numbers as a language writes them, in the reader's units. In the units of exposure, results have three digits, from
- * 1000 up whole numbers, from an hour up whole minutes, and are rounded to the side that is safe; what was given and limits
- * keep five digits.
+ * Prints numbers as a language writes them, in the reader's units. In the units of exposure, results have three digits and
+ * are rounded to the side that is safe; times have two, under a minute whole seconds and from an hour up whole minutes; what
+ * was given and limits keep five digits.
  */
 final class Numbers {
     /** Holds a number and its unit on one line; a page prints a plain space. */
@@ -22,7 +22,7 @@ final class Numbers {
 
     private static final MathContext GIVEN = new MathContext(5);
     private static final int RESULT_DIGITS = 3;
-    private static final BigDecimal HOUR = BigDecimal.valueOf(60);
+    private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
 
     private final Language language;
     private final UnitSystem units;
@@ -99,10 +99,12 @@ final class Numbers {
 
     private String time(TimeSpan span, RoundingMode mode) {
         BigDecimal minutes = span.in(Unit.MINUTE);
-        if (minutes.compareTo(HOUR) < 0) {
-            return printed(rounded(span, Unit.MINUTE, mode), Unit.MINUTE);
+        if (minutes.compareTo(SIXTY) < 0) {
+            return minutes.compareTo(BigDecimal.ONE) < 0
+                    ? minutes.multiply(SIXTY).setScale(0, mode).toPlainString() + UNBROKEN + "s"
+                    : printed(rounded(span, Unit.MINUTE, mode), Unit.MINUTE);
         }
-        BigDecimal[] parts = minutes.setScale(0, mode).divideAndRemainder(HOUR);
+        BigDecimal[] parts = minutes.setScale(0, mode).divideAndRemainder(SIXTY);
         String hours = printed(parts[0], Unit.HOUR);
         return parts[1].signum() == 0 ? hours : hours + UNBROKEN + printed(parts[1], Unit.MINUTE);
     }
@@ -117,7 +119,8 @@ final class Numbers {
             case CEILING -> value.subtract(halfStep).max(BigDecimal.ZERO);
             default -> value;
         };
-        int scale = Math.max(0, RESULT_DIGITS - (value.precision() - value.scale()));
+        int digits = result instanceof TimeSpan ? RESULT_DIGITS - 1 : RESULT_DIGITS;
+        int scale = digits - (value.precision() - value.scale());
         return lenient.setScale(Math.min(scale, result.dimension().decimals()), mode);
     }
 

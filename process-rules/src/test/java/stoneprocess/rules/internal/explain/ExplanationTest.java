@@ -229,7 +229,7 @@ class ExplanationTest {
 
         assertThatThrownBy(() -> ADVISOR.why(refused, Topics.FIRST_CUT, Subject.EDGE))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageContaining("it is refused and came to stone, verdict");
+                .hasMessageContaining("whose status is refused: stone, verdict");
     }
 
     @Test

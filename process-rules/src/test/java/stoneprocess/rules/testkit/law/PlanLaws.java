@@ -163,8 +163,8 @@ final class PlanLaws {
 
     static final Law MORE_LOAD_IS_NEVER_SLOWER = Breaches.law(
             "more-load-is-never-slower",
-            "Of two steps of one plan with the same machine and both first or both later, the one with more added weight"
-                    + " takes no more passes; with the same weight they take the same",
+            "Of two steps of one plan with the same machine and bond, the one with as much weight or more, and no more to take"
+                    + " off for the coarseness of its grit, takes no more passes",
             "Preston's law: removal goes with pressure; F. W. Preston, J. Soc. Glass Technol. 11 (1927), from memory",
             PlanLaws::passes);
 
@@ -423,13 +423,14 @@ final class PlanLaws {
         List<Placed> steps = Breaches.steps(answer);
         for (Placed one : steps) {
             for (Placed other : steps) {
-                boolean alike = one.isFirst() == other.isFirst()
-                        && one.step().machine() == other.step().machine();
-                int byWeight = one.step().weight().compareTo(other.step().weight());
-                int byPasses =
-                        one.step().passes().high() - other.step().passes().high();
+                boolean asLight = one.step().machine() == other.step().machine()
+                        && one.step().grade().bond() == other.step().grade().bond()
+                        && one.step().weight().compareTo(other.step().weight()) >= 0
+                        && toTakeOff(one) <= toTakeOff(other);
                 breaches.require(
-                        !alike || (byWeight > 0 ? byPasses <= 0 : byWeight < 0 || byPasses == 0),
+                        !asLight
+                                || one.step().passes().high()
+                                        <= other.step().passes().high(),
                         Topics.PASSES,
                         one.subject(),
                         "passes that go with weight, as at " + other.subject().key() + ": "
@@ -437,6 +438,12 @@ final class PlanLaws {
                         one.step().passes());
             }
         }
+    }
+
+    /** Depth for the coarseness of the grit, which a pass takes less of the finer it is. */
+    private static double toTakeOff(Placed placed) {
+        return placed.step().depth().high().millimetres()
+                * placed.step().grade().number();
     }
 
     private static void totals(Recommendation answer, Breaches breaches) {

@@ -32,8 +32,8 @@ class CarbonMonoxideSheetValidationTest {
         var ceiling = Printed.row(sheet, "NIOSH, never over 200 ppm");
         assertThat(ceiling.get(0)).endsWith(" cfm");
         assertThat(Printed.number(ceiling.get(0))).isCloseTo(5000, Offset.offset(250.0));
-        assertThat(ceiling.get(1)).endsWith(" min");
-        assertThat(60 / Printed.number(ceiling.get(1))).isCloseTo(120, Offset.offset(10.0));
+        assertThat(ceiling.get(1)).endsWith(" s");
+        assertThat(3600 / Printed.number(ceiling.get(1))).isCloseTo(120, Offset.offset(10.0));
         assertThat(Printed.row(sheet, "engine").get(0)).startsWith("5 hp of a small four-stroke petrol engine");
         assertThat(sheet).contains("OVER THE CEILING");
     }
