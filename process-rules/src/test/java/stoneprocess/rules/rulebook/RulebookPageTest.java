@@ -52,12 +52,12 @@ class RulebookPageTest {
         assertThat(RulebookPage.part(Texts.english(), RULEBASE, "CUT-003"))
                 .startsWith("- **CUT-003** Start no finer than 200 when a fingernail catches the scratches.\n")
                 .contains("*When* scratches in the open field: caught by a fingernail.\n")
-                .contains("*Then* asks for: resin 200 or beyond.\n")
+                .contains("*Then* asks for: resin 200 or coarser.\n")
                 .contains("Practice differs. Some start every worn floor at 50");
         assertThat(RulebookPage.part(Texts.english(), RULEBASE, "CUT-024"))
                 .contains("*When* written consent of conservator or officer: no, or not known;"
                         + " historic fabric: yes, or not known.\n")
-                .contains("*Then* rules out: resin 200 and beyond.\n");
+                .contains("*Then* rules out: resin 200 and coarser.\n");
         assertThat(RulebookPage.part(Texts.english(), RULEBASE, "SUR-001"))
                 .contains("*Then* allows only what follows from: name of the stone.\n");
     }
