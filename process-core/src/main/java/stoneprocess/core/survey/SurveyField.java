@@ -65,7 +65,7 @@ public final class SurveyField<T> {
     public static final SurveyField<StoneMix> MIX =
             choice("stone.mix", StoneMix.class, HowFound.LOOK, ChangedBy.NOBODY).as("StonesMixed");
     public static final SurveyField<DataSheet> DATA_SHEET = choice(
-                    "stone.data-sheet", DataSheet.class, HowFound.ASK, ChangedBy.OTHERS)
+                    "stone.data-sheet", DataSheet.class, HowFound.ASK, ChangedBy.NOBODY)
             .as("DataSheetSays");
 
     public static final SurveyField<Length> THICKNESS =
