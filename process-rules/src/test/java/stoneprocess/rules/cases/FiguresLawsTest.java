@@ -1,4 +1,4 @@
-package stoneprocess.rules;
+package stoneprocess.rules.cases;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,11 +6,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SplittableRandom;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.LongRange;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.JobStep;
@@ -32,20 +31,29 @@ import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.topic.TrackKind;
-import stoneprocess.rules.space.SurveyGenerator;
+import stoneprocess.rules.Advisor;
 
 /** What holds between the figures of plans, over drawn floors. */
 class FiguresLawsTest {
     private static final Advisor ADVISOR = Advisor.standard();
+    /** Floors of the expert cases that are cut when they are scratched; a drawn floor is seldom cut at all. */
+    private static final List<FloorSurvey> CUT = ExpertCase.all().stream()
+            .map(ExpertCase::survey)
+            .filter(survey -> PlannedJob.isThere(ADVISOR.recommend(damaged(survey, DamageKind.SCRATCHES, 0.2, 80))))
+            .toList();
 
-    /** A drawn floor of one zone that has one kind of damage, so deep. */
-    private static FloorSurvey floor(long seed, DamageKind kind, double millimetres, double area) {
+    /** A floor of one zone that has one kind of damage, so deep. */
+    private static FloorSurvey floor(int seed, DamageKind kind, double millimetres, double area) {
+        return damaged(CUT.get(seed % CUT.size()), kind, millimetres, area);
+    }
+
+    private static FloorSurvey damaged(FloorSurvey survey, DamageKind kind, double millimetres, double area) {
         Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
         for (DamageKind any : DamageKind.values()) {
             damages.put(any, Damage.none(any));
         }
         damages.put(kind, Damage.measured(kind, new Length(millimetres), new Share(60)));
-        return SurveyGenerator.of(new Share(95)).draw(new SplittableRandom(seed)).toBuilder()
+        return survey.toBuilder()
                 .readings(List.of())
                 .zones(List.of(new Zone("whole", ZoneKind.FIELD, new Share(100), damages)))
                 .set(SurveyField.AREA, new Area(area))
@@ -71,7 +79,7 @@ class FiguresLawsTest {
     /** Floors with the same finish, tracks and method; how often a drawn pair is such a one is counted. */
     @Property(tries = 250, seed = "1927")
     void deeper_damage_never_takes_fewer_passes_or_hours(
-            @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
+            @ForAll @IntRange(min = 0, max = 1_000_000) int seed,
             @ForAll boolean scratched,
             @ForAll @DoubleRange(min = 0.01, max = 3) double depth,
             @ForAll @DoubleRange(min = 0, max = 1) double deeper) {
@@ -83,7 +91,7 @@ class FiguresLawsTest {
                 && less.plan().flatMap(plan -> plan.finish()).equals(more.plan().flatMap(plan -> plan.finish()))
                 && method(less).equals(method(more));
         Statistics.label("alike").collect(alike);
-        Statistics.label("alike").coverage(drawn -> drawn.check(true).percentage(share -> share > 4));
+        Statistics.label("alike").coverage(drawn -> drawn.check(true).percentage(share -> share > 18));
         if (!alike) {
             return;
         }
@@ -108,12 +116,12 @@ class FiguresLawsTest {
     /** Plan, estimate and what follows an empty log tell one figure for one thing. */
     @Property(tries = 120, seed = "1927")
     void plan_estimate_and_follow_tell_the_same_passes(
-            @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
+            @ForAll @IntRange(min = 0, max = 1_000_000) int seed,
             @ForAll @DoubleRange(min = 0.01, max = 1) double depth) {
         Recommendation plan = ADVISOR.recommend(floor(seed, DamageKind.SCRATCHES, depth, 80));
         boolean cut = PlannedJob.isThere(plan);
         Statistics.label("cut").collect(cut);
-        Statistics.label("cut").coverage(drawn -> drawn.check(true).percentage(share -> share > 4));
+        Statistics.label("cut").coverage(drawn -> drawn.check(true).percentage(share -> share > 60));
         if (!cut) {
             return;
         }
