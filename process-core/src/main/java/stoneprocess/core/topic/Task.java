@@ -91,7 +91,7 @@ public enum Task implements Term {
     /** Lift and relay the few pieces that stand proud. */
     RELAY_LIPPED,
 
-    /** Find how far the hollow reaches and fix it or agree to leave it. */
+    /** Bed anew what rocks; find how far the hollow reaches and fix it or agree to leave it. */
     FIX_HOLLOW,
 
     /** Fill cracks, chips and holes. */
