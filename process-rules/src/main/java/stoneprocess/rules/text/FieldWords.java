@@ -152,8 +152,12 @@ final class FieldWords {
                 .orElseGet(() -> phrase("change.found").with("now", now));
     }
 
-    /** Who can bring a change about. */
+    /** Who can bring a change about, or the work on the floor that does. */
     static Wording who(Change change) {
+        String work = "change.work." + change.name();
+        if (!change.isFoundOut() && Language.english().has(work)) {
+            return phrase(work);
+        }
         return change.isFoundOut() ? phrase("change.to-find-out") : Wording.of(change.changedBy());
     }
 }

@@ -30,6 +30,7 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Ask;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Move;
+import stoneprocess.core.topic.SiteCheck;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -101,9 +102,12 @@ public final class FollowText {
         causes(draft, next);
         asks(draft, next);
         boolean stopped = next.move() == Move.STOP_AND_ASK;
-        draft.steps(stopped ? "follow.checks-later" : "follow.checks", next.checks());
+        if (!next.checks().isEmpty()) {
+            draft.section(stopped ? "follow.checks-later" : "follow.checks");
+            next.checks().forEach(check -> draft.numbered(check(log, check)));
+        }
         draft.list(stopped ? "follow.mends-later" : "follow.mends", next.mends());
-        ahead(draft, next);
+        ahead(draft, log, next);
         FollowChanges.write(draft, plan, next.ahead(), cards);
         draft.list("follow.findings", next.findings());
         FollowReadings.write(draft, next);
@@ -121,11 +125,22 @@ public final class FollowText {
     }
 
     private static Wording.Phrase at(JobLog log, HoldPoint point) {
-        boolean worked = log.entries().stream().anyMatch(Entry.Worked.class::isInstance);
+        boolean worked = isWorked(log);
         Wording.Phrase at = phrase(worked ? "follow.at" : "follow.finished")
                 .with("grade", ValueWords.grade(point.grade()))
                 .with("track", ValueWords.track(point.track()));
         return worked ? at.with("passes", point.passes()) : at;
+    }
+
+    private static boolean isWorked(JobLog log) {
+        return log.entries().stream().anyMatch(Entry.Worked.class::isInstance);
+    }
+
+    /** A check; a log without work cannot be compared with the plan. */
+    private static Wording check(JobLog log, SiteCheck check) {
+        return check == SiteCheck.LOG_AGAINST_PLAN && !isWorked(log)
+                ? phrase(Wording.key(check) + ".no-log")
+                : Wording.of(check);
     }
 
     private static <V> Optional<Decision<V>> decision(NextMove next, Topic<V> topic) {
@@ -221,9 +236,7 @@ public final class FollowText {
             draft.bullet(
                     why.isEmpty()
                             ? phrase("follow.ask").with("who", ask)
-                            : phrase("follow.ask-why")
-                                    .with("who", ask)
-                                    .with("why", Wording.list(Joint.SENTENCES, why)));
+                            : phrase("follow.ask-why").with("why", Wording.list(Joint.SENTENCES, why)));
         }
     }
 
@@ -241,8 +254,9 @@ public final class FollowText {
                 .toList();
     }
 
-    private static void ahead(Draft draft, NextMove next) {
-        draft.section("follow.ahead");
+    private static void ahead(Draft draft, JobLog log, NextMove next) {
+        boolean again = next.move() == Move.LOOK_FIRST && !isWorked(log);
+        draft.section(again ? "follow.ahead-again" : "follow.ahead");
         List<Track> tracks = tracks(next.ahead());
         if (tracks.isEmpty()) {
             draft.bullet(next.move() == Move.STOP_AND_ASK ? "follow.none-until-answered" : "follow.none-ahead");

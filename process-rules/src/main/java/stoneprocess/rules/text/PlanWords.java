@@ -2,15 +2,24 @@ package stoneprocess.rules.text;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import stoneprocess.core.parameter.Scale;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
+import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.SizeClass;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.topic.Densifier;
+import stoneprocess.core.topic.FinishTask;
+import stoneprocess.core.topic.Handling;
+import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
@@ -27,11 +36,15 @@ import stoneprocess.rules.text.document.Wording;
  */
 record PlanWords(List<String> variants) {
 
+    private static final Set<Task> CURING =
+            EnumSet.of(Task.RELAY_LIPPED, Task.FIX_HOLLOW, Task.FILL_CRACKS, Task.REGROUT, Task.SEMI_RIGID_JOINTS);
+
     static PlanWords of(Recommendation recommendation, Detail detail) {
         List<String> variants = new ArrayList<>();
         if (recommendation.values(Topics.VERDICT, Subject.FLOOR).contains(Verdict.CLEAN_ONLY)) {
             variants.add(".clean");
         }
+        recommendation.plan().ifPresent(plan -> variants.addAll(ofPlan(plan, detail)));
         if (isSmallFloor(recommendation)
                 || recommendation.plan().filter(PlanWords::isSpots).isPresent()) {
             variants.add(".small");
@@ -40,6 +53,26 @@ record PlanWords(List<String> variants) {
             variants.add(".brief");
         }
         return new PlanWords(variants);
+    }
+
+    /** What a plan does without, so that no phrase tells of it. */
+    private static List<String> ofPlan(Plan plan, Detail detail) {
+        List<String> without = new ArrayList<>();
+        List<PlannedStep> steps =
+                plan.tracks().stream().flatMap(track -> track.steps().stream()).toList();
+        if (plan.sealer() == Sealer.NONE
+                && plan.densifier() == Densifier.NONE
+                && plan.preparation().stream().map(Preparation::task).noneMatch(CURING::contains)
+                && steps.stream().noneMatch(step -> step.handling().contains(Handling.REGROUT_PITS))) {
+            without.add(".nothing-cures");
+        }
+        if (!plan.finishTasks().contains(FinishTask.MEASURE_SLIP)) {
+            without.add(".no-slip");
+        }
+        if (steps.stream().allMatch(step -> step.grade().bond() == Bond.RESIN)) {
+            without.add(detail == Detail.BRIEF ? ".resin-alone.brief" : ".resin-alone");
+        }
+        return without;
     }
 
     private static boolean isSmallFloor(Recommendation recommendation) {

@@ -19,6 +19,7 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.ContributionKind;
+import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Wording;
@@ -30,9 +31,14 @@ final class WhyWords {
     static Document full(Why why, Parameters parameters) {
         Outcome outcome = why.outcome();
         Draft draft = Draft.titled(matter(outcome), parameters);
-        draft.paragraph(sentences(
-                phrase("answer.it-is").with("value", AnswerWords.outcome(outcome)),
-                Wording.of(why.grounds().get(0).policy())));
+        boolean mayCut =
+                outcome instanceof Decision<?> decision && decision.values().equals(List.of(Verdict.GO));
+        draft.paragraph(
+                mayCut
+                        ? phrase("answer.may-cut")
+                        : sentences(
+                                phrase("answer.it-is").with("value", AnswerWords.outcome(outcome)),
+                                Wording.of(why.grounds().get(0).policy())));
         if (outcome instanceof Decision<?> decision) {
             AnswerWords.reasons(draft, "answer.won", decision.won(), why::card);
             AnswerWords.reasons(draft, "answer.outweighed", decision.outweighed(), why::card);

@@ -52,7 +52,7 @@ class RulebookPageTest {
         assertThat(RulebookPage.part(Texts.english(), RULEBASE, "CUT-003"))
                 .startsWith("- **CUT-003** Start no finer than 200 when a fingernail catches the scratches.\n")
                 .contains("*When* scratches in the open field: caught by a fingernail.\n")
-                .contains("*Then* asks for: resin 200 or coarser.\n")
+                .contains("*Then* requires: resin 200 or coarser.\n")
                 .contains("Practice differs. Some start every worn floor at 50");
         assertThat(RulebookPage.part(Texts.english(), RULEBASE, "CUT-024"))
                 .contains("*When* written consent of conservator or officer: no, or not known;"

@@ -162,7 +162,7 @@ class EstimateCommandTest {
                 """);
         Ran ran = estimate("ferry-hall-granite", "--prices", prices.toString());
         List<String> cost = section(ran.out(), "Cost, shells");
-        assertThat(cost.get(0)).startsWith("  hour of labour ");
+        assertThat(cost.get(0)).startsWith("  labour ");
         assertThat(cost.get(1)).startsWith("  all ");
         assertThat(String.join(" ", cost).replaceAll("\\s+", " "))
                 .contains(

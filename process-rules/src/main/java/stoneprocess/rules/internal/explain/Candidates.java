@@ -24,6 +24,7 @@ import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.topic.Topics;
@@ -35,7 +36,7 @@ import stoneprocess.rules.internal.meaning.RuleReach;
  * The changes of a survey that a search tries, one for each class that the rules can tell apart.
  *
  * <ul>
- *   <li>A choice: every other constant.
+ *   <li>A choice: every other constant; but a loose piece never becomes a hollow one, since relaying makes it sound.
  *   <li>A measured value: for each other class that the facts read from it can take while the other answers stay, the
  *       nearest value in it, which is a limit of the scale or lies next to one; for a value that was not known, the value
  *       next to the limit. Where another unknown answer hides the class, both ends of what the field accepts.
@@ -110,7 +111,8 @@ final class Candidates {
     private static List<Change> choices(SurveyField<?> field, Optional<Object> from, Enum<?>[] constants) {
         List<Change> changes = new ArrayList<>();
         for (Enum<?> to : constants) {
-            if (!from.equals(Optional.of(to))) {
+            boolean loosened = from.equals(Optional.of(Sounding.LOOSE)) && to == Sounding.HOLLOW;
+            if (!from.equals(Optional.of(to)) && !loosened) {
                 int steps = from.map(before -> Math.abs(((Enum<?>) before).ordinal() - to.ordinal()))
                         .orElse(1);
                 changes.add(new Change.OfAnswer(field, from, to, steps));

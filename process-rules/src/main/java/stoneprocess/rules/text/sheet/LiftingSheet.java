@@ -36,7 +36,8 @@ final class LiftingSheet {
         LiftingLimit limit = LIFTING.limit(lift);
         Wording best = atMost(limit.limit().value());
         List<Part> parts = parts(lift, limit.multipliers());
-        Draft draft = ExposureWords.sheet("lifting.title").paragraph(verdict(limit));
+        Draft draft =
+                ExposureWords.sheet("lifting.title").paragraph(verdict(limit)).paragraph("lifting.not-verified");
         parts.stream()
                 .min(Comparator.comparingDouble(Part::multiplier))
                 .filter(part -> part.multiplier() < 1)

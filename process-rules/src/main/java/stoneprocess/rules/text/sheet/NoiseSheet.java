@@ -12,6 +12,7 @@ import stoneprocess.core.exposure.Noise;
 import stoneprocess.core.exposure.NoiseExposure;
 import stoneprocess.core.exposure.NoisePeriod;
 import stoneprocess.core.exposure.NoiseRule;
+import stoneprocess.core.exposure.NoiseVerdict;
 import stoneprocess.core.exposure.Role;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.SoundLevel;
@@ -33,6 +34,9 @@ final class NoiseSheet {
         Draft draft = ExposureWords.sheet("noise.title")
                 .paragraph(phrase("noise.osha").with("says", Wording.of(osha.verdict(), "sentence")))
                 .paragraph(phrase("noise.niosh").with("says", Wording.of(niosh.verdict(), "sentence")));
+        if (osha.verdict() == NoiseVerdict.OVER_CEILING || niosh.verdict() == NoiseVerdict.OVER_CEILING) {
+            draft.paragraph("noise.ceiling-not-verified");
+        }
         ExposureWords.given(
                 draft,
                 periods.stream()

@@ -1,7 +1,6 @@
 package stoneprocess.rules.text.sheet;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
-import static stoneprocess.rules.text.sheet.ExposureWords.atLeast;
 import static stoneprocess.rules.text.sheet.ExposureWords.given;
 import static stoneprocess.rules.text.sheet.ExposureWords.row;
 import static stoneprocess.rules.text.sheet.ExposureWords.source;
@@ -31,7 +30,7 @@ final class SilicaSheet {
 
     static Document of(SilicaTask task) {
         SilicaControl control = SILICA.control(task);
-        Draft draft = ExposureWords.sheet("silica.title").paragraph(Wording.of(control.verdict()));
+        Draft draft = ExposureWords.sheet("silica.title").paragraph(verdict(control));
         ExposureWords.given(draft, rows(task));
         if (!control.missing().isEmpty()) {
             ExposureWords.items(
@@ -54,6 +53,14 @@ final class SilicaSheet {
                         phrase("silica.caution.stones"),
                         phrase("silica.caution.sweep")),
                 control.decides());
+    }
+
+    /** The verdict; a respirator that the table requires is part of it. */
+    private static Wording verdict(SilicaControl control) {
+        return control.protectionFactor()
+                .<Wording>map(factor -> phrase("silica.met-with-respirator")
+                        .with("factor", Wording.number(factor.value().decimal())))
+                .orElseGet(() -> Wording.of(control.verdict()));
     }
 
     private static List<List<Wording>> rows(SilicaTask task) {
@@ -110,7 +117,7 @@ final class SilicaSheet {
                             task.tool() == GrindingTool.HAND_GRINDER
                                     ? "silica.needed-for-wheel"
                                     : "silica.needed-by-maker")
-                    .with("airflow", atLeast(control.neededAirflow().get()));
+                    .with("airflow", given(control.neededAirflow().get()));
             return task.tool() == GrindingTool.HAND_GRINDER ? needed.with("wheel", given(task.wheel())) : needed;
         }
         return phrase(
@@ -133,7 +140,7 @@ final class SilicaSheet {
         return switch (gap) {
             case AIRFLOW ->
                 control.neededAirflow()
-                        .map(airflow -> phrase("silica.gap-of-airflow").with("airflow", atLeast(airflow)))
+                        .map(airflow -> phrase("silica.gap-of-airflow").with("airflow", given(airflow)))
                         .orElseGet(() -> Wording.of(gap));
             case FILTER -> Wording.of(gap).with("filter", given(PARAMETERS.get("silica.filter", Share.class)));
             default -> Wording.of(gap);
