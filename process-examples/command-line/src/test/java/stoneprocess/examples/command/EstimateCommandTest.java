@@ -166,8 +166,8 @@ class EstimateCommandTest {
         assertThat(cost.get(1)).startsWith("  all ");
         assertThat(String.join(" ", cost).replaceAll("\\s+", " "))
                 .contains(
-                        "No price, so not in the cost: machine hour, single disc, set of resin pads, kilogram of powder, cubic"
-                                + " metre of water, cubic metre of slurry, kilowatt-hour of electricity, mobilisation.");
+                        "No price, so not in the cost: single disc, resin pads, powder, water, slurry disposal,"
+                                + " electricity, mobilisation.");
         assertThat(estimate("ferry-hall-granite").out()).doesNotContain("Cost");
     }
 
