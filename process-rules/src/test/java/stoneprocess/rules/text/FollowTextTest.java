@@ -361,7 +361,7 @@ class FollowTextTest {
         Diagnosis diagnosis = ADVISOR.diagnose(PLAN, EnumSet.of(Sign.HAZE), log());
         assertSays(
                 page(UnitSystem.METRIC, TEXT.document(PLAN, log(), diagnosis)),
-                "The log notes no work, so the floor is taken as finished; last worked with resin 3000, open field.");
+                "The log is empty, so the floor is taken as finished to plan: resin 3000 last, open field.");
     }
 
     @Test

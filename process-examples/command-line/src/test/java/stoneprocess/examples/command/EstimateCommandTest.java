@@ -165,9 +165,8 @@ class EstimateCommandTest {
         assertThat(cost.get(0)).startsWith("  labour ");
         assertThat(cost.get(1)).startsWith("  all ");
         assertThat(String.join(" ", cost).replaceAll("\\s+", " "))
-                .contains(
-                        "No price, so not in the cost: single disc, resin pads, powder, water, slurry disposal,"
-                                + " electricity, mobilisation.");
+                .contains("No price, so not in the cost: single disc, resin pads, powder, water, slurry disposal,"
+                        + " electricity, mobilisation.");
         assertThat(estimate("ferry-hall-granite").out()).doesNotContain("Cost");
     }
 
