@@ -236,7 +236,9 @@ public final class FollowText {
             draft.bullet(
                     why.isEmpty()
                             ? phrase("follow.ask").with("who", ask)
-                            : phrase("follow.ask-why").with("why", Wording.list(Joint.SENTENCES, why)));
+                            : phrase("follow.ask-why")
+                                    .with("who", ask)
+                                    .with("why", Wording.list(Joint.SENTENCES, why)));
         }
     }
 
