@@ -102,12 +102,7 @@ class HouseBoundsTest {
         }
         assertThat(moving)
                 .containsExactly(
-                        "crew.several",
-                        "finish.high-gloss",
-                        "finish.polish",
-                        "floor-load.ordinary",
-                        "supply.continuous",
-                        "supply.light")
+                        "crew.several", "finish.polish", "floor-load.ordinary", "supply.continuous", "supply.light")
                 .allSatisfy(
                         name -> assertThat(Parameters.standard().parameter(name).house())
                                 .as(name)

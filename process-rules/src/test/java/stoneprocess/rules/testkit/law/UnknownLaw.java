@@ -28,6 +28,7 @@ import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.space.Forgetting;
 import stoneprocess.rules.space.Forgetting.LessKnown;
@@ -45,10 +46,14 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  * resin from 60 to 80 up). Where nobody knows whether it was ground, a start at resin 100, no coarser, and the densifier
  * that goes with it do not count as bolder.
  *
+ * <p>Where no grits are decided for the open field, as at an impasse, nothing is densified or sealed either: these two are
+ * not compared there.
+ *
  * @param answers how many answers are forgotten, one at a time
  */
 record UnknownLaw(int answers) implements Law.Check {
     private static final String ID = "unknown-is-never-bolder";
+    private static final Set<Topic<?>> FOLLOWS_A_CUT = Set.of(Topics.DENSIFIER, Topics.SEALER);
 
     @Override
     public List<Violation> violations(Respondent respondent, FloorSurvey survey, long seed) {
@@ -101,7 +106,11 @@ record UnknownLaw(int answers) implements Law.Check {
         }
         for (Outcome outcome : unknown.outcomes()) {
             Topic<?> topic = outcome.topic();
-            if (!topic.isCautiousFirst() || !(outcome instanceof Decision<?> less)) {
+            if (!topic.isCautiousFirst()
+                    || !(outcome instanceof Decision<?> less)
+                    || FOLLOWS_A_CUT.contains(topic)
+                            && known.values(Topics.GRIT_PATH, new Subject.OfTrack(TrackKind.OPEN_FIELD))
+                                    .isEmpty()) {
                 continue;
             }
             Optional<? extends Decision<?>> more = known.decision(topic, outcome.subject())
