@@ -46,8 +46,8 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  * resin from 60 to 80 up). Where nobody knows whether it was ground, a start at resin 100, no coarser, and the densifier
  * that goes with it do not count as bolder.
  *
- * <p>Where no grits are decided for the open field, as at an impasse, nothing is densified or sealed either: these two are
- * not compared there.
+ * <p>A densifier and a sealer belong to a finish: they are compared where the same finish is decided, and not where no grits
+ * are decided for the open field, as at an impasse.
  *
  * @param answers how many answers are forgotten, one at a time
  */
@@ -108,9 +108,7 @@ record UnknownLaw(int answers) implements Law.Check {
             Topic<?> topic = outcome.topic();
             if (!topic.isCautiousFirst()
                     || !(outcome instanceof Decision<?> less)
-                    || FOLLOWS_A_CUT.contains(topic)
-                            && known.values(Topics.GRIT_PATH, new Subject.OfTrack(TrackKind.OPEN_FIELD))
-                                    .isEmpty()) {
+                    || FOLLOWS_A_CUT.contains(topic) && !comparable(known, unknown)) {
                 continue;
             }
             Optional<? extends Decision<?>> more = known.decision(topic, outcome.subject())
@@ -141,6 +139,12 @@ record UnknownLaw(int answers) implements Law.Check {
                     known.survey()));
         }
         return violations;
+    }
+
+    private static boolean comparable(Recommendation known, Recommendation unknown) {
+        return !known.values(Topics.GRIT_PATH, new Subject.OfTrack(TrackKind.OPEN_FIELD))
+                        .isEmpty()
+                && known.values(Topics.FINISH, Subject.FLOOR).equals(unknown.values(Topics.FINISH, Subject.FLOOR));
     }
 
     /**
