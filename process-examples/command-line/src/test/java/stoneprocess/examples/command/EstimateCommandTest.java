@@ -117,7 +117,7 @@ class EstimateCommandTest {
         Ran ran = estimate("customs-house-terrazzo");
         assertThat(section(ran.out(), "Waiting time"))
                 .anyMatch(line -> line.startsWith("  after filling cracks "))
-                .anyMatch(line -> line.startsWith("  after regrouting pits resin 200 "))
+                .anyMatch(line -> line.startsWith("  after regrouting pits, resin 200 "))
                 .anyMatch(line -> line.startsWith("  curing of the sealer "));
         assertThat(section(ran.out(), "Person-hours"))
                 .anyMatch(line -> line.startsWith("  stripping the coating ") && line.endsWith("1.00, published"))
@@ -217,7 +217,7 @@ class EstimateCommandTest {
         for (String line : lines) {
             if (line.startsWith("  person-hours ")) {
                 String[] cells = line.substring(44).strip().split("\\s+");
-                assertThat(line).containsAnyOf("resin 1500", "resin 3000", "ending each day");
+                assertThat(line).containsAnyOf("resin 1500", "resin 3000", "powder", "ending each day");
                 assertThat(cells[1].equals("-")).isNotEqualTo(line.contains("ending each day"));
                 apart += Double.parseDouble(cells[2]);
             }
