@@ -133,7 +133,7 @@ class PublishedRatesValidationTest {
     }
 
     /**
-     * North American cost handbook of 2022, transcription: set concrete rubbed by hand with a block, 0.32 hours dry, 0.49
+     * North American cost handbook of 2022, second hand: set concrete rubbed by hand with a block, 0.32 hours dry, 0.49
      * wet. Ours is one grade with the hand tool, five to ten passes on a strip of 125 mm.
      */
     @Test
