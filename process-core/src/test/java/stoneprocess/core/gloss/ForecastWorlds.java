@@ -18,7 +18,7 @@ import stoneprocess.core.stone.Hardness;
  */
 final class ForecastWorlds {
     private static final Parameters STANDARD = Parameters.standard();
-    private static final int RUNS = 2000;
+    private static final int RUNS = Boolean.getBoolean("audit.whole") ? 2000 : 1000;
     private static final int[] GRITS = {200, 400, 800, 1500, 3000};
 
     private ForecastWorlds() {}

@@ -35,7 +35,7 @@ import stoneprocess.rules.space.SurveyGenerator;
 class HowToPropertyTest {
     private static final Advisor ADVISOR = Advisor.standard();
     private static final RuleReach REACH = RuleMeanings.of(ShippedRules.load()).reach();
-    private static final int SURVEYS = Integer.getInteger("explain.surveys", 2_000);
+    private static final int SURVEYS = Integer.getInteger("explain.surveys", 600);
 
     /** From which drawn survey on, so that many can be tried in parts. */
     private static final int FIRST = Integer.getInteger("explain.first", 0);
