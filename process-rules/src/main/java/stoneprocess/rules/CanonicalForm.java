@@ -20,6 +20,7 @@ import stoneprocess.core.stone.Traits;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.Machine;
 import stoneprocess.core.topic.Card;
+import stoneprocess.core.topic.Protection;
 import stoneprocess.rules.internal.engine.Chapters;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.WrittenRules;
@@ -81,6 +82,7 @@ final class CanonicalForm {
         line("since", card.since());
         line("locked", String.valueOf(card.locked()));
         line("offers", String.join(" ", card.offers()));
+        line("protects", card.protects().map(Protection::key).orElse(""));
         line("differs", card.differs().orElse(""));
         line("chapter", card.chapter());
         line("topic", card.topic().id());

@@ -158,6 +158,7 @@ class CanonicalFormTest {
                         "9.9",
                         card.locked(),
                         card.offers(),
+                        card.protects(),
                         card.differs(),
                         card.chapter(),
                         card.topic()),
@@ -169,6 +170,7 @@ class CanonicalFormTest {
                         card.since(),
                         !card.locked(),
                         List.of("LOCAL_REPAIR"),
+                        card.protects(),
                         Optional.of("Others differ"),
                         card.chapter(),
                         card.topic()));
@@ -183,6 +185,7 @@ class CanonicalFormTest {
                 card.since(),
                 card.locked(),
                 card.offers(),
+                card.protects(),
                 card.differs(),
                 card.chapter(),
                 topic);
@@ -210,6 +213,7 @@ class CanonicalFormTest {
                         card.since(),
                         card.locked(),
                         card.offers(),
+                        card.protects(),
                         card.differs(),
                         card.chapter(),
                         card.topic()));

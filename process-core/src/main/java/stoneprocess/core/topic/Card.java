@@ -17,6 +17,7 @@ import stoneprocess.core.source.EvidenceGrade;
  * @param since the version that brought the rule
  * @param locked true for a safety rule, which house rules cannot switch off
  * @param offers keys of the counter-offers that release this rule's demand when it cannot be met
+ * @param protects what a rule protects that speaks to the verdict; empty for every other topic
  * @param differs what others do, where practice differs; empty where it hardly does
  * @param chapter the stage in which the rule works
  * @param topic what the rule speaks to
@@ -29,11 +30,12 @@ public record Card(
         String since,
         boolean locked,
         List<String> offers,
+        Optional<Protection> protects,
         Optional<String> differs,
         String chapter,
         Topic<?> topic) {
     public Card {
-        Refuse.nulls(Card.class, id, title, because, source, since, offers, differs, chapter, topic);
+        Refuse.nulls(Card.class, id, title, because, source, since, offers, protects, differs, chapter, topic);
         if (!id.matches("[A-Z]{3}-\\d{3}")) {
             throw new InvalidInputException("rule.id", id, "three capital letters, a hyphen and three digits");
         }
@@ -42,6 +44,14 @@ public record Card(
         require(id, "since", since);
         differs.ifPresent(text -> require(id, "differs", text));
         require(id, "chapter", chapter);
+        if (protects.isPresent() != (topic == Topics.VERDICT)) {
+            throw new InvalidInputException(
+                    "rule " + id + ".protects",
+                    protects.map(Protection::key).orElse("none"),
+                    topic == Topics.VERDICT
+                            ? "what the verdict protects"
+                            : "none; only the verdict protects something");
+        }
         offers = List.copyOf(offers);
     }
 

@@ -192,6 +192,7 @@ class AnswerJsonPropertyTest {
                         "0.1",
                         locked,
                         List.of("LOCAL_REPAIR"),
+                        Optional.empty(),
                         differs,
                         "first-cut",
                         Topics.FIRST_CUT));

@@ -20,7 +20,18 @@ class CardTest {
 
     private static Card card(
             String id, String title, String because, String since, String chapter, List<String> offers) {
-        return new Card(id, title, because, SOURCE, since, false, offers, Optional.empty(), chapter, Topics.VERDICT);
+        return new Card(
+                id,
+                title,
+                because,
+                SOURCE,
+                since,
+                false,
+                offers,
+                Optional.of(Protection.FABRIC),
+                Optional.empty(),
+                chapter,
+                Topics.VERDICT);
     }
 
     @Test
@@ -55,5 +66,37 @@ class CardTest {
         Card card = card("GON-001", "t", "b", "0.1", "c", offers);
         offers.clear();
         assertThat(card.offers()).containsExactly("leave-it");
+    }
+
+    @Test
+    void only_a_rule_that_speaks_to_the_verdict_protects_something() {
+        assertThatThrownBy(() -> new Card(
+                        "GON-001",
+                        "t",
+                        "b",
+                        SOURCE,
+                        "0.1",
+                        false,
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        "c",
+                        Topics.VERDICT))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("GON-001.protects");
+        assertThatThrownBy(() -> new Card(
+                        "CUT-001",
+                        "t",
+                        "b",
+                        SOURCE,
+                        "0.1",
+                        false,
+                        List.of(),
+                        Optional.of(Protection.LIFE),
+                        Optional.empty(),
+                        "c",
+                        Topics.FIRST_CUT))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("CUT-001.protects");
     }
 }

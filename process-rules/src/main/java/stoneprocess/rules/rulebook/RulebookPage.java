@@ -162,6 +162,9 @@ public final class RulebookPage {
         says.add(new Paragraph(phrase("card.title").with("title", Wording.because(card))));
         says.add(new Paragraph(
                 phrase("rulebook.source").with("source", source(card.source())).with("since", card.since())));
+        card.protects()
+                .ifPresent(protection ->
+                        says.add(new Paragraph(phrase("rulebook.protects").with("protects", Wording.of(protection)))));
         Wording.differs(card)
                 .ifPresent(others ->
                         says.add(new Paragraph(phrase("rulebook.differs").with("others", others))));

@@ -4,6 +4,7 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -97,6 +98,7 @@ public final class PlanText {
                 .filter(Reason::certain)
                 .map(Reason::rule)
                 .distinct()
+                .sorted(Comparator.comparing(cards::protects))
                 .toList();
         if ((waits || nothingCut) && !certain.isEmpty()) {
             draft.section(waits ? "verdict.waits" : "verdict.nothing-cut");

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.topic.Card;
+import stoneprocess.core.topic.Protection;
 import stoneprocess.rules.text.document.Wording;
 
 /** What the cards of a rulebase say about its rules. A rule without a card is called by its id. */
@@ -19,6 +20,11 @@ final class RuleWords {
 
     Optional<Card> card(String rule) {
         return Optional.ofNullable(cards.get(rule));
+    }
+
+    /** What a ground protects; one without a card comes last. */
+    Protection protects(String rule) {
+        return card(rule).flatMap(Card::protects).orElse(Protection.CONVENIENCE);
     }
 
     Wording title(String rule) {

@@ -116,18 +116,12 @@ public final class Assembler {
         return impasse.topic() == Topics.MACHINE || impasse.topic() == Topics.GRIT_PATH;
     }
 
-    /** What the verdict rests on, the gravest first: what a licensed person must clear, what is locked, then the rest. */
+    /** What the verdict rests on, the gravest first. */
     private List<Reason> verdictReasons() {
         return situation.decision(Topics.VERDICT, Subject.FLOOR).map(Decision::won).orElse(List.of()).stream()
-                .sorted(Comparator.comparing(this::gravity))
+                .sorted(Comparator.comparing(
+                        reason -> card(reason.rule()).protects().orElseThrow()))
                 .toList();
-    }
-
-    private int gravity(Reason reason) {
-        Card card = card(reason.rule());
-        boolean licensed = card.offers().contains(OfferKind.SAMPLE_FIRST.name())
-                || card.offers().contains(OfferKind.SPECIALIST.name());
-        return licensed ? 0 : card.locked() ? 1 : 2;
     }
 
     private Card card(String rule) {

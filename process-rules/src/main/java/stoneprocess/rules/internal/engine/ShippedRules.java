@@ -15,12 +15,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drools.base.util.Drools;
 import org.drools.model.Model;
 import org.drools.model.Rule;
 import stoneprocess.core.problem.RulebaseException;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.topic.Card;
+import stoneprocess.core.topic.Protection;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 
@@ -130,9 +132,20 @@ public final class ShippedRules {
                 meta.containsKey("offers")
                         ? Arrays.asList(text(rule, meta, "offers").split(" "))
                         : List.of(),
+                meta.containsKey("protects")
+                        ? Optional.of(protection(rule, text(rule, meta, "protects")))
+                        : Optional.empty(),
                 meta.containsKey("differs") ? Optional.of(text(rule, meta, "differs")) : Optional.empty(),
                 group,
                 topic);
+    }
+
+    private static Protection protection(Rule rule, String key) {
+        return Stream.of(Protection.values())
+                .filter(protection -> protection.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new RulebaseException("Rule '" + rule.getName() + "' has @protects(\"" + key
+                        + "\"), which is none of " + List.of(Protection.values())));
     }
 
     private static String text(Rule rule, Map<String, Object> meta, String key) {

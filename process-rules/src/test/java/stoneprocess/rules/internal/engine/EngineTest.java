@@ -22,6 +22,7 @@ import stoneprocess.core.source.Sources;
 import stoneprocess.core.survey.Historic;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Contribution;
+import stoneprocess.core.topic.Protection;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.Verdict;
@@ -210,6 +211,7 @@ class EngineTest {
                 "0.1",
                 false,
                 List.of(),
+                Optional.of(Protection.FABRIC),
                 Optional.empty(),
                 Stage.GO_NO_GO.key(),
                 Topics.VERDICT);

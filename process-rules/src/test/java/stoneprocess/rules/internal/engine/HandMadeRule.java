@@ -16,7 +16,9 @@ import org.drools.model.functions.Block2;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Contribution;
+import stoneprocess.core.topic.Protection;
 import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 
 /** Rules that no chapter has, for tests that spoil a rulebase. */
 public final class HandMadeRule {
@@ -62,6 +64,7 @@ public final class HandMadeRule {
                 "0.1",
                 false,
                 List.of(),
+                topic == Topics.VERDICT ? Optional.of(Protection.FABRIC) : Optional.empty(),
                 Optional.empty(),
                 topic.stage().key(),
                 topic);
