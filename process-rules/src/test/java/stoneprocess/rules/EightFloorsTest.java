@@ -68,7 +68,7 @@ class EightFloorsTest {
                         Task.SILENCE_DETECTORS);
         assertThat(plan.repairs()).isEmpty();
         assertThat(plan.testArea()).isEqualTo(TestArea.REQUIRED);
-        assertThat(field(plan)).extracting(PlannedStep::machine).containsOnly(MachineClass.SINGLE_DISC);
+        assertThat(field(plan)).extracting(PlannedStep::machine).containsOnly(MachineClass.PLANETARY);
         assertThat(steps(plan, TrackKind.EDGE)).extracting(PlannedStep::machine).containsOnly(MachineClass.EDGE_TOOL);
         assertThat(steps(plan, TrackKind.EDGE)).extracting(PlannedStep::weight).containsOnly(AddedWeight.NONE);
         assertThat(plan.polishingAgent()).isEqualTo(PolishingAgent.NEUTRAL_OXIDE);

@@ -2,6 +2,7 @@ package stoneprocess.core.decision;
 
 import java.util.List;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.ContributionKind;
 
@@ -33,5 +34,13 @@ public record Reason(ContributionKind kind, String rule, List<? extends Term> va
             }
         }
         return true;
+    }
+
+    /** True when what it takes from the survey is the answer to this field and nothing else. */
+    public boolean restsOnlyOn(SurveyField<?> field) {
+        List<MatchedFact> surveyed =
+                facts.stream().filter(fact -> !fact.fields().isEmpty()).toList();
+        return !surveyed.isEmpty()
+                && surveyed.stream().allMatch(fact -> fact.fields().equals(List.of(field.name())));
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.TimeSpan;
 
 /**
  * Estimates jobs with one set of parameters. The defaults are common practice of low confidence; a crew's own timings
@@ -46,6 +47,15 @@ public final class Estimator {
                 Consumption.of(job, lines, parameters),
                 Plausibility.of(job, lines, parameters),
                 EnumSet.allOf(Remark.class));
+    }
+
+    /** The likely person-hours of a job by the defaults alone, as {@link #estimate} tells them. */
+    public TimeSpan likelyHours(Job job) {
+        return new TimeSpan(Hours.of(job, List.of(), parameters).stream()
+                .filter(Line.WorkLine.class::isInstance)
+                .mapToDouble(
+                        line -> ((Line.WorkLine) line).personHours().likely().minutes())
+                .sum());
     }
 
     private static void requireSteps(Job job, List<CrewTiming> timings) {

@@ -120,10 +120,10 @@ final class Hours {
                 List.of(numbers.ranged("estimate.rework")));
     }
 
-    /** Square bays as long as a walk, of a planetary machine lanes; the last one in part. */
+    /** Square bays as long as a walk, of a planetary machine lanes; powder dries, so it goes in square bays under any. */
     private double bays(JobStep step) {
         double metres = numbers.parameters().get("estimate.bay", Length.class).millimetres() / 1000;
-        double bay = step.machine().kind() == MachineClass.PLANETARY
+        double bay = step.machine().kind() == MachineClass.PLANETARY && step.kind() != StepKind.POWDER
                 ? numbers.at("estimate.bay-planetary")
                 : metres * metres;
         return StrictMath.ceil(job.area().squareMetres() / bay);

@@ -3,7 +3,6 @@ package stoneprocess.rules.decide;
 import java.util.ArrayList;
 import java.util.List;
 import stoneprocess.core.decision.Impasse;
-import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
@@ -60,11 +59,6 @@ final class Allowed {
 
     /** An exclusion for no other reason than that a machine is not on hand. */
     private static boolean isAbsence(Stated stated) {
-        List<MatchedFact> surveyed = stated.reason().facts().stream()
-                .filter(fact -> !fact.fields().isEmpty())
-                .toList();
-        return stated.kind() == ContributionKind.VETO
-                && !surveyed.isEmpty()
-                && surveyed.stream().allMatch(fact -> fact.fields().equals(List.of(SurveyField.MACHINES.name())));
+        return stated.kind() == ContributionKind.VETO && stated.reason().restsOnlyOn(SurveyField.MACHINES);
     }
 }

@@ -46,6 +46,13 @@ public final class Decided {
         }
     }
 
+    /** Which floor machine takes the fewest hours over the grits of the open field. */
+    public record QuickerMachine(Set<MachinePace> mayBe) implements Feature<MachinePace> {
+        public QuickerMachine {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
     /** Protection. */
     public record Sealing(Set<Sealer> mayBe) implements Feature<Sealer> {
         public Sealing {

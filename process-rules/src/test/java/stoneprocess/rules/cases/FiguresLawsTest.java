@@ -3,6 +3,7 @@ package stoneprocess.rules.cases;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,12 +17,15 @@ import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.StepKind;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.log.JobLog;
+import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.site.JobOptions;
 import stoneprocess.core.site.PlannedJob;
 import stoneprocess.core.survey.Damage;
@@ -30,6 +34,7 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.Advisor;
 
@@ -148,5 +153,90 @@ class FiguresLawsTest {
                         .forEach(planned -> assertThat(step.passes()).isEqualTo(planned.passes()));
             }
         }
+    }
+
+    private static FloorSurvey with(FloorSurvey survey, MachineClass... machines) {
+        return survey.toBuilder()
+                .set(SurveyField.MACHINES, EnumSet.copyOf(List.of(machines)))
+                .build();
+    }
+
+    private static List<String> grits(Recommendation plan) {
+        return plan.plan().orElseThrow().tracks().stream()
+                .flatMap(track -> track.steps().stream()
+                        .map(step -> track.kind() + " " + step.grade().key() + " " + step.method()))
+                .toList();
+    }
+
+    /**
+     * On floors of 10 m2 and more, with the same grits. On a smaller one a heavy machine has no room to turn, and the
+     * single disc is asked for whatever the hours.
+     */
+    @Property(tries = 150, seed = "1927")
+    void one_more_machine_never_takes_more_likely_hours(
+            @ForAll @IntRange(min = 0, max = 1_000_000) int seed,
+            @ForAll boolean scratched,
+            @ForAll @DoubleRange(min = 0.05, max = 2.5) double depth,
+            @ForAll @DoubleRange(min = 10, max = 500) double area,
+            @ForAll boolean planetaryAlone) {
+        FloorSurvey drawn = floor(seed, scratched ? DamageKind.SCRATCHES : DamageKind.LIPPAGE, depth, area);
+        MachineClass alone = planetaryAlone ? MachineClass.PLANETARY : MachineClass.SINGLE_DISC;
+        Recommendation fewer = ADVISOR.recommend(with(drawn, MachineClass.EDGE_TOOL, alone));
+        Recommendation more = ADVISOR.recommend(
+                with(drawn, MachineClass.EDGE_TOOL, MachineClass.SINGLE_DISC, MachineClass.PLANETARY));
+        boolean alike = PlannedJob.isThere(fewer)
+                && PlannedJob.isThere(more)
+                && grits(fewer).equals(grits(more));
+        Statistics.label("same grits").collect(alike);
+        Statistics.label("same grits").coverage(share -> share.check(true).percentage(percent -> percent > 40));
+        if (!alike) {
+            return;
+        }
+        boolean changed = !method(fewer).equals(method(more));
+        Statistics.label("other machine").collect(changed);
+        Statistics.label("other machine").coverage(share -> share.check(true).percentage(percent -> percent > 10));
+        Optional<Estimate> before = estimate(fewer);
+        Optional<Estimate> after = estimate(more);
+        if (before.isPresent() && after.isPresent()) {
+            assertThat(after.get().personHours().likely())
+                    .isLessThanOrEqualTo(before.get().personHours().likely());
+        }
+    }
+
+    /** Among floors with the same method; what may be added is one bay a grit, and one day's beginning and end. */
+    @Property(tries = 150, seed = "1927")
+    void more_area_never_takes_fewer_hours_nor_more_a_square_metre_than_one_set_up(
+            @ForAll @IntRange(min = 0, max = 1_000_000) int seed,
+            @ForAll boolean scratched,
+            @ForAll @DoubleRange(min = 0.05, max = 2.5) double depth,
+            @ForAll @DoubleRange(min = 1, max = 400) double area,
+            @ForAll @DoubleRange(min = 1, max = 5) double times) {
+        DamageKind kind = scratched ? DamageKind.SCRATCHES : DamageKind.LIPPAGE;
+        Recommendation small = ADVISOR.recommend(floor(seed, kind, depth, area));
+        Recommendation large = ADVISOR.recommend(floor(seed, kind, depth, area * times));
+        boolean alike = PlannedJob.isThere(small)
+                && PlannedJob.isThere(large)
+                && method(small).equals(method(large));
+        Statistics.label("same method").collect(alike);
+        Statistics.label("same method").coverage(share -> share.check(true).percentage(percent -> percent > 25));
+        Optional<Estimate> before = alike ? estimate(small) : Optional.empty();
+        Optional<Estimate> after = alike ? estimate(large) : Optional.empty();
+        if (before.isEmpty() || after.isEmpty()) {
+            return;
+        }
+        double less = before.get().personHours().likely().minutes();
+        double more = after.get().personHours().likely().minutes();
+        Parameters parameters = small.parameters();
+        double helper = 1 + parameters.part("estimate.helper");
+        double setUp =
+                helper * (large.steps(TrackKind.OPEN_FIELD).size() + 1) * middle(parameters, "estimate.bay-set-up");
+        double day = helper * middle(parameters, "estimate.daily");
+        assertThat(more).isGreaterThanOrEqualTo(less);
+        assertThat(more).isLessThanOrEqualTo(less * times + setUp + times * day);
+    }
+
+    private static double middle(Parameters parameters, String name) {
+        Range<TimeSpan> range = parameters.range(name, TimeSpan.class);
+        return (range.low().minutes() + range.high().minutes()) / 2;
     }
 }

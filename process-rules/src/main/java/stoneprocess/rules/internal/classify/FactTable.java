@@ -179,6 +179,12 @@ final class FactTable {
         line(Decided.MetalBond.class, DecisionClasses::metalBond, Origin.decisions(Topics.BONDS));
         line(Decided.StartCut.class, DecisionClasses::coarsestCut, Origin.decisions(Topics.FIRST_CUT));
         line(Decided.LocalMarks.class, DecisionClasses::localMarks, Origin.decisions(Topics.FIRST_CUT));
+        line(
+                Decided.QuickerMachine.class,
+                MachineClasses::quicker,
+                Origin.decisions(Topics.GRIT_PATH, Topics.METAL_METHOD, Topics.STONE)
+                        .withFields(names(SurveyField.AREA, SurveyField.SCRIBER))
+                        .behind(damage(DamageKind.SCRATCHES), damage(DamageKind.LIPPAGE), damage(DamageKind.WAVINESS)));
         decided(Decided.Sealing.class, Topics.SEALER);
     }
 

@@ -32,7 +32,9 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.site.JobNote;
+import stoneprocess.core.site.MachineHours;
 import stoneprocess.core.site.PlannedJob;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.text.Words;
@@ -84,6 +86,7 @@ public final class EstimateSheet {
         cost.ifPresent(sheet::cost);
         other.ifPresent(way -> ComparedWords.write(sheet.draft, way));
         sheet.plausibility();
+        sheet.machines();
         sheet.stock();
         sheet.restsOn();
         sheet.cautions(cost.isPresent());
@@ -246,6 +249,28 @@ public final class EstimateSheet {
                             .with("likely", day.likely())
                             .with("hours", EstimateWords.number(BigDecimal.valueOf(hours), 2)));
         });
+    }
+
+    /** The floor machines beside one another, and what one that could be rented would save. */
+    private void machines() {
+        List<MachineHours> all = MachineHours.of(recommendation, planned);
+        if (all.size() < 2) {
+            return;
+        }
+        MachineHours best = all.get(0);
+        MachineHours next = all.get(1);
+        draft.section("estimate.machines")
+                .bullet(phrase("estimate.machines.hours")
+                        .with("first", best.machine())
+                        .with("fewer", EstimateWords.hours(best.likely()))
+                        .with("second", next.machine())
+                        .with("more", EstimateWords.hours(next.likely())));
+        double saved = next.likely().minutes() - best.likely().minutes();
+        if (!best.onHand() && next.onHand() && saved > 0) {
+            draft.bullet(phrase("estimate.machines.rent")
+                    .with("machine", best.machine())
+                    .with("hours", EstimateWords.hours(new TimeSpan(saved))));
+        }
     }
 
     /** Whether anything but the margin was added to the published rates from memory. */

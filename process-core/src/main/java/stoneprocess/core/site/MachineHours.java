@@ -1,0 +1,93 @@
+package stoneprocess.core.site;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.estimate.Estimator;
+import stoneprocess.core.estimate.FloorMachine;
+import stoneprocess.core.estimate.Job;
+import stoneprocess.core.estimate.JobStep;
+import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.PlannedStep;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.removal.Removal;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.ContributionKind;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
+
+/**
+ * What a planned job takes with one class of floor machine, all grits of the open field under it.
+ *
+ * @param machine the class
+ * @param onHand whether the survey names it among the crew's machines
+ * @param likely the likely person-hours of the whole job, by the defaults
+ */
+public record MachineHours(MachineClass machine, boolean onHand, TimeSpan likely) {
+    public MachineHours {
+        Refuse.nulls(MachineHours.class, machine, likely);
+    }
+
+    /**
+     * The single disc and the planetary machine as far as the floor and the site allow them, on hand or not, the one with
+     * fewer hours first. None where the survey does not name the machines, or no floor machine cuts.
+     *
+     * @param planned the job of that plan
+     */
+    public static List<MachineHours> of(Recommendation recommendation, PlannedJob planned) {
+        Refuse.nulls(MachineHours.class, recommendation, planned);
+        Optional<Set<MachineClass>> kit =
+                recommendation.survey().answer(SurveyField.MACHINES).value();
+        if (kit.isEmpty() || planned.job().steps().isEmpty()) {
+            return List.of();
+        }
+        List<MachineHours> hours = new ArrayList<>();
+        for (MachineClass machine : List.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY)) {
+            if (isAllowed(machine, recommendation)) {
+                Job job = with(machine, recommendation, planned);
+                hours.add(new MachineHours(
+                        machine, kit.get().contains(machine), new Estimator(planned.parameters()).likelyHours(job)));
+            }
+        }
+        hours.sort(Comparator.comparing(MachineHours::likely));
+        return hours;
+    }
+
+    /** No reason but that it is not on hand keeps the machine out at any grit of the open field. */
+    private static boolean isAllowed(MachineClass machine, Recommendation recommendation) {
+        return recommendation.outcomes().stream()
+                .filter(outcome -> outcome.topic() == Topics.MACHINE
+                        && outcome.subject().key().startsWith(TrackKind.OPEN_FIELD.key())
+                        && outcome instanceof Decision<?>)
+                .flatMap(outcome -> outcome.reasons().stream())
+                .filter(reason -> reason.kind() == ContributionKind.VETO
+                        && reason.values().contains(machine))
+                .allMatch(reason -> reason.restsOnlyOn(SurveyField.MACHINES));
+    }
+
+    private static Job with(MachineClass machine, Recommendation recommendation, PlannedJob planned) {
+        Parameters parameters = planned.parameters();
+        Removal removal = new Removal(planned.job().stone(), parameters);
+        FloorMachine walked = FloorMachine.usual(machine, parameters);
+        List<PlannedStep> field = recommendation.steps(TrackKind.OPEN_FIELD);
+        List<JobStep> steps = planned.job().steps().stream()
+                .map(step -> field.stream()
+                        .filter(grit -> grit.grade().key().equals(step.name()))
+                        .findFirst()
+                        .map(grit -> step.withPasses(removal.passes(
+                                grit.depth(),
+                                grit.grade(),
+                                machine,
+                                StepFigures.middleMass(machine, grit.weight(), parameters))))
+                        .orElse(step)
+                        .withMachine(walked))
+                .toList();
+        return planned.job().withSteps(steps);
+    }
+}
