@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import stoneprocess.core.answer.Change;
 import stoneprocess.core.answer.Comparison;
 import stoneprocess.core.answer.Explanation;
+import stoneprocess.core.answer.Hold;
 import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.answer.WhatIf;
@@ -239,6 +240,21 @@ public final class Advisor {
         requireGrades(Objects.requireNonNull(survey, "survey"));
         return WhatElseSearch.find(
                 rulebase.meanings().reach(), survey, rulebase.parameters(), options.sequence(), rulebase.stamp());
+    }
+
+    /**
+     * What must be settled before the work starts, the gravest first: life, then what would be lost for good, the
+     * building, the look, and last what can be hired. Grounds that another one outweighs are among them.
+     *
+     * @param recommendation what was recommended; what a rule said that this rulebase does not have is left out
+     */
+    public List<Hold> holds(Recommendation recommendation) {
+        Objects.requireNonNull(recommendation, "recommendation");
+        return Hold.of(
+                recommendation,
+                id -> rulebase.cards().stream()
+                        .filter(card -> card.id().equals(id))
+                        .findFirst());
     }
 
     /**

@@ -17,7 +17,7 @@ import stoneprocess.core.source.EvidenceGrade;
  * @param since the version that brought the rule
  * @param locked true for a safety rule, which house rules cannot switch off
  * @param offers keys of the counter-offers that release this rule's demand when it cannot be met
- * @param protects what a rule protects that speaks to the verdict; empty for every other topic
+ * @param protects what the rule protects; never empty for the verdict, else empty where the rule holds up no work
  * @param differs what others do, where practice differs; empty where it hardly does
  * @param chapter the stage in which the rule works
  * @param topic what the rule speaks to
@@ -44,13 +44,9 @@ public record Card(
         require(id, "since", since);
         differs.ifPresent(text -> require(id, "differs", text));
         require(id, "chapter", chapter);
-        if (protects.isPresent() != (topic == Topics.VERDICT)) {
+        if (protects.isEmpty() && topic == Topics.VERDICT) {
             throw new InvalidInputException(
-                    "rule " + id + ".protects",
-                    protects.map(Protection::key).orElse("none"),
-                    topic == Topics.VERDICT
-                            ? "what the verdict protects"
-                            : "none; only the verdict protects something");
+                    "rule " + id + ".protects", "none", "what is protected; every rule of the verdict says so");
         }
         offers = List.copyOf(offers);
     }

@@ -5,9 +5,13 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import stoneprocess.core.answer.Hold;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
@@ -17,6 +21,7 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.topic.Acceptance;
 import stoneprocess.core.topic.Card;
+import stoneprocess.core.topic.Protection;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -83,7 +88,18 @@ public final class PlanText {
     private void refusals(Draft draft, Recommendation recommendation) {
         if (recommendation.status() == Status.REFUSED) {
             draft.section("refusal.heading");
-            recommendation.refusals().forEach(reason -> draft.bullet(cards.because(reason.rule())));
+            List<String> refused = RuleWords.rules(recommendation.refusals());
+            refused.forEach(rule -> draft.bullet(cards.because(rule)));
+            List<String> besides = Hold.of(recommendation, cards::card).stream()
+                    .filter(hold ->
+                            hold.topic() == Topics.VERDICT && hold.reason().certain())
+                    .map(hold -> hold.reason().rule())
+                    .filter(rule -> !refused.contains(rule))
+                    .toList();
+            if (!besides.isEmpty()) {
+                draft.section("refusal.besides");
+                besides.forEach(rule -> draft.bullet(cards.because(rule)));
+            }
             offers(draft, recommendation);
         }
     }
@@ -115,9 +131,9 @@ public final class PlanText {
             return;
         }
         for (Impasse<?> impasse : blocking(recommendation)) {
-            draft.section(phrase("impasse.heading").with("topic", ValueWords.topic(impasse.topic())));
+            draft.section(phrase("impasse.heading").with("topic", ValueWords.matter(impasse)));
             demands(draft, "impasse.needs", impasse.needs());
-            demands(draft, "impasse.vetoes", impasse.vetoes());
+            demands(draft, "impasse.vetoes", telling(impasse.vetoes()));
             if (impasse.topic() == Topics.GRIT_PATH) {
                 draft.bullet("impasse.no-path");
             }
@@ -141,6 +157,17 @@ public final class PlanText {
                         List.of(impasse.topic(), RuleWords.rules(impasse.needs()), RuleWords.rules(impasse.vetoes())),
                         impasse));
         return List.copyOf(distinct.values());
+    }
+
+    /** The gravest first; what excludes only what is not at hand anyway is not told. */
+    private List<Reason> telling(List<Reason> vetoes) {
+        Predicate<Reason> lacking = veto -> cards.protects(veto.rule()) == Protection.CONVENIENCE;
+        Set<Object> absent = new HashSet<>();
+        vetoes.stream().filter(lacking).forEach(veto -> absent.addAll(veto.values()));
+        return vetoes.stream()
+                .filter(lacking.or(veto -> !absent.containsAll(veto.values())))
+                .sorted(Comparator.comparing((Reason veto) -> cards.protects(veto.rule())))
+                .toList();
     }
 
     private void demands(Draft draft, String key, List<Reason> reasons) {

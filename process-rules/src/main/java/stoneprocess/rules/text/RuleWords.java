@@ -22,9 +22,9 @@ final class RuleWords {
         return Optional.ofNullable(cards.get(rule));
     }
 
-    /** What a ground protects; one without a card comes last. */
+    /** What a rule protects; the look where it does not say so. */
     Protection protects(String rule) {
-        return card(rule).flatMap(Card::protects).orElse(Protection.CONVENIENCE);
+        return card(rule).flatMap(Card::protects).orElse(Protection.LOOK);
     }
 
     Wording title(String rule) {

@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.Advisor;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -23,6 +25,8 @@ import tools.jackson.databind.JsonNode;
  * @param misses where the plan is not what is expected of it; grows with each check
  */
 record Expectations(Recommendation answer, List<String> misses) {
+    private static final Advisor ADVISOR = Advisor.standard();
+
     /** Where a plan is not what is expected of it. */
     static List<String> misses(Recommendation answer, JsonNode expected) {
         Expectations expectations = new Expectations(answer, new ArrayList<>());
@@ -67,6 +71,7 @@ record Expectations(Recommendation answer, List<String> misses) {
                                         decided(topic, Subject.parse(step, "step")))));
             case "impasse" -> same("impasse", Set.copyOf(texts(wanted)), impasses());
             case "offers" -> holds("offers", texts(wanted), offers());
+            case "holds-in-order" -> inOrder(texts(wanted));
             case "refused-by" -> holds("refused-by", texts(wanted), refusedBy());
             case "warnings" -> holds("warnings", texts(wanted), hazards());
             case "no-warnings" -> lacks("warnings", texts(wanted), hazards());
@@ -180,6 +185,25 @@ record Expectations(Recommendation answer, List<String> misses) {
                 .map(MatchedFact::fields)
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    /** Each is a protection and a field of one hold; others may stand between. */
+    private void inOrder(List<String> wanted) {
+        List<Set<String>> told = ADVISOR.holds(answer).stream()
+                .map(hold -> hold.reason().facts().stream()
+                        .flatMap(fact -> fact.fields().stream())
+                        .map(field -> hold.protects().key() + ": " + field)
+                        .collect(Collectors.toSet()))
+                .toList();
+        int at = 0;
+        for (String ground : wanted) {
+            while (at < told.size() && !told.get(at).contains(ground)) {
+                at++;
+            }
+            if (at == told.size()) {
+                misses.add("holds-in-order: lacks " + ground + " at its place, is " + told);
+            }
+        }
     }
 
     private List<String> hazards() {
