@@ -1,9 +1,9 @@
 package stoneprocess.examples.command;
 
-import java.util.function.Function;
-import java.util.function.Supplier;
+import java.util.function.BiFunction;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stoneprocess.core.json.Form;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.text.AnswerText;
 import stoneprocess.rules.text.document.Document;
@@ -20,13 +20,13 @@ final class AnswerForm {
     @Mixin
     private Reader reader = new Reader();
 
-    void print(Console console, Rulebase rulebase, Supplier<String> asJson, Function<AnswerText, Document> answer) {
+    <T> void print(Console console, Form<T> form, T answer, BiFunction<AnswerText, T, Document> words) {
         if (json) {
-            console.print(asJson.get());
+            console.print(form.print(answer));
             return;
         }
         Texts texts = reader.texts();
-        Document document = answer.apply(new AnswerText(rulebase.parameters()));
+        Document document = words.apply(new AnswerText(Rulebase.standard().parameters()), answer);
         console.print(brief ? texts.line(document) + "\n" : texts.page(document));
     }
 }

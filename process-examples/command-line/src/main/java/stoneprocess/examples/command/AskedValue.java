@@ -1,17 +1,15 @@
 package stoneprocess.examples.command;
 
 import java.util.Optional;
-import picocli.CommandLine.Mixin;
+import java.util.stream.Stream;
 import picocli.CommandLine.Parameters;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Subject;
-import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 
-/** A value that a topic is asked to have, as the command line names it. */
-final class AskedValue {
-    @Mixin
-    private AskedMatter matter = new AskedMatter();
-
+/** A floor, and a value that a topic is asked to have, as the command line names them. */
+final class AskedValue extends AskedMatter {
     @Parameters(
             index = "2",
             paramLabel = "VALUE",
@@ -19,26 +17,22 @@ final class AskedValue {
                     "A value of the topic that it does not have, for example resin-400 for first-cut or grit-path.")
     private String value = "";
 
-    @Parameters(index = "3", arity = "0..1", paramLabel = "SUBJECT", description = AskedMatter.SUBJECT)
+    @Parameters(index = "3", arity = "0..1", paramLabel = "SUBJECT", description = SUBJECT)
     private Optional<String> subject = Optional.empty();
 
-    /** Name of the survey's file. */
-    String survey() {
-        return matter.survey();
-    }
-
-    /** The topic; one that there is not is refused. */
-    Topic<?> topic() {
-        return matter.topic();
-    }
-
-    /** The value's key. */
+    /** The value's key; a first cut may be named by its grit, such as {@code resin-400}. */
     String key() {
-        return AskedFloor.value(topic(), value);
+        return Stream.of(Cut.values())
+                .filter(cut ->
+                        topic() == Topics.FIRST_CUT && value.equals(cut.bond().key() + "-" + cut.number()))
+                .filter(cut -> cut != Cut.REFRESH && cut != Cut.NONE)
+                .map(Cut::key)
+                .findFirst()
+                .orElse(value);
     }
 
     /** What it is asked about. */
     Subject subject(Recommendation plan) {
-        return matter.subject(subject, plan);
+        return subject(subject, plan);
     }
 }

@@ -1,7 +1,6 @@
 package stoneprocess.examples.command;
 
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -18,11 +17,8 @@ import stoneprocess.rules.text.AuditText;
         name = "audit",
         description =
                 "Looks through the rulebase for rules that disagree, repeat or never matter, topics that cannot be"
-                        + " closed, and cards and numbers that nothing bears out. Ends with 1 when something is open.",
-        mixinStandardHelpOptions = true)
-final class AuditCommand implements Callable<Integer> {
-    private final Console console;
-
+                        + " closed, and cards and numbers that nothing bears out. Ends with 1 when something is open.")
+final class AuditCommand extends ConsoleCommand {
     @Option(names = "--json", description = "Prints JSON, with a survey that shows a finding where there is one.")
     private boolean json;
 
@@ -32,20 +28,18 @@ final class AuditCommand implements Callable<Integer> {
     @Mixin
     private ReaderLanguage language = new ReaderLanguage();
 
-    AuditCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
         Advisor advisor = Advisor.standard();
         AuditDepth depth = quick ? AuditDepth.RECOMMENDATION : AuditDepth.WHOLE;
         AuditReport report = Audit.of(advisor).run(depth, quick ? AuditProgress.silent() : progress());
-        console.print(
-                json
-                        ? Json.AUDIT.print(report)
-                        : language.texts()
-                                .unwrapped(new AuditText(advisor.rulebase().cards()).document(report)));
+        console()
+                .print(
+                        json
+                                ? Json.AUDIT.print(report)
+                                : language.texts()
+                                        .unwrapped(
+                                                new AuditText(advisor.rulebase().cards()).document(report)));
         return exitCode(report);
     }
 
@@ -56,6 +50,6 @@ final class AuditCommand implements Callable<Integer> {
 
     private AuditProgress progress() {
         return (topic, done, of, combinations) ->
-                console.err().printf(Locale.ROOT, "%d of %d: %s, %,d combinations%n", done, of, topic, combinations);
+                console().err().printf(Locale.ROOT, "%d of %d: %s, %,d combinations%n", done, of, topic, combinations);
     }
 }

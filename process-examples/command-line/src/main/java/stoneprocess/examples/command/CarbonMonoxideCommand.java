@@ -1,7 +1,6 @@
 package stoneprocess.examples.command;
 
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,12 +14,9 @@ import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Volume;
 
 /** Asks what an engine does to the air of a room. */
-@Command(
-        name = "carbon-monoxide",
-        description = "An engine in a room: gas, air, airing. Never clears it.",
-        mixinStandardHelpOptions = true)
+@Command(name = "carbon-monoxide", description = "An engine in a room: gas, air, airing. Never clears it.")
 @SuppressWarnings("NullAway.Init")
-final class CarbonMonoxideCommand implements Callable<Integer> {
+final class CarbonMonoxideCommand extends ConsoleCommand {
     private static final class Engine {
         @Option(names = "--engine", paramLabel = "POWER", description = "Power of a small petrol engine, as \"5 hp\".")
         private Optional<Power> power = Optional.empty();
@@ -28,8 +24,6 @@ final class CarbonMonoxideCommand implements Callable<Integer> {
         @Option(names = "--source", paramLabel = "FLOW", description = "Gas it gives off, as \"1.4 m3/h\".")
         private Optional<Airflow> source = Optional.empty();
     }
-
-    private final Console console;
 
     @Option(names = "--room", required = true, paramLabel = "VOLUME", description = "The empty room, as \"66 m3\".")
     private Volume room;
@@ -57,14 +51,10 @@ final class CarbonMonoxideCommand implements Callable<Integer> {
     @Mixin
     private ExposureAnswer answer = new ExposureAnswer();
 
-    CarbonMonoxideCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
         RoomAir roomAir = new RoomAir(room, air, background);
-        answer.print(console, new RunningEngine(roomAir, engine.power, engine.source, running));
+        answer.print(console(), new RunningEngine(roomAir, engine.power, engine.source, running));
         return ExitCode.DONE;
     }
 }

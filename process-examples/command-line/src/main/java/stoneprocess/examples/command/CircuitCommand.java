@@ -2,7 +2,6 @@ package stoneprocess.examples.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -12,14 +11,9 @@ import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Voltage;
 
 /** Asks what a circuit carries for hours. */
-@Command(
-        name = "circuit",
-        description = "What a single-phase circuit carries for hours.",
-        mixinStandardHelpOptions = true)
+@Command(name = "circuit", description = "What a single-phase circuit carries for hours.")
 @SuppressWarnings("NullAway.Init")
-final class CircuitCommand implements Callable<Integer> {
-    private final Console console;
-
+final class CircuitCommand extends ConsoleCommand {
     @Option(names = "--volts", required = true, paramLabel = "VOLTS", description = "As \"230 V\".")
     private Voltage volts;
 
@@ -32,13 +26,9 @@ final class CircuitCommand implements Callable<Integer> {
     @Mixin
     private ExposureAnswer answer = new ExposureAnswer();
 
-    CircuitCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
-        answer.print(console, new CircuitUse(volts, breaker, loads));
+        answer.print(console(), new CircuitUse(volts, breaker, loads));
         return ExitCode.DONE;
     }
 }

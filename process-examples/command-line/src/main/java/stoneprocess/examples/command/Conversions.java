@@ -2,6 +2,10 @@ package stoneprocess.examples.command;
 
 import picocli.CommandLine;
 import picocli.CommandLine.TypeConversionException;
+import stoneprocess.core.exposure.Coupling;
+import stoneprocess.core.exposure.GrindingTool;
+import stoneprocess.core.exposure.SlipPlace;
+import stoneprocess.core.log.Sign;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Dimension;
@@ -13,12 +17,20 @@ import stoneprocess.core.term.Term;
 final class Conversions {
     private Conversions() {}
 
-    /** Options that measure take a number and a unit of their dimension, options that count a whole number alone. */
-    static void quantities(CommandLine line) {
+    /**
+     * Lets options that measure take a number and a unit of their dimension, options that count a whole number alone, and
+     * options of a word its key.
+     */
+    static void register(CommandLine line) {
         for (Dimension dimension : Dimension.values()) {
             quantity(line, dimension.type(), dimension);
         }
         count(line);
+        term(line, Coupling.class);
+        term(line, GrindingTool.class);
+        term(line, Sign.class);
+        term(line, SilicaCommand.Dust.class);
+        term(line, SlipPlace.class);
     }
 
     private static <Q extends Quantity> void quantity(CommandLine line, Class<Q> type, Dimension dimension) {
@@ -45,8 +57,7 @@ final class Conversions {
         });
     }
 
-    /** Options of the given type take the key of a constant. */
-    static <E extends Enum<E> & Term> void term(CommandLine line, Class<E> type) {
+    private static <E extends Enum<E> & Term> void term(CommandLine line, Class<E> type) {
         line.registerConverter(type, text -> {
             try {
                 return Term.parse(type, text, "");

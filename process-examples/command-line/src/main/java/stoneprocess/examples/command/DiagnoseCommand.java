@@ -5,8 +5,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -28,11 +26,8 @@ import stoneprocess.rules.text.FollowText;
             "A SIGN is one of stray-scratches, swirls, stripes, orange-peel, pits, resin-smears, dull-lanes,"
                     + " dull-edges, frames, haze, halo-at-joints, dull-after-sealing, dull-after-cleaning,"
                     + " dull-matrix, flakes, stalled-gloss, low-without-lines, squeal, paste, coloured-streaks."
-        },
-        mixinStandardHelpOptions = true)
-final class DiagnoseCommand implements Callable<Integer> {
-    private final Console console;
-
+        })
+final class DiagnoseCommand extends ConsoleCommand {
     @Parameters(index = "0", paramLabel = "SURVEY", description = "A survey in JSON; - reads standard input.")
     private String survey = "";
 
@@ -55,20 +50,10 @@ final class DiagnoseCommand implements Callable<Integer> {
     @Mixin
     private Reader reader = new Reader();
 
-    private DiagnoseCommand(Console console) {
-        this.console = console;
-    }
-
-    static CommandLine line(Console console) {
-        CommandLine line = new CommandLine(new DiagnoseCommand(console));
-        Conversions.term(line, Sign.class);
-        return line;
-    }
-
     @Override
     public Integer call() {
-        JobFiles files = new JobFiles(console, Advisor.standard());
-        log.ifPresent(name -> files.requireOneStandardInput(survey, name));
+        JobFiles files = new JobFiles(console(), Advisor.standard());
+        log.ifPresent(name -> requireOneStandardInput(survey, name, "LOG", "the survey"));
         Recommendation plan = files.plan(survey);
         JobLog read =
                 log.map(files::log).orElseGet(() -> new JobLog(plan.survey().title(), List.of()));
@@ -78,12 +63,15 @@ final class DiagnoseCommand implements Callable<Integer> {
         Set<Sign> asked = EnumSet.noneOf(Sign.class);
         asked.addAll(signs);
         Diagnosis diagnosis = files.advisor().diagnose(plan, asked, read);
-        console.print(
-                json
-                        ? Json.DIAGNOSIS.print(diagnosis)
-                        : reader.texts()
-                                .page(new FollowText(files.advisor().rulebase().cards())
-                                        .document(plan, read, diagnosis)));
+        console()
+                .print(
+                        json
+                                ? Json.DIAGNOSIS.print(diagnosis)
+                                : reader.texts()
+                                        .page(new FollowText(files.advisor()
+                                                        .rulebase()
+                                                        .cards())
+                                                .document(plan, read, diagnosis)));
         return ExitCode.DONE;
     }
 }

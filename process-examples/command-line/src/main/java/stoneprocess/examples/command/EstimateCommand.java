@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,11 +38,8 @@ import stoneprocess.rules.text.sheet.EstimateSheet;
 /** Estimates the job of one survey's plan. */
 @Command(
         name = "estimate",
-        description = "Plans the floor of a survey and estimates hours, calendar, consumables and cost.",
-        mixinStandardHelpOptions = true)
-final class EstimateCommand implements Callable<Integer> {
-    private final Console console;
-
+        description = "Plans the floor of a survey and estimates hours, calendar, consumables and cost.")
+final class EstimateCommand extends ConsoleCommand {
     @Parameters(paramLabel = "SURVEY", description = "A survey in JSON; - reads standard input.")
     private String survey = "";
 
@@ -95,15 +91,11 @@ final class EstimateCommand implements Callable<Integer> {
         private Optional<String> survey = Optional.empty();
     }
 
-    EstimateCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
-        FloorSurvey read = Json.SURVEY.read(console.read(survey));
-        Optional<PriceList> priceList = prices.map(console::read).map(Json.PRICE_LIST::read);
-        List<CrewTiming> timings = timing.map(console::read)
+        FloorSurvey read = survey(survey);
+        Optional<PriceList> priceList = prices.map(console()::read).map(Json.PRICE_LIST::read);
+        List<CrewTiming> timings = timing.map(console()::read)
                 .map(text -> Json.CREW_TIMES.read(text).times())
                 .orElse(List.of());
         Advisor advisor = Advisor.standard();
@@ -113,14 +105,16 @@ final class EstimateCommand implements Callable<Integer> {
         Recommendation recommendation = advisor.recommend(read);
         Texts texts = reader.texts();
         if (!PlannedJob.isThere(recommendation)) {
-            console.print(texts.page(EstimateSheet.none(recommendation))
-                    + "\n"
-                    + texts.page(new PlanText(advisor.rulebase().cards()).document(recommendation, Detail.BRIEF)));
+            console()
+                    .print(texts.page(EstimateSheet.none(recommendation))
+                            + "\n"
+                            + texts.page(
+                                    new PlanText(advisor.rulebase().cards()).document(recommendation, Detail.BRIEF)));
             return ExitCode.NO_PLAN;
         }
         PlannedJob planned = PlannedJob.of(recommendation, options);
         if (job) {
-            console.print(Json.PLANNED_JOB.print(planned));
+            console().print(Json.PLANNED_JOB.print(planned));
             return ExitCode.DONE;
         }
         Estimator estimator = new Estimator(recommendation.parameters());
@@ -134,8 +128,9 @@ final class EstimateCommand implements Callable<Integer> {
                             .map(plan ->
                                     compare(planned, PlannedJob.beside(plan, options), estimator, timings, priceList)));
         });
-        console.print(texts.page(
-                EstimateSheet.of(recommendation, planned, estimate, priceList.map(list -> list.cost(estimate)), way)));
+        console()
+                .print(texts.page(EstimateSheet.of(
+                        recommendation, planned, estimate, priceList.map(list -> list.cost(estimate)), way)));
         return way.filter(compared -> compared.comparison().isEmpty()).isPresent() ? ExitCode.NO_PLAN : ExitCode.DONE;
     }
 
@@ -161,7 +156,7 @@ final class EstimateCommand implements Callable<Integer> {
 
     private Optional<FloorSurvey> otherSurvey(FloorSurvey read) {
         if (other.survey.isPresent()) {
-            return other.survey.map(console::read).map(Json.SURVEY::read);
+            return other.survey.map(this::survey);
         }
         return other.finish
                 .map(key -> Term.parse(Finish.class, key, "--finish"))

@@ -23,13 +23,34 @@ import stoneprocess.core.problem.InvalidInputException;
             "2 input not accepted, 1 an audit left something open or the output could not be written."
         },
         mixinStandardHelpOptions = true,
-        versionProvider = Version.class)
+        versionProvider = Version.class,
+        subcommands = {
+            PlanCommand.class,
+            FollowCommand.class,
+            DiagnoseCommand.class,
+            EstimateCommand.class,
+            ExposureCommand.class,
+            GlossCommand.class,
+            WhyCommand.class,
+            WhyNotCommand.class,
+            WhatIfCommand.class,
+            HowToCommand.class,
+            WhatElseCommand.class,
+            CompareCommand.class,
+            AuditCommand.class,
+            RulebookCommand.class,
+            SchemaCommand.class
+        })
 public final class FloorCommand implements Runnable {
+    private final Console console;
+
     @Spec
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
-    private FloorCommand() {}
+    private FloorCommand(Console console) {
+        this.console = console;
+    }
 
     /**
      * Runs the command line.
@@ -38,22 +59,8 @@ public final class FloorCommand implements Runnable {
      */
     public static int run(String[] arguments, InputStream in, PrintStream out, PrintStream err) {
         Console console = new Console(in, out, err);
-        CommandLine line = new CommandLine(new FloorCommand());
-        line.addSubcommand(new PlanCommand(console));
-        line.addSubcommand(new FollowCommand(console));
-        line.addSubcommand(DiagnoseCommand.line(console));
-        line.addSubcommand(new EstimateCommand(console));
-        line.addSubcommand(ExposureCommand.line(console));
-        line.addSubcommand(new GlossCommand(console));
-        line.addSubcommand(new WhyCommand(console));
-        line.addSubcommand(new WhyNotCommand(console));
-        line.addSubcommand(new WhatIfCommand(console));
-        line.addSubcommand(new HowToCommand(console));
-        line.addSubcommand(new WhatElseCommand(console));
-        line.addSubcommand(new CompareCommand(console));
-        line.addSubcommand(new AuditCommand(console));
-        line.addSubcommand(new RulebookCommand(console));
-        line.addSubcommand(new SchemaCommand(console));
+        CommandLine line = new CommandLine(new FloorCommand(console));
+        Conversions.register(line);
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -73,6 +80,10 @@ public final class FloorCommand implements Runnable {
             return ExitCode.NOT_WRITTEN;
         }
         return exit;
+    }
+
+    Console console() {
+        return console;
     }
 
     private static int badCommandLine(ParameterException problem, String[] arguments) {

@@ -1,6 +1,5 @@
 package stoneprocess.examples.command;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -15,11 +14,8 @@ import stoneprocess.rules.text.FollowText;
 /** Says what comes next on a job. */
 @Command(
         name = "follow",
-        description = "Plans the floor of a survey, reads the job log of the work, and prints the next move.",
-        mixinStandardHelpOptions = true)
-final class FollowCommand implements Callable<Integer> {
-    private final Console console;
-
+        description = "Plans the floor of a survey, reads the job log of the work, and prints the next move.")
+final class FollowCommand extends ConsoleCommand {
     @Parameters(index = "0", paramLabel = "SURVEY", description = "A survey in JSON; - reads standard input.")
     private String survey = "";
 
@@ -32,25 +28,25 @@ final class FollowCommand implements Callable<Integer> {
     @Mixin
     private Reader reader = new Reader();
 
-    FollowCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
-        JobFiles files = new JobFiles(console, Advisor.standard());
-        files.requireOneStandardInput(survey, log);
+        JobFiles files = new JobFiles(console(), Advisor.standard());
+        requireOneStandardInput(survey, log, "LOG", "the survey");
         Recommendation plan = files.plan(survey);
         JobLog read = files.log(log);
         if (JobFiles.cutsNothing(plan)) {
             return files.nothingToFollow(plan, json, reader.texts());
         }
         NextMove next = files.advisor().followUp(plan, read);
-        console.print(
-                json
-                        ? Json.NEXT_MOVE.print(next)
-                        : reader.texts()
-                                .page(new FollowText(files.advisor().rulebase().cards()).document(plan, read, next)));
+        console()
+                .print(
+                        json
+                                ? Json.NEXT_MOVE.print(next)
+                                : reader.texts()
+                                        .page(new FollowText(files.advisor()
+                                                        .rulebase()
+                                                        .cards())
+                                                .document(plan, read, next)));
         return ExitCode.DONE;
     }
 }

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
@@ -13,7 +12,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
@@ -27,9 +25,8 @@ import stoneprocess.rules.text.sheet.GlossSheet;
 @Command(
         name = "gloss",
         description = "Prints what a floor reads, what its stone could read, and what the plan would bring.",
-        footer = {"", "A gloss is one argument, a number and its unit: \"2 GU\"."},
-        mixinStandardHelpOptions = true)
-final class GlossCommand implements Callable<Integer> {
+        footer = {"", "A gloss is one argument, a number and its unit: \"2 GU\"."})
+final class GlossCommand extends ConsoleCommand {
     private static final Map<String, String> OPTIONS = Map.of(
             "target", "--gloss", "within", "--within", "zone", "--zone", "grit", "--after", "passes", "--passes");
 
@@ -54,8 +51,6 @@ final class GlossCommand implements Callable<Integer> {
                 description = "What the zone then read at 60 degrees, as \"25.8 GU,27 GU\".")
         private String reads = "";
     }
-
-    private final Console console;
 
     @Parameters(paramLabel = "SURVEY", description = "A survey in JSON; - reads standard input.")
     private String survey = "";
@@ -85,15 +80,11 @@ final class GlossCommand implements Callable<Integer> {
     @Mixin
     private Reader reader = new Reader();
 
-    GlossCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
         GlossQuestion question = byOption(this::question);
-        Recommendation recommendation = Advisor.standard().recommend(Json.SURVEY.read(console.read(survey)));
-        console.print(byOption(() -> reader.texts().page(GlossSheet.of(recommendation, question))));
+        Recommendation recommendation = Advisor.standard().recommend(survey(survey));
+        console().print(byOption(() -> reader.texts().page(GlossSheet.of(recommendation, question))));
         return ExitCode.DONE;
     }
 

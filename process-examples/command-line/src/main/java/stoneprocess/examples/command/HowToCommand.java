@@ -1,6 +1,5 @@
 package stoneprocess.examples.command;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import stoneprocess.core.answer.HowTo;
@@ -12,35 +11,22 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.Advisor;
 
 /** Says what would have to be otherwise for a topic to have a value. */
-@Command(
-        name = "how-to",
-        description = "Finds the smallest changes of a survey, up to two, that give a topic a value.",
-        mixinStandardHelpOptions = true)
-final class HowToCommand implements Callable<Integer> {
-    private final Console console;
-
+@Command(name = "how-to", description = "Finds the smallest changes of a survey, up to two, that give a topic a value.")
+final class HowToCommand extends ConsoleCommand {
     @Mixin
     private AskedValue asked = new AskedValue();
 
     @Mixin
     private AnswerForm form = new AnswerForm();
 
-    HowToCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
         Advisor advisor = Advisor.standard();
         Topic<?> topic = asked.topic();
-        FloorSurvey survey = new AskedFloor(console, advisor).survey(asked.survey());
+        FloorSurvey survey = survey(asked.survey());
         Recommendation recommendation = advisor.recommend(survey);
         HowTo howTo = advisor.howTo(survey, topic, asked.subject(recommendation), asked.key());
-        form.print(
-                console,
-                advisor.rulebase(),
-                () -> Json.HOW_TO.print(howTo),
-                answers -> answers.document(howTo, recommendation));
+        form.print(console(), Json.HOW_TO, howTo, (answers, way) -> answers.document(way, recommendation));
         return howTo.kind() == WayKind.NONE_WITHIN_TWO ? ExitCode.NO_PLAN : ExitCode.DONE;
     }
 }

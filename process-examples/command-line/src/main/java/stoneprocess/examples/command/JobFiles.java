@@ -3,7 +3,6 @@ package stoneprocess.examples.command;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.FollowText;
@@ -17,21 +16,12 @@ import stoneprocess.rules.text.document.Texts;
  * @param advisor who plans
  */
 record JobFiles(Console console, Advisor advisor) {
-    private static final String STANDARD_INPUT = "-";
-
-    /** Standard input holds one of the two. */
-    void requireOneStandardInput(String survey, String log) {
-        if (survey.equals(STANDARD_INPUT) && log.equals(STANDARD_INPUT)) {
-            throw new InvalidInputException("LOG", log, "a file, when the survey is read from standard input");
-        }
-    }
-
     Recommendation plan(String survey) {
-        return advisor.recommend(Json.SURVEY.with(advisor.options().sequence()).read(console.read(survey)));
+        return advisor.recommend(Json.SURVEY.read(console.read(survey)));
     }
 
     JobLog log(String log) {
-        return Json.JOB_LOG.with(advisor.options().sequence()).read(console.read(log));
+        return Json.JOB_LOG.read(console.read(log));
     }
 
     static boolean cutsNothing(Recommendation plan) {

@@ -1,6 +1,5 @@
 package stoneprocess.examples.command;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -13,14 +12,9 @@ import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.TimeSpan;
 
 /** Asks whether one person may lift a load so. */
-@Command(
-        name = "lifting",
-        description = "A lift by one person against its recommended limit.",
-        mixinStandardHelpOptions = true)
+@Command(name = "lifting", description = "A lift by one person against its recommended limit.")
 @SuppressWarnings("NullAway.Init")
-final class LiftingCommand implements Callable<Integer> {
-    private final Console console;
-
+final class LiftingCommand extends ConsoleCommand {
     @Option(names = "--load", required = true, paramLabel = "MASS", description = "The load, as \"20 kg\".")
     private Mass load;
 
@@ -59,13 +53,9 @@ final class LiftingCommand implements Callable<Integer> {
     @Mixin
     private ExposureAnswer answer = new ExposureAnswer();
 
-    LiftingCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
-        answer.print(console, new Lift(load, reach, height, travel, turn, lifts, counted, duration, hold));
+        answer.print(console(), new Lift(load, reach, height, travel, turn, lifts, counted, duration, hold));
         return ExitCode.DONE;
     }
 }

@@ -2,7 +2,6 @@ package stoneprocess.examples.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -13,11 +12,8 @@ import stoneprocess.core.quantity.SoundLevel;
 import stoneprocess.core.quantity.TimeSpan;
 
 /** Asks how a day's noise stands. */
-@Command(
-        name = "noise",
-        description = "A day's noise by OSHA and NIOSH: time, dose, verdict.",
-        mixinStandardHelpOptions = true)
-final class NoiseCommand implements Callable<Integer> {
+@Command(name = "noise", description = "A day's noise by OSHA and NIOSH: time, dose, verdict.")
+final class NoiseCommand extends ConsoleCommand {
     @SuppressWarnings("NullAway.Init")
     private static final class Period {
         @Option(
@@ -35,24 +31,18 @@ final class NoiseCommand implements Callable<Integer> {
         private TimeSpan time;
     }
 
-    private final Console console;
-
     @ArgGroup(exclusive = false, multiplicity = "1..*")
     private List<Period> periods = new ArrayList<>();
 
     @Mixin
     private ExposureAnswer answer = new ExposureAnswer();
 
-    NoiseCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
         List<NoisePeriod> day = periods.stream()
                 .map(period -> new NoisePeriod(period.level, period.time))
                 .toList();
-        answer.print(console, new NoiseDay(day));
+        answer.print(console(), new NoiseDay(day));
         return ExitCode.DONE;
     }
 }

@@ -1,6 +1,5 @@
 package stoneprocess.examples.command;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -14,13 +13,8 @@ import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.PlanText;
 
 /** Plans one survey. */
-@Command(
-        name = "plan",
-        description = "Plans the floor of a survey and prints the plan, its first page first.",
-        mixinStandardHelpOptions = true)
-final class PlanCommand implements Callable<Integer> {
-    private final Console console;
-
+@Command(name = "plan", description = "Plans the floor of a survey and prints the plan, its first page first.")
+final class PlanCommand extends ConsoleCommand {
     @Parameters(paramLabel = "SURVEY", description = "A survey in JSON; - reads standard input.")
     private String survey = "";
 
@@ -35,20 +29,16 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private Reader reader = new Reader();
 
-    PlanCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
-        FloorSurvey read = Json.SURVEY.read(console.read(survey));
+        FloorSurvey read = survey(survey);
         Advisor advisor = Advisor.standard();
         Recommendation recommendation = advisor.recommend(read);
         if (json) {
-            console.print(Json.RECOMMENDATION.print(recommendation));
+            console().print(Json.RECOMMENDATION.print(recommendation));
         } else {
             PlanText text = new PlanText(advisor.rulebase().cards());
-            console.print(reader.texts().page(text.document(recommendation, full ? Detail.FULL : Detail.BRIEF)));
+            console().print(reader.texts().page(text.document(recommendation, full ? Detail.FULL : Detail.BRIEF)));
         }
         boolean planned = recommendation.status() == Status.PLANNED || recommendation.status() == Status.PROVISIONAL;
         return planned ? ExitCode.DONE : ExitCode.NO_PLAN;

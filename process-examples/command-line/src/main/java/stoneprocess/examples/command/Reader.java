@@ -1,15 +1,11 @@
 package stoneprocess.examples.command;
 
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.rules.text.document.Texts;
 
 /** The options of who reads a text: language and units. */
-final class Reader {
-    @Mixin
-    private ReaderLanguage language = new ReaderLanguage();
-
+final class Reader extends ReaderLanguage {
     @Option(
             names = "--units",
             paramLabel = "SYSTEM",
@@ -17,7 +13,8 @@ final class Reader {
             defaultValue = "metric")
     private UnitSystem units = UnitSystem.METRIC;
 
+    @Override
     Texts texts() {
-        return language.texts().in(units);
+        return super.texts().in(units);
     }
 }

@@ -5,7 +5,7 @@ import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Texts;
 
 /** The option for the language of a text. */
-final class ReaderLanguage {
+class ReaderLanguage {
     @Option(
             names = "--language",
             paramLabel = "TAG",

@@ -1,7 +1,6 @@
 package stoneprocess.examples.command;
 
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -9,13 +8,8 @@ import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.rulebook.RulebookPage;
 
 /** Prints the rulebook or a part of it. */
-@Command(
-        name = "rulebook",
-        description = "Prints every rule in plain words, with its reason and source, as Markdown.",
-        mixinStandardHelpOptions = true)
-final class RulebookCommand implements Callable<Integer> {
-    private final Console console;
-
+@Command(name = "rulebook", description = "Prints every rule in plain words, with its reason and source, as Markdown.")
+final class RulebookCommand extends ConsoleCommand {
     @Parameters(
             arity = "0..1",
             paramLabel = "CHAPTER|RULE-ID",
@@ -27,15 +21,12 @@ final class RulebookCommand implements Callable<Integer> {
     @Mixin
     private ReaderLanguage language = new ReaderLanguage();
 
-    RulebookCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
         Rulebase rulebase = Rulebase.standard();
-        console.print(part.map(name -> RulebookPage.part(language.texts(), rulebase, name))
-                .orElseGet(() -> RulebookPage.markdown(language.texts(), rulebase)));
+        console()
+                .print(part.map(name -> RulebookPage.part(language.texts(), rulebase, name))
+                        .orElseGet(() -> RulebookPage.markdown(language.texts(), rulebase)));
         return ExitCode.DONE;
     }
 }

@@ -2,7 +2,6 @@ package stoneprocess.examples.command;
 
 import java.util.Iterator;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -14,11 +13,8 @@ import stoneprocess.rules.RulesJson;
 import stoneprocess.rules.text.SurveyQuestions;
 
 /** Prints the JSON schemas. */
-@Command(
-        name = "schema",
-        description = "Prints the JSON schema of what goes in or comes out.",
-        mixinStandardHelpOptions = true)
-final class SchemaCommand implements Callable<Integer> {
+@Command(name = "schema", description = "Prints the JSON schema of what goes in or comes out.")
+final class SchemaCommand extends ConsoleCommand {
     /** For the help page. */
     static final class Names implements Iterable<String> {
         @Override
@@ -26,8 +22,6 @@ final class SchemaCommand implements Callable<Integer> {
             return names().iterator();
         }
     }
-
-    private final Console console;
 
     @Parameters(
             paramLabel = "FORM",
@@ -40,14 +34,10 @@ final class SchemaCommand implements Callable<Integer> {
     @Mixin
     private ReaderLanguage language = new ReaderLanguage();
 
-    SchemaCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
         Form<?> named = named(form);
-        console.print(named == Json.SURVEY ? new SurveyQuestions(language.texts()).schema() : named.schema());
+        console().print(named == Json.SURVEY ? new SurveyQuestions(language.texts()).schema() : named.schema());
         return ExitCode.DONE;
     }
 

@@ -1,7 +1,6 @@
 package stoneprocess.examples.command;
 
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -17,12 +16,9 @@ import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.term.Term;
 
 /** Asks whether grinding meets Table 1 of the silica rule. */
-@Command(
-        name = "silica",
-        description = "Dust of grinding by Table 1: met, or what is missing.",
-        mixinStandardHelpOptions = true)
+@Command(name = "silica", description = "Dust of grinding by Table 1: met, or what is missing.")
 @SuppressWarnings("NullAway.Init")
-final class SilicaCommand implements Callable<Integer> {
+final class SilicaCommand extends ConsoleCommand {
     /** How dust is kept down, as the command line says it. */
     enum Dust implements Term {
         WATER_FED,
@@ -30,8 +26,6 @@ final class SilicaCommand implements Callable<Integer> {
         DRY,
         COLLECTOR
     }
-
-    private final Console console;
 
     @Option(names = "--tool", required = true, paramLabel = "TOOL", description = "floor-grinder or hand-grinder.")
     private GrindingTool tool;
@@ -73,13 +67,9 @@ final class SilicaCommand implements Callable<Integer> {
     @Mixin
     private ExposureAnswer answer = new ExposureAnswer();
 
-    SilicaCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
-        answer.print(console, new SilicaTask(tool, control(), wheel, !outdoors, time, vacuumBetween));
+        answer.print(console(), new SilicaTask(tool, control(), wheel, !outdoors, time, vacuumBetween));
         return ExitCode.DONE;
     }
 

@@ -2,7 +2,6 @@ package stoneprocess.examples.command;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,12 +20,9 @@ import stoneprocess.core.quantity.PendulumValue;
 import stoneprocess.core.term.Term;
 
 /** Asks for the class of a measured slip value. */
-@Command(
-        name = "slip",
-        description = "Class of a measured slip value, one of four kinds.",
-        mixinStandardHelpOptions = true)
+@Command(name = "slip", description = "Class of a measured slip value, one of four kinds.")
 @SuppressWarnings("NullAway.Init")
-final class SlipCommand implements Callable<Integer> {
+final class SlipCommand extends ConsoleCommand {
     private static final class Measured {
         @Option(names = "--pendulum", paramLabel = "VALUE", description = "Pendulum, wet, as \"36 PTV\".")
         private Optional<PendulumValue> pendulum = Optional.empty();
@@ -40,8 +36,6 @@ final class SlipCommand implements Callable<Integer> {
         @Option(names = "--ramp", paramLabel = "ANGLE", description = "Shod ramp on oil, as \"12 deg\".")
         private Angle ramp;
     }
-
-    private final Console console;
 
     @ArgGroup(multiplicity = "1")
     private Measured measured;
@@ -58,10 +52,6 @@ final class SlipCommand implements Callable<Integer> {
     @Mixin
     private ExposureAnswer answer = new ExposureAnswer();
 
-    SlipCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
         if (measured.friction.isPresent() != place.isPresent()) {
@@ -71,7 +61,7 @@ final class SlipCommand implements Callable<Integer> {
                     "with --dcof one of " + String.join(", ", Term.keys(List.of(SlipPlace.values())))
                             + "; without it nothing");
         }
-        answer.print(console, reading());
+        answer.print(console(), reading());
         return ExitCode.DONE;
     }
 

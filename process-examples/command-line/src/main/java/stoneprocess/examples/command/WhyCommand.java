@@ -1,7 +1,6 @@
 package stoneprocess.examples.command;
 
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -10,15 +9,11 @@ import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.Advisor;
+import stoneprocess.rules.text.AnswerText;
 
 /** Says why a matter was decided as it was. */
-@Command(
-        name = "why",
-        description = "Plans the floor of a survey and says why a topic was decided as it was.",
-        mixinStandardHelpOptions = true)
-final class WhyCommand implements Callable<Integer> {
-    private final Console console;
-
+@Command(name = "why", description = "Plans the floor of a survey and says why a topic was decided as it was.")
+final class WhyCommand extends ConsoleCommand {
     @Mixin
     private AskedMatter asked = new AskedMatter();
 
@@ -28,17 +23,13 @@ final class WhyCommand implements Callable<Integer> {
     @Mixin
     private AnswerForm form = new AnswerForm();
 
-    WhyCommand(Console console) {
-        this.console = console;
-    }
-
     @Override
     public Integer call() {
         Advisor advisor = Advisor.standard();
         Topic<?> topic = asked.topic();
-        Recommendation plan = advisor.recommend(new AskedFloor(console, advisor).survey(asked.survey()));
+        Recommendation plan = advisor.recommend(survey(asked.survey()));
         Why why = advisor.why(plan, topic, asked.subject(subject, plan));
-        form.print(console, advisor.rulebase(), () -> Json.WHY.print(why), answers -> answers.document(why));
+        form.print(console(), Json.WHY, why, AnswerText::document);
         return ExitCode.DONE;
     }
 }
