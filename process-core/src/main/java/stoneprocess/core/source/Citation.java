@@ -11,15 +11,22 @@ import stoneprocess.core.problem.InvalidInputException;
  * @param grade how firmly what is taken from it is known
  * @param title the publication's title, or what the passage is about
  * @param publisher who published it; empty for what is no publication
- * @param year the year of the edition that is meant; empty when the current edition is meant
+ * @param year the year of the edition that is meant, {@code undated} where the publication bears none; empty where it is
+ *     not known, which no published source may be
+ * @param clause the clause, table, section or page that bears out what is taken from it; a published source has one
  */
-public record Citation(String id, SourceKind kind, EvidenceGrade grade, String title, String publisher, String year) {
+public record Citation(
+        String id, SourceKind kind, EvidenceGrade grade, String title, String publisher, String year, String clause) {
     public Citation {
-        Refuse.nulls(Citation.class, id, kind, grade, title, publisher, year);
+        Refuse.nulls(Citation.class, id, kind, grade, title, publisher, year, clause);
         require("id", id);
         require("title", title);
         if (kind != SourceKind.PRACTICE) {
             require("publisher", publisher);
+        }
+        if (grade == EvidenceGrade.PUBLISHED) {
+            require("year", year);
+            require("clause", clause);
         }
         if (!fits(kind, grade)) {
             throw new InvalidInputException(
@@ -41,16 +48,22 @@ public record Citation(String id, SourceKind kind, EvidenceGrade grade, String t
         }
     }
 
-    /** True for a publication, false for common practice and for what is worked out from memory. */
+    /** True where what is taken from it was read in the publication or a reprint; false for anything less firm. */
     public boolean published() {
-        return kind != SourceKind.PRACTICE;
+        return grade == EvidenceGrade.PUBLISHED;
+    }
+
+    /** True for what names no publication at all: common practice, the house, what is worked out from memory. */
+    public boolean practice() {
+        return kind == SourceKind.PRACTICE;
     }
 
     /** One line for a page or a screen. */
     public String print() {
-        if (!published()) {
+        if (practice()) {
             return title;
         }
-        return publisher + ", " + title + (year.isEmpty() ? "" : " (" + year + ")");
+        return publisher + ", " + title + (clause.isEmpty() ? "" : ", " + clause)
+                + (year.isEmpty() ? "" : " (" + year + ")");
     }
 }

@@ -4,9 +4,9 @@ import stoneprocess.core.term.Term;
 
 /** How firmly a statement is known. */
 public enum EvidenceGrade implements Term {
-    /** Published, and read in the publication or a reprint. */
+    /** Published, and read in the publication or a reprint; author or body, title, year and clause are known. */
     PUBLISHED,
-    /** Published, known through somebody who quotes it, or the trade press reporting contractors' experience. */
+    /** Published, but known through somebody who quotes it, or without the author, year or clause to find it by. */
     SECOND_HAND,
     /** What seasoned restorers do; no source. A default that can be overridden. */
     COMMON_PRACTICE,

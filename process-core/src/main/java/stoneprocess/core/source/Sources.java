@@ -17,7 +17,8 @@ public final class Sources {
                     Term.parse(EvidenceGrade.class, row.get("grade"), "grade"),
                     row.get("title"),
                     row.get("publisher"),
-                    row.get("year")))
+                    row.get("year"),
+                    row.get("clause")))
             .collect(Collectors.toList()));
 
     private final Map<String, Citation> byId = new LinkedHashMap<>();

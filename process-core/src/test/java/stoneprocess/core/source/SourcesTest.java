@@ -69,16 +69,34 @@ class SourcesTest {
     void ids_are_one_word_without_blanks_and_years_have_four_digits() {
         assertThat(Sources.standard().all()).allSatisfy(citation -> {
             assertThat(citation.id()).matches("[A-Za-z0-9.-]+");
-            assertThat(citation.year()).matches("|(19|20)\\d\\d");
+            assertThat(citation.year()).matches("|undated|(19|20)\\d\\d");
         });
     }
 
     @Test
     void only_common_practice_removal_from_memory_and_house_numbers_are_no_publications() {
         assertThat(Sources.standard().all())
-                .filteredOn(citation -> !citation.published())
+                .filteredOn(Citation::practice)
                 .extracting(Citation::id)
                 .containsExactly("practice", "removal-memory", "house");
+    }
+
+    @Test
+    void a_published_source_can_be_found_and_nothing_from_memory_or_at_second_hand_counts_as_published() {
+        assertThat(Sources.standard().all()).allSatisfy(citation -> {
+            assertThat(citation.published()).isEqualTo(citation.grade() == EvidenceGrade.PUBLISHED);
+            if (citation.published()) {
+                assertThat(List.of(citation.publisher(), citation.title(), citation.year(), citation.clause()))
+                        .as(citation.id())
+                        .allSatisfy(part -> assertThat(part).isNotBlank());
+                assertThat(citation.publisher())
+                        .as(citation.id() + " names an author or a body")
+                        .doesNotContainPattern(
+                                "(?i)trade (press|newspaper|magazine)|inspector's|contractor|third party");
+            }
+        });
+        assertThat(Sources.standard().get("OSHA-NOISE-CEILING").published()).isFalse();
+        assertThat(Sources.standard().get("CONCRETE-DECOR").published()).isFalse();
     }
 
     @Test
@@ -92,23 +110,32 @@ class SourcesTest {
     @Test
     void a_source_prints_as_one_line() {
         assertThat(Sources.standard().get("NTMA-2012").print())
-                .isEqualTo("National Terrazzo and Mosaic Association, Technical seminar: terrazzo finishes and sealing"
-                        + " (2012)");
-        assertThat(Sources.standard().get("ASTM-D523").print()).isEqualTo("ASTM D523, Test method for specular gloss");
+                .isEqualTo("National Terrazzo and Mosaic Association, technical seminar, Traditional care of terrazzo"
+                        + " flooring, slides on hone, scrubbing and sealing (2012)");
+        assertThat(Sources.standard().get("ASTM-C503").print()).isEqualTo("ASTM C503, Marble dimension stone");
         assertThat(Sources.standard().get("practice").print()).isEqualTo("Common practice of the trade, no source");
     }
 
     @ParameterizedTest
     @CsvSource({
-        "'', STANDARD, PUBLISHED, t, p, source.id",
-        "X, STANDARD, PUBLISHED, ' ', p, source.title",
-        "X, STANDARD, PUBLISHED, t, '', source.publisher",
-        "X, PRACTICE, PUBLISHED, t, '', source.grade",
-        "X, STANDARD, COMMON_PRACTICE, t, p, source.grade",
+        "'', STANDARD, PUBLISHED, t, p, 2012, 3.1, source.id",
+        "X, STANDARD, PUBLISHED, ' ', p, 2012, 3.1, source.title",
+        "X, STANDARD, PUBLISHED, t, '', 2012, 3.1, source.publisher",
+        "X, STANDARD, PUBLISHED, t, p, '', 3.1, source.year",
+        "X, STANDARD, PUBLISHED, t, p, 2012, '', source.clause",
+        "X, PRACTICE, PUBLISHED, t, '', 2012, 3.1, source.grade",
+        "X, STANDARD, COMMON_PRACTICE, t, p, '', '', source.grade",
     })
     void a_citation_that_says_too_little_is_refused(
-            String id, SourceKind kind, EvidenceGrade grade, String title, String publisher, String field) {
-        assertThatThrownBy(() -> new Citation(id, kind, grade, title, publisher, ""))
+            String id,
+            SourceKind kind,
+            EvidenceGrade grade,
+            String title,
+            String publisher,
+            String year,
+            String clause,
+            String field) {
+        assertThatThrownBy(() -> new Citation(id, kind, grade, title, publisher, year, clause))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith(field + ": ");
     }

@@ -7,6 +7,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.stone.StoneCatalogue;
 import stoneprocess.core.topic.Card;
@@ -42,7 +43,7 @@ public final class BracketedLanguage {
             card.differs().ifPresent(differs -> phrases.put("rule." + card.id() + ".differs", words(differs)));
         }
         Sources.standard().all().stream()
-                .filter(source -> !source.published())
+                .filter(Citation::practice)
                 .forEach(source -> phrases.put("source." + source.id(), words(source.title())));
         StoneCatalogue.standard().all().forEach(stone -> phrases.put("stone." + stone.name(), words(stone.name())));
         return phrases;

@@ -183,9 +183,9 @@ public final class RulebookPage {
 
     private static Wording source(Citation citation) {
         Wording source = Wording.source(citation);
-        return citation.published()
-                ? phrase("rulebook.graded-source").with("source", source).with("grade", citation.grade())
-                : source;
+        return citation.practice()
+                ? source
+                : phrase("rulebook.graded-source").with("source", source).with("grade", citation.grade());
     }
 
     private Section numbers() {

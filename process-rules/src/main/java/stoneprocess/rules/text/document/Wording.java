@@ -210,6 +210,6 @@ public sealed interface Wording {
 
     /** A source: a publication by its name, common practice in words. */
     static Wording source(Citation citation) {
-        return citation.published() ? name(citation.print()) : new Tabled("source." + citation.id(), citation.title());
+        return citation.practice() ? new Tabled("source." + citation.id(), citation.title()) : name(citation.print());
     }
 }

@@ -4,6 +4,7 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -117,9 +118,12 @@ final class EstimateWords {
         if (assumptions.stream().anyMatch(assumption -> assumption.source().id().equals("house"))) {
             return phrase("estimate.basis.house");
         }
-        boolean published =
-                assumptions.stream().allMatch(assumption -> assumption.source().published());
-        return phrase(published ? "estimate.basis.published" : "estimate.basis.practice");
+        return assumptions.stream().anyMatch(assumption -> assumption.source().practice())
+                ? phrase("estimate.basis.practice")
+                : Wording.of(assumptions.stream()
+                        .map(assumption -> assumption.source().grade())
+                        .max(Comparator.naturalOrder())
+                        .orElseThrow());
     }
 
     /** What a number is about: a task by its name, the rest as everywhere. */

@@ -258,9 +258,9 @@ final class GlossForecastPart {
     List<Wording> sources() {
         return gloss.planned().stream()
                 .flatMap(planned -> planned.basis().sources().stream())
-                .<Wording>map(source -> phrase(
-                                source.published() ? "gloss-sheet.rests.published" : "gloss-sheet.rests.practice")
-                        .with("source", Wording.source(source)))
+                .<Wording>map(
+                        source -> phrase(source.practice() ? "gloss-sheet.rests.practice" : "gloss-sheet.rests.named")
+                                .with("source", Wording.source(source)))
                 .toList();
     }
 
