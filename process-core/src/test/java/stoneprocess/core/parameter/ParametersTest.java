@@ -275,7 +275,7 @@ class ParametersTest {
                 .count();
         long all = Parameters.standard().all().size();
         System.out.printf(
-                "Parameters: %d of %d published (%.0f %%), the rest common practice%n",
+                "Parameters: %d of %d published (%.0f %%), the rest less firm%n",
                 published, all, 100.0 * published / all);
         assertThat(Parameters.standard().all())
                 .allSatisfy(parameter -> assertThat(parameter.source()).isNotNull());

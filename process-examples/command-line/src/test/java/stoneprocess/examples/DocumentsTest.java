@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import stoneprocess.core.source.EvidenceGrade;
 import stoneprocess.core.topic.Card;
 import stoneprocess.rules.Rulebase;
 
@@ -37,6 +38,22 @@ class DocumentsTest {
                 .count();
         assertThat(rules).isPositive();
         assertThat(Files.readString(ROOT.resolve("docs/performance.md"))).contains("By now " + rules + " rules plan");
+    }
+
+    @Test
+    void the_readme_tells_the_shares_of_rules_by_grade_of_their_source() throws IOException {
+        List<Card> cards = Rulebase.standard().cards();
+        List<Card> locked = cards.stream().filter(Card::locked).toList();
+        assertThat(Files.readString(ROOT.resolve("README.md")))
+                .contains("what the rules rest on: " + percent(EvidenceGrade.PUBLISHED, cards)
+                        + " on a published source that can be found and was read, "
+                        + percent(EvidenceGrade.SECOND_HAND, cards) + " on\n  one at second hand")
+                .contains("of the locked rules " + percent(EvidenceGrade.PUBLISHED, locked) + " on a published source");
+    }
+
+    private static String percent(EvidenceGrade grade, List<Card> cards) {
+        long graded = cards.stream().filter(card -> card.grade() == grade).count();
+        return Math.round(100.0 * graded / cards.size()) + " %";
     }
 
     @Test
