@@ -68,7 +68,7 @@ class ProceduresValidationTest {
         assertThat(card("DEN-001").source().id()).isEqualTo("CONCRETE-DECOR");
     }
 
-    /** NTMA technical seminar, 2012: the traditional finish of terrazzo is 120 to 200 and a sealer. */
+    /** NTMA technical seminar, 2012: the traditional finish is 120 to 200; NTMA, optional finishes: a penetrating sealer. */
     @Test
     void the_traditional_finish_of_terrazzo_ends_at_120_to_200_and_is_sealed() {
         Recommendation answer =
@@ -80,7 +80,7 @@ class ProceduresValidationTest {
         assertThat(answer.values(Topics.LAST_GRIT, Subject.FLOOR)).containsExactly(LastGrit.G200);
         assertThat(plan.sealer()).isEqualTo(Sealer.IMPREGNATOR);
         assertThat(card("END-010").source().id()).isEqualTo("NTMA-2012");
-        assertThat(card("SEA-002").source().id()).isEqualTo("NTMA-2012");
+        assertThat(card("SEA-002").source().id()).isEqualTo("NTMA-FINISHES");
     }
 
     /** GSA technical procedure 0940010R: regrinding is for when stripping and cleaning fail. */
@@ -141,7 +141,7 @@ class ProceduresValidationTest {
         return Stream.of(
                 Arguments.of(Hazard.SILICA_DUST, "29-CFR-1926.1153", "29 CFR 1926.1153"),
                 Arguments.of(Hazard.WET_FLOOR, "29-CFR-1910.22", "29 CFR 1910.22"),
-                Arguments.of(Hazard.ELECTRICITY, "29-CFR-1926.404", "29 CFR 1926.404(b)(1)"),
+                Arguments.of(Hazard.ELECTRICITY, "29-CFR-1926.404", "29 CFR 1926.404"),
                 Arguments.of(Hazard.NOISE, "29-CFR-1910.95", "29 CFR 1910.95"),
                 Arguments.of(Hazard.SLURRY, "40-CFR-403.5", "40 CFR 403.5"),
                 Arguments.of(Hazard.ALKALINE_SLURRY, "40-CFR-261.22", "40 CFR 261.22"));
@@ -161,7 +161,10 @@ class ProceduresValidationTest {
         assertThat(Sources.standard().get(source).publisher()).contains(citation);
     }
 
-    /** CDC, MMWR 1992: one propane burnisher poisoned nine of ten staff. NIOSH 96-118: open doors do not make it safe. */
+    /**
+     * CDC, MMWR 42(9), 1993: one propane burnisher poisoned nine of ten staff. NIOSH 96-118: open doors do not make it safe.
+     * NIOSH, Oregon case 04OR037: electric machines in place of propane indoors.
+     */
     @Test
     void a_propane_machine_on_hand_is_warned_of_and_not_used_indoors() {
         Recommendation answer = recommend(TradeFloors.with(
@@ -175,10 +178,10 @@ class ProceduresValidationTest {
         assertThat(field(answer.plan().orElseThrow()))
                 .extracting(PlannedStep::machine)
                 .containsOnly(MachineClass.SINGLE_DISC);
-        assertThat(card("MAC-004").source().id()).isEqualTo("NIOSH-96-118");
+        assertThat(card("MAC-004").source().id()).isEqualTo("NIOSH-FACE-04OR037");
     }
 
-    /** 40 CFR 261.22: corrosive from pH 12.5; slurry of cement runs at pH 11 to 13. */
+    /** 40 CFR 261.22: corrosive from pH 12.5; EPA 833-F-11-006: wash water of concrete has a pH near 12. */
     @Test
     void the_ph_of_cement_slurry_is_checked_and_that_of_granite_need_not_be() {
         assertThat(plan(TradeFloors.unevenConcrete()).slurry()).contains(SlurryRoute.CHECK_PH);

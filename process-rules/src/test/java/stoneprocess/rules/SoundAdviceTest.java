@@ -335,7 +335,7 @@ class SoundAdviceTest {
                 .contains("GON-009");
     }
 
-    /** Trade newspaper article on green marble: unknown green stone is not cut before a laboratory has cleared it. */
+    /** Italian decree of 14 May 1996, Annex 4, on green stones: unknown green stone is not cut before a laboratory has cleared it. */
     @Test
     void green_marble_that_may_be_serpentine_is_refused_until_a_laboratory_clears_it() {
         FloorSurvey.Builder green = Floors.calciteMarble(Floors.dull(50))

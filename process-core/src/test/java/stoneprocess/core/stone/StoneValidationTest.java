@@ -37,7 +37,7 @@ class StoneValidationTest {
         return row.get(column).isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(row.number(column));
     }
 
-    /** Trade newspaper articles on field identification, 2020: calcite on the solid, dolomite on powder, silicates not. */
+    /** Kirk, Slippery Rock Gazette, January 2020, p. 30: calcite on the solid, dolomite on powder, silicates not. */
     @Test
     void calcite_fizzes_on_the_solid_dolomite_on_powder_and_silicates_not() {
         assertThat(Traits.of(Family.CALCITE_MARBLE).acid()).containsExactly(AcidReaction.STRONG);
@@ -136,7 +136,7 @@ class StoneValidationTest {
         }
     }
 
-    /** Trade newspaper article on green marble: serpentine may hold chrysotile. Talc rock: common practice. */
+    /** Italian decree of 14 May 1996, Annex 4: serpentinites and talc schists may hold chrysotile. */
     @Test
     void serpentine_and_talc_rock_may_hold_fibres_and_nothing_else_is_listed_so() {
         assertThat(Traits.familiesWith(FibreRisk.POSSIBLE, Traits::fibres))

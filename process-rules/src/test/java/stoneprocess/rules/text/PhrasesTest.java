@@ -77,6 +77,7 @@ import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Protection;
 import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Stage;
@@ -166,6 +167,7 @@ class PhrasesTest {
         terms.addAll(List.of(SlurryClass.values()));
         terms.addAll(List.of(FindingKind.values()));
         terms.addAll(List.of(EvidenceGrade.values()));
+        terms.addAll(List.of(Protection.values()));
         terms.addAll(List.of(Scope.values()));
         terms.addAll(List.of(Role.values()));
         terms.addAll(List.of(WhyNotKind.values()));

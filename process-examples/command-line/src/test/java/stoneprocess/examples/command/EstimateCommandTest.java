@@ -120,7 +120,7 @@ class EstimateCommandTest {
                 .anyMatch(line -> line.startsWith("  after regrouting pits, resin 200 "))
                 .anyMatch(line -> line.startsWith("  curing of the sealer "));
         assertThat(section(ran.out(), "Person-hours"))
-                .anyMatch(line -> line.startsWith("  stripping the coating ") && line.endsWith("1.00, published"))
+                .anyMatch(line -> line.startsWith("  stripping the coating ") && line.endsWith("1.00, second hand"))
                 .anyMatch(line -> line.startsWith("  local scratches ") && line.endsWith("1.00, practice"))
                 .anyMatch(line -> line.startsWith("  filling cracks ") && line.endsWith("1.00, practice"));
     }
