@@ -26,6 +26,12 @@ final class Require {
         }
     }
 
+    static void ordered(String field, Quantity first, Quantity second) {
+        if (second.kept() < first.kept()) {
+            throw new InvalidInputException(field, second.print(), "not before " + first.print());
+        }
+    }
+
     static void text(String field, String text) {
         if (text.isBlank()) {
             throw new InvalidInputException(field, text, "a text");

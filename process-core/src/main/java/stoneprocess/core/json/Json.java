@@ -14,6 +14,7 @@ import stoneprocess.core.estimate.CrewTimes;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.EstimateComparison;
 import stoneprocess.core.estimate.PriceList;
+import stoneprocess.core.estimate.Schedule;
 import stoneprocess.core.exposure.CarbonMonoxideBuildUp;
 import stoneprocess.core.exposure.CircuitLoad;
 import stoneprocess.core.exposure.ExposureInputs;
@@ -108,6 +109,12 @@ public final class Json {
 
     /** What a job costs by a price list. */
     public static final Form<Cost> COST = form("cost", Cost.class, "What a job costs by a price list.");
+
+    /** A job on the days of a calendar, as bars of a chart. */
+    public static final Form<Schedule> SCHEDULE = form(
+            "schedule",
+            Schedule.class,
+            "A job on the days of a calendar: bars of task, bay and crew, with start and end in shift hours.");
 
     /** A plan as a job that can be estimated. */
     public static final Form<PlannedJob> PLANNED_JOB = form(

@@ -113,7 +113,7 @@ final class JobMaker {
         Length edges = edges(area, field, edge);
         plan.preparation().forEach(task -> prepare(task, area));
         if (plan.densifier() == Densifier.BEFORE_CUTS) {
-            timed(DENSIFY, NONE, Optional.empty(), area);
+            timed(DENSIFY, densifierWait(), Optional.empty(), area);
         }
         repairs(plan, area);
         cuts(field, edge, area, edges);
@@ -121,10 +121,10 @@ final class JobMaker {
             powder(area);
         }
         if (plan.densifier() == Densifier.AFTER_FINE_HONE) {
-            timed(DENSIFY, NONE, afterFineHone(field), area);
+            timed(DENSIFY, densifierWait(), afterFineHone(field), area);
         }
         if (plan.densifier() == Densifier.AFTER_LAST_GRIT) {
-            timed(DENSIFY, NONE, last(), area);
+            timed(DENSIFY, densifierWait(), last(), area);
         }
         plan.finishTasks().stream()
                 .filter(task -> task != FinishTask.SEAL_LATER && task != FinishTask.REOPEN)
@@ -350,6 +350,11 @@ final class JobMaker {
         return steps.isEmpty()
                 ? Optional.empty()
                 : Optional.of(steps.get(steps.size() - 1).name());
+    }
+
+    private Range<TimeSpan> densifierWait() {
+        TimeSpan wait = parameters.get("cure.densifier", TimeSpan.class);
+        return Range.of(wait, wait);
     }
 
     /** After the first resin grade of 400 or finer; at the end where there is none. */

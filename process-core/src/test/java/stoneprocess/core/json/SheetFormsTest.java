@@ -17,6 +17,7 @@ import stoneprocess.core.estimate.CrewTimes;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.EstimateComparison;
 import stoneprocess.core.estimate.PriceList;
+import stoneprocess.core.estimate.Schedule;
 import stoneprocess.core.exposure.CarbonMonoxideBuildUp;
 import stoneprocess.core.exposure.CircuitLoad;
 import stoneprocess.core.exposure.ExposureInputs;
@@ -45,6 +46,7 @@ class SheetFormsTest {
                 Arguments.of(Json.ESTIMATE, Estimate.class),
                 Arguments.of(Json.COST, Cost.class),
                 Arguments.of(Json.ESTIMATES, EstimateComparison.class),
+                Arguments.of(Json.SCHEDULE, Schedule.class),
                 Arguments.of(Json.PLANNED_JOB, PlannedJob.class),
                 Arguments.of(Json.CREW_TIMES, CrewTimes.class),
                 Arguments.of(Json.PRICE_LIST, PriceList.class),

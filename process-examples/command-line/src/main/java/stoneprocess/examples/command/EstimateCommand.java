@@ -15,7 +15,9 @@ import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.EstimateComparison;
 import stoneprocess.core.estimate.Estimator;
 import stoneprocess.core.estimate.PriceList;
+import stoneprocess.core.estimate.Schedule;
 import stoneprocess.core.estimate.SiteConditions;
+import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Length;
@@ -34,6 +36,7 @@ import stoneprocess.rules.text.PlanText;
 import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.sheet.ComparedWay;
 import stoneprocess.rules.text.sheet.EstimateSheet;
+import stoneprocess.rules.text.sheet.ScheduleSheet;
 
 /** Estimates the job of one survey's plan. */
 @Command(
@@ -72,6 +75,9 @@ final class EstimateCommand extends ConsoleCommand {
 
     @Option(names = "--job", description = "Print the job that is estimated as JSON and nothing else.")
     private boolean job;
+
+    @Mixin
+    private ScheduleOptions schedule = new ScheduleOptions();
 
     @ArgGroup
     private Other other = new Other();
@@ -119,6 +125,10 @@ final class EstimateCommand extends ConsoleCommand {
         }
         Estimator estimator = new Estimator(recommendation.parameters());
         Estimate estimate = estimator.estimate(planned.job(), timings);
+        if (schedule.isAsked()) {
+            printSchedule(recommendation, estimate, texts);
+            return ExitCode.DONE;
+        }
         Optional<ComparedWay> way = otherSurvey.map(otherWay -> {
             Recommendation second = advisor.recommend(otherWay);
             return new ComparedWay(
@@ -132,6 +142,15 @@ final class EstimateCommand extends ConsoleCommand {
                 .print(texts.page(EstimateSheet.of(
                         recommendation, planned, estimate, priceList.map(list -> list.cost(estimate)), way)));
         return way.filter(compared -> compared.comparison().isEmpty()).isPresent() ? ExitCode.NO_PLAN : ExitCode.DONE;
+    }
+
+    private void printSchedule(Recommendation recommendation, Estimate estimate, Texts texts) {
+        WorkingTimes times = schedule.times(recommendation.parameters());
+        Schedule days = Schedule.of(estimate, times, recommendation.parameters());
+        console.print(
+                schedule.isJson()
+                        ? Json.SCHEDULE.print(days)
+                        : texts.page(ScheduleSheet.of(recommendation, times, days, schedule.done(days))));
     }
 
     private JobOptions options(Advisor advisor) {

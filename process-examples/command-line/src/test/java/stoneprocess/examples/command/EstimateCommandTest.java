@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import stoneprocess.core.estimate.Schedule;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.site.PlannedJob;
@@ -375,5 +376,42 @@ class EstimateCommandTest {
         Ran ran = estimate("ferry-hall-granite", "--finish", "satin", "--compare", sample("pilot-house-bath"));
         assertThat(ran.exit()).isEqualTo(2);
         assertThat(ran.err().lines()).hasSize(1);
+    }
+
+    @Test
+    void a_schedule_tells_days_and_what_is_done_by_then() {
+        Ran ran = estimate(
+                "boat-shed-concrete",
+                "--crews=2",
+                "--bays=4",
+                "--closed=1:3-5",
+                "--start=2026-12-01",
+                "--until=2026-12-11");
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out()).contains("2 crews in 4 bays on 5 days a week");
+        List<String> done = section(ran.out(), "Done by then");
+        assertThat(done).contains("  - mobilisation: done.", "  - sealing: not done.");
+        assertThat(estimate("boat-shed-concrete", "--until=900 shifts").out()).doesNotContain("not done");
+    }
+
+    @Test
+    void the_bars_of_a_schedule_are_its_form() {
+        Schedule schedule = Json.SCHEDULE.read(
+                estimate("boat-shed-concrete", "--bars", "--bays=3").out());
+        assertThat(schedule.bars()).anyMatch(bar -> bar.bay() == 3);
+    }
+
+    @Test
+    void a_moment_that_is_none_is_refused_in_one_line() {
+        assertThat(estimate("boat-shed-concrete", "--until=soon").err()).startsWith("--until: 'soon'");
+        assertThat(estimate("boat-shed-concrete", "--until=many shifts").err()).startsWith("--until: 'many shifts'");
+        assertThat(estimate("boat-shed-concrete", "--until=2026-12-18").err()).startsWith("--start: 'none'");
+        assertThat(estimate("boat-shed-concrete", "--until=2026-12-01", "--start=2026-12-02")
+                        .err())
+                .startsWith("--until: '2026-12-01'");
+        assertThat(estimate("boat-shed-concrete", "--schedule", "--closed=2").err())
+                .startsWith("--closed: '2'");
+        assertThat(estimate("boat-shed-concrete", "--schedule", "--crews=0").err())
+                .startsWith("times.crews: '0'");
     }
 }

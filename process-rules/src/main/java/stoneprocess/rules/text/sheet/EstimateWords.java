@@ -15,6 +15,7 @@ import stoneprocess.core.estimate.Line;
 import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.PriceItem;
 import stoneprocess.core.estimate.Spread;
+import stoneprocess.core.estimate.Work;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
@@ -61,6 +62,15 @@ final class EstimateWords {
         }
         String key = "estimate.work." + name;
         return Language.english().has(key) ? phrase(key) : Words.grade(name);
+    }
+
+    /** The name of a task of a schedule: a step, other work, or work on the whole floor. */
+    static Wording task(String name) {
+        return Stream.of(Work.values())
+                .filter(work -> work.key().equals(name))
+                .findFirst()
+                .map(Words::name)
+                .orElseGet(() -> subject(name));
     }
 
     static Wording subjects(List<String> names) {

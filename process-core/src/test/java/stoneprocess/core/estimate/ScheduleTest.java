@@ -1,0 +1,183 @@
+package stoneprocess.core.estimate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.statistics.Statistics;
+import org.junit.jupiter.api.Test;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
+
+/** Jobs on the days of a calendar. */
+class ScheduleTest {
+    private static final TimeSpan EIGHT_HOURS = TimeSpan.of(8, Unit.HOUR);
+    private static final double ROUNDING = 0.02;
+
+    private static Estimate estimate(double area, double curingHours) {
+        TimeSpan curing = TimeSpan.of(curingHours, Unit.HOUR);
+        OtherWork fill = new OtherWork(
+                "fill-cracks",
+                Range.of(EIGHT_HOURS, EIGHT_HOURS),
+                Range.of(curing, curing),
+                Optional.of(Jobs.METAL_100.name()));
+        return new Estimator(Jobs.STANDARD)
+                .estimate(Jobs.marble(Jobs.METAL_100, Jobs.RESIN_400)
+                        .withArea(new Area(area))
+                        .withOthers(List.of(fill)));
+    }
+
+    private static WorkingTimes times(int crews, int bays, WorkingTimes.Closure... closures) {
+        return new WorkingTimes(EIGHT_HOURS, 1, 5, 1, crews, bays, List.of(closures));
+    }
+
+    private static Schedule schedule(Estimate estimate, WorkingTimes times) {
+        return Schedule.of(estimate, times, Jobs.STANDARD);
+    }
+
+    @Test
+    void a_wait_runs_beside_the_work_in_other_bays() {
+        Estimate estimate = estimate(400, 24);
+
+        Schedule alone = schedule(estimate, times(1, 1));
+        Schedule four = schedule(estimate, times(1, 4));
+
+        assertThat(four.days()).isLessThan(alone.days());
+        List<Bar> waits = four.bars().stream().filter(Bar::isWait).toList();
+        assertThat(waits).hasSize(4).allMatch(wait -> wait.task().equals("fill-cracks"));
+        assertThat(four.bars())
+                .as("work in another bay while the first one cures")
+                .anyMatch(bar -> !bar.isWait()
+                        && bar.bay() != waits.get(0).bay()
+                        && bar.start().compareTo(waits.get(0).end()) < 0
+                        && bar.end().compareTo(waits.get(0).start()) > 0);
+    }
+
+    @Test
+    void two_crews_take_fewer_days_than_one_and_weekends_more_than_none() {
+        Estimate estimate = estimate(400, 24);
+        int one = schedule(estimate, times(1, 4)).days();
+
+        assertThat(schedule(estimate, times(2, 4)).days()).isLessThan(one);
+        assertThat(schedule(estimate, new WorkingTimes(EIGHT_HOURS, 1, 7, 1, 1, 4, List.of()))
+                        .days())
+                .isLessThan(one);
+        assertThat(schedule(estimate, new WorkingTimes(EIGHT_HOURS, 2, 5, 1, 1, 4, List.of()))
+                        .days())
+                .isLessThan(one);
+    }
+
+    @Test
+    void nobody_works_at_the_weekend_or_in_a_closed_bay() {
+        WorkingTimes times = new WorkingTimes(EIGHT_HOURS, 1, 5, 4, 1, 2, List.of(new WorkingTimes.Closure(2, 1, 9)));
+        Schedule schedule = schedule(estimate(200, 0), times);
+
+        assertThat(schedule.bars()).allMatch(bar -> bar.bay() != 2 || bar.firstDay() > 9);
+        assertThat(schedule.bars())
+                .as("Saturday and Sunday are the third and fourth day")
+                .noneMatch(bar -> bar.firstDay() % 7 == 3 || bar.firstDay() % 7 == 4);
+    }
+
+    @Test
+    void what_is_done_by_a_day_and_by_a_number_of_shifts() {
+        Schedule schedule = schedule(estimate(400, 24), times(1, 4));
+        long tasks = schedule.bars().stream().filter(bar -> !bar.isWait()).count();
+
+        assertThat(schedule.doneBy(schedule.days())).hasSize((int) tasks);
+        assertThat(schedule.doneBy(schedule.end())).hasSize((int) tasks);
+        assertThat(schedule.doneBy(1)).isNotEmpty().hasSizeLessThan((int) tasks);
+        assertThat(schedule.doneBy(new TimeSpan(0))).isEmpty();
+    }
+
+    @Test
+    void times_that_make_no_sense_are_refused_by_name() {
+        assertThatThrownBy(() -> times(0, 1))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("times.crews")
+                .hasMessageContaining("from 1 to 50");
+        assertThatThrownBy(() -> times(1, 2, new WorkingTimes.Closure(3, 1, 2)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("closure.bay")
+                .hasMessageContaining("from 1 to 2");
+        assertThatThrownBy(() -> new WorkingTimes(TimeSpan.of(9, Unit.HOUR), 3, 5, 1, 1, 1, List.of()))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("24 h");
+        WorkingTimes fillsTheShift = new WorkingTimes(new TimeSpan(30), 1, 5, 1, 1, 1, List.of());
+        assertThatThrownBy(() -> schedule(estimate(20, 0), fillsTheShift))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("times.shift");
+    }
+
+    @Property(tries = 200, seed = "1927")
+    void a_task_follows_what_it_waits_for_and_nobody_is_in_two_places(
+            @ForAll @DoubleRange(min = 5, max = 3000) double area,
+            @ForAll @DoubleRange(min = 0, max = 72) double curing,
+            @ForAll @IntRange(min = 1, max = 4) int crews,
+            @ForAll @IntRange(min = 1, max = 8) int bays,
+            @ForAll @IntRange(min = 1, max = 2) int shifts,
+            @ForAll @IntRange(min = 1, max = 7) int week,
+            @ForAll @IntRange(min = 1, max = 20) int closed,
+            @ForAll @IntRange(min = 1, max = 7) int first) {
+        Estimate estimate = estimate(area, curing);
+        WorkingTimes times = new WorkingTimes(
+                EIGHT_HOURS,
+                shifts,
+                week,
+                first,
+                crews,
+                bays,
+                List.of(new WorkingTimes.Closure(1, closed, closed + 2)));
+        Schedule schedule = schedule(estimate, times);
+        Statistics.label("waits beside work").collect(bays > 1 && curing > 1);
+
+        Map<Integer, List<Bar>> byBay = new HashMap<>();
+        Map<Integer, List<Bar>> byCrew = new HashMap<>();
+        for (Bar bar : schedule.bars()) {
+            byBay.computeIfAbsent(bar.bay(), bay -> new ArrayList<>()).add(bar);
+            if (!bar.isWait()) {
+                byCrew.computeIfAbsent(bar.crew(), crew -> new ArrayList<>()).add(bar);
+            }
+        }
+        byBay.values().forEach(ScheduleTest::requireOneAfterAnother);
+        byCrew.values().forEach(ScheduleTest::requireOneAfterAnother);
+        double prepared = byBay.get(0).get(byBay.get(0).size() - 1).end().minutes();
+        List<String> course = byBay.get(1).stream().map(Bar::task).distinct().toList();
+        assertThat(course).containsExactly("metal-100", "fill-cracks", "resin-400");
+        for (int bay = 1; bay <= bays; bay++) {
+            assertThat(byBay.get(bay).get(0).start().minutes()).isGreaterThanOrEqualTo(prepared - ROUNDING);
+            assertThat(byBay.get(bay).stream().map(Bar::task).distinct().toList())
+                    .isEqualTo(course);
+        }
+        double worked = schedule.bars().stream()
+                .filter(bar -> !bar.isWait())
+                .mapToDouble(bar -> bar.end().minutes() - bar.start().minutes())
+                .sum();
+        double reckoned = estimate.work().stream()
+                .filter(line -> line.work() != Work.DAILY)
+                .mapToDouble(line -> line.clock().likely().minutes())
+                .sum();
+        assertThat(worked).as("the bars add up to the hours").isCloseTo(reckoned, within(ROUNDING * 100));
+        assertThat(schedule.end().minutes()).isGreaterThanOrEqualTo(reckoned / crews - ROUNDING);
+        assertThat(schedule.bars())
+                .allMatch(bar -> bar.firstDay() <= bar.lastDay() && bar.lastDay() <= schedule.days());
+    }
+
+    private static void requireOneAfterAnother(List<Bar> bars) {
+        for (int i = 1; i < bars.size(); i++) {
+            assertThat(bars.get(i).start().minutes())
+                    .isGreaterThanOrEqualTo(bars.get(i - 1).end().minutes() - ROUNDING);
+        }
+    }
+}
