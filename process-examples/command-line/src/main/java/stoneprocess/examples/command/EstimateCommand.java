@@ -147,10 +147,10 @@ final class EstimateCommand extends ConsoleCommand {
     private void printSchedule(Recommendation recommendation, Estimate estimate, Texts texts) {
         WorkingTimes times = schedule.times(recommendation.parameters());
         Schedule days = Schedule.of(estimate, times, recommendation.parameters());
-        console.print(
-                schedule.isJson()
-                        ? Json.SCHEDULE.print(days)
-                        : texts.page(ScheduleSheet.of(recommendation, times, days, schedule.done(days))));
+        String page = schedule.isJson()
+                ? Json.SCHEDULE.print(days)
+                : texts.page(ScheduleSheet.of(recommendation, times, days, schedule.done(days)));
+        console().print(page);
     }
 
     private JobOptions options(Advisor advisor) {
