@@ -2,9 +2,7 @@ package stoneprocess.core.answer;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import stoneprocess.core.internal.check.Refuse;
@@ -202,15 +200,7 @@ public sealed interface Change {
                     .findFirst()
                     .orElseThrow(() -> new InvalidInputException("zone", zone, "the name of a zone of the survey"));
             requireBefore(place(), from, before.damage(kind).value());
-            Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
-            damages.putAll(before.damages());
-            damages.put(kind, to);
-            Zone after = new Zone(before.name(), before.kind(), before.share(), damages);
-            return survey.toBuilder()
-                    .zones(survey.zones().stream()
-                            .map(candidate -> candidate.equals(before) ? after : candidate)
-                            .toList())
-                    .build();
+            return survey.toBuilder().replace(before, before.with(to)).build();
         }
 
         private static void requireKind(DamageKind kind, Damage damage) {

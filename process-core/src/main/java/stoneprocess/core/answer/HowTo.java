@@ -13,7 +13,7 @@ import stoneprocess.core.topic.Topic;
  *
  * @param topic the topic
  * @param subject what it is decided for
- * @param wanted key of the value that was asked for
+ * @param wanted key of the value, as the question named it: a value of the domain or a grit, so that no one type fits
  * @param kind what the search came to
  * @param ways the smallest ways, all with as many changes and class steps; one without changes when it is so already,
  *     none when none was found

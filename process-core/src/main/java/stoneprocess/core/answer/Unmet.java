@@ -8,7 +8,8 @@ import stoneprocess.core.topic.Topic;
  * A condition of a rule that does not hold on a floor.
  *
  * @param fact name of the fact; {@code Step.} and a part for what a step is
- * @param actual keys of the classes that the fact may be; several mean that nobody knows, none that it was not concluded
+ * @param actual keys of the classes that the fact may be, as a matched fact has them; several mean that nobody knows, none
+ *     that it was not concluded
  * @param required keys of the classes of which one, known, would meet the condition; empty when only not knowing would
  * @param steps how many classes lie between; 0 when one of those that it may be would do and only has to be known; more
  *     than any two are apart when none is required or none is actual

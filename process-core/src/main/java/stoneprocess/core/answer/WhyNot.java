@@ -11,7 +11,7 @@ import stoneprocess.core.topic.Card;
  * Why a matter was not closed with a value. What spoke is read from the decision record; what was silent is read from
  * the conditions of the rules over the facts of the floor. Immutable and safe to share between threads.
  *
- * @param value key of the value asked about; the number asked about where the value is a figure
+ * @param value the value as the question named it: the key of a value of the domain or of a grit, or a figure in digits
  * @param kind what kept it from being the outcome
  * @param outcome what was decided instead
  * @param by the reasons that vetoed or outweighed it, or that made an impasse of it; for

@@ -13,7 +13,8 @@ import stoneprocess.core.topic.Topic;
  * @param kind what it is
  * @param topic the topic; empty for a parameter or a field
  * @param rules ids of the rules, the one at fault first where one is; none for a value, a parameter or a field
- * @param values keys of the values that it is about, or the name of the parameter or the field
+ * @param values keys of the values that it is about, or the name of the parameter or the field: a value, a number and a
+ *     field share no type
  * @param facts a combination of facts that shows it; none where no combination can
  * @param details what shows it beside facts: the conditions that no fact meets, the part of the card, the shape
  * @param survey a survey whose answer shows it, confirmed by running it; empty where there is none or none was found

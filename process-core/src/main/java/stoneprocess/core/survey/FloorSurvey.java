@@ -213,6 +213,12 @@ public final class FloorSurvey {
             return this;
         }
 
+        /** Puts a zone where another stands; where that does not stand, nothing changes. */
+        public Builder replace(Zone before, Zone after) {
+            zones.replaceAll(zone -> zone.equals(before) ? after : zone);
+            return this;
+        }
+
         public Builder readings(List<GlossReading> replacements) {
             readings.clear();
             readings.addAll(replacements);

@@ -40,4 +40,20 @@ public record Zone(String name, ZoneKind kind, Share share, Map<DamageKind, Dama
         Damage damage = damages.get(damageKind);
         return damage == null ? Answer.unknown() : Answer.known(damage);
     }
+
+    /** The zone with this in place of what was noted of its kind. */
+    public Zone with(Damage damage) {
+        Map<DamageKind, Damage> changed = new EnumMap<>(DamageKind.class);
+        changed.putAll(damages);
+        changed.put(damage.kind(), damage);
+        return new Zone(name, kind, share, changed);
+    }
+
+    /** The zone with nothing noted of a kind, so that it is unknown. */
+    public Zone without(DamageKind damageKind) {
+        Map<DamageKind, Damage> left = new EnumMap<>(DamageKind.class);
+        left.putAll(damages);
+        left.remove(damageKind);
+        return new Zone(name, kind, share, left);
+    }
 }

@@ -16,7 +16,8 @@ import stoneprocess.core.source.EvidenceGrade;
  * @param source where that comes from
  * @param since the version that brought the rule
  * @param locked true for a safety rule, which house rules cannot switch off
- * @param offers keys of the counter-offers that release this rule's demand when it cannot be met
+ * @param offers names of the counter-offers that release this rule's demand when it cannot be met, as its author wrote
+ *     them; an audit finds those that there are not
  * @param protects what the rule protects; never empty for the verdict, else empty where the rule holds up no work
  * @param differs what others do, where practice differs; empty where it hardly does
  * @param chapter the stage in which the rule works

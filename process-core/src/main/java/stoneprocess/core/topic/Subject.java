@@ -31,7 +31,8 @@ public sealed interface Subject {
      * One track at one grit.
      *
      * @param track the track
-     * @param grade key of the grit, for example {@code resin-800}
+     * @param grade key of the grit, for example {@code resin-800}, as a caller types it; which grits there are is told by a
+     *     sequence, and a subject is read without one
      */
     record OfStep(TrackKind track, String grade) implements Subject {
         public OfStep {

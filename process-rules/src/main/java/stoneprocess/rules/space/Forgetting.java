@@ -1,13 +1,10 @@
 package stoneprocess.rules.space;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
-import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
@@ -57,9 +54,8 @@ public final class Forgetting {
         }
         for (DamageKind kind : DamageKind.values()) {
             if (Facts.damage(kind).equals(name)) {
-                List<Zone> zones = survey.zones().stream()
-                        .map(zone -> withoutDamage(zone, kind))
-                        .toList();
+                List<Zone> zones =
+                        survey.zones().stream().map(zone -> zone.without(kind)).toList();
                 return survey.toBuilder().zones(zones).build();
             }
         }
@@ -87,12 +83,9 @@ public final class Forgetting {
         if (survey.zones().size() > 1) {
             for (Zone zone : survey.zones()) {
                 for (DamageKind kind : zone.damages().keySet()) {
-                    List<Zone> zones = survey.zones().stream()
-                            .map(other -> other.equals(zone) ? withoutDamage(zone, kind) : other)
-                            .toList();
                     less.add(new LessKnown(
                             zone.name() + "/" + Facts.damage(kind),
-                            survey.toBuilder().zones(zones).build()));
+                            survey.toBuilder().replace(zone, zone.without(kind)).build()));
                 }
             }
         }
@@ -102,12 +95,5 @@ public final class Forgetting {
     /** The survey of a floor about which nothing is known, not even its zones. */
     public static LessKnown everything(FloorSurvey survey) {
         return new LessKnown("every answer", FloorSurvey.builder(survey.title()).build());
-    }
-
-    private static Zone withoutDamage(Zone zone, DamageKind kind) {
-        Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
-        damages.putAll(zone.damages());
-        damages.remove(kind);
-        return new Zone(zone.name(), zone.kind(), zone.share(), damages);
     }
 }

@@ -1,16 +1,13 @@
 package stoneprocess.rules.space;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.Damage;
-import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
@@ -71,16 +68,9 @@ public final class Smallest {
         return survey.zones().stream()
                 .flatMap(zone -> zone.damages().values().stream()
                         .filter(damage -> !damage.equals(Damage.none(damage.kind())))
-                        .map(damage -> {
-                            Map<DamageKind, Damage> damages = new HashMap<>(zone.damages());
-                            damages.put(damage.kind(), Damage.none(damage.kind()));
-                            Zone sound = new Zone(zone.name(), zone.kind(), zone.share(), damages);
-                            return survey.toBuilder()
-                                    .zones(survey.zones().stream()
-                                            .map(other -> other.equals(zone) ? sound : other)
-                                            .toList())
-                                    .build();
-                        }));
+                        .map(damage -> survey.toBuilder()
+                                .replace(zone, zone.with(Damage.none(damage.kind())))
+                                .build()));
     }
 
     /** An answer that cannot hold together with the others leads nowhere. */

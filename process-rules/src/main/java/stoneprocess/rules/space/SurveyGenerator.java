@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -132,14 +131,13 @@ public final class SurveyGenerator {
         }
         List<Zone> zones = new ArrayList<>();
         for (Zone zone : survey.zones()) {
-            Map<DamageKind, Damage> damages = new HashMap<>(zone.damages());
+            Zone redrawn = zone;
             for (DamageKind kind : DamageKind.values()) {
                 if (names.contains(Facts.damage(kind))) {
-                    damages.remove(kind);
-                    damage(kind, calm, random).ifPresent(damage -> damages.put(kind, damage));
+                    redrawn = damage(kind, calm, random).map(redrawn::with).orElse(redrawn.without(kind));
                 }
             }
-            zones.add(new Zone(zone.name(), zone.kind(), zone.share(), damages));
+            zones.add(redrawn);
         }
         return survey(builder.zones(zones), answers);
     }

@@ -1,10 +1,8 @@
 package stoneprocess.examples.command;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.answer.FieldAnswer;
@@ -132,19 +130,8 @@ record FieldChange(Optional<String> zone, String field, String value) {
                                                         .map(Zone::name)
                                                         .toList())));
         DamageKind kind = Term.parse(DamageKind.class, field.substring(DAMAGES.length()), "FIELD");
-        Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
-        damages.putAll(before.damages());
-        if (value.equals(UNKNOWN)) {
-            damages.remove(kind);
-        } else {
-            damages.put(kind, damage(kind));
-        }
-        Zone after = new Zone(before.name(), before.kind(), before.share(), damages);
-        return survey.toBuilder()
-                .zones(survey.zones().stream()
-                        .map(part -> part.equals(before) ? after : part)
-                        .toList())
-                .build();
+        Zone after = value.equals(UNKNOWN) ? before.without(kind) : before.with(damage(kind));
+        return survey.toBuilder().replace(before, after).build();
     }
 
     /** A look or a depth, then the share. */

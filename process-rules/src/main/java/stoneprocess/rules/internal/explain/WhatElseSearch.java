@@ -3,7 +3,6 @@ package stoneprocess.rules.internal.explain;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -162,12 +161,7 @@ public final class WhatElseSearch {
                 ? Damage.none(kind)
                 : new Damage(kind, Optional.of(look), Optional.empty(), Optional.of(new Share(100)));
         List<Zone> zones = base.zones().stream()
-                .map(zone -> {
-                    Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
-                    damages.putAll(zone.damages());
-                    damages.putIfAbsent(kind, damage);
-                    return new Zone(zone.name(), zone.kind(), zone.share(), damages);
-                })
+                .map(zone -> zone.damage(kind).isKnown() ? zone : zone.with(damage))
                 .toList();
         return base.toBuilder().zones(zones).build();
     }

@@ -1,8 +1,5 @@
 package stoneprocess.rules.internal.review;
 
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -28,62 +25,44 @@ public final class AfterEvents {
      */
     public static FloorSurvey enter(FloorSurvey survey, Map<EventKind, Set<String>> events) {
         FloorSurvey.Builder builder = survey.toBuilder();
-        events.forEach((kind, zones) -> {
+        for (EventKind kind : events.keySet()) {
             switch (kind) {
                 case TILE_MOVED -> builder.set(SurveyField.SOUNDING, Sounding.LOOSE);
                 case UNKNOWN_LAYER -> builder.set(SurveyField.HAZARDOUS_LAYER, HazardousLayer.UNTESTED);
                 case DAMP_EDGE -> builder.unknown(SurveyField.MOISTURE);
-                case FILL_OUT,
-                        STAIN,
-                        CRACK,
-                        FLAKING,
-                        SALTS,
-                        AGGREGATE_SHOWS,
-                        EDGES_SKIPPED,
-                        PAD_CHANGED,
-                        SLURRY_ESCAPED,
-                        ALARM -> {
+                default -> {
                     // No field of the survey as a whole tells it.
                 }
             }
-        });
-        List<Zone> zones = new ArrayList<>();
-        for (Zone zone : survey.zones()) {
-            zones.add(changed(zone, events));
         }
-        return builder.zones(zones).build();
+        survey.zones().forEach(zone -> builder.replace(zone, changed(zone, events)));
+        return builder.build();
     }
 
     private static Zone changed(Zone zone, Map<EventKind, Set<String>> events) {
-        Map<DamageKind, Damage> damages = new EnumMap<>(DamageKind.class);
-        damages.putAll(zone.damages());
-        events.forEach((kind, zones) -> {
-            if (!zones.contains(zone.name())) {
-                return;
+        Zone changed = zone;
+        for (Map.Entry<EventKind, Set<String>> event : events.entrySet()) {
+            if (event.getValue().contains(zone.name())) {
+                changed = after(event.getKey(), changed);
             }
-            switch (kind) {
-                case FILL_OUT, CRACK -> present(DamageKind.CRACKS, damages);
-                case FLAKING -> present(DamageKind.FLAKING, damages);
-                case SALTS -> present(DamageKind.SALTS, damages);
-                case STAIN ->
-                    List.of(DamageKind.OIL_STAINS, DamageKind.ORGANIC_STAINS, DamageKind.RUST_STAINS)
-                            .forEach(damages::remove);
-                case TILE_MOVED,
-                        DAMP_EDGE,
-                        AGGREGATE_SHOWS,
-                        UNKNOWN_LAYER,
-                        EDGES_SKIPPED,
-                        PAD_CHANGED,
-                        SLURRY_ESCAPED,
-                        ALARM -> {
-                    // No damage of the zone tells it.
-                }
-            }
-        });
-        return new Zone(zone.name(), zone.kind(), zone.share(), damages);
+        }
+        return changed;
     }
 
-    private static void present(DamageKind kind, Map<DamageKind, Damage> damages) {
-        damages.put(kind, new Damage(kind, Optional.of(Presence.PRESENT), Optional.empty(), Optional.empty()));
+    private static Zone after(EventKind event, Zone zone) {
+        return switch (event) {
+            case FILL_OUT, CRACK -> zone.with(present(DamageKind.CRACKS));
+            case FLAKING -> zone.with(present(DamageKind.FLAKING));
+            case SALTS -> zone.with(present(DamageKind.SALTS));
+            case STAIN ->
+                zone.without(DamageKind.OIL_STAINS)
+                        .without(DamageKind.ORGANIC_STAINS)
+                        .without(DamageKind.RUST_STAINS);
+            default -> zone;
+        };
+    }
+
+    private static Damage present(DamageKind kind) {
+        return new Damage(kind, Optional.of(Presence.PRESENT), Optional.empty(), Optional.empty());
     }
 }
