@@ -2,6 +2,8 @@ package stoneprocess.core.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** The units in which a reader wants to see values. Conversion is exact; only the last printed digit is rounded. */
 public enum UnitSystem {
@@ -10,6 +12,10 @@ public enum UnitSystem {
 
     /** Metres a minute. */
     private static final double FASTER_THAN_ANYONE_WALKS = 600;
+
+    /** What nobody measures more closely on a site. */
+    private static final Set<Dimension> ROUGH =
+            EnumSet.of(Dimension.MASS, Dimension.VOLUME, Dimension.AREA_RATE, Dimension.ENERGY);
 
     /** The unit in which a value of this size is shown. */
     public Unit unitFor(Quantity quantity) {
@@ -33,7 +39,7 @@ public enum UnitSystem {
                 if (quantity.kept() >= FASTER_THAN_ANYONE_WALKS) {
                     yield metric ? Unit.KILOMETRE_PER_HOUR : Unit.MILE_PER_HOUR;
                 }
-                boolean slow = quantity.kept() < 0.5;
+                boolean slow = quantity.kept() < 1;
                 if (metric) {
                     yield slow ? Unit.METRE_PER_HOUR : Unit.METRE_PER_MINUTE;
                 }
@@ -58,8 +64,8 @@ public enum UnitSystem {
     }
 
     /**
-     * The number alone, in {@link #unitFor}, to three significant digits, masses and volumes to two, from 1000 up to the
-     * whole number; without trailing zeros.
+     * The number alone, in {@link #unitFor}, to three significant digits, from 1000 up to the whole number; to two for
+     * masses, volumes, energies, area rates and lengths under a millimetre; without trailing zeros.
      */
     public String number(Quantity quantity) {
         return number(quantity, unitFor(quantity));
@@ -82,8 +88,8 @@ public enum UnitSystem {
     private static String number(Quantity quantity, Unit unit) {
         BigDecimal value = quantity.in(unit);
         int digitsBeforePoint = value.precision() - value.scale();
-        boolean rough = quantity.dimension() == Dimension.MASS || quantity.dimension() == Dimension.VOLUME;
-        int digits = rough ? 2 : 3;
+        boolean thin = unit == Unit.MILLIMETRE && digitsBeforePoint <= 0;
+        int digits = thin || ROUGH.contains(quantity.dimension()) ? 2 : 3;
         int decimals = Math.max(0, digits - Math.max(1, digitsBeforePoint));
         if (value.signum() != 0 && digitsBeforePoint <= 0) {
             decimals = digits - digitsBeforePoint;

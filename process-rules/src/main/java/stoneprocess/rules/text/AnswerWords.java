@@ -82,12 +82,12 @@ final class AnswerWords {
         byRule.forEach((rule, reason) -> {
             Card card = cards.apply(rule);
             List<Item> details = new ArrayList<>();
-            details.add(label("answer.says", ValueWords.says(card.topic(), reason.kind(), reason.values())));
             Set<Wording> facts = factsByRule.getOrDefault(rule, Set.of());
             if (!facts.isEmpty()) {
                 details.add(label("answer.by", Wording.list(Joint.SEMICOLON, facts)));
             }
-            details.add(label("warnings.source", Wording.source(card.source())));
+            details.add(label("answer.says", ValueWords.says(card.topic(), reason.kind(), reason.values())));
+            details.add(label("answer.basis", Wording.source(card.source())));
             draft.bullet(RuleWords.withIds(RuleWords.because(card), List.of(rule)), details);
         });
     }
@@ -105,6 +105,13 @@ final class AnswerWords {
             words.add(phrase("answer.check-by").with("how", FieldWords.howFound(field)));
             draft.bullet(Wording.list(Joint.SENTENCES, words));
         }
+    }
+
+    /** How a topic is decided, in the terms of the topic where the bundles have them. */
+    static Wording policy(Topic<?> topic) {
+        String general = Wording.key(topic.policy());
+        String own = general + "." + topic.id();
+        return phrase(Language.english().has(own) ? own : general);
     }
 
     /** The fact to check first: one that is read from the survey, else one that was concluded. */

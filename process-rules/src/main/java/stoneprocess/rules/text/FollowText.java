@@ -7,10 +7,12 @@ import static stoneprocess.rules.text.document.Wording.sentences;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
@@ -154,9 +156,10 @@ public final class FollowText {
         if (won.isEmpty()) {
             draft.bullet("follow.nothing-asked");
         }
+        Set<Wording> told = new HashSet<>();
         byRule(won)
                 .forEach((rule, reasons) -> draft.bullet(
-                        cards.becauseWithId(rule),
+                        cards.because(rule, told),
                         reasons.stream()
                                 .map(reason -> label("follow.by", facts(reason)))
                                 .toList()));
@@ -175,9 +178,13 @@ public final class FollowText {
     }
 
     private static Wording facts(Reason reason) {
-        List<Wording> facts =
-                reason.facts().stream().map(LoggedFacts::say).distinct().toList();
-        return phrase("follow.facts").with("facts", Wording.list(Joint.SEMICOLON, facts));
+        return phrase("follow.facts").with("facts", listed(reason));
+    }
+
+    private static Wording listed(Reason reason) {
+        return Wording.list(
+                Joint.SEMICOLON,
+                reason.facts().stream().map(LoggedFacts::say).distinct().toList());
     }
 
     private void causes(Draft draft, NextMove next) {
@@ -209,6 +216,7 @@ public final class FollowText {
     /** Where a reason that names several causes, the likeliest first, places one of them. */
     private static Wording place(Cause cause, Reason reason) {
         return phrase("follow.place")
+                .with("facts", listed(reason))
                 .with("place", reason.values().indexOf(cause.fault()) + 1)
                 .with("causes", reason.values().size())
                 .with("rule", Wording.name(reason.rule()));
@@ -233,12 +241,10 @@ public final class FollowText {
                     .distinct()
                     .<Wording>map(rule -> phrase("card.title").with("title", cards.title(rule)))
                     .toList();
-            draft.bullet(
-                    why.isEmpty()
-                            ? phrase("follow.ask").with("who", ask)
-                            : phrase("follow.ask-why")
-                                    .with("who", ask)
-                                    .with("why", Wording.list(Joint.SENTENCES, why)));
+            if (why.isEmpty()) {
+                draft.bullet(phrase("follow.ask").with("who", ask));
+            }
+            why.forEach(draft::bullet);
         }
     }
 

@@ -149,24 +149,33 @@ final class PlanSections {
     private void finishing() {
         draft.section(words.phrase("finishing.heading"));
         if (plan.polishingAgent() != PolishingAgent.NONE) {
-            draft.bullet(words.ofFloor(Topics.POLISHING_AGENT, plan.polishingAgent()));
+            last(words.ofFloor(Topics.POLISHING_AGENT, plan.polishingAgent()));
         }
         finishTasks(task -> task.compareTo(FinishTask.MEASURE_SLIP) < 0);
         boolean later = plan.finishTasks().contains(FinishTask.SEAL_LATER);
         if (!later) {
-            draft.bullet(words.ofFloor(Topics.SEALER, plan.sealer()));
+            last(words.ofFloor(Topics.SEALER, plan.sealer()));
         }
         if (!later && plan.sealer() == Sealer.IMPREGNATOR) {
-            draft.bullet(Wording.of(plan.sealer(), "check"));
+            last(Wording.of(plan.sealer(), "check"));
         }
         finishTasks(task -> task.compareTo(FinishTask.MEASURE_SLIP) >= 0);
     }
 
     /** What is measured and handed over is the sealed floor. */
     private void finishTasks(Predicate<FinishTask> which) {
-        words.bullets(
-                draft,
-                Topics.FINISH_TASKS,
-                plan.finishTasks().stream().filter(which).toList());
+        plan.finishTasks().stream()
+                .filter(which)
+                .map(task -> words.ofFloor(Topics.FINISH_TASKS, task))
+                .forEach(this::last);
+    }
+
+    /** Cleaning is all the work where nothing is cut, and stands in its order. */
+    private void last(Wording task) {
+        if (plan.tracks().isEmpty()) {
+            draft.numbered(task);
+        } else {
+            draft.bullet(task);
+        }
     }
 }

@@ -188,6 +188,7 @@ public final class PlanText {
 
     private void reasons(Draft draft, Recommendation recommendation) {
         draft.section("reasons.heading");
+        Map<List<Object>, List<Decision<?>>> alike = new LinkedHashMap<>();
         for (Outcome outcome : recommendation.outcomes()) {
             if (outcome instanceof Decision<?> decision
                     && (outcome.subject().equals(Subject.FLOOR) || isWorked(recommendation, outcome))
@@ -198,13 +199,36 @@ public final class PlanText {
                             || recommendation.plan().stream()
                                     .anyMatch(plan -> !plan.tracks().isEmpty()))
                     && TOPICS_EXPLAINED.contains(outcome.topic())) {
-                draft.bullet(
-                        phrase("reasons.decision")
-                                .with("topic", ValueWords.topic(decision.topic()))
-                                .with("values", ValueWords.values(decision)),
-                        reasons(decision));
+                alike.computeIfAbsent(
+                                List.of(decision.topic(), decision.values(), reasons(decision)),
+                                key -> new ArrayList<>())
+                        .add(decision);
             }
         }
+        alike.values().forEach(decisions -> {
+            Decision<?> first = decisions.get(0);
+            draft.bullet(
+                    phrase("reasons.decision")
+                            .with("topic", matter(decisions))
+                            .with("values", ValueWords.values(first)),
+                    reasons(first));
+        });
+    }
+
+    /** What was decided alike, and for which tracks. */
+    private static Wording matter(List<Decision<?>> decisions) {
+        Topic<?> topic = decisions.get(0).topic();
+        return decisions.get(0).subject().equals(Subject.FLOOR)
+                ? ValueWords.topic(topic)
+                : phrase("value.matter")
+                        .with("topic", ValueWords.topic(topic))
+                        .with(
+                                "subject",
+                                Wording.list(
+                                        Wording.Joint.COMMA,
+                                        decisions.stream()
+                                                .map(decision -> ValueWords.subject(decision.subject()))
+                                                .toList()));
     }
 
     private static boolean isWorked(Recommendation recommendation, Outcome outcome) {

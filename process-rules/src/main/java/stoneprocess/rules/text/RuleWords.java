@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Protection;
@@ -39,6 +40,15 @@ final class RuleWords {
     /** The same and the rule's id in brackets. */
     Wording becauseWithId(String rule) {
         return withIds(because(rule), List.of(rule));
+    }
+
+    /** The same; the title alone where the reason has been told, and remembers the reason. */
+    Wording because(String rule, Set<Wording> told) {
+        boolean repeated =
+                card(rule).filter(card -> !told.add(Wording.because(card))).isPresent();
+        return repeated
+                ? withIds(Wording.phrase("card.title").with("title", title(rule)), List.of(rule))
+                : becauseWithId(rule);
     }
 
     static Wording because(Card card) {

@@ -38,7 +38,7 @@ final class WhyWords {
                         ? phrase("answer.may-cut")
                         : sentences(
                                 phrase("answer.it-is").with("value", AnswerWords.outcome(outcome)),
-                                Wording.of(why.grounds().get(0).policy())));
+                                AnswerWords.policy(outcome.topic())));
         if (outcome instanceof Decision<?> decision) {
             AnswerWords.reasons(draft, "answer.won", decision.won(), why::card);
             AnswerWords.reasons(draft, "answer.outweighed", decision.outweighed(), why::card);

@@ -29,7 +29,6 @@ final class ExposureAnswer {
             return;
         }
         Texts texts = reader.texts();
-        console.print(
-                asked.inputs().stream().map(ExposureSheet::of).map(texts::page).collect(Collectors.joining("\n")));
+        console.print(ExposureSheet.of(asked).stream().map(texts::page).collect(Collectors.joining("\n")));
     }
 }

@@ -15,7 +15,7 @@ final class MarkdownPage {
     String print(Document document) {
         document.title().ifPresent(title -> line("# " + texts.word(title)).append('\n'));
         document.sections().forEach(section -> section(section, "##"));
-        return page.toString();
+        return page.toString().stripTrailing() + "\n";
     }
 
     private void section(Section section, String rank) {

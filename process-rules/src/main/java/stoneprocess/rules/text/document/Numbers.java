@@ -3,6 +3,8 @@ package stoneprocess.rules.text.document;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.EnumSet;
+import java.util.Set;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
@@ -12,16 +14,17 @@ import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.UnitSystem;
 
 /**
- * Prints numbers as a language writes them, in the reader's units. In the units of exposure, results have three digits and
- * are rounded to the side that is safe; times have two, under a minute whole seconds and from an hour up whole minutes; what
- * was given and limits keep five digits.
+ * Prints numbers as a language writes them, in the reader's units. In the units of exposure, results have two digits, levels
+ * and shares three, a power one decimal, and are rounded to the side that is safe; times have two, under a minute whole
+ * seconds and from an hour up whole minutes; what was given and limits keep four digits.
  */
 final class Numbers {
     /** Holds a number and its unit on one line; a page prints a plain space. */
     static final char UNBROKEN = '\u00A0';
 
-    private static final MathContext GIVEN = new MathContext(5);
-    private static final int RESULT_DIGITS = 3;
+    private static final MathContext GIVEN = new MathContext(4);
+    private static final MathContext RATED = new MathContext(2);
+    private static final Set<Dimension> CLOSE = EnumSet.of(Dimension.SOUND_LEVEL, Dimension.SHARE);
     private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
 
     private final Language language;
@@ -86,7 +89,7 @@ final class Numbers {
 
     private String engine(Power power) {
         Unit unit = units == UnitSystem.METRIC ? Unit.KILOWATT : Unit.HORSEPOWER;
-        return printed(power.in(unit).round(GIVEN), unit);
+        return printed(power.in(unit).round(RATED), unit);
     }
 
     private String result(Quantity result, RoundingMode mode) {
@@ -119,9 +122,11 @@ final class Numbers {
             case CEILING -> value.subtract(halfStep).max(BigDecimal.ZERO);
             default -> value;
         };
-        int digits = result instanceof TimeSpan ? RESULT_DIGITS - 1 : RESULT_DIGITS;
+        int digits = CLOSE.contains(result.dimension()) ? 3 : 2;
         int scale = digits - (value.precision() - value.scale());
-        return lenient.setScale(Math.min(scale, result.dimension().decimals()), mode);
+        int most =
+                result.dimension() == Dimension.POWER ? 1 : result.dimension().decimals();
+        return lenient.setScale(Math.min(scale, most), mode);
     }
 
     private String printed(BigDecimal value, Unit unit) {
@@ -130,6 +135,7 @@ final class Numbers {
         return switch (unit) {
             case PH -> "pH" + UNBROKEN + number;
             case COEFFICIENT_OF_FRICTION -> number;
+            case DEGREE -> number + UNBROKEN + language.phrase("number.degrees");
             default -> number + UNBROKEN + unit.symbol();
         };
     }

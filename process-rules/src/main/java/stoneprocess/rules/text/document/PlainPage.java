@@ -10,7 +10,6 @@ final class PlainPage {
 
     private static final String INDENT = "  ";
     private static final String UNDER_BULLET = "      ";
-    private static final String UNDER_NUMBER = "     ";
     private static final int LABEL = 9;
     private static final String BETWEEN_COLUMNS = "   ";
     private static final String BETWEEN_HEADED_COLUMNS = "  ";
@@ -60,8 +59,10 @@ final class PlainPage {
             wrapped(indent + mark, indent + " ".repeat(mark.length()), bullet.words());
             bullet.under().forEach(under -> print(under, UNDER_BULLET));
         } else if (item instanceof Item.Numbered numbered) {
-            wrapped(indent + numbered.number() + ". ", UNDER_NUMBER, numbered.words());
-            numbered.under().forEach(under -> print(under, UNDER_NUMBER));
+            String start = indent + numbered.number() + ". ";
+            String next = " ".repeat(start.length());
+            wrapped(start, next, numbered.words());
+            numbered.under().forEach(under -> print(under, next));
         } else if (item instanceof Item.Labelled labelled) {
             String label = indent + texts.word(labelled.label());
             String start = label + " ".repeat(Math.max(1, indent.length() + LABEL - label.length()));

@@ -109,7 +109,10 @@ public final class EstimateSheet {
         Optional<Wording> finish = recommendation.plan().flatMap(Plan::finish).map(Wording::of);
         draft.paragraph(phrase(finish.isPresent() ? "estimate.summary" : "estimate.summary-no-finish")
                         .with("area", planned.job().area())
-                        .with("edges", planned.job().edges())
+                        .with(
+                                "edges",
+                                new Length(
+                                        1000 * Math.rint(planned.job().edges().kept() / 1000)))
                         .with("finish", finish.orElse(NOTHING))
                         .with(
                                 "steps",
@@ -153,7 +156,7 @@ public final class EstimateSheet {
                                 EstimateWords.number(
                                         BigDecimal.ONE.add(
                                                 line.helper().decimal().movePointLeft(2)),
-                                        2))
+                                        1))
                         .with("basis", EstimateWords.basis(planned, line))));
         row(hours, phrase("estimate.all"), estimate.personHours(), EstimateWords::hours, NOTHING);
         row(hours, phrase("estimate.by-the-clock"), estimate.clock(), EstimateWords::hours, NOTHING);
@@ -245,9 +248,9 @@ public final class EstimateSheet {
                             .with("published", beside.published())
                             .with("verdict", verdict))
                     .bullet(phrase("estimate.machine-day")
-                            .with("range", Range.of(day.low(), day.high()))
-                            .with("likely", day.likely())
-                            .with("hours", EstimateWords.number(BigDecimal.valueOf(hours), 2)));
+                            .with("range", Range.of(whole(day.low()), whole(day.high())))
+                            .with("likely", whole(day.likely()))
+                            .with("hours", EstimateWords.number(BigDecimal.valueOf(hours), 1)));
         });
     }
 
@@ -271,6 +274,10 @@ public final class EstimateSheet {
                     .with("machine", best.machine())
                     .with("hours", EstimateWords.hours(new TimeSpan(saved))));
         }
+    }
+
+    private static Area whole(Area area) {
+        return new Area(Math.rint(area.squareMetres()));
     }
 
     /** Whether anything but the margin was added to the published rates from memory. */

@@ -17,6 +17,7 @@ import stoneprocess.core.estimate.PriceItem;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.estimate.Work;
 import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.site.PlannedJob;
@@ -153,7 +154,8 @@ final class EstimateWords {
     }
 
     static Wording hours(TimeSpan time) {
-        return number(time.in(Unit.HOUR), 1);
+        BigDecimal hours = time.in(Unit.HOUR);
+        return number(hours, hours.compareTo(BigDecimal.TEN) < 0 ? 1 : 0);
     }
 
     static Wording money(Money money) {
@@ -165,7 +167,9 @@ final class EstimateWords {
     }
 
     static Wording number(Quantity quantity) {
-        return Wording.amount(quantity, Precision.NUMBER);
+        return quantity instanceof Share share
+                ? number(share.decimal(), 0)
+                : Wording.amount(quantity, Precision.NUMBER);
     }
 
     static Wording unit(Quantity quantity) {

@@ -1,8 +1,11 @@
 package stoneprocess.rules.text.sheet;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import stoneprocess.core.exposure.CircuitUse;
 import stoneprocess.core.exposure.ExposureInput;
+import stoneprocess.core.exposure.ExposureInputs;
 import stoneprocess.core.exposure.FrictionReading;
 import stoneprocess.core.exposure.Lift;
 import stoneprocess.core.exposure.NoiseDay;
@@ -13,10 +16,30 @@ import stoneprocess.core.exposure.RunningEngine;
 import stoneprocess.core.exposure.SilicaTask;
 import stoneprocess.core.exposure.SlurrySample;
 import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Section;
 
 /** The sheet about anything that is held against its limit. */
 public final class ExposureSheet {
     private ExposureSheet() {}
+
+    /** The sheets of several questions, of which the last tells what holds for all. */
+    public static List<Document> of(ExposureInputs inputs) {
+        List<Document> sheets = new ArrayList<>();
+        for (ExposureInput input : inputs.inputs()) {
+            Document sheet = of(input);
+            List<Section> sections = sheet.sections();
+            boolean last = sheets.size() == inputs.inputs().size() - 1;
+            sheets.add(
+                    last
+                            ? sheet
+                            : new Document(
+                                    sheet.title(),
+                                    sheet.line(),
+                                    sections.subList(0, sections.size() - 1),
+                                    sheet.parameters()));
+        }
+        return sheets;
+    }
 
     /** The sheet as a document, to be rendered by any page. */
     public static Document of(ExposureInput input) {

@@ -91,7 +91,9 @@ final class ExposureWords {
         items(draft, "exposure.rests-on", rests);
         items(draft, "exposure.cautions", cautions);
         return draft.section("exposure.who-decides")
-                .group(phrase("exposure.decides").with("who", Wording.of(decides, "decides")), List.of())
+                .group(Wording.of(decides, "decides"), List.of())
+                .section("closing.heading")
+                .group(phrase("exposure.closing"), List.of())
                 .document();
     }
 }
