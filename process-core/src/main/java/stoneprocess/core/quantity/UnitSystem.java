@@ -14,8 +14,7 @@ public enum UnitSystem {
     private static final double FASTER_THAN_ANYONE_WALKS = 600;
 
     /** What nobody measures more closely on a site. */
-    private static final Set<Dimension> ROUGH =
-            EnumSet.of(Dimension.MASS, Dimension.VOLUME, Dimension.AREA_RATE, Dimension.ENERGY);
+    private static final Set<Dimension> ROUGH = EnumSet.of(Dimension.MASS, Dimension.VOLUME, Dimension.AREA_RATE);
 
     /** The unit in which a value of this size is shown. */
     public Unit unitFor(Quantity quantity) {
@@ -65,7 +64,7 @@ public enum UnitSystem {
 
     /**
      * The number alone, in {@link #unitFor}, to three significant digits, from 1000 up to the whole number; to two for
-     * masses, volumes, energies, area rates and lengths under a millimetre; without trailing zeros.
+     * masses, volumes, area rates and lengths under a millimetre; without trailing zeros.
      */
     public String number(Quantity quantity) {
         return number(quantity, unitFor(quantity));

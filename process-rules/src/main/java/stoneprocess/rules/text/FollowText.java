@@ -244,7 +244,10 @@ public final class FollowText {
             if (why.isEmpty()) {
                 draft.bullet(phrase("follow.ask").with("who", ask));
             }
-            why.forEach(draft::bullet);
+            List<Item> who = ask == Ask.OWNER
+                    ? List.of()
+                    : List.of(label("follow.who", phrase("follow.ask").with("who", ask)));
+            why.forEach(title -> draft.bullet(title, who));
         }
     }
 

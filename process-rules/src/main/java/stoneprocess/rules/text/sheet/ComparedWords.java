@@ -40,7 +40,7 @@ final class ComparedWords {
 
     private void write(Draft draft, EstimateComparison both) {
         lines(both.work(), "compared.work", Work.values(), EstimateWords::hours, by -> HOURS);
-        lines(both.waits(), "compared.wait", Wait.values(), EstimateWords::hours, by -> HOURS);
+        lines(both.waits(), "compared.wait", Wait.values(), EstimateWords::waiting, by -> HOURS);
         lines(
                 both.consumables(),
                 "compared.consumable",

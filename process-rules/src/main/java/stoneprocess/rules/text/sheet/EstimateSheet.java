@@ -178,8 +178,8 @@ public final class EstimateSheet {
             return;
         }
         Ledger waits = ledger(phrase("estimate.waits"), NOTHING);
-        all.forEach(wait -> row(waits, EstimateWords.wait(wait), wait.hours(), EstimateWords::hours, NOTHING));
-        row(waits, phrase("estimate.all"), estimate.calendar().waiting(), EstimateWords::hours, NOTHING);
+        all.forEach(wait -> row(waits, EstimateWords.wait(wait), wait.hours(), EstimateWords::waiting, NOTHING));
+        row(waits, phrase("estimate.all"), estimate.calendar().waiting(), EstimateWords::waiting, NOTHING);
         draft.add(waits.table());
     }
 

@@ -3,6 +3,7 @@ package stoneprocess.rules.text.sheet;
 import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
@@ -17,7 +18,6 @@ import stoneprocess.core.estimate.PriceItem;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.estimate.Work;
 import stoneprocess.core.quantity.Quantity;
-import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.site.PlannedJob;
@@ -37,6 +37,7 @@ import stoneprocess.rules.text.document.Wording;
 final class EstimateWords {
     static final Wording NOTHING = Wording.name("");
     static final Wording HOURS = Wording.name(Unit.HOUR.symbol());
+    private static final MathContext TWO_DIGITS = new MathContext(2);
     private static final String TASK = "task.";
     private static final String MACHINE_HOUR = "machine-hour ";
 
@@ -153,9 +154,17 @@ final class EstimateWords {
                 last);
     }
 
+    /** Hours of work, which nobody can tell to more than two digits. */
     static Wording hours(TimeSpan time) {
         BigDecimal hours = time.in(Unit.HOUR);
-        return number(hours, hours.compareTo(BigDecimal.TEN) < 0 ? 1 : 0);
+        return number(
+                hours.compareTo(BigDecimal.TEN) < 0 ? hours : hours.round(TWO_DIGITS),
+                hours.compareTo(BigDecimal.TEN) < 0 ? 1 : 0);
+    }
+
+    /** Hours of a wait, which are those of the plan. */
+    static Wording waiting(TimeSpan time) {
+        return number(time.in(Unit.HOUR), 0);
     }
 
     static Wording money(Money money) {
@@ -166,10 +175,10 @@ final class EstimateWords {
         return Wording.number(number.setScale(decimals, RoundingMode.HALF_EVEN));
     }
 
+    /** To two digits: an estimate promises no more. */
     static Wording number(Quantity quantity) {
-        return quantity instanceof Share share
-                ? number(share.decimal(), 0)
-                : Wording.amount(quantity, Precision.NUMBER);
+        BigDecimal rounded = quantity.decimal().round(TWO_DIGITS);
+        return Wording.amount(Quantity.of(rounded, quantity.dimension().unit()), Precision.NUMBER);
     }
 
     static Wording unit(Quantity quantity) {
