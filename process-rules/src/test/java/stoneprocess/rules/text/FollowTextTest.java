@@ -168,7 +168,7 @@ class FollowTextTest {
         assertSays(
                 follow(log),
                 ZONE + ": 1 reading, mean 8.9 GU, lowest 8.9 GU. One reading shows no scatter.",
-                "A rise of 2.7 GU on the readings before. The readings do not yet show whether it is real.",
+                "A rise of 2.7 GU over the readings of the step before. The readings do not yet show whether it is real.",
                 "Readings still needed before the scatter is known: 1 before the step, 1 after it.",
                 "85 degrees shows more here",
                 "of this floor, taken on 2 occasions");
@@ -187,7 +187,7 @@ class FollowTextTest {
                 follow(log),
                 ZONE + ": 2 readings, mean 22.2 GU, lowest 22 GU. The mean lies within ",
                 ", with 90 % confidence.",
-                "A rise of 12.9 GU on the readings before. It is more than scatter and meter explain.");
+                "A rise of 12.9 GU over the readings of the step before. It is more than scatter and meter explain.");
         assertThat(follow(log)).doesNotContain("Readings still needed");
     }
 
@@ -255,7 +255,7 @@ class FollowTextTest {
         String text = follow(log);
         assertSays(text, said(next.move()));
         for (Ask ask : next.asks()) {
-            assertSays(text, said(ask) + ": ");
+            assertSays(text, ask == Ask.OWNER ? "the owner" : "who " + said(ask) + ".");
         }
         boolean cited = decision(next).won().stream()
                 .flatMap(reason -> reason.facts().stream())

@@ -139,6 +139,7 @@ class PhrasesTest {
         terms.addAll(List.of(SurfaceState.values()));
         terms.addAll(List.of(Stage.values()));
         terms.addAll(List.of(PolicyKind.values()));
+        terms.addAll(List.of(Protection.values()));
         terms.addAll(List.of(Standing.values()));
         terms.addAll(List.of(NoteKind.values()));
         terms.addAll(List.of(Effect.values()));
