@@ -39,8 +39,8 @@ final class ComparedWords {
     }
 
     private void write(Draft draft, EstimateComparison both) {
-        lines(both.work(), "compared.work", Work.values(), EstimateWords::hours, by -> HOURS);
-        lines(both.waits(), "compared.wait", Wait.values(), EstimateWords::waiting, by -> HOURS);
+        lines(both.work(), "compared.work", Work.values(), EstimateWords::tenths, by -> HOURS);
+        lines(both.waits(), "compared.wait", Wait.values(), EstimateWords::tenths, by -> HOURS);
         lines(
                 both.consumables(),
                 "compared.consumable",
@@ -59,7 +59,7 @@ final class ComparedWords {
             draft.bullet(phrase("compared.same").with("count", same));
         }
         Ledger totals = Ledger.of(3);
-        row(totals, phrase("compared.person-hours"), both.personHours(), EstimateWords::hours, HOURS);
+        row(totals, phrase("compared.person-hours"), both.personHours(), EstimateWords::tenths, HOURS);
         row(totals, phrase("compared.days"), both.days(), EstimateWords::number, NOTHING);
         both.total()
                 .ifPresent(total -> row(

@@ -162,13 +162,18 @@ final class EstimateWords {
                 hours.compareTo(BigDecimal.TEN) < 0 ? 1 : 0);
     }
 
+    /** Hours to be compared: to the tenth, so that they add up. */
+    static Wording tenths(TimeSpan time) {
+        return number(time.in(Unit.HOUR), 1);
+    }
+
     /** Hours of a wait, which are those of the plan. */
     static Wording waiting(TimeSpan time) {
         return number(time.in(Unit.HOUR), 0);
     }
 
     static Wording money(Money money) {
-        return number(money.amount(), 2);
+        return number(money.amount(), money.amount().abs().compareTo(BigDecimal.TEN) < 0 ? 2 : 0);
     }
 
     static Wording number(BigDecimal number, int decimals) {
