@@ -156,7 +156,7 @@ public final class FollowText {
         if (won.isEmpty()) {
             draft.bullet("follow.nothing-asked");
         }
-        Set<Wording> told = new HashSet<>();
+        Set<String> told = new HashSet<>();
         byRule(won)
                 .forEach((rule, reasons) -> draft.bullet(
                         cards.because(rule, told),

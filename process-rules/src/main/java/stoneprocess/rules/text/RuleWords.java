@@ -43,9 +43,8 @@ final class RuleWords {
     }
 
     /** The same; the title alone where the reason has been told, and remembers the reason. */
-    Wording because(String rule, Set<Wording> told) {
-        boolean repeated =
-                card(rule).filter(card -> !told.add(Wording.because(card))).isPresent();
+    Wording because(String rule, Set<String> told) {
+        boolean repeated = card(rule).filter(card -> !told.add(card.because())).isPresent();
         return repeated
                 ? withIds(Wording.phrase("card.title").with("title", title(rule)), List.of(rule))
                 : becauseWithId(rule);

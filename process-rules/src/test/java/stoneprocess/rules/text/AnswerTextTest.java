@@ -232,7 +232,7 @@ class AnswerTextTest {
                 .build();
         WhyNot not = ADVISOR.whyNot(ADVISOR.recommend(floor), Topics.FIRST_CUT, Subject.OPEN_FIELD, Cut.HONE.key());
         assertThat(Texts.english().page(TEXT.document(not)))
-                .startsWith("First cut, open field: why not resin 200\n")
+                .startsWith("First cut, open field: why not resin 200?\n")
                 .contains("Decided instead: resin 400.")
                 .contains("scratches in the open field: caught by a fingernail")
                 .contains("scratches in the open field: seen but not felt")

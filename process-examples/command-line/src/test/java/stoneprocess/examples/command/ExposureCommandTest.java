@@ -106,7 +106,7 @@ class ExposureCommandTest {
     @Test
     void the_same_question_is_answered_in_metric_and_us_units() {
         assertThat(ask(LIFT).out()).contains("400 mm", " kg").doesNotContain("15.7", " lb");
-        assertThat(ask(LIFT + "|--units|us").out()).contains("15.75 in", " lb").doesNotContain(" mm", " kg");
+        assertThat(ask(LIFT + "|--units|us").out()).contains("15.748 in", " lb").doesNotContain(" mm", " kg");
         assertThat(ask(QUESTIONS.get(1)).out()).contains("3.7 kW", "m3/h").doesNotContain(" cfm");
         assertThat(ask(QUESTIONS.get(1) + "|--units|us").out())
                 .contains("5 hp", " cfm")

@@ -3,8 +3,6 @@ package stoneprocess.rules.text.document;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.EnumSet;
-import java.util.Set;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
@@ -14,17 +12,16 @@ import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.UnitSystem;
 
 /**
- * Prints numbers as a language writes them, in the reader's units. In the units of exposure, results have two digits, levels
- * and shares three, a power one decimal, and are rounded to the side that is safe; times have two, under a minute whole
- * seconds and from an hour up whole minutes; what was given and limits keep four digits.
+ * Prints numbers as a language writes them, in the reader's units. In the units of exposure, results have three digits,
+ * a mass at most one decimal, and are rounded to the side that is safe; times have two, under a minute whole
+ * seconds and from an hour up whole minutes; what was given and limits keep five digits.
  */
 final class Numbers {
     /** Holds a number and its unit on one line; a page prints a plain space. */
     static final char UNBROKEN = '\u00A0';
 
-    private static final MathContext GIVEN = new MathContext(4);
+    private static final MathContext GIVEN = new MathContext(5);
     private static final MathContext RATED = new MathContext(2);
-    private static final Set<Dimension> CLOSE = EnumSet.of(Dimension.SOUND_LEVEL, Dimension.SHARE);
     private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
 
     private final Language language;
@@ -122,10 +119,9 @@ final class Numbers {
             case CEILING -> value.subtract(halfStep).max(BigDecimal.ZERO);
             default -> value;
         };
-        int digits = CLOSE.contains(result.dimension()) ? 3 : 2;
+        int digits = result instanceof TimeSpan ? 2 : 3;
         int scale = digits - (value.precision() - value.scale());
-        int most =
-                result.dimension() == Dimension.POWER ? 1 : result.dimension().decimals();
+        int most = result.dimension() == Dimension.MASS ? 1 : result.dimension().decimals();
         return lenient.setScale(Math.min(scale, most), mode);
     }
 

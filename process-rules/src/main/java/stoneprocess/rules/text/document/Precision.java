@@ -14,13 +14,13 @@ public enum Precision {
     /** Every digit, in the unit in which it is kept. */
     EXACT,
 
-    /** What was given or is a limit: to four digits, in the units of exposure. */
+    /** What was given or is a limit: to five digits, in the units of exposure. */
     GIVEN,
 
-    /** A result of which less is safer to promise: to two or three digits, rounded down, in the units of exposure. */
+    /** A result of which less is safer to promise: to three digits, a mass to one decimal at most, rounded down, in the units of exposure. */
     AT_MOST,
 
-    /** A result of which more is safer to expect: to two or three digits, rounded up, in the units of exposure. */
+    /** A result of which more is safer to expect: to three digits, a mass to one decimal at most, rounded up, in the units of exposure. */
     AT_LEAST,
 
     /** The rated power of an engine, to two digits, which US readers know in horsepower. */

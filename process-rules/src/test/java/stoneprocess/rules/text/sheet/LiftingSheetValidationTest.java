@@ -78,7 +78,7 @@ class LiftingSheetValidationTest {
                 .contains("Not for one hand, sitting, kneeling")
                 .contains("On a wet stone floor lift less")
                 .contains("23 kg (US NIOSH, publication 94-110")
-                .contains("NOT VERIFIED", "this figure is not verified")
+                .contains("NOT VERIFIED", "not verified: look the figure up there")
                 .contains("The ergonomist or safety officer");
     }
 

@@ -83,7 +83,7 @@ class SilicaSheetValidationTest {
     void source_and_decider_are_printed() {
         assertThat(Printed.joined(sheet(GrindingTool.FLOOR_GRINDER, new DustControl.WaterFed(), 20, true, 8, false)))
                 .contains("Table 1: US OSHA, 29 CFR 1926.1153")
-                .contains("The employer's competent person")
+                .contains("An occupational hygienist; on the job the employer's competent person")
                 .contains("not that the air is clean");
     }
 

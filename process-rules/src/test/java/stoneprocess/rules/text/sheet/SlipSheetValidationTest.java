@@ -70,7 +70,8 @@ class SlipSheetValidationTest {
         String sheet = Texts.english().page(SlipSheet.ofRamp(new Angle(degrees)));
         assertThat(Printed.row(sheet, "class")).containsExactly(ramp);
         assertThat(Printed.joined(sheet))
-                .contains("R9 from 6 deg, R10 over 10 deg, R11 over 19 deg, R12 over 27 deg, R13 over 35 deg (CEN, EN");
+                .contains(
+                        "R9 from 6 degrees, R10 over 10 degrees, R11 over 19 degrees, R12 over 27 degrees, R13 over 35 degrees (CEN, EN");
     }
 
     @Test

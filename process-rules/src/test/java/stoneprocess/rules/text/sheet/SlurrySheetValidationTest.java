@@ -40,7 +40,7 @@ class SlurrySheetValidationTest {
                 .contains("Only rainwater goes to a storm drain, whatever its pH.")
                 .contains("Corrosive waste at pH 12.5 and above (US EPA, 40 CFR 261.22")
                 .contains("No sewer below pH 5 (US EPA, 40 CFR 403.5")
-                .contains("The local water and waste authority.");
+                .contains("The local water authority; for solids and caustic water the local waste authority.");
     }
 
     private static String sheet(double ph) {
