@@ -79,7 +79,7 @@ class LiftingSheetValidationTest {
                 .contains("On a wet stone floor lift less")
                 .contains("23 kg (US NIOSH, publication 94-110")
                 .contains("NOT VERIFIED", "not verified: look the figure up there")
-                .contains("The ergonomist or safety officer");
+                .contains("advised by an ergonomist or safety officer");
     }
 
     /** One lift a minute for an hour, held fairly: frequency .94, coupling .95 for low hands. */
