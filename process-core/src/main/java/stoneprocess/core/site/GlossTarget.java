@@ -8,6 +8,10 @@ import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.LastGrit;
+import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
 
 /**
  * The gloss to reach at 60 degrees.
@@ -21,7 +25,8 @@ public record GlossTarget(Gloss gloss, Optional<Finish> finish) {
     }
 
     /**
-     * What a plan aims at: the gloss of a sample that is to be matched, else the lower limit of the finish.
+     * What the diamonds of a plan aim at: the gloss of a sample that is to be matched, else the lower limit of the finish.
+     * Where powder stands in place of the finer diamonds, they make a satin, and no published figure tells what powder adds.
      *
      * @return empty for a hone, which has no lower limit, for concrete, whose finish is named by its last grit, and where no
      *     finish is decided
@@ -33,6 +38,7 @@ public record GlossTarget(Gloss gloss, Optional<Finish> finish) {
                         .plan()
                         .flatMap(Plan::finish)
                         .filter(finish -> finish != Finish.HONE && !isNamedByGrit(recommendation))
+                        .map(finish -> powderFollowsSatin(recommendation) ? Finish.SATIN : finish)
                         .map(finish -> new GlossTarget(
                                 recommendation.parameters().get("finish." + finish.key(), Gloss.class),
                                 Optional.of(finish))));
@@ -41,6 +47,16 @@ public record GlossTarget(Gloss gloss, Optional<Finish> finish) {
     /** Whether the floor is concrete, whose finish goes by the last grit; its chart of gloss was read on a burnished face. */
     public static boolean isNamedByGrit(Recommendation recommendation) {
         return KnownStone.of(recommendation).concrete();
+    }
+
+    private static boolean powderFollowsSatin(Recommendation recommendation) {
+        boolean powder = recommendation
+                .plan()
+                .filter(plan -> plan.polishingAgent() != PolishingAgent.NONE)
+                .isPresent();
+        return powder
+                && recommendation.values(Topics.LAST_GRIT, Subject.FLOOR).stream()
+                        .anyMatch(grit -> grit.compareTo(LastGrit.G800) <= 0);
     }
 
     private static Optional<Gloss> sample(Recommendation recommendation) {

@@ -19,6 +19,9 @@ public enum Task implements Term {
     /** Test the stone on hidden spots until two tests agree. */
     TEST_STONE,
 
+    /** Survey each of several stones as a floor of its own. */
+    SURVEY_APART,
+
     /** Get the data sheet of the agglomerate: binder, silica, heat. */
     DATA_SHEET,
 
@@ -27,6 +30,9 @@ public enum Task implements Term {
 
     /** The trials of terrazzo in their order, each written down. */
     TERRAZZO_TRIALS,
+
+    /** Try densifier on the test area: how much the slab takes, and whether it hardens. */
+    TRY_DENSIFIER,
 
     /** Mask walls, fittings and neighbouring floors. */
     MASK,

@@ -6,6 +6,7 @@ import stoneprocess.core.survey.Extractor;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.LastGrit;
 
 /** What is on hand. */
 public final class Equipment {
@@ -46,6 +47,13 @@ public final class Equipment {
     /** Whether any grit is known to be on hand. */
     public record GradesOnHand(Set<Presence> mayBe) implements Feature<Presence> {
         public GradesOnHand {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** The finest resin grit on hand, as the grit at which a sequence could end; the coarsest of these where there is none. */
+    public record FinestOnHand(Set<LastGrit> mayBe) implements Feature<LastGrit> {
+        public FinestOnHand {
             mayBe = Classes.copy(mayBe);
         }
     }

@@ -11,10 +11,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
+import stoneprocess.rules.Rulebase;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -76,6 +80,7 @@ record Expectations(Recommendation answer, List<String> misses) {
             case "warnings" -> holds("warnings", texts(wanted), hazards());
             case "no-warnings" -> lacks("warnings", texts(wanted), hazards());
             case "asks" -> holds("asks", texts(wanted), asked());
+            case "contradictions" -> holds("contradictions", texts(wanted), contradicted());
             case "asks-first" ->
                 same(
                         "asks-first",
@@ -204,6 +209,30 @@ record Expectations(Recommendation answer, List<String> misses) {
                 misses.add("holds-in-order: lacks " + ground + " at its place, is " + told);
             }
         }
+    }
+
+    /** Fields of the answers that a hold calls contradictory and has looked at again. */
+    private List<String> contradicted() {
+        return grounds()
+                .filter(ground -> card(ground).offers().contains(OfferKind.LOOK_AGAIN.name()))
+                .flatMap(Expectations::fields)
+                .distinct()
+                .toList();
+    }
+
+    private Stream<Reason> grounds() {
+        return answer.decision(Topics.VERDICT, Subject.FLOOR).stream().flatMap(decision -> decision.won().stream());
+    }
+
+    private static Stream<String> fields(Reason reason) {
+        return reason.facts().stream().flatMap(fact -> fact.fields().stream());
+    }
+
+    private static Card card(Reason reason) {
+        return Rulebase.standard().cards().stream()
+                .filter(card -> card.id().equals(reason.rule()))
+                .findFirst()
+                .orElseThrow();
     }
 
     private List<String> hazards() {

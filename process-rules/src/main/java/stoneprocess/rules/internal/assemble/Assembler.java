@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -116,6 +117,14 @@ public final class Assembler {
         return impasse.topic() == Topics.MACHINE || impasse.topic() == Topics.GRIT_PATH;
     }
 
+    private OptionalInt finestOnHand() {
+        return situation.survey().answer(SurveyField.GRADES).value().stream()
+                .flatMap(List::stream)
+                .filter(grade -> grade.bond() == Bond.RESIN)
+                .mapToInt(AbrasiveGrade::number)
+                .max();
+    }
+
     /** What the verdict rests on, the gravest first. */
     private List<Reason> verdictReasons() {
         return situation.decision(Topics.VERDICT, Subject.FLOOR).map(Decision::won).orElse(List.of()).stream()
@@ -142,7 +151,7 @@ public final class Assembler {
             offers.addAll(CounterOffers.ofHold(verdictReasons(), this::card));
         }
         for (Impasse<?> impasse : impasses) {
-            CounterOffers.of(impasse, this::card).stream()
+            CounterOffers.of(impasse, this::card, finestOnHand()).stream()
                     .filter(offer -> offer.kind() != OfferKind.LOWER_FINISH || stoneIsKnown())
                     .filter(offer -> offers.stream().noneMatch(other -> sameWayOut(offer, other)))
                     .forEach(offers::add);

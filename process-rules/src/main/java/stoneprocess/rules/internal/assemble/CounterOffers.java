@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -14,6 +15,8 @@ import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.Grit;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Topics;
@@ -25,11 +28,17 @@ import stoneprocess.core.topic.Topics;
 final class CounterOffers {
     private CounterOffers() {}
 
-    static <V> List<CounterOffer<?>> of(Impasse<V> impasse, Function<String, Card> cards) {
+    /**
+     * @param finestOnHand the finest resin grit on hand; empty when nobody counted
+     */
+    static <V> List<CounterOffer<?>> of(Impasse<V> impasse, Function<String, Card> cards, OptionalInt finestOnHand) {
         Map<OfferKind, Set<String>> released =
                 released(Stream.concat(impasse.needs().stream(), impasse.vetoes().stream()), cards);
         if (impasse.topic() == Topics.GRIT_PATH) {
             released.put(OfferKind.GET_GRADES, Set.of());
+            if (lacksFinerGritsOnly(impasse, finestOnHand)) {
+                released.put(OfferKind.LOWER_FINISH, Set.of());
+            }
         }
         Set<String> unsure = restingOnAnUnknownStone(impasse);
         if (!unsure.isEmpty()) {
@@ -50,6 +59,16 @@ final class CounterOffers {
         });
         offers.add(new CounterOffer<>(OfferKind.LEAVE_IT, impasse.topic(), List.of(), List.of()));
         return offers;
+    }
+
+    /** True where the grits on hand reach a finish, only not the one wanted. */
+    private static boolean lacksFinerGritsOnly(Impasse<?> impasse, OptionalInt finestOnHand) {
+        return finestOnHand.isPresent()
+                && !impasse.lacking().isEmpty()
+                && impasse.lacking().stream()
+                        .allMatch(grit -> grit instanceof Grit lacking
+                                && lacking.bond() == Bond.RESIN
+                                && lacking.number() > finestOnHand.getAsInt());
     }
 
     private static <V> List<V> lacking(OfferKind kind, Impasse<V> impasse) {

@@ -78,6 +78,7 @@ final class FactTable {
         survey(BuildUp.Moisture.class, SurveyClasses::damp, SurveyField.MOISTURE, SurveyField.DRY_REFERENCE);
         survey(Site.PowerSupply.class, SurveyClasses::supply, SurveyField.VOLTS, SurveyField.AMPS);
         survey(Equipment.GradesOnHand.class, SurveyClasses::anyGrade, SurveyField.GRADES);
+        survey(Equipment.FinestOnHand.class, SurveyClasses::finestOnHand, SurveyField.GRADES);
         survey(
                 Wishes.WantedFinish.class,
                 SurveyClasses::wanted,

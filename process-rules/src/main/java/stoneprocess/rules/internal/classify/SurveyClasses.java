@@ -2,9 +2,11 @@ package stoneprocess.rules.internal.classify;
 
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.quantity.Gloss;
@@ -22,7 +24,10 @@ import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.LastGrit;
 import stoneprocess.rules.feature.FinishGap;
 import stoneprocess.rules.feature.FinishMatch;
 import stoneprocess.rules.feature.SupplyClass;
@@ -129,6 +134,28 @@ final class SurveyClasses {
                 .value()
                 .<Set<Presence>>map(grades -> EnumSet.of(grades.isEmpty() ? Presence.NONE : Presence.PRESENT))
                 .orElseGet(() -> EnumSet.allOf(Presence.class));
+    }
+
+    /** The last grit that the finest resin grit on hand makes possible. */
+    static Set<LastGrit> finestOnHand(Situation situation) {
+        return situation
+                .survey()
+                .answer(SurveyField.GRADES)
+                .value()
+                .<Set<LastGrit>>map(grades -> EnumSet.of(finest(grades)))
+                .orElseGet(() -> EnumSet.allOf(LastGrit.class));
+    }
+
+    private static LastGrit finest(List<AbrasiveGrade> grades) {
+        int finest = grades.stream()
+                .filter(grade -> grade.bond() == Bond.RESIN)
+                .mapToInt(AbrasiveGrade::number)
+                .max()
+                .orElse(0);
+        return Stream.of(LastGrit.values())
+                .filter(grit -> grit.number() <= finest)
+                .reduce((coarser, finer) -> finer)
+                .orElse(LastGrit.G120);
     }
 
     /** The finish as it is called against what the brightest zone reads. */

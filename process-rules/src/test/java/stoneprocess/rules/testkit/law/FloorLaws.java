@@ -38,6 +38,7 @@ import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -113,8 +114,9 @@ final class FloorLaws {
 
     static final Law HIGHER_WISH_NEVER_ENDS_COARSER = Breaches.lawOfPlans(
             "higher-wish-never-ends-coarser",
-            "Who wishes for the next higher finish gets no lower finish and no coarser last grade",
-            "Gloss rises with the fineness of the last grade. Common practice, no source",
+            "Who wishes for the next higher finish gets no lower finish, and no coarser last grade without powder after it",
+            "Gloss rises with the fineness of the last grade; powder takes the place of grades finer than 800 (Murrell,"
+                    + " Spot Work and More Tech Tips, second hand). Common practice, no source",
             (survey, random) -> survey.answer(SurveyField.GOAL)
                     .value()
                     .filter(goal -> goal.compareTo(Goal.HONE) >= 0 && goal.compareTo(Goal.HIGH_GLOSS) < 0)
@@ -123,7 +125,10 @@ final class FloorLaws {
                             .build()),
             (before, after, breaches) -> {
                 breaches.notBelow(Topics.FINISH, Subject.FLOOR, before, after);
-                breaches.notBelow(Topics.LAST_GRIT, Subject.FLOOR, before, after);
+                if (after.values(Topics.POLISHING_AGENT, Subject.FLOOR).stream()
+                        .allMatch(agent -> agent == PolishingAgent.NONE)) {
+                    breaches.notBelow(Topics.LAST_GRIT, Subject.FLOOR, before, after);
+                }
             });
 
     static final Law NAMES_MAKE_NO_DIFFERENCE = Breaches.law(

@@ -74,7 +74,7 @@ record UnknownLaw(int answers) implements Law.Check {
         return recommendation.impasses().stream().map(Impasse::topic).anyMatch(topic -> topic == Topics.STONE);
     }
 
-    /** Bare with a film on the rag, never ground and yet worked or polished, crystallised where acid attacks nothing. */
+    /** Bare with a film on the rag, a bare hone that was read, never ground and yet worked or polished, crystallised where acid attacks nothing. */
     private static boolean contradictory(Recommendation recommendation) {
         FloorSurvey survey = recommendation.survey();
         boolean film = is(survey, SurveyField.COATING, Set.of(Coating.NONE))
@@ -89,7 +89,10 @@ record UnknownLaw(int answers) implements Law.Check {
         boolean layer = is(survey, SurveyField.COATING, Set.of(Coating.CRYSTALLISED))
                 && recommendation.values(Topics.STONE, Subject.FLOOR).stream()
                         .allMatch(family -> Traits.of(family).acid().equals(Set.of(AcidReaction.NONE)));
-        return film || skin && worked || layer;
+        boolean shinyHone = is(survey, SurveyField.COATING, Set.of(Coating.NONE))
+                && is(survey, SurveyField.FINISH_NOW, Set.of(Finish.HONE))
+                && !survey.readings().isEmpty();
+        return film || skin && worked || layer || shinyHone;
     }
 
     private static <T> boolean is(FloorSurvey survey, SurveyField<T> field, Set<T> answers) {
