@@ -16,6 +16,9 @@ public enum OfferKind implements Term {
     /** Less aggregate shows than was wanted. */
     LESS_AGGREGATE,
 
+    /** The whole floor is worked in place of the lanes alone. */
+    WHOLE_FLOOR,
+
     /** Only the worst places are treated. */
     LOCAL_REPAIR,
 

@@ -97,8 +97,7 @@ final class JobMaker {
         }
         Area area = recommendation
                 .survey()
-                .answer(SurveyField.AREA)
-                .value()
+                .workedArea()
                 .orElseThrow(() ->
                         new InvalidInputException(SurveyField.AREA.name(), "unknown", "the area of the floor in m2"));
         return make(plan, area);

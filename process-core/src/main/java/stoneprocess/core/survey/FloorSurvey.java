@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.tool.AbrasiveGrade;
 
@@ -87,6 +88,24 @@ public final class FloorSurvey {
 
     public List<Zone> zones() {
         return zones;
+    }
+
+    /** True where the owner wants lanes and entrances worked alone, and some were surveyed. */
+    public boolean isLanesAlone() {
+        return answer(SurveyField.EXTENT).value().equals(Optional.of(Extent.LANES_ALONE))
+                && zones.stream().anyMatch(zone -> zone.kind().isTrodden());
+    }
+
+    /** The area that is worked: the floor's, or that of its lanes and entrances; empty when the floor's is not known. */
+    public Optional<Area> workedArea() {
+        double share = isLanesAlone()
+                ? zones.stream()
+                                .filter(zone -> zone.kind().isTrodden())
+                                .mapToDouble(zone -> zone.share().percent())
+                                .sum()
+                        / 100
+                : 1;
+        return answer(SurveyField.AREA).value().map(area -> new Area(share * area.squareMetres()));
     }
 
     public List<GlossReading> readings() {

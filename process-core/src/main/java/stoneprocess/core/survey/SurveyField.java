@@ -215,6 +215,9 @@ public final class SurveyField<T> {
                     "owner.aggregate", AggregateShown.class, HowFound.ASK, ChangedBy.OWNER)
             .as("AggregateWanted");
 
+    public static final SurveyField<Extent> EXTENT =
+            choice("owner.extent", Extent.class, HowFound.ASK, ChangedBy.OWNER);
+
     private static final List<SurveyField<?>> IN_ORDER = List.copyOf(ALL.values());
 
     private final String name;

@@ -17,5 +17,10 @@ public enum ZoneKind implements Term {
     ENTRANCE,
 
     /** Treads and landings. */
-    STAIR
+    STAIR;
+
+    /** True for lanes and entrances. */
+    public boolean isTrodden() {
+        return this == LANE || this == ENTRANCE;
+    }
 }

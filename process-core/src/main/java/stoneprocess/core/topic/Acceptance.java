@@ -73,6 +73,9 @@ public enum Acceptance implements Term {
     /** The lanes decide the cut of the whole field. */
     LANES_DECIDE,
 
+    /** The border of lanes worked alone may show. */
+    LANES_MAY_SHOW,
+
     /** Leaving the floor as it is remains an option. */
     LEAVING_IT_IS_AN_OPTION
 }

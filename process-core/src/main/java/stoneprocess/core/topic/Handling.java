@@ -34,7 +34,7 @@ public enum Handling implements Term {
     /** A pad set and a clean bucket of its own for each grit. */
     CLEAN_PADS_AND_BUCKET,
 
-    /** Feather the coarse cut of the edge into the field. */
+    /** Feather the coarse cut of the edge, or each cut of lanes worked alone, into the field. */
     FEATHER_EDGES,
 
     /** Soft bond on a hard slab, hard bond on a soft one. */

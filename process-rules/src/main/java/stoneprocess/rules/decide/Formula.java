@@ -65,7 +65,11 @@ public enum Formula {
         private boolean isWorked(TrackKind track, Known known) {
             boolean cleared = track == TrackKind.LOCAL_REPAIR
                     && cut(track, known).compareTo(cut(TrackKind.OPEN_FIELD, known)) <= 0;
-            boolean reached = track != TrackKind.OPEN_FIELD || !known.isAllHandWork();
+            boolean reached = switch (track) {
+                case OPEN_FIELD -> !known.isAllHandWork();
+                case EDGE -> !known.isLanesAlone();
+                case LOCAL_REPAIR -> true;
+            };
             return reached && cut(track, known) != Cut.NONE && !cleared;
         }
 

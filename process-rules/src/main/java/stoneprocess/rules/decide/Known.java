@@ -54,6 +54,9 @@ public interface Known {
     /** True for a floor of nothing but edges and stairs, which no floor machine reaches. */
     boolean isAllHandWork();
 
+    /** True where lanes and entrances are worked alone. */
+    boolean isLanesAlone();
+
     /** True once a topic without which there is no plan has ended in an impasse. */
     default boolean isBlocked() {
         return outcomes().stream()

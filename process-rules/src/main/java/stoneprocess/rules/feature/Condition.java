@@ -189,6 +189,13 @@ public final class Condition {
         }
     }
 
+    /** Whether scratches, etching or wear make the lanes worse than the field beside them. */
+    public record LanesWorn(Set<LaneContrast> mayBe) implements Feature<LaneContrast> {
+        public LanesWorn {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
     /** The lanes against the field beside them, by scratches and etches. */
     public record Lanes(Set<LaneContrast> mayBe) implements Feature<LaneContrast> {
         public Lanes {

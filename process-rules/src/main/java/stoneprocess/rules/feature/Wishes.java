@@ -2,6 +2,7 @@ package stoneprocess.rules.feature;
 
 import java.util.Set;
 import stoneprocess.core.survey.AggregateShown;
+import stoneprocess.core.survey.Extent;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.MixedChoice;
@@ -41,6 +42,13 @@ public final class Wishes {
     /** How much aggregate is to show. */
     public record AggregateWanted(Set<AggregateShown> mayBe) implements Feature<AggregateShown> {
         public AggregateWanted {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How much of the floor is worked. */
+    public record WorkExtent(Set<Extent> mayBe) implements Feature<Extent> {
+        public WorkExtent {
             mayBe = Classes.copy(mayBe);
         }
     }

@@ -44,6 +44,9 @@ record PlanWords(List<String> variants) {
         if (recommendation.values(Topics.VERDICT, Subject.FLOOR).contains(Verdict.CLEAN_ONLY)) {
             variants.add(".clean");
         }
+        if (recommendation.survey().isLanesAlone()) {
+            variants.add(".lanes");
+        }
         recommendation.plan().ifPresent(plan -> variants.addAll(ofPlan(plan, detail)));
         if (isSmallFloor(recommendation)
                 || recommendation.plan().filter(PlanWords::isSpots).isPresent()) {

@@ -265,7 +265,8 @@ class PhrasesTest {
                 .allSatisfy(key -> assertThat(ENGLISH.phrase(key)).isNotBlank());
     }
 
-    private static final String VARIANTS = "(\\.(short|brief|small|clean|no-slip|nothing-cures|resin-alone|no-log))+$";
+    private static final String VARIANTS =
+            "(\\.(short|brief|small|clean|lanes|no-slip|nothing-cures|resin-alone|no-log))+$";
 
     @Test
     void no_phrase_is_left_over() throws IOException {

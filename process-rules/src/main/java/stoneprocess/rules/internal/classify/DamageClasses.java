@@ -5,8 +5,11 @@ import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.EtchClass;
+import stoneprocess.core.survey.Extent;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.WearClass;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.feature.LaneContrast;
@@ -89,6 +92,22 @@ final class DamageClasses {
             }
         }
         return worse;
+    }
+
+    /** The worse of what scratches, etches and wear say of the lanes. */
+    static Set<LaneContrast> lanesWorn(Situation situation) {
+        Set<LaneContrast> worn = contrast(situation, DamageKind.WEAR, WearClass.class);
+        return worn.equals(EnumSet.of(LaneContrast.EVEN))
+                        || lanes(situation).equals(EnumSet.of(LaneContrast.LANES_WORSE))
+                ? lanes(situation)
+                : worn;
+    }
+
+    /** How much is worked; asked only where the lanes are known to be worse than the rest. */
+    static Set<Extent> extent(Situation situation) {
+        Set<Extent> answered = situation.answer(SurveyField.EXTENT, Extent.class);
+        boolean open = answered.size() > 1 && !lanesWorn(situation).equals(EnumSet.of(LaneContrast.LANES_WORSE));
+        return open ? EnumSet.of(Extent.WHOLE_FLOOR) : answered;
     }
 
     private static <E extends Enum<E>> Set<LaneContrast> contrast(

@@ -40,8 +40,8 @@ final class DamageSpread {
                 case WHOLE -> true;
                 case EDGES -> handWorked(zone);
                 case FIELD -> !handWorked(zone);
-                case LANES -> trodden(zone);
-                case OFF_LANES -> !handWorked(zone) && !trodden(zone);
+                case LANES -> zone.kind().isTrodden();
+                case OFF_LANES -> !handWorked(zone) && !zone.kind().isTrodden();
             };
         }
     }
@@ -63,20 +63,23 @@ final class DamageSpread {
         this.worst = kind.terms().size() - 1;
     }
 
-    /** The whole floor. */
+    /** All that is worked: the whole floor, or its lanes alone. */
     static DamageSpread of(FloorSurvey survey, DamageKind kind, Parameters parameters) {
-        return new DamageSpread(survey, kind, parameters, Part.WHOLE);
+        return new DamageSpread(survey, kind, parameters, survey.isLanesAlone() ? Part.LANES : Part.WHOLE);
     }
 
     /** What a floor machine reaches: all but edges and stairs. A floor of nothing else counts as a whole. */
     static DamageSpread ofField(FloorSurvey survey, DamageKind kind, Parameters parameters) {
+        if (survey.isLanesAlone()) {
+            return of(survey, kind, parameters);
+        }
         return new DamageSpread(survey, kind, parameters, isAllHandWork(survey) ? Part.WHOLE : Part.FIELD);
     }
 
     /** Edges and stairs, where they were surveyed as zones of their own and are not the whole floor. */
     static Optional<DamageSpread> ofEdges(FloorSurvey survey, DamageKind kind, Parameters parameters) {
         double share = shareOfHandWork(survey);
-        return share > SHARE_OF_NOTHING && share <= 100 - SHARE_OF_NOTHING
+        return share > SHARE_OF_NOTHING && share <= 100 - SHARE_OF_NOTHING && !survey.isLanesAlone()
                 ? Optional.of(new DamageSpread(survey, kind, parameters, Part.EDGES))
                 : Optional.empty();
     }
@@ -103,10 +106,6 @@ final class DamageSpread {
                 .filter(DamageSpread::handWorked)
                 .mapToDouble(zone -> zone.share().percent())
                 .sum();
-    }
-
-    private static boolean trodden(Zone zone) {
-        return zone.kind() == ZoneKind.LANE || zone.kind() == ZoneKind.ENTRANCE;
     }
 
     private static boolean handWorked(Zone zone) {

@@ -104,10 +104,10 @@ public final class Situation implements Known {
                 .orElse(Optional.of(sequence));
     }
 
-    /** The area of a track, as far as it is known: the open field is taken as the whole floor. */
+    /** The area of a track, as far as it is known: the open field is taken as all that is worked. */
     @Override
     public Optional<Area> areaOf(TrackKind track) {
-        return track == TrackKind.OPEN_FIELD ? survey.answer(SurveyField.AREA).value() : Optional.empty();
+        return track == TrackKind.OPEN_FIELD ? survey.workedArea() : Optional.empty();
     }
 
     /** What is known of the stone; any stone until its topic is closed. */
@@ -120,6 +120,11 @@ public final class Situation implements Known {
     @Override
     public boolean isAllHandWork() {
         return DamageSpread.isAllHandWork(survey);
+    }
+
+    @Override
+    public boolean isLanesAlone() {
+        return survey.isLanesAlone();
     }
 
     /** Adds a closed topic. */

@@ -39,7 +39,8 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  * <p>A refusal and a hold are equally cautious: nothing is cut. Values are compared where both answers decide the topic.
  * A step is compared with the same step: the same grade of the same track at the same place in its path, worked wet or
  * dry alike, since what a grade needs depends on these. A survey whose answers contradict each other is no surer than one that forgets
- * the contradiction, so that the two are not compared.
+ * the contradiction, so that the two are not compared. Neither is work on lanes alone with work on the whole floor, another
+ * job, which the lanes may spare.
  *
  * <p>Concrete is the one floor on which a start too fine is the graver error: it burnishes cement paste that was never
  * taken off, and a whole slab gives more than enough thickness (Concrete Construction, Brush Up on Polished Concrete:
@@ -104,7 +105,8 @@ record UnknownLaw(int answers) implements Law.Check {
         List<Violation> violations = new ArrayList<>();
         boolean forgotStone = contradicted(known) && !contradicted(unknown);
         boolean forgotSurface = contradictory(known) && !contradictory(unknown);
-        if (forgotStone || forgotSurface) {
+        boolean forgotLanes = known.survey().isLanesAlone() && !unknown.survey().isLanesAlone();
+        if (forgotStone || forgotSurface || forgotLanes) {
             return violations;
         }
         for (Outcome outcome : unknown.outcomes()) {
