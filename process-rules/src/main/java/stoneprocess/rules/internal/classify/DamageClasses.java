@@ -103,11 +103,11 @@ final class DamageClasses {
                 : worn;
     }
 
-    /** How much is worked; asked only where the lanes are known to be worse than the rest. */
+    /** How much is worked; not asked where no lane is worse than the rest. */
     static Set<Extent> extent(Situation situation) {
         Set<Extent> answered = situation.answer(SurveyField.EXTENT, Extent.class);
-        boolean open = answered.size() > 1 && !lanesWorn(situation).equals(EnumSet.of(LaneContrast.LANES_WORSE));
-        return open ? EnumSet.of(Extent.WHOLE_FLOOR) : answered;
+        boolean even = lanesWorn(situation).equals(EnumSet.of(LaneContrast.EVEN));
+        return even && answered.size() > 1 ? EnumSet.of(Extent.WHOLE_FLOOR) : answered;
     }
 
     private static <E extends Enum<E>> Set<LaneContrast> contrast(

@@ -117,7 +117,11 @@ final class FactTable {
                 Origin.fields(damage(DamageKind.SCRATCHES), damage(DamageKind.ETCHES)));
         Origin lanes = Origin.fields(damage(DamageKind.SCRATCHES), damage(DamageKind.ETCHES), damage(DamageKind.WEAR));
         line(Condition.LanesWorn.class, DamageClasses::lanesWorn, lanes);
-        line(Wishes.WorkExtent.class, DamageClasses::extent, Origin.fields(SurveyField.EXTENT.name()));
+        line(
+                Wishes.WorkExtent.class,
+                DamageClasses::extent,
+                Origin.fields(SurveyField.EXTENT.name())
+                        .behind(damage(DamageKind.SCRATCHES), damage(DamageKind.ETCHES), damage(DamageKind.WEAR)));
         line(Site.Treads.class, DamageClasses::treads, Origin.fields(damage(DamageKind.WEAR)));
         line(
                 Condition.GlossRead.class,

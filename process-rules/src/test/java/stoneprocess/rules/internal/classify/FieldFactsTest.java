@@ -85,7 +85,10 @@ class FieldFactsTest {
                         .filter(field -> field.kind() instanceof FieldKind.Choice
                                 && field.fact().isEmpty()))
                 .containsExactlyInAnyOrder(
-                        SurveyField.WATER_DROP, SurveyField.IDENTIFIED_BY, SurveyField.CEMENT_SURFACE);
+                        SurveyField.WATER_DROP,
+                        SurveyField.IDENTIFIED_BY,
+                        SurveyField.CEMENT_SURFACE,
+                        SurveyField.EXTENT);
     }
 
     @Test
