@@ -22,11 +22,11 @@ record ExpertCase(String name, ObjectNode json) {
     private static final Path FOLDER = Path.of("src/test/resources/expert-cases");
     private static final JsonMapper MAPPER = new JsonMapper();
     private static final Set<String> PARTS =
-            Set.of("title", "source", "reasoning", "base", "survey", "expect", "changed");
+            Set.of("title", "source", "reasoning", "base", "told", "survey", "expect", "changed");
 
     /** All cases of plans, by name. */
     static List<ExpertCase> all() {
-        return Stream.of("floor", "job")
+        return Stream.of("floor", "job", "told")
                 .flatMap(folder -> files(folder).stream())
                 .map(file -> new ExpertCase(name(file), read(file)))
                 .toList();
