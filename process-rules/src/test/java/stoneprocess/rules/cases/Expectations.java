@@ -17,8 +17,8 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
-import stoneprocess.rules.Advisor;
 import stoneprocess.core.topic.TrackKind;
+import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Rulebase;
 import tools.jackson.databind.JsonNode;
 
