@@ -76,11 +76,7 @@ public final class AuditText {
             draft.labelled("audit.shown-by", names(Joint.SEMICOLON, finding.details()));
         }
         if (!finding.facts().isEmpty()) {
-            draft.labelled(
-                    "audit.facts",
-                    Wording.list(
-                            Joint.SEMICOLON,
-                            finding.facts().stream().map(AuditText::fact).toList()));
+            draft.labelled("audit.facts", Wording.list(Joint.SEMICOLON, finding.facts(), AuditText::fact));
         }
         if (finding.survey().isPresent()) {
             draft.labelled("audit.survey", phrase("audit.survey-in-json"));
@@ -90,7 +86,7 @@ public final class AuditText {
 
     /** Facts, topics and values stand here as their keys, as chapters and JSON have them. */
     private static Wording names(Joint joint, List<String> keys) {
-        return Wording.list(joint, keys.stream().map(Wording::name).toList());
+        return Wording.list(joint, keys, Wording::name);
     }
 
     private static Wording fact(MatchedFact fact) {

@@ -83,13 +83,7 @@ final class LoggedFacts {
             boolean logged =
                     fact.fields().stream().allMatch(name -> Language.english().has("log." + name));
             return phrase(logged ? "fact.absent" : "fact.not-known")
-                    .with(
-                            "what",
-                            Wording.list(
-                                    Joint.COMMA,
-                                    fact.fields().stream()
-                                            .map(LoggedFacts::open)
-                                            .toList()));
+                    .with("what", Wording.list(Joint.COMMA, fact.fields(), LoggedFacts::open));
         }
         String value = fact.mayBe().get(0);
         int mark = fact.name().indexOf(':');

@@ -59,11 +59,7 @@ final class PlanSections {
 
     /** The grits of a track. */
     static Wording grades(Track track) {
-        return Wording.list(
-                Joint.COMMA,
-                track.steps().stream()
-                        .map(step -> ValueWords.grade(step.grade()))
-                        .toList());
+        return Wording.list(Joint.COMMA, track.steps(), step -> ValueWords.grade(step.grade()));
     }
 
     private void list(String heading, Topic<?> topic, Collection<? extends Term> terms) {

@@ -60,11 +60,7 @@ final class RuleWords {
                 ? words
                 : Wording.phrase("card.ids")
                         .with("words", words)
-                        .with(
-                                "ids",
-                                Wording.list(
-                                        Wording.Joint.COMMA,
-                                        rules.stream().map(Wording::name).toList()));
+                        .with("ids", Wording.list(Wording.Joint.COMMA, rules, Wording::name));
     }
 
     static List<String> rules(List<Reason> reasons) {

@@ -272,6 +272,6 @@ final class StepNotes {
         if (meant.size() > 1 && together && start == 0) {
             return phrase("notes.up-to").with("grade", last);
         }
-        return Wording.list(Joint.COMMA, meant.stream().map(ValueWords::grade).toList());
+        return Wording.list(Joint.COMMA, meant, ValueWords::grade);
     }
 }

@@ -171,10 +171,8 @@ final class StepTable {
                 ? NOTHING
                 : Wording.list(
                         Joint.COMMA,
-                        extra.stream()
-                                .<Wording>map(check ->
-                                        new Wording.Stating(notes.sameCheck(step, check), PlanWords.shortly(check)))
-                                .toList());
+                        extra,
+                        check -> new Wording.Stating(notes.sameCheck(step, check), PlanWords.shortly(check)));
     }
 
     private void between(Wording name, Wording last) {

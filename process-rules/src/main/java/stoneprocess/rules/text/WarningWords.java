@@ -78,11 +78,7 @@ final class WarningWords {
 
     /** The hazards by name, with those marked that are only not yet checked. */
     static Wording names(List<SafetyWarning> warnings) {
-        return Wording.list(
-                Joint.COMMA,
-                warnings.stream()
-                        .map(warning -> stating(warning, PlanWords.shortly(warning.hazard())))
-                        .toList());
+        return Wording.list(Joint.COMMA, warnings, warning -> stating(warning, PlanWords.shortly(warning.hazard())));
     }
 
     private static Wording stating(SafetyWarning warning, Wording words) {
@@ -119,20 +115,14 @@ final class WarningWords {
 
     /** Who decides about a hazard, as a sentence. */
     static Wording decides(SafetyWarning warning) {
-        return phrase("warnings.decider")
-                .with(
-                        "roles",
-                        Wording.list(
-                                Joint.AND,
-                                warning.decides().stream().map(Wording::of).toList()));
+        return phrase("warnings.decider").with("roles", Wording.list(Joint.AND, warning.decides(), Wording::of));
     }
 
     private static Wording sources(SafetyWarning warning) {
         return Wording.list(
                 Joint.SEMICOLON,
-                warning.sources().stream()
-                        .map(id -> Wording.source(Sources.standard().get(id)))
-                        .toList());
+                warning.sources(),
+                id -> Wording.source(Sources.standard().get(id)));
     }
 
     /** That this advises and others decide, and which rulebase made it. */

@@ -80,7 +80,7 @@ final class EstimateWords {
     }
 
     static <T> Wording list(List<T> members, Function<T, Wording> word) {
-        return Wording.list(Wording.Joint.COMMA, members.stream().map(word).toList());
+        return Wording.list(Wording.Joint.COMMA, members, word);
     }
 
     static Wording work(Line.WorkLine line) {

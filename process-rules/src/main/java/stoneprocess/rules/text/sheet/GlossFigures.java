@@ -65,12 +65,11 @@ final class GlossFigures {
     }
 
     static Wording readings(List<Gloss> readings) {
-        return Wording.list(
-                Wording.Joint.COMMA, readings.stream().map(Wording::amount).toList());
+        return Wording.list(Wording.Joint.COMMA, readings, Wording::amount);
     }
 
     static Wording anyOf(List<? extends Term> terms) {
-        return Wording.list(Wording.Joint.OR, terms.stream().map(Wording::of).toList());
+        return Wording.list(Wording.Joint.OR, terms, Wording::of);
     }
 
     /** How sure means and gains are. */
