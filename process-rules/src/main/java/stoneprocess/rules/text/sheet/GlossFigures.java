@@ -2,6 +2,7 @@ package stoneprocess.rules.text.sheet;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 
+import java.util.Collection;
 import java.util.List;
 import stoneprocess.core.gloss.GlossChange;
 import stoneprocess.core.plan.Recommendation;
@@ -68,7 +69,7 @@ final class GlossFigures {
         return Wording.list(Wording.Joint.COMMA, readings, Wording::amount);
     }
 
-    static Wording anyOf(List<? extends Term> terms) {
+    static Wording anyOf(Collection<? extends Term> terms) {
         return Wording.list(Wording.Joint.OR, terms, Wording::of);
     }
 
