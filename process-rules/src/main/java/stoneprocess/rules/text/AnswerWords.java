@@ -5,12 +5,9 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
+import stoneprocess.core.answer.Closing;
 import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
@@ -37,28 +34,37 @@ final class AnswerWords {
 
     /** The values of an outcome, or that it has none. */
     static Wording outcome(Outcome outcome) {
-        if (outcome instanceof Decision<?> decision) {
-            return decision.values().isEmpty() ? phrase("answer.nothing") : ValueWords.values(decision);
-        }
-        return phrase("answer.impasse");
+        return outcome instanceof Decision<?> decision ? values(decision) : phrase("answer.impasse");
     }
 
-    /** The values of a decision, or that it has none. */
-    static <V> Wording values(Topic<V> topic, List<V> values) {
+    private static <V> Wording values(Decision<V> decision) {
+        return values(decision.topic(), decision.values());
+    }
+
+    private static <V> Wording values(Topic<V> topic, List<V> values) {
         return values.isEmpty() ? phrase("answer.nothing") : ValueWords.values(topic, values);
+    }
+
+    /** How a matter ended, with the rules that spoke to it. */
+    static <V> Wording ending(Topic<V> topic, Closing closing, List<V> values, List<String> rules) {
+        return RuleWords.withIds(
+                switch (closing) {
+                    case IMPASSE -> phrase("answer.impasse");
+                    case NOT_REACHED -> phrase("answer.not-reached");
+                    case DECIDED -> values(topic, values);
+                },
+                rules);
     }
 
     /** The same, or how many values there are, in few words. */
     static Wording outcomeInFew(Outcome outcome) {
         Wording all = outcome(outcome);
-        return outcome instanceof Decision<?> decision && !decision.values().isEmpty()
-                ? new Wording.Shortest(
-                        FEW + 1,
-                        List.of(
-                                all,
-                                phrase("answer.several")
-                                        .with("count", decision.values().size())))
-                : all;
+        if (outcome instanceof Decision<?> decision && !decision.values().isEmpty()) {
+            int count = decision.values().size();
+            return new Wording.Shortest(
+                    FEW + 1, List.of(all, phrase("answer.several").with("count", count)));
+        }
+        return all;
     }
 
     /** The first that is short enough, from the richest on. */
@@ -68,21 +74,17 @@ final class AnswerWords {
 
     /** Rules with what they say of their topics and on which facts, one after the other. */
     static void reasons(Draft draft, String heading, List<Reason> reasons, Function<String, Card> cards) {
-        if (reasons.isEmpty()) {
-            return;
+        if (!reasons.isEmpty()) {
+            draft.section(heading);
         }
-        draft.section(heading);
-        Map<String, Set<Wording>> factsByRule = new LinkedHashMap<>();
-        Map<String, Reason> byRule = new LinkedHashMap<>();
-        for (Reason reason : reasons) {
-            byRule.putIfAbsent(reason.rule(), reason);
-            Set<Wording> known = factsByRule.computeIfAbsent(reason.rule(), rule -> new LinkedHashSet<>());
-            reason.facts().forEach(fact -> known.add(FactWords.so(fact)));
-        }
-        byRule.forEach((rule, reason) -> {
+        RuleWords.byRule(reasons).forEach((rule, ofRule) -> {
             Card card = cards.apply(rule);
             List<Item> details = new ArrayList<>();
-            Set<Wording> facts = factsByRule.getOrDefault(rule, Set.of());
+            List<Wording> facts = ofRule.stream()
+                    .flatMap(reason -> reason.facts().stream())
+                    .map(FactWords::so)
+                    .distinct()
+                    .toList();
             if (!facts.isEmpty()) {
                 details.add(label("answer.by", Wording.list(Joint.SEMICOLON, facts)));
             }
@@ -120,12 +122,9 @@ final class AnswerWords {
                 .filter(fact -> !fact.fields().isEmpty())
                 .findFirst()
                 .orElse(matched.get(0));
-        return phrase("answer.check")
-                .with(
-                        "fact",
-                        first.name().equals("Step")
-                                ? ValueWords.topic(Topics.GRIT_PATH)
-                                : FactWords.name(first.name()));
+        boolean step = first.name().equals("Step");
+        Wording fact = step ? ValueWords.topic(Topics.GRIT_PATH) : FactWords.name(first.name());
+        return phrase("answer.check").with("fact", fact);
     }
 
     /** A rule by its title, with its id. */
