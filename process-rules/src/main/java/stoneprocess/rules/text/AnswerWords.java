@@ -18,7 +18,6 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Item;
-import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
@@ -34,15 +33,10 @@ final class AnswerWords {
 
     /** The values of an outcome, or that it has none. */
     static Wording outcome(Outcome outcome) {
-        return outcome instanceof Decision<?> decision ? values(decision) : phrase("answer.impasse");
-    }
-
-    private static <V> Wording values(Decision<V> decision) {
-        return values(decision.topic(), decision.values());
-    }
-
-    private static <V> Wording values(Topic<V> topic, List<V> values) {
-        return values.isEmpty() ? phrase("answer.nothing") : ValueWords.values(topic, values);
+        if (outcome instanceof Decision<?> decision) {
+            return decision.values().isEmpty() ? phrase("answer.nothing") : ValueWords.values(decision);
+        }
+        return phrase("answer.impasse");
     }
 
     /** How a matter ended, with the rules that spoke to it. */
@@ -51,7 +45,7 @@ final class AnswerWords {
                 switch (closing) {
                     case IMPASSE -> phrase("answer.impasse");
                     case NOT_REACHED -> phrase("answer.not-reached");
-                    case DECIDED -> values(topic, values);
+                    case DECIDED -> values.isEmpty() ? phrase("answer.nothing") : ValueWords.values(topic, values);
                 },
                 rules);
     }
@@ -96,7 +90,7 @@ final class AnswerWords {
 
     /** Questions of the survey with what it answers and how to look again. */
     static void checks(Draft draft, Collection<String> questions, List<FieldAnswer> answers) {
-        for (String field : questions) {
+        draft.list("answer.to-overturn", questions, field -> {
             List<Wording> words = new ArrayList<>();
             words.add(FieldWords.question(field));
             answers.stream()
@@ -105,8 +99,8 @@ final class AnswerWords {
                     .ifPresent(answer ->
                             words.add(phrase("answer.survey-says").with("answer", FieldWords.answer(answer))));
             words.add(phrase("answer.check-by").with("how", FieldWords.howFound(field)));
-            draft.bullet(Wording.list(Joint.SENTENCES, words));
-        }
+            return Wording.list(Joint.SENTENCES, words);
+        });
     }
 
     /** How a topic is decided, in the terms of the topic where the bundles have them. */
@@ -140,11 +134,5 @@ final class AnswerWords {
     /** A rule by its id alone. */
     static Wording rule(String id) {
         return phrase("card.title").with("title", id);
-    }
-
-    /** What a number is about; its own name where the bundles have no words for it. */
-    static Wording parameter(String name) {
-        String key = "parameter." + name;
-        return Language.english().has(key) ? phrase(key) : Wording.name(name);
     }
 }

@@ -58,10 +58,9 @@ final class WayWords {
 
     private static void ways(Draft draft, String heading, Stream<Way> ways) {
         List<Way> listed = ways.toList();
-        if (listed.isEmpty()) {
-            return;
+        if (!listed.isEmpty()) {
+            draft.section(heading);
         }
-        draft.section(heading);
         for (Way way : listed) {
             List<Change> changes = way.changes();
             draft.numbered(

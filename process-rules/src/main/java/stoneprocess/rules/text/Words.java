@@ -11,6 +11,7 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.TrackKind;
+import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Wording;
 
 /**
@@ -51,7 +52,8 @@ public final class Words {
 
     /** What a parameter is about; its own name where the bundles have no words for it. */
     public static Wording parameter(String name) {
-        return AnswerWords.parameter(name);
+        String key = "parameter." + name;
+        return Language.english().has(key) ? Wording.phrase(key) : Wording.name(name);
     }
 
     /** A safety warning as one paragraph: what it is, what to do, the limit, who decides. */
@@ -84,7 +86,7 @@ public final class Words {
     /** What was decided, and what about: {@code First cut, open field: resin 50.} */
     public static Wording outcome(Outcome outcome) {
         return Wording.phrase("answer.outcome")
-                .with("matter", ValueWords.matter(outcome))
+                .with("matter", ValueWords.matter(outcome.topic(), outcome.subject()))
                 .with("value", AnswerWords.outcome(outcome));
     }
 }
