@@ -79,7 +79,8 @@ final class Leaves {
     /** Values of the topic that the record around them names, by their keys. */
     static final Shape VALUES = Shape.of(
             keys -> keys,
-            node -> ((Topic<?>) node.scope().find("topic")).parse(node.list(Node::text), node.path()),
+            node -> ((Topic<?>) node.scope().find("topic"))
+                    .parse(node.array().stream().map(Node::text).toList(), node.path()),
             Shape.object("type", "array", "items", Shape.object("type", "string")));
 
     static final Shape CITATION_ID = Shape.of(
