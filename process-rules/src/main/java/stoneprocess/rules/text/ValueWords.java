@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
@@ -29,6 +30,11 @@ final class ValueWords {
 
     static Wording topic(Topic<?> topic) {
         return phrase("topic." + topic.id());
+    }
+
+    /** What was decided, and where it was not for the floor, what for. */
+    static Wording matter(Outcome outcome) {
+        return matter(outcome.topic(), outcome.subject());
     }
 
     /** The topic and, where it is not decided for the floor, what for. */

@@ -30,7 +30,7 @@ final class WhyWords {
 
     static Document full(Why why, Parameters parameters) {
         Outcome outcome = why.outcome();
-        Draft draft = Draft.titled(matter(outcome), parameters);
+        Draft draft = Draft.titled(ValueWords.matter(outcome), parameters);
         boolean mayCut =
                 outcome instanceof Decision<?> decision && decision.values().equals(List.of(Verdict.GO));
         draft.paragraph(
@@ -54,10 +54,6 @@ final class WhyWords {
         numbers(draft, why);
         checks(draft, why);
         return draft.inOneLine(brief(why)).document();
-    }
-
-    private static Wording matter(Outcome outcome) {
-        return ValueWords.matter(outcome.topic(), outcome.subject());
     }
 
     private static void restsOn(Draft draft, Why why) {
@@ -149,7 +145,7 @@ final class WhyWords {
     private static Wording brief(Why why) {
         Outcome outcome = why.outcome();
         Wording start = phrase("answer.outcome")
-                .with("matter", matter(outcome))
+                .with("matter", ValueWords.matter(outcome))
                 .with("value", AnswerWords.outcomeInFew(outcome));
         Wording whole = Words.outcome(outcome);
         List<MatchedFact> facts = decisive(outcome);

@@ -86,7 +86,7 @@ public final class Words {
     /** What was decided, and what about: {@code First cut, open field: resin 50.} */
     public static Wording outcome(Outcome outcome) {
         return Wording.phrase("answer.outcome")
-                .with("matter", ValueWords.matter(outcome.topic(), outcome.subject()))
+                .with("matter", ValueWords.matter(outcome))
                 .with("value", AnswerWords.outcome(outcome));
     }
 }
