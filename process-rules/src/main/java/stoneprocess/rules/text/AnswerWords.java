@@ -18,6 +18,7 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Item;
+import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
