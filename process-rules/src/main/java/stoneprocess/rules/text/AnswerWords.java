@@ -74,6 +74,7 @@ final class AnswerWords {
         }
         RuleWords.byRule(reasons).forEach((rule, ofRule) -> {
             Card card = cards.apply(rule);
+            Reason first = ofRule.get(0);
             List<Item> details = new ArrayList<>();
             List<Wording> facts = ofRule.stream()
                     .flatMap(reason -> reason.facts().stream())
@@ -83,7 +84,7 @@ final class AnswerWords {
             if (!facts.isEmpty()) {
                 details.add(label("answer.by", Wording.list(Joint.SEMICOLON, facts)));
             }
-            details.add(label("answer.says", ValueWords.says(card.topic(), reason.kind(), reason.values())));
+            details.add(label("answer.says", ValueWords.says(card.topic(), first.kind(), first.values())));
             details.add(label("answer.basis", Wording.source(card.source())));
             draft.bullet(RuleWords.withIds(RuleWords.because(card), List.of(rule)), details);
         });
