@@ -31,7 +31,7 @@ final class DamagesShape implements Shape {
                 Damage found = (Damage) damage;
                 return found.equals(Damage.none(found.kind())) ? NONE : record().print(found, grades);
             },
-            node -> node.isText(NONE) || node.isText(kind(node).none().key())
+            node -> List.of(NONE, kind(node).none().key()).contains(node.value())
                     ? Damage.none(kind(node))
                     : record().read(node),
             definitions -> Shape.object("oneOf", List.of(Shape.object("const", NONE), record().schema(definitions))));

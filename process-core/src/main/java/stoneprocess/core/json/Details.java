@@ -36,7 +36,6 @@ import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Share;
-import stoneprocess.core.survey.ChangedBy;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.survey.Zone;
@@ -108,26 +107,41 @@ final class Details {
                 .whole("classSteps", 1)
                 .shape("from", SurveyShape.ANSWER)
                 .shape("to", SurveyShape.ANSWER)
-                .derived("changedBy", ChangedBy.class);
-        of(Change.OfMember.class).shape("member", SurveyShape.MEMBER).derived("changedBy", ChangedBy.class);
+                .derived("changedBy");
+        of(Change.OfMember.class).shape("member", SurveyShape.MEMBER).derived("changedBy");
         of(Change.OfDamage.class)
                 .whole("classSteps", 1)
                 .shape("from", DamagesShape.DAMAGE)
                 .shape("to", DamagesShape.DAMAGE)
-                .derived("changedBy", ChangedBy.class);
+                .derived("changedBy");
     }
 
     private final Map<String, String> names = new HashMap<>();
     private final Map<String, Shape> shapes = new HashMap<>();
-    private final Map<String, String> keys = new HashMap<>();
-    private final Map<String, Object> otherwise = new HashMap<>();
     private final Map<String, Function<Scope, Topic<?>>> topics = new HashMap<>();
-    private final Set<String> given = new HashSet<>();
-    private final Map<String, Class<?>> derived = new HashMap<>();
-    private String tag = "kind";
-    private String gradesPath = "";
-    private Function<Object, GritSequence> sequence = component -> GritSequence.standard();
-    private boolean orUnknown;
+
+    /** By component the method that gives what is printed, where it is not the component itself. */
+    final Map<String, String> printed = new HashMap<>();
+
+    /** What a component is where it is left out; where it is empty, it is left out. */
+    final Map<String, Object> otherwise = new HashMap<>();
+
+    /** Components that are not printed: what stands around tells them. */
+    final Set<String> given = new HashSet<>();
+
+    /** Methods whose result is printed for readers and checked when it is read back. */
+    final Set<String> derived = new HashSet<>();
+
+    /** The field that tells the records of a sealed interface apart. */
+    String tag = "kind";
+
+    /** Where the sequence of this record's grades is printed, and how it is got from the component there. */
+    String gradesPath = "";
+
+    Function<Object, GritSequence> sequence = component -> GritSequence.standard();
+
+    /** Whether a text "unknown" is the same as leaving out. */
+    boolean orUnknown;
 
     private Details() {}
 
@@ -156,7 +170,7 @@ final class Details {
 
     /** What is printed is what a method of the record gives; the shape reads it back. */
     private Details printed(String component, String method, Shape shape) {
-        keys.put(component, method);
+        printed.put(component, method);
         return shape(component, shape);
     }
 
@@ -185,27 +199,23 @@ final class Details {
         return shape(component, Leaves.text(longest));
     }
 
-    /** The component is not printed: it is told by what stands around. */
     private Details given(String component) {
         given.add(component);
         return this;
     }
 
-    /** What the component is where it is left out; where it is empty, it is left out. */
     private Details otherwise(String component, Object value) {
         otherwise.put(component, value);
         return this;
     }
 
-    /** A text "unknown" is the same as leaving out. */
     private Details orUnknown() {
         orUnknown = true;
         return this;
     }
 
-    /** A method's result that is printed for readers and checked when it is read back. */
-    private Details derived(String method, Class<?> type) {
-        derived.put(method, type);
+    private Details derived(String method) {
+        derived.add(method);
         return this;
     }
 
@@ -235,46 +245,13 @@ final class Details {
         return Optional.ofNullable(shapes.get(component));
     }
 
-    /** The method that gives what is printed, where it is not the component itself. */
-    Optional<String> keys(String component) {
-        return Optional.ofNullable(keys.get(component));
-    }
-
-    Optional<Object> otherwise(String component) {
-        return Optional.ofNullable(otherwise.get(component));
-    }
-
     /** The topic of the values that follow a component, where the component tells one. */
     Optional<Topic<?>> topicAfter(String component, Scope scope) {
         return Optional.ofNullable(topics.get(component)).map(topic -> topic.apply(scope));
     }
 
-    boolean isGiven(String component) {
-        return given.contains(component);
-    }
-
-    Map<String, Class<?>> derived() {
-        return derived;
-    }
-
-    String tag() {
-        return tag;
-    }
-
-    boolean isOrUnknown() {
-        return orUnknown;
-    }
-
-    String gradesPath() {
-        return gradesPath;
-    }
-
     /** True for the component that holds the sequence of the record's grades. */
     boolean holdsSequence(String component) {
         return gradesPath.equals(component) || gradesPath.startsWith(component + ".");
-    }
-
-    GritSequence sequence(Object component) {
-        return sequence.apply(component);
     }
 }

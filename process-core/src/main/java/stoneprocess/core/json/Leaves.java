@@ -26,7 +26,9 @@ import stoneprocess.core.topic.TrackKind;
 final class Leaves {
     private static final String GRADE = "(" + oneOf(Bond.class) + ")-[1-9][0-9]*";
 
-    static final Shape TEXT = Shape.of(text -> text, Node::text, Shape.object("type", "string"));
+    private static final Map<String, Object> ANY_TEXT = Shape.object("type", "string");
+
+    static final Shape TEXT = Shape.of(text -> text, Node::text, ANY_TEXT);
     static final Shape FLAG = Shape.of(flag -> flag, Node::flag, Shape.object("type", "boolean"));
     static final Shape COUNT = whole(0, Integer.MAX_VALUE);
 
@@ -62,30 +64,26 @@ final class Leaves {
             node -> node.checked(() -> SurveyField.named(node.text())),
             words(SurveyField.all().stream().map(SurveyField::name)));
 
-    static final Shape TOPIC = Shape.of(
-            topic -> ((Topic<?>) topic).id(),
-            node -> node.checked(() -> Topics.named(node.text())),
-            Shape.object("type", "string"));
+    static final Shape TOPIC =
+            Shape.of(topic -> ((Topic<?>) topic).id(), node -> node.checked(() -> Topics.named(node.text())), ANY_TEXT);
 
     /** An empty text where there is no topic. */
     static final Shape TOPIC_OR_NONE = Shape.of(
-            id -> id,
-            node -> node.text().isEmpty() ? Optional.empty() : Optional.of(TOPIC.read(node)),
-            Shape.object("type", "string"));
+            id -> id, node -> node.text().isEmpty() ? Optional.empty() : Optional.of(TOPIC.read(node)), ANY_TEXT);
 
-    static final Shape INPUT =
-            Shape.of(input -> ((Input) input).name(), node -> Input.named(node.text()), Shape.object("type", "string"));
+    static final Shape INPUT = Shape.of(input -> ((Input) input).name(), node -> Input.named(node.text()), ANY_TEXT);
 
     /** Values of the topic that the record around them names, by their keys. */
     static final Shape VALUES = Shape.of(
             keys -> keys,
-            node -> ((Topic<?>) node.scope().find("topic")).parse(node.list(Node::text), node.path()),
+            node -> ((Topic<?>) node.scope().find("topic"))
+                    .parse(node.array().stream().map(Node::text).toList(), node.path()),
             Shape.object("type", "array", "items", Shape.object("type", "string")));
 
     static final Shape CITATION_ID = Shape.of(
             source -> ((Citation) source).id(),
             node -> node.checked(() -> Sources.standard().get(node.text())),
-            Shape.object("type", "string"));
+            ANY_TEXT);
 
     private Leaves() {}
 

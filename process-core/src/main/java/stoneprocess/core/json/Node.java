@@ -1,13 +1,12 @@
 package stoneprocess.core.json;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
 
@@ -27,10 +26,6 @@ record Node(String path, Object value, Scope scope) {
         return value instanceof List<?> ? "an array" : String.valueOf(value);
     }
 
-    private String pathOf(String name) {
-        return pathOf(path, name);
-    }
-
     /** The path of a field; a name that no form has is cut short and stripped of what could break the line. */
     static String pathOf(String path, String name) {
         String shown = name.replaceAll("[^A-Za-z0-9_.-]", "?");
@@ -40,26 +35,25 @@ record Node(String path, Object value, Scope scope) {
         return path.isEmpty() ? shown : path + "." + shown;
     }
 
+    private <T> T as(Class<T> type, String accepted) {
+        if (type.isInstance(value)) {
+            return type.cast(value);
+        }
+        throw refused(accepted);
+    }
+
     @SuppressWarnings("unchecked")
     Map<String, Object> object() {
-        if (value instanceof Map<?, ?>) {
-            return (Map<String, Object>) value;
-        }
-        throw refused("an object");
+        return as(Map.class, "an object");
     }
 
     /** The same value, read inside a record of its own. */
     Node inner() {
-        return new Node(path, value, scope.inner());
+        return with(scope.inner());
     }
 
     Node with(Scope other) {
         return new Node(path, value, other);
-    }
-
-    /** This object, which must be of the given version of a form. */
-    Node form(String version) {
-        return form(List.of(version));
     }
 
     /** This object, which must be of one of the given versions of a form. */
@@ -68,7 +62,7 @@ record Node(String path, Object value, Scope scope) {
         if (format == null || !versions.contains(format)) {
             String accepted = String.join(", ", versions);
             throw new InvalidInputException(
-                    pathOf(RecordShape.FORMAT),
+                    pathOf(path, RecordShape.FORMAT),
                     format == null ? "nothing" : String.valueOf(format),
                     format == null ? accepted + "; the field is missing" : accepted);
         }
@@ -83,7 +77,7 @@ record Node(String path, Object value, Scope scope) {
                 scope.extras().ifPresent(extras -> extras.keep(path, name, field.getValue()));
             } else if (!accepted.contains(name)) {
                 throw new InvalidInputException(
-                        pathOf(name), "the field", "only the fields " + String.join(", ", accepted));
+                        pathOf(path, name), "the field", "only the fields " + String.join(", ", accepted));
             }
         }
         return this;
@@ -91,7 +85,7 @@ record Node(String path, Object value, Scope scope) {
 
     Optional<Node> optional(String name) {
         Object member = object().get(name);
-        return member == null ? Optional.empty() : Optional.of(new Node(pathOf(name), member, scope));
+        return member == null ? Optional.empty() : Optional.of(new Node(pathOf(path, name), member, scope));
     }
 
     /** The field, unless it is left out or "unknown", which mean the same. */
@@ -101,32 +95,20 @@ record Node(String path, Object value, Scope scope) {
 
     Node get(String name) {
         return optional(name)
-                .orElseThrow(() -> new InvalidInputException(pathOf(name), "nothing", "a value; the field is missing"));
-    }
-
-    boolean isText(String text) {
-        return text.equals(value);
+                .orElseThrow(() ->
+                        new InvalidInputException(pathOf(path, name), "nothing", "a value; the field is missing"));
     }
 
     String text() {
-        if (value instanceof String text) {
-            return text;
-        }
-        throw refused("a text");
+        return as(String.class, "a text");
     }
 
     boolean flag() {
-        if (value instanceof Boolean flag) {
-            return flag;
-        }
-        throw refused("true or false");
+        return as(Boolean.class, "true or false");
     }
 
     BigDecimal number() {
-        if (value instanceof BigDecimal number) {
-            return number;
-        }
-        throw refused("a number");
+        return as(BigDecimal.class, "a number");
     }
 
     int integer() {
@@ -138,18 +120,10 @@ record Node(String path, Object value, Scope scope) {
     }
 
     List<Node> array() {
-        if (value instanceof List<?> members) {
-            List<Node> nodes = new ArrayList<>();
-            for (int i = 0; i < members.size(); i++) {
-                nodes.add(new Node(path + "[" + i + "]", members.get(i), scope));
-            }
-            return nodes;
-        }
-        throw refused("an array");
-    }
-
-    <T> List<T> list(Function<Node, T> member) {
-        return array().stream().map(member).toList();
+        List<?> members = as(List.class, "an array");
+        return IntStream.range(0, members.size())
+                .mapToObj(i -> new Node(path + "[" + i + "]", members.get(i), scope))
+                .toList();
     }
 
     @SuppressWarnings({"unchecked", "rawtypes"})
@@ -179,7 +153,7 @@ record Node(String path, Object value, Scope scope) {
             for (int i = 0; i < named.size(); i++) {
                 if (parts.contains(named.get(i))) {
                     String part = String.join(".", named.subList(i, named.size()));
-                    throw new InvalidInputException(pathOf(part), e.value(), e.accepted());
+                    throw new InvalidInputException(pathOf(path, part), e.value(), e.accepted());
                 }
             }
             throw path.isEmpty() ? e : new InvalidInputException(path, e.value(), e.accepted());

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -84,28 +85,24 @@ final class RecordShape implements Shape {
     private Part part(RecordComponent component) {
         String name = component.getName();
         Typed declared = type.resolve(component.getGenericType());
-        boolean optional =
-                declared.raw() == Optional.class && details.keys(name).isEmpty();
+        String printed = details.printed.getOrDefault(name, name);
+        boolean optional = declared.raw() == Optional.class && printed.equals(name);
         Typed present = optional ? declared.argument(0) : declared;
         return new Part(
                 name,
                 details.name(name),
-                details.keys(name).map(this::method).orElseGet(component::getAccessor),
+                method(printed),
                 isPrinted(name) ? details.shape(name).orElseGet(() -> Shapes.of(present)) : Leaves.TEXT,
                 optional,
-                details.otherwise(name));
+                Optional.ofNullable(details.otherwise.get(name)));
     }
 
     private Method method(String name) {
-        try {
-            return type.raw().getMethod(name);
-        } catch (NoSuchMethodException e) {
-            throw new IllegalArgumentException(type.raw() + " has no " + name, e);
-        }
+        return reflect(() -> type.raw().getMethod(name));
     }
 
     private boolean isPrinted(String component) {
-        return !component.equals(EXTRAS) && !details.isGiven(component);
+        return !component.equals(EXTRAS) && !details.given.contains(component);
     }
 
     private Stream<Part> printed() {
@@ -116,7 +113,7 @@ final class RecordShape implements Shape {
     private List<String> names() {
         List<String> names = new ArrayList<>(constants.keySet());
         printed().map(Part::name).forEach(names::add);
-        details.derived().keySet().stream().map(details::name).forEach(names::add);
+        details.derived.stream().map(details::name).forEach(names::add);
         return names;
     }
 
@@ -125,10 +122,10 @@ final class RecordShape implements Shape {
         Grades grades = around;
         Map<String, Object> components = new LinkedHashMap<>();
         for (Part part : parts()) {
-            Object component = call(part.accessor, value);
+            Object component = reflect(() -> part.accessor.invoke(value));
             components.put(part.component, component);
             if (details.holdsSequence(part.component)) {
-                grades = new Grades(Optional.of(details.sequence(component)), details.gradesPath());
+                grades = new Grades(Optional.of(details.sequence.apply(component)), details.gradesPath);
             }
         }
         Map<String, Object> fields = new LinkedHashMap<>(constants);
@@ -139,7 +136,7 @@ final class RecordShape implements Shape {
                 fields.put(part.name, part.shape.print(present, grades));
             }
         }
-        for (String method : details.derived().keySet()) {
+        for (String method : details.derived) {
             fields.put(details.name(method), derived(value, method));
         }
         return Extras.insert(components.get(EXTRAS), fields);
@@ -151,20 +148,22 @@ final class RecordShape implements Shape {
                 || component instanceof Map<?, ?> entries && entries.isEmpty();
     }
 
-    private Object derived(Object value, String method) {
-        try {
-            Shape shape = Shapes.of(details.derived().get(method));
-            return shape.print(call(type.raw().getMethod(method), value), Grades.ANY);
-        } catch (NoSuchMethodException e) {
-            throw new IllegalStateException(e);
-        }
+    private Object derived(Object value, String name) {
+        Method method = method(name);
+        return Shapes.of(method.getReturnType()).print(reflect(() -> method.invoke(value)), Grades.ANY);
     }
 
-    private static Object call(Method accessor, Object value) {
+    /** Runs a look-up or a call; what a constructor refuses is thrown as it is. */
+    private <T> T reflect(Callable<T> work) {
         try {
-            return accessor.invoke(value);
-        } catch (IllegalAccessException | InvocationTargetException e) {
-            throw new IllegalStateException(accessor + " cannot be called", e);
+            return work.call();
+        } catch (InvocationTargetException e) {
+            if (e.getCause() instanceof RuntimeException refused) {
+                throw refused;
+            }
+            throw new IllegalStateException(type.raw() + " failed", e);
+        } catch (Exception e) {
+            throw new IllegalStateException(type.raw() + " cannot be read or written", e);
         }
     }
 
@@ -175,7 +174,7 @@ final class RecordShape implements Shape {
         Node node =
                 around.with(keeps ? around.scope().with(extras) : around.scope().inner());
         if (constants.containsKey(FORMAT)) {
-            node.form(constants.get(FORMAT));
+            node.form(List.of(constants.get(FORMAT)));
         }
         List<String> names = names();
         node.only(names);
@@ -183,7 +182,7 @@ final class RecordShape implements Shape {
         for (int i = 0; i < components.length; i++) {
             if (details.holdsSequence(parts().get(i).component)) {
                 components[i] = read(parts().get(i), node);
-                node = node.with(node.scope().with(details.sequence(components[i])));
+                node = node.with(node.scope().with(details.sequence.apply(components[i])));
             }
         }
         for (int i = 0; i < components.length; i++) {
@@ -197,8 +196,8 @@ final class RecordShape implements Shape {
                 details.topicAfter(part.component, scope).ifPresent(topic -> scope.put("topic", topic));
             }
         }
-        Object made = node.checkedParts(names, () -> make(components));
-        for (String method : details.derived().keySet()) {
+        Object made = node.checkedParts(names, () -> reflect(() -> constructor.newInstance(components)));
+        for (String method : details.derived) {
             Node told = node.get(details.name(method));
             Object expected = derived(made, method);
             if (!told.value().equals(expected)) {
@@ -209,28 +208,15 @@ final class RecordShape implements Shape {
     }
 
     private Object read(Part part, Node node) {
-        if (details.isGiven(part.component)) {
+        if (details.given.contains(part.component)) {
             return node.scope().find(part.component);
         }
         if (!part.mayBeAbsent()) {
             return part.shape.read(node.get(part.name));
         }
         Optional<Object> found =
-                (details.isOrUnknown() ? node.known(part.name) : node.optional(part.name)).map(part.shape::read);
+                (details.orUnknown ? node.known(part.name) : node.optional(part.name)).map(part.shape::read);
         return part.optional ? found : found.or(part::otherwise).orElseThrow();
-    }
-
-    private Object make(@Nullable Object[] components) {
-        try {
-            return constructor.newInstance(components);
-        } catch (InvocationTargetException e) {
-            if (e.getCause() instanceof RuntimeException refused) {
-                throw refused;
-            }
-            throw new IllegalStateException(constructor + " failed", e);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(constructor + " cannot be called", e);
-        }
     }
 
     @Override
@@ -241,19 +227,13 @@ final class RecordShape implements Shape {
 
     /** A form inside another one has a schema of its own; the first of the versions that are read is the one printed. */
     static Map<String, Object> ofItsOwnForm(List<String> versions) {
-        return Shape.object(
-                "description",
-                "As the schema of " + versions.get(0) + " describes it.",
-                "type",
-                "object",
-                "properties",
-                Shape.object(
-                        FORMAT,
-                        versions.size() == 1
-                                ? Shape.object("const", versions.get(0))
-                                : Leaves.words(versions.stream())),
-                "required",
-                List.of(FORMAT));
+        Map<String, Object> read =
+                versions.size() == 1 ? Shape.object("const", versions.get(0)) : Leaves.words(versions.stream());
+        Map<String, Object> schema =
+                Shape.object("description", "As the schema of " + versions.get(0) + " describes it.");
+        schema.putAll(Shape.object("type", "object", "properties", Shape.object(FORMAT, read)));
+        schema.put("required", List.of(FORMAT));
+        return schema;
     }
 
     /** The schema of the object itself. */
@@ -262,14 +242,13 @@ final class RecordShape implements Shape {
         constants.forEach((name, value) -> properties.put(name, Shape.object("const", value)));
         printed().forEach(part -> {
             Map<String, Object> schema = part.shape.schema(definitions);
-            boolean orUnknown = part.mayBeAbsent() && details.isOrUnknown();
+            boolean orUnknown = part.mayBeAbsent() && details.orUnknown;
             properties.put(
                     part.name,
                     orUnknown ? Shape.object("anyOf", List.of(schema, Shape.object("const", Node.UNKNOWN))) : schema);
         });
-        details.derived()
-                .forEach((method, of) ->
-                        properties.put(details.name(method), Shapes.of(of).schema(definitions)));
+        details.derived.forEach(method -> properties.put(
+                details.name(method), Shapes.of(method(method).getReturnType()).schema(definitions)));
         List<String> required = new ArrayList<>(properties.keySet());
         printed().filter(Part::mayBeAbsent).map(Part::name).forEach(required::remove);
         return Leaves.objectSchema(properties, required);

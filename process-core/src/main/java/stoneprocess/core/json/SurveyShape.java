@@ -1,5 +1,6 @@
 package stoneprocess.core.json;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -96,12 +97,10 @@ final class SurveyShape implements Shape {
     }
 
     private static List<String> names() {
-        return Stream.of(
-                        Stream.of(RecordShape.FORMAT, TITLE),
-                        sections().keySet().stream(),
-                        Stream.of("zones", "readings"))
-                .flatMap(names -> names)
-                .toList();
+        List<String> names = new ArrayList<>(List.of(RecordShape.FORMAT, TITLE));
+        names.addAll(sections().keySet());
+        names.addAll(List.of("zones", "readings"));
+        return names;
     }
 
     @Override
@@ -183,24 +182,20 @@ final class SurveyShape implements Shape {
     }
 
     private static Map<String, Object> schema(SurveyField<?> field, Definitions definitions) {
-        if (field.kind() instanceof FieldKind.Choice choice) {
-            return definitions.answer(field.name(), "", words(Leaves.keys(choice.type())));
-        }
-        if (field.kind() instanceof FieldKind.StoneName) {
-            return definitions.answer(
-                    field.name(),
-                    "",
-                    words(StoneCatalogue.standard().all().stream().map(Stone::name)));
-        }
         String limits = field.kind() instanceof FieldKind.Measure measure
                 ? "Accepted: " + SurveyField.printLimits(measure) + "."
                 : "";
-        return definitions.answer(
-                field.name(),
-                limits,
-                Shape.object(
-                        "oneOf",
-                        List.of(shape(field.kind()).schema(definitions), Shape.object("const", Node.UNKNOWN))));
+        return definitions.answer(field.name(), limits, schema(field.kind(), definitions));
+    }
+
+    private static Map<String, Object> schema(FieldKind kind, Definitions definitions) {
+        if (kind instanceof FieldKind.Choice choice) {
+            return words(Leaves.keys(choice.type()));
+        }
+        if (kind instanceof FieldKind.StoneName) {
+            return words(StoneCatalogue.standard().all().stream().map(Stone::name));
+        }
+        return Shape.object("oneOf", List.of(shape(kind).schema(definitions), Shape.object("const", Node.UNKNOWN)));
     }
 
     private static Map<String, Object> words(Stream<String> words) {

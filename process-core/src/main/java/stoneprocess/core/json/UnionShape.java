@@ -12,7 +12,7 @@ final class UnionShape implements Shape {
 
     UnionShape(Typed type) {
         this.type = type;
-        tag = Details.find(type.raw()).tag();
+        tag = Details.find(type.raw()).tag;
         for (Class<?> permitted : type.raw().getPermittedSubclasses()) {
             String value = Typed.kebab(permitted.getSimpleName()).replaceFirst("^of-", "");
             RecordShape shape = new RecordShape(Typed.of(permitted), tag, value);

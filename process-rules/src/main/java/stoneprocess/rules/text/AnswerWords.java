@@ -5,12 +5,9 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
+import stoneprocess.core.answer.Closing;
 import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
@@ -43,22 +40,26 @@ final class AnswerWords {
         return phrase("answer.impasse");
     }
 
-    /** The values of a decision, or that it has none. */
-    static <V> Wording values(Topic<V> topic, List<V> values) {
-        return values.isEmpty() ? phrase("answer.nothing") : ValueWords.values(topic, values);
+    /** How a matter ended, with the rules that spoke to it. */
+    static <V> Wording ending(Topic<V> topic, Closing closing, List<V> values, List<String> rules) {
+        return RuleWords.withIds(
+                switch (closing) {
+                    case IMPASSE -> phrase("answer.impasse");
+                    case NOT_REACHED -> phrase("answer.not-reached");
+                    case DECIDED -> values.isEmpty() ? phrase("answer.nothing") : ValueWords.values(topic, values);
+                },
+                rules);
     }
 
     /** The same, or how many values there are, in few words. */
     static Wording outcomeInFew(Outcome outcome) {
         Wording all = outcome(outcome);
-        return outcome instanceof Decision<?> decision && !decision.values().isEmpty()
-                ? new Wording.Shortest(
-                        FEW + 1,
-                        List.of(
-                                all,
-                                phrase("answer.several")
-                                        .with("count", decision.values().size())))
-                : all;
+        if (outcome instanceof Decision<?> decision && !decision.values().isEmpty()) {
+            int count = decision.values().size();
+            return new Wording.Shortest(
+                    FEW + 1, List.of(all, phrase("answer.several").with("count", count)));
+        }
+        return all;
     }
 
     /** The first that is short enough, from the richest on. */
@@ -68,25 +69,22 @@ final class AnswerWords {
 
     /** Rules with what they say of their topics and on which facts, one after the other. */
     static void reasons(Draft draft, String heading, List<Reason> reasons, Function<String, Card> cards) {
-        if (reasons.isEmpty()) {
-            return;
+        if (!reasons.isEmpty()) {
+            draft.section(heading);
         }
-        draft.section(heading);
-        Map<String, Set<Wording>> factsByRule = new LinkedHashMap<>();
-        Map<String, Reason> byRule = new LinkedHashMap<>();
-        for (Reason reason : reasons) {
-            byRule.putIfAbsent(reason.rule(), reason);
-            Set<Wording> known = factsByRule.computeIfAbsent(reason.rule(), rule -> new LinkedHashSet<>());
-            reason.facts().forEach(fact -> known.add(FactWords.so(fact)));
-        }
-        byRule.forEach((rule, reason) -> {
+        RuleWords.byRule(reasons).forEach((rule, ofRule) -> {
             Card card = cards.apply(rule);
+            Reason first = ofRule.get(0);
             List<Item> details = new ArrayList<>();
-            Set<Wording> facts = factsByRule.getOrDefault(rule, Set.of());
+            List<Wording> facts = ofRule.stream()
+                    .flatMap(reason -> reason.facts().stream())
+                    .map(FactWords::so)
+                    .distinct()
+                    .toList();
             if (!facts.isEmpty()) {
                 details.add(label("answer.by", Wording.list(Joint.SEMICOLON, facts)));
             }
-            details.add(label("answer.says", ValueWords.says(card.topic(), reason.kind(), reason.values())));
+            details.add(label("answer.says", ValueWords.says(card.topic(), first.kind(), first.values())));
             details.add(label("answer.basis", Wording.source(card.source())));
             draft.bullet(RuleWords.withIds(RuleWords.because(card), List.of(rule)), details);
         });
@@ -94,7 +92,7 @@ final class AnswerWords {
 
     /** Questions of the survey with what it answers and how to look again. */
     static void checks(Draft draft, Collection<String> questions, List<FieldAnswer> answers) {
-        for (String field : questions) {
+        draft.list("answer.to-overturn", questions, field -> {
             List<Wording> words = new ArrayList<>();
             words.add(FieldWords.question(field));
             answers.stream()
@@ -103,8 +101,8 @@ final class AnswerWords {
                     .ifPresent(answer ->
                             words.add(phrase("answer.survey-says").with("answer", FieldWords.answer(answer))));
             words.add(phrase("answer.check-by").with("how", FieldWords.howFound(field)));
-            draft.bullet(Wording.list(Joint.SENTENCES, words));
-        }
+            return Wording.list(Joint.SENTENCES, words);
+        });
     }
 
     /** How a topic is decided, in the terms of the topic where the bundles have them. */
@@ -120,12 +118,9 @@ final class AnswerWords {
                 .filter(fact -> !fact.fields().isEmpty())
                 .findFirst()
                 .orElse(matched.get(0));
-        return phrase("answer.check")
-                .with(
-                        "fact",
-                        first.name().equals("Step")
-                                ? ValueWords.topic(Topics.GRIT_PATH)
-                                : FactWords.name(first.name()));
+        boolean step = first.name().equals("Step");
+        Wording fact = step ? ValueWords.topic(Topics.GRIT_PATH) : FactWords.name(first.name());
+        return phrase("answer.check").with("fact", fact);
     }
 
     /** A rule by its title, with its id. */
@@ -141,11 +136,5 @@ final class AnswerWords {
     /** A rule by its id alone. */
     static Wording rule(String id) {
         return phrase("card.title").with("title", id);
-    }
-
-    /** What a number is about; its own name where the bundles have no words for it. */
-    static Wording parameter(String name) {
-        String key = "parameter." + name;
-        return Language.english().has(key) ? phrase(key) : Wording.name(name);
     }
 }

@@ -31,19 +31,16 @@ public final class AuditText {
         List<AuditFinding> explained = report.findings().stream()
                 .filter(finding -> finding.explained().isPresent())
                 .toList();
-        Draft draft = Draft.untitled(Parameters.standard());
-        draft.paragraph(phrase("audit.looked-at")
-                .with(
-                        "rules",
-                        report.topics().stream()
-                                .mapToInt(AuditReport.Space::rules)
-                                .sum())
-                .with("topics", report.topics().size())
-                .with("combinations", new Wording.Number(new BigDecimal(report.combinations()), true)));
-        draft.section(
-                open.isEmpty()
-                        ? phrase("audit.nothing-open")
-                        : phrase("audit.open").with("count", open.size()));
+        int rules = report.topics().stream().mapToInt(AuditReport.Space::rules).sum();
+        Draft draft = Draft.untitled(Parameters.standard())
+                .paragraph(phrase("audit.looked-at")
+                        .with("rules", rules)
+                        .with("topics", report.topics().size())
+                        .with("combinations", new Wording.Number(new BigDecimal(report.combinations()), true)))
+                .section(
+                        open.isEmpty()
+                                ? phrase("audit.nothing-open")
+                                : phrase("audit.open").with("count", open.size()));
         open.forEach(finding -> tell(draft, finding));
         if (!explained.isEmpty()) {
             draft.section(phrase("audit.explained").with("count", explained.size()));
@@ -62,13 +59,7 @@ public final class AuditText {
                                 .with("topic", finding.topicId())
                                 .with("kind", finding.kind());
                 });
-        finding.rules()
-                .forEach(rule -> draft.labelled(
-                        "audit.rule",
-                        cards.card(rule)
-                                .<Wording>map(card ->
-                                        phrase("audit.title").with("id", rule).with("title", Wording.title(card)))
-                                .orElse(Wording.name(rule))));
+        finding.rules().forEach(rule -> draft.labelled("audit.rule", title(rule)));
         if (!finding.values().isEmpty()) {
             draft.labelled("audit.about", names(Joint.COMMA, finding.values()));
         }
@@ -76,11 +67,7 @@ public final class AuditText {
             draft.labelled("audit.shown-by", names(Joint.SEMICOLON, finding.details()));
         }
         if (!finding.facts().isEmpty()) {
-            draft.labelled(
-                    "audit.facts",
-                    Wording.list(
-                            Joint.SEMICOLON,
-                            finding.facts().stream().map(AuditText::fact).toList()));
+            draft.labelled("audit.facts", Wording.list(Joint.SEMICOLON, finding.facts(), AuditText::fact));
         }
         if (finding.survey().isPresent()) {
             draft.labelled("audit.survey", phrase("audit.survey-in-json"));
@@ -88,9 +75,15 @@ public final class AuditText {
         finding.explained().ifPresent(reason -> draft.labelled("audit.may-stay", Wording.name(reason)));
     }
 
+    private Wording title(String rule) {
+        return cards.card(rule)
+                .<Wording>map(card -> phrase("audit.title").with("id", rule).with("title", Wording.title(card)))
+                .orElse(Wording.name(rule));
+    }
+
     /** Facts, topics and values stand here as their keys, as chapters and JSON have them. */
     private static Wording names(Joint joint, List<String> keys) {
-        return Wording.list(joint, keys.stream().map(Wording::name).toList());
+        return Wording.list(joint, keys, Wording::name);
     }
 
     private static Wording fact(MatchedFact fact) {

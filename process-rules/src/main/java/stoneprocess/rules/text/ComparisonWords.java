@@ -40,24 +40,18 @@ final class ComparisonWords {
         sides.add(label("difference.one", ending(differs.one(), differs.rulesOfOne())));
         sides.add(label("difference.other", ending(differs.other(), differs.rulesOfOther())));
         if (!differs.through().isEmpty()) {
-            List<Wording> through = differs.through().stream()
-                    .map(input -> input instanceof Input.OfTopic before
-                            ? ValueWords.topic(before.topic())
-                            : Wording.name(input.name()))
-                    .toList();
-            sides.add(label("comparison.through", Wording.list(Joint.COMMA, through)));
+            Wording through = Wording.list(Joint.COMMA, differs.through(), ComparisonWords::input);
+            sides.add(label("comparison.through", through));
         }
         return sides;
     }
 
+    private static Wording input(Input input) {
+        return input instanceof Input.OfTopic before ? ValueWords.topic(before.topic()) : Wording.name(input.name());
+    }
+
     private static <V> Wording ending(Comparison.Ending<V> ending, List<String> rules) {
-        return RuleWords.withIds(
-                switch (ending.end()) {
-                    case IMPASSE -> phrase("answer.impasse");
-                    case NOT_REACHED -> phrase("answer.not-reached");
-                    case DECIDED -> AnswerWords.values(ending.topic(), ending.values());
-                },
-                rules);
+        return AnswerWords.ending(ending.topic(), ending.end(), ending.values(), rules);
     }
 
     private static Wording brief(Comparison comparison) {

@@ -10,7 +10,6 @@ import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.answer.MatterDifference;
 import stoneprocess.core.answer.Side;
 import stoneprocess.core.answer.Split;
-import stoneprocess.core.answer.TrackDifference;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
@@ -28,12 +27,24 @@ final class DifferenceWords {
     static Document full(Wording title, List<Wording> changes, Difference difference, Parameters parameters) {
         Draft draft =
                 Draft.titled(title, parameters).inOneLine(brief(difference)).paragraph(summary(difference));
-        list(draft, "difference.changes", changes);
+        draft.list("difference.changes", changes, Function.identity());
         if (changes.isEmpty()) {
             split(draft, "difference.answers", difference.answers(), DifferenceWords::answer);
         }
-        tracks(draft, difference.tracks());
-        matters(draft, difference);
+        sides(
+                draft,
+                "difference.grits",
+                difference.tracks(),
+                track -> ValueWords.track(track.track()),
+                track -> grades(track.one()),
+                track -> grades(track.other()));
+        sides(
+                draft,
+                "difference.matters",
+                changed(difference),
+                DifferenceWords::matter,
+                matter -> side(matter.one()),
+                matter -> side(matter.other()));
         split(draft, "difference.preparation", difference.preparation(), planned -> ValueWords.name(planned.task()));
         split(draft, "difference.warnings", difference.warnings(), warning -> {
             Wording hazard = ValueWords.name(warning.hazard());
@@ -41,10 +52,7 @@ final class DifferenceWords {
         });
         split(draft, "difference.questions", difference.questions(), FieldWords::question);
         split(draft, "difference.offers", difference.counterOffers(), offer -> Wording.of(offer.kind()));
-        list(
-                draft,
-                "difference.parameters",
-                difference.parameters().stream().map(Wording::name).toList());
+        draft.list("difference.parameters", difference.parameters(), Wording::name);
         split(
                 draft,
                 "difference.rulebases",
@@ -66,33 +74,28 @@ final class DifferenceWords {
         return Wording.sentences(FieldWords.question(answer.field()), FieldWords.answer(answer));
     }
 
-    private static void list(Draft draft, String heading, List<? extends Wording> lines) {
-        if (!lines.isEmpty()) {
-            draft.section(heading);
-            lines.forEach(draft::bullet);
-        }
-    }
-
     private static <T> void split(Draft draft, String heading, Split<T> split, Function<T, Wording> word) {
-        if (split.isEmpty()) {
-            return;
+        if (!split.isEmpty()) {
+            draft.section(heading);
         }
-        draft.section(heading);
         split.one().stream().map(word).distinct().forEach(line -> draft.labelled("difference.one", line));
         split.other().stream().map(word).distinct().forEach(line -> draft.labelled("difference.other", line));
     }
 
-    private static void tracks(Draft draft, List<TrackDifference> tracks) {
-        if (tracks.isEmpty()) {
-            return;
+    private static <T> void sides(
+            Draft draft,
+            String heading,
+            List<T> differences,
+            Function<T, Wording> what,
+            Function<T, Wording> one,
+            Function<T, Wording> other) {
+        if (!differences.isEmpty()) {
+            draft.section(heading);
         }
-        draft.section("difference.grits");
-        for (TrackDifference track : tracks) {
-            draft.bullet(
-                    ValueWords.track(track.track()),
-                    label("difference.one", grades(track.one())),
-                    label("difference.other", grades(track.other())));
-        }
+        differences.forEach(difference -> draft.bullet(
+                what.apply(difference),
+                label("difference.one", one.apply(difference)),
+                label("difference.other", other.apply(difference))));
     }
 
     private static Wording grades(List<String> grades) {
@@ -107,28 +110,8 @@ final class DifferenceWords {
         return ValueWords.matter(matter.matter().topic(), matter.matter().subject());
     }
 
-    private static void matters(Draft draft, Difference difference) {
-        List<MatterDifference> changed = changed(difference);
-        if (changed.isEmpty()) {
-            return;
-        }
-        draft.section("difference.matters");
-        for (MatterDifference matter : changed) {
-            draft.bullet(
-                    matter(matter),
-                    label("difference.one", side(matter.one())),
-                    label("difference.other", side(matter.other())));
-        }
-    }
-
     private static <V> Wording side(Side<V> side) {
-        return RuleWords.withIds(
-                switch (side.closing()) {
-                    case IMPASSE -> phrase("answer.impasse");
-                    case NOT_REACHED -> phrase("answer.not-reached");
-                    case DECIDED -> AnswerWords.values(side.topic(), side.values());
-                },
-                side.rules());
+        return AnswerWords.ending(side.topic(), side.closing(), side.values(), side.rules());
     }
 
     private static Wording brief(Difference difference) {

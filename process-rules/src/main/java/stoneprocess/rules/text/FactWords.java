@@ -2,7 +2,6 @@ package stoneprocess.rules.text;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +31,9 @@ import stoneprocess.rules.text.document.Wording;
 final class FactWords {
     private static final String MACHINE = Equipment.MachineOnHand.class.getSimpleName();
     private static final String STEP = Step.class.getSimpleName();
-    private static final Map<String, Map<String, Term>> CLASSES = new LinkedHashMap<>();
+
+    /** The classes of each fact of a floor, by their keys. */
+    static final Map<String, Map<String, Term>> CLASSES = new LinkedHashMap<>();
 
     static {
         for (Class<?> type : Facts.types()) {
@@ -63,17 +64,8 @@ final class FactWords {
                                 Term::key, Function.identity(), (first, second) -> first, LinkedHashMap::new)));
     }
 
-    /** The keys of the phrases that a fact of a floor can need. */
-    static List<String> keys() {
-        List<String> keys = new ArrayList<>();
-        CLASSES.forEach((fact, classes) -> {
-            keys.add("fact." + fact);
-            classes.values().forEach(term -> keys.add(key(fact, term)));
-        });
-        return keys;
-    }
-
-    private static String key(String fact, Term term) {
+    /** The key of the phrase for a class of a fact. */
+    static String key(String fact, Term term) {
         String own = "fact." + fact + "." + term.key();
         return Language.english().has(own) ? own : ValueWords.nameKey(term);
     }

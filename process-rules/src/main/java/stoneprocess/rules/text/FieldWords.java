@@ -50,11 +50,7 @@ final class FieldWords {
         }
         return answer.given().isEmpty()
                 ? phrase("answer.none-there")
-                : Wording.list(
-                        Joint.SEMICOLON,
-                        answer.given().stream()
-                                .map(given -> given(answer.field(), given))
-                                .toList());
+                : Wording.list(Joint.SEMICOLON, answer.given(), given -> given(answer.field(), given));
     }
 
     private static Wording given(String field, Given given) {

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
@@ -17,7 +16,6 @@ import stoneprocess.core.plan.Track;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
-import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Draft;
@@ -41,41 +39,36 @@ final class FollowChanges {
         found.grades();
         found.added("follow.change-prepare", Plan::tasks);
         found.added("follow.change-repair", Plan::repairs);
-        found.hazards();
+        found.added("follow.change-hazard", plan.warnings(), ahead.warnings(), SafetyWarning::hazard, Wording::of);
         found.added("follow.change-owner", Plan::acceptances);
         found.added("follow.change-closing", Plan::finishTasks);
-        found.questions();
+        found.added(
+                "follow.change-question", plan.questions(), ahead.questions(), Question::field, FieldWords::question);
         draft.section("follow.changes");
         if (found.changes.isEmpty()) {
             draft.bullet("follow.unchanged");
         }
-        found.changes.forEach(draft::bullet);
-    }
-
-    private void changed(String key, Wording change) {
-        changes.add(phrase(key).with("change", change));
+        draft.bullets(found.changes, Function.identity());
     }
 
     private void status(RuleWords cards) {
         if (ahead.status() != plan.status()) {
-            changed("follow.change-status", Wording.of(ahead.status()));
-            stops().forEach(rule -> changed("follow.change-reason", cards.because(rule)));
+            changes.add(phrase("follow.change-status").with("change", ahead.status()));
+            stops().forEach(rule -> changes.add(phrase("follow.change-reason").with("change", cards.because(rule))));
         }
     }
 
     /** The rules behind a refusal, an impasse or a wait of the plan ahead. */
     private List<String> stops() {
-        Stream<Reason> verdict = ahead.decision(Topics.VERDICT, Subject.FLOOR).stream()
+        List<Reason> reasons = new ArrayList<>(ahead.refusals());
+        ahead.decision(Topics.VERDICT, Subject.FLOOR).stream()
                 .flatMap(decision -> decision.won().stream())
-                .filter(Reason::certain);
-        Stream<Reason> impasses = ahead.impasses().stream()
+                .filter(Reason::certain)
+                .forEach(reasons::add);
+        ahead.impasses().stream()
                 .filter(impasse -> impasse.topic().isBlocking())
-                .flatMap(impasse -> Stream.concat(impasse.needs().stream(), impasse.vetoes().stream()));
-        return Stream.of(ahead.refusals().stream(), verdict, impasses)
-                .flatMap(Function.identity())
-                .map(Reason::rule)
-                .distinct()
-                .toList();
+                .forEach(impasse -> reasons.addAll(impasse.reasons()));
+        return RuleWords.rules(reasons);
     }
 
     private void finish() {
@@ -102,27 +95,20 @@ final class FollowChanges {
         }
     }
 
-    private void hazards() {
-        List<Hazard> known = plan.warnings().stream().map(SafetyWarning::hazard).toList();
-        ahead.warnings().stream()
-                .map(SafetyWarning::hazard)
-                .filter(hazard -> !known.contains(hazard))
-                .forEach(hazard -> changed("follow.change-hazard", Wording.of(hazard)));
+    private <T extends Term> void added(String key, Function<Plan, List<T>> part) {
+        added(
+                key,
+                plan.plan().map(part).orElse(List.of()),
+                ahead.plan().map(part).orElse(List.of()),
+                Function.identity(),
+                Wording::of);
     }
 
-    private void questions() {
-        List<String> known = plan.questions().stream().map(Question::field).toList();
-        ahead.questions().stream()
-                .map(Question::field)
-                .filter(field -> !known.contains(field))
-                .forEach(field -> changed("follow.change-question", FieldWords.question(field)));
-    }
-
-    private void added(String key, Function<Plan, List<? extends Term>> part) {
-        List<? extends Term> before =
-                plan.plan().<List<? extends Term>>map(part).orElse(List.of());
-        ahead.plan().<List<? extends Term>>map(part).orElse(List.of()).stream()
-                .filter(term -> !before.contains(term))
-                .forEach(term -> changed(key, Wording.of(term)));
+    private <M, T> void added(String key, List<M> before, List<M> now, Function<M, T> part, Function<T, Wording> word) {
+        List<T> known = before.stream().map(part).toList();
+        now.stream()
+                .map(part)
+                .filter(added -> !known.contains(added))
+                .forEach(added -> changes.add(phrase(key).with("change", word.apply(added))));
     }
 }

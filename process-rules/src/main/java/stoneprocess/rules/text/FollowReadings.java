@@ -107,9 +107,7 @@ final class FollowReadings {
     }
 
     private static Wording basis(ForecastBasis basis) {
-        Wording sources = Wording.list(
-                Wording.Joint.SEMICOLON,
-                basis.sources().stream().map(Wording::source).toList());
+        Wording sources = Wording.list(Wording.Joint.SEMICOLON, basis.sources(), Wording::source);
         return basis.defaultsOnly()
                 ? phrase("follow.basis-defaults").with("sources", sources)
                 : phrase("follow.basis-readings")

@@ -2,16 +2,12 @@ package stoneprocess.rules.text;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.log.EventKind;
 import stoneprocess.core.log.Sign;
-import stoneprocess.core.survey.Presence;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.Fault;
@@ -24,13 +20,12 @@ import stoneprocess.rules.text.document.Wording.Joint;
 
 /** Words for the facts that a rule about a job log has matched. */
 final class LoggedFacts {
-    private static final Map<String, Map<String, Term>> CLASSES = new LinkedHashMap<>();
-    private static final Set<String> FIELDS = new LinkedHashSet<>();
+    /** The classes of each fact about the work, by their keys. */
+    static final Map<String, Map<String, Term>> CLASSES = new LinkedHashMap<>();
 
     static {
         for (Class<?> type : Facts.types()) {
             if (type.getEnclosingClass() == OnSite.class) {
-                FIELDS.addAll(Facts.fields(type));
                 Facts.space(type).forEach(LoggedFacts::add);
             }
         }
@@ -47,29 +42,14 @@ final class LoggedFacts {
         }
     }
 
-    /** The keys of the phrases that a fact about the work can need. */
-    static List<String> keys() {
-        List<String> keys = new ArrayList<>();
-        CLASSES.forEach((name, classes) -> {
-            if (!name.contains(":")) {
-                classes.values().forEach(term -> keys.add(key(name, term)));
-            }
-        });
-        FIELDS.forEach(field -> keys.add(field(field)));
-        for (Class<?> type : List.of(OnSite.SignSeen.class, OnSite.EventStands.class, OnSite.BondRun.class)) {
-            for (Presence presence : Presence.values()) {
-                keys.add("fact." + type.getSimpleName() + "." + presence.key());
-            }
-        }
-        return keys;
-    }
-
-    private static String key(String fact, Term term) {
+    /** The key of the phrase for a class of a fact. */
+    static String key(String fact, Term term) {
         String own = "fact." + fact + "." + term.key();
         return Language.english().has(own) ? own : Wording.key(term);
     }
 
-    private static String field(String name) {
+    /** The key of the phrase for a field of the log or of the survey. */
+    static String field(String name) {
         return Language.english().has("log." + name) ? "log." + name : "field." + name;
     }
 
@@ -83,13 +63,7 @@ final class LoggedFacts {
             boolean logged =
                     fact.fields().stream().allMatch(name -> Language.english().has("log." + name));
             return phrase(logged ? "fact.absent" : "fact.not-known")
-                    .with(
-                            "what",
-                            Wording.list(
-                                    Joint.COMMA,
-                                    fact.fields().stream()
-                                            .map(LoggedFacts::open)
-                                            .toList()));
+                    .with("what", Wording.list(Joint.COMMA, fact.fields(), LoggedFacts::open));
         }
         String value = fact.mayBe().get(0);
         int mark = fact.name().indexOf(':');
@@ -101,32 +75,21 @@ final class LoggedFacts {
     }
 
     private static Wording oneOfMany(String fact, String which, String value) {
-        Class<? extends Enum<?>> words;
+        if (fact.equals(OnSite.Suspected.class.getSimpleName())) {
+            return phrase("fact.suspected")
+                    .with("fault", Term.parse(Fault.class, which, fact))
+                    .with("standing", phrase("Standing." + value));
+        }
+        String key = "fact." + fact + "." + value;
         if (fact.equals(OnSite.SignSeen.class.getSimpleName())) {
-            words = Sign.class;
-        } else if (fact.equals(OnSite.EventStands.class.getSimpleName())) {
-            words = EventKind.class;
-        } else if (fact.equals(OnSite.BondRun.class.getSimpleName())) {
-            words = Bond.class;
-        } else if (fact.equals(OnSite.Suspected.class.getSimpleName())) {
-            words = Fault.class;
-        } else {
-            return FactWords.so(fact + ":" + which, List.of(value));
+            return phrase(key).with("what", Term.parse(Sign.class, which, fact));
         }
-        Term constant = constant(words, which);
-        if (words == Fault.class) {
-            return phrase("fact.suspected").with("fault", constant).with("standing", phrase("Standing." + value));
+        if (fact.equals(OnSite.EventStands.class.getSimpleName())) {
+            return phrase(key).with("what", Term.parse(EventKind.class, which, fact));
         }
-        return phrase("fact." + fact + "." + value).with("what", constant);
-    }
-
-    private static Term constant(Class<? extends Enum<?>> words, String key) {
-        for (Enum<?> constant : words.getEnumConstants()) {
-            if (((Term) constant).key().equals(key)) {
-                return (Term) constant;
-            }
-        }
-        throw new IllegalStateException("No " + words.getSimpleName() + " has the key " + key);
+        return fact.equals(OnSite.BondRun.class.getSimpleName())
+                ? phrase(key).with("what", Term.parse(Bond.class, which, fact))
+                : FactWords.so(fact + ":" + which, List.of(value));
     }
 
     /** What the survey tells or what was decided from it, by the name of the fact where it has one. */

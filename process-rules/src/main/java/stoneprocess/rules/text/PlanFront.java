@@ -1,5 +1,6 @@
 package stoneprocess.rules.text;
 
+import static stoneprocess.rules.text.ValueWords.grade;
 import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.util.ArrayList;
@@ -7,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
-import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Track;
@@ -23,16 +23,8 @@ import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
 /** The first page of a plan: the answer, what to ask first, what stops the work, each hazard by name, and the table. */
-final class PlanFront {
+record PlanFront(Draft draft, Recommendation recommendation) {
     private static final int QUESTIONS_THAT_MATTER_MOST = 3;
-
-    private final Draft draft;
-    private final Recommendation recommendation;
-
-    private PlanFront(Draft draft, Recommendation recommendation) {
-        this.draft = draft;
-        this.recommendation = recommendation;
-    }
 
     static void write(Draft draft, Recommendation recommendation, PlanWords words, PlanTotals totals) {
         PlanFront front = new PlanFront(draft, recommendation);
@@ -52,7 +44,7 @@ final class PlanFront {
             if (notes.isReduced()) {
                 legend.add(phrase("table.reduced"));
             }
-            draft.labelled("table.tools", Wording.list(Joint.SENTENCES, legend));
+            front.labelled("table.tools", legend);
         });
     }
 
@@ -78,24 +70,18 @@ final class PlanFront {
         }
         Track first = plan.tracks().get(0);
         Wording finish = plan.finish()
-                .<Wording>map(
-                        wanted -> PlanWords.stating(StatedValue.ofFloor(Topics.FINISH, wanted.key()), aim(wanted)))
+                .map(wanted -> PlanWords.stating(StatedValue.ofFloor(Topics.FINISH, wanted.key()), aim(wanted)))
                 .orElse(Wording.name(""));
         List<PlannedStep> steps = first.steps();
+        PlannedStep last = steps.get(steps.size() - 1);
+        Wording grits = steps.size() < 3
+                ? PlanSections.grades(first)
+                : phrase("front.grits")
+                        .with("first", grade(steps.get(0).grade()))
+                        .with("last", grade(last.grade()));
         return phrase(first.kind() == TrackKind.OPEN_FIELD ? "summary.cuts" : "summary.field-stays")
                 .with("finish", finish)
-                .with(
-                        "grits",
-                        steps.size() < 3
-                                ? PlanSections.grades(first)
-                                : phrase("front.grits")
-                                        .with(
-                                                "first",
-                                                ValueWords.grade(steps.get(0).grade()))
-                                        .with(
-                                                "last",
-                                                ValueWords.grade(steps.get(steps.size() - 1)
-                                                        .grade())));
+                .with("grits", grits);
     }
 
     /** A floor that is only to be better keeps its finish, and is promised no more than a gain. */
@@ -110,44 +96,43 @@ final class PlanFront {
     }
 
     private void ask() {
-        List<Question> all = recommendation.questions();
-        if (all.isEmpty()) {
-            return;
-        }
-        List<Wording> asked = new ArrayList<>();
-        all.stream()
+        List<Wording> words = new ArrayList<>();
+        recommendation.questions().stream()
                 .limit(QUESTIONS_THAT_MATTER_MOST)
-                .forEach(question -> asked.add(FieldWords.question(question.field())));
-        if (all.size() > asked.size()) {
-            asked.add(phrase("front.more-questions").with("more", all.size() - asked.size()));
+                .forEach(question -> words.add(FieldWords.question(question.field())));
+        int more = recommendation.questions().size() - words.size();
+        if (more > 0) {
+            words.add(phrase("front.more-questions").with("more", more));
         }
-        draft.labelled("front.ask", Wording.list(Joint.SENTENCES, asked));
+        labelled("front.ask", words);
+    }
+
+    private void labelled(String label, List<Wording> sentences) {
+        if (!sentences.isEmpty()) {
+            draft.labelled(label, Wording.list(Joint.SENTENCES, sentences));
+        }
     }
 
     private void stop(boolean cuts) {
-        List<SafetyWarning> stopping = HazardRank.STOPS_THE_WORK.of(recommendation.warnings());
-        List<Wording> words = new ArrayList<>();
-        if (!stopping.isEmpty()) {
-            words.add(Wording.of(HazardRank.STOPS_THE_WORK).with("hazards", WarningWords.names(stopping)));
-        }
+        List<Wording> words = hazards(HazardRank.STOPS_THE_WORK);
         if (recommendation.plan().isPresent()) {
             words.add(phrase(cuts ? "front.stop-cutting" : "front.stop"));
         }
-        if (!words.isEmpty()) {
-            draft.labelled("front.stops", Wording.list(Joint.SENTENCES, words));
-        }
+        labelled("front.stops", words);
     }
 
     private void care() {
+        labelled("front.care", hazards(HazardRank.ADDED_HERE, HazardRank.STANDING, HazardRank.NOT_CHECKED));
+    }
+
+    private List<Wording> hazards(HazardRank... ranks) {
         List<Wording> words = new ArrayList<>();
-        for (HazardRank rank : List.of(HazardRank.ADDED_HERE, HazardRank.STANDING, HazardRank.NOT_CHECKED)) {
+        for (HazardRank rank : ranks) {
             List<SafetyWarning> warnings = rank.of(recommendation.warnings());
             if (!warnings.isEmpty()) {
                 words.add(Wording.of(rank).with("hazards", WarningWords.names(warnings)));
             }
         }
-        if (!words.isEmpty()) {
-            draft.labelled("front.care", Wording.list(Joint.SENTENCES, words));
-        }
+        return words;
     }
 }

@@ -6,6 +6,7 @@ import static stoneprocess.rules.text.document.Wording.sentences;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
@@ -30,17 +31,7 @@ import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
 /** What a plan asks for beside its table, in the order of the work. */
-final class PlanSections {
-    private final Draft draft;
-    private final Plan plan;
-    private final PlanWords words;
-
-    private PlanSections(Draft draft, Plan plan, PlanWords words) {
-        this.draft = draft;
-        this.plan = plan;
-        this.words = words;
-    }
-
+record PlanSections(Draft draft, Plan plan, PlanWords words) {
     static void write(Draft draft, Recommendation recommendation, Plan plan, PlanWords words, PlanTotals totals) {
         PlanSections sections = new PlanSections(draft, plan, words);
         sections.list("acceptances.heading", Topics.ACCEPTANCES, plan.acceptances());
@@ -59,11 +50,7 @@ final class PlanSections {
 
     /** The grits of a track. */
     static Wording grades(Track track) {
-        return Wording.list(
-                Joint.COMMA,
-                track.steps().stream()
-                        .map(step -> ValueWords.grade(step.grade()))
-                        .toList());
+        return Wording.list(Joint.COMMA, track.steps(), step -> ValueWords.grade(step.grade()));
     }
 
     private void list(String heading, Topic<?> topic, Collection<? extends Term> terms) {
@@ -72,10 +59,9 @@ final class PlanSections {
 
     private void preparation() {
         boolean densified = plan.densifier() == Densifier.BEFORE_CUTS;
-        if (plan.preparation().isEmpty() && !densified) {
-            return;
+        if (!plan.preparation().isEmpty() || densified) {
+            draft.section("preparation.heading");
         }
-        draft.section("preparation.heading");
         plan.preparation().forEach(preparation -> draft.numbered(preparation(preparation)));
         if (densified) {
             draft.numbered(densifier());
@@ -104,13 +90,12 @@ final class PlanSections {
                     .with("first", testCut(plan.testCuts().get(0)))
                     .with("second", testCut(plan.testCuts().get(1))));
         }
-        boolean slip = plan.tracks().stream()
+        if (plan.tracks().stream()
                 .flatMap(track -> track.steps().stream())
-                .anyMatch(step -> step.checks().contains(Check.WET_SLIP));
-        if (slip) {
+                .anyMatch(step -> step.checks().contains(Check.WET_SLIP))) {
             draft.bullet(Wording.of(Check.WET_SLIP));
         }
-        survey.readings().forEach(reading -> draft.bullet(baseline(reading)));
+        draft.bullets(survey.readings(), this::baseline);
     }
 
     private static Wording testCut(AbrasiveGrade grade) {
@@ -127,23 +112,18 @@ final class PlanSections {
 
     private void cuts() {
         StepNotes notes = new StepNotes(plan, words);
-        draft.section("always.heading");
-        notes.always(Topics.HANDLING, PlannedStep::handling).forEach(draft::bullet);
-        notes.always(Topics.PICK_UP, step -> List.of(step.pickUp())).forEach(draft::bullet);
-        draft.bullet(words.phrase("always.passes"))
-                .bullet(phrase("always.hold")
-                        .with(
-                                "checks",
-                                Wording.list(Joint.SENTENCES, notes.always(Topics.CHECKS, PlannedStep::checks))))
-                .bullet(words.phrase("always.fails"));
+        Wording checks = Wording.list(Joint.SENTENCES, notes.always(Topics.CHECKS, PlannedStep::checks));
         List<Wording> sometimes = new ArrayList<>(notes.sometimes());
         if (plan.densifier() == Densifier.AFTER_FINE_HONE || plan.densifier() == Densifier.AFTER_LAST_GRIT) {
             sometimes.add(densifier());
         }
-        if (!sometimes.isEmpty()) {
-            draft.section("notes.heading");
-            sometimes.forEach(draft::bullet);
-        }
+        draft.section("always.heading")
+                .bullets(notes.always(Topics.HANDLING, PlannedStep::handling), Function.identity())
+                .bullets(notes.always(Topics.PICK_UP, step -> List.of(step.pickUp())), Function.identity())
+                .bullet(words.phrase("always.passes"))
+                .bullet(phrase("always.hold").with("checks", checks))
+                .bullet(words.phrase("always.fails"))
+                .list("notes.heading", sometimes, Function.identity());
     }
 
     private void finishing() {

@@ -19,7 +19,6 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.topic.Acceptance;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Protection;
 import stoneprocess.core.topic.Subject;
@@ -49,14 +48,12 @@ public final class PlanText {
             Topics.SEALER);
 
     private final RuleWords cards;
-    private final QuestionWords questions;
 
     /**
      * @param cards the cards of the rulebase that made the recommendations
      */
     public PlanText(Collection<Card> cards) {
         this.cards = new RuleWords(cards);
-        this.questions = new QuestionWords(this.cards);
     }
 
     /** A recommendation as a document, which {@link stoneprocess.rules.text.document.Texts} or any other page renders. */
@@ -69,7 +66,7 @@ public final class PlanText {
         verdict(draft, recommendation);
         impasses(draft, recommendation);
         if (detail == Detail.FULL) {
-            questions(draft, recommendation.questions());
+            draft.list("questions.heading", recommendation.questions(), this::question);
         }
         boolean mayStart = recommendation.plan().isPresent() || recommendation.status() == Status.REFUSED;
         if (detail == Detail.FULL
@@ -87,19 +84,16 @@ public final class PlanText {
 
     private void refusals(Draft draft, Recommendation recommendation) {
         if (recommendation.status() == Status.REFUSED) {
-            draft.section("refusal.heading");
             List<String> refused = RuleWords.rules(recommendation.refusals());
-            refused.forEach(rule -> draft.bullet(cards.because(rule)));
             List<String> besides = Hold.of(recommendation, cards::card).stream()
                     .filter(hold ->
                             hold.topic() == Topics.VERDICT && hold.reason().certain())
                     .map(hold -> hold.reason().rule())
                     .filter(rule -> !refused.contains(rule))
                     .toList();
-            if (!besides.isEmpty()) {
-                draft.section("refusal.besides");
-                besides.forEach(rule -> draft.bullet(cards.because(rule)));
-            }
+            draft.section("refusal.heading")
+                    .bullets(refused, cards::because)
+                    .list("refusal.besides", besides, cards::because);
             offers(draft, recommendation);
         }
     }
@@ -117,8 +111,7 @@ public final class PlanText {
                 .sorted(Comparator.comparing(cards::protects))
                 .toList();
         if ((waits || nothingCut) && !certain.isEmpty()) {
-            draft.section(waits ? "verdict.waits" : "verdict.nothing-cut");
-            certain.forEach(rule -> draft.bullet(cards.because(rule)));
+            draft.section(waits ? "verdict.waits" : "verdict.nothing-cut").bullets(certain, cards::because);
         }
         if (recommendation.status() == Status.PROVISIONAL
                 && !recommendation.counterOffers().isEmpty()) {
@@ -142,11 +135,7 @@ public final class PlanText {
             }
         }
         offers(draft, recommendation);
-        List<Acceptance> accepted = recommendation.values(Topics.ACCEPTANCES, Subject.FLOOR);
-        if (!accepted.isEmpty()) {
-            draft.section("acceptances.heading");
-            accepted.forEach(point -> draft.bullet(Wording.of(point)));
-        }
+        draft.list("acceptances.heading", recommendation.values(Topics.ACCEPTANCES, Subject.FLOOR));
     }
 
     private static List<Impasse<?>> blocking(Recommendation recommendation) {
@@ -175,15 +164,30 @@ public final class PlanText {
     }
 
     private static void offers(Draft draft, Recommendation recommendation) {
-        draft.section("offers.heading");
-        recommendation.counterOffers().forEach(offer -> draft.bullet(OfferWords.offer(offer)));
+        draft.section("offers.heading").bullets(recommendation.counterOffers(), OfferWords::offer);
     }
 
-    private void questions(Draft draft, List<Question> questionsLeft) {
-        if (!questionsLeft.isEmpty()) {
-            draft.section("questions.heading");
-            questionsLeft.forEach(question -> draft.bullet(questions.question(question)));
-        }
+    /** The question, how it is settled, and what stands until then. */
+    private Wording question(Question question) {
+        boolean waits = question.rules().isEmpty();
+        String rule = weightiest(waits ? question.waiting() : question.rules());
+        return Wording.sentences(
+                Words.question(question),
+                phrase(waits ? "question.waiting" : "question.cautious").with("rule", cards.title(rule)));
+    }
+
+    /** The rule whose topic closes first. */
+    private String weightiest(List<String> rules) {
+        return rules.stream()
+                .filter(rule -> cards.card(rule).isPresent())
+                .min(Comparator.comparing(
+                        rule -> order(cards.card(rule).orElseThrow().topic())))
+                .orElse(rules.get(0));
+    }
+
+    /** Going ahead comes before everything else, what the stone is included. */
+    private static int order(Topic<?> topic) {
+        return topic == Topics.VERDICT ? -1 : Topics.all().indexOf(topic);
     }
 
     private void reasons(Draft draft, Recommendation recommendation) {

@@ -2,6 +2,7 @@ package stoneprocess.rules.text;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 
+import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -15,7 +16,6 @@ import stoneprocess.core.estimate.Job;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
@@ -60,14 +60,13 @@ record PlanTotals(Optional<Estimate> estimate) {
     Optional<Wording> words() {
         List<Wording> totals = new ArrayList<>();
         estimate.ifPresent(reckoned -> {
+            Spread<TimeSpan> work = reckoned.personHours();
+            Wording range = phrase("table.range").with("low", hours(work.low())).with("high", hours(work.high()));
+            BigDecimal days = reckoned.calendar().days().likely().decimal();
             totals.add(phrase("totals.work")
-                    .with("hours", hours(reckoned.personHours().likely()))
-                    .with(
-                            "range",
-                            phrase("table.range")
-                                    .with("low", hours(reckoned.personHours().low()))
-                                    .with("high", hours(reckoned.personHours().high())))
-                    .with("days", days(reckoned.calendar().days().likely())));
+                    .with("hours", hours(work.likely()))
+                    .with("range", range)
+                    .with("days", Wording.number(days)));
             total(reckoned, ConsumableKind.WATER, "totals.water").ifPresent(totals::add);
             total(reckoned, ConsumableKind.SLURRY, "totals.slurry").ifPresent(totals::add);
             Spread<TimeSpan> waits = reckoned.calendar().waiting();
@@ -80,10 +79,6 @@ record PlanTotals(Optional<Estimate> estimate) {
 
     private static Wording hours(TimeSpan time) {
         return Wording.number(time.in(Unit.HOUR).round(TWO_DIGITS));
-    }
-
-    private static Wording days(Count days) {
-        return Wording.number(days.decimal());
     }
 
     private static Optional<Wording> total(Estimate estimate, ConsumableKind kind, String key) {

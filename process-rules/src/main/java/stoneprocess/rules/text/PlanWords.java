@@ -104,13 +104,8 @@ record PlanWords(List<String> variants) {
     /** A section that lists what was decided, unless that is nothing. */
     void list(Draft draft, String heading, Topic<?> topic, Collection<? extends Term> terms) {
         if (!terms.isEmpty()) {
-            draft.section(phrase(heading));
-            bullets(draft, topic, terms);
+            draft.section(phrase(heading)).bullets(terms, term -> ofFloor(topic, term));
         }
-    }
-
-    void bullets(Draft draft, Topic<?> topic, Collection<? extends Term> terms) {
-        terms.forEach(term -> draft.bullet(ofFloor(topic, term)));
     }
 
     /** What is decided for the floor. */
@@ -118,8 +113,7 @@ record PlanWords(List<String> variants) {
         return stating(StatedValue.ofFloor(topic, term.key()), of(term));
     }
 
-    /** The phrase for a term. */
-    Wording.Phrase of(Term term) {
+    Wording of(Term term) {
         return phrase(Wording.key(term));
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Protection;
@@ -60,11 +61,12 @@ final class RuleWords {
                 ? words
                 : Wording.phrase("card.ids")
                         .with("words", words)
-                        .with(
-                                "ids",
-                                Wording.list(
-                                        Wording.Joint.COMMA,
-                                        rules.stream().map(Wording::name).toList()));
+                        .with("ids", Wording.list(Wording.Joint.COMMA, rules, Wording::name));
+    }
+
+    /** The reasons that each rule gives, in the order of the first of each. */
+    static Map<String, List<Reason>> byRule(List<Reason> reasons) {
+        return reasons.stream().collect(Collectors.groupingBy(Reason::rule, LinkedHashMap::new, Collectors.toList()));
     }
 
     static List<String> rules(List<Reason> reasons) {

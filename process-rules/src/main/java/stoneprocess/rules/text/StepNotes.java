@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
@@ -38,9 +39,7 @@ final class StepNotes {
     StepNotes(Plan plan, PlanWords words) {
         this.words = words;
         this.tracks = plan.tracks();
-        this.grades = tracks.stream()
-                .flatMap(track -> track.steps().stream())
-                .map(PlannedStep::grade)
+        this.grades = places().map(place -> place.step().grade())
                 .distinct()
                 .sorted(AbrasiveGrade.IN_ORDER)
                 .toList();
@@ -72,7 +71,7 @@ final class StepNotes {
 
     /** That the paths of tracks go over the grit. */
     List<StatedValue> pathsOver(AbrasiveGrade grade) {
-        return places().filter(place -> place.step().grade().equals(grade))
+        return at(grade, step -> true)
                 .map(place -> new StatedValue(
                         Topics.GRIT_PATH, new Subject.OfTrack(place.track().kind()), grade.key()))
                 .toList();
@@ -105,8 +104,7 @@ final class StepNotes {
     /** What holds at every step, each with what it states. */
     <T extends Term> List<Wording> always(Topic<?> topic, Function<PlannedStep, List<T>> part) {
         return common(part).stream()
-                .<Wording>map(term -> new Wording.Stating(
-                        places().map(place -> place.stating(topic, term)).toList(), words.of(term)))
+                .<Wording>map(term -> new Wording.Stating(stated(places(), topic, term), words.of(term)))
                 .toList();
     }
 
@@ -117,24 +115,26 @@ final class StepNotes {
                 .toList();
     }
 
+    private Stream<Place> at(AbrasiveGrade grade, Predicate<PlannedStep> which) {
+        return places().filter(place -> place.step().grade().equals(grade) && which.test(place.step()));
+    }
+
+    private static List<StatedValue> stated(Stream<Place> places, Topic<?> topic, Term term) {
+        return places.map(place -> place.stating(topic, term)).toList();
+    }
+
     private Stream<Place> places() {
         return tracks.stream().flatMap(track -> track.steps().stream().map(step -> new Place(track, step)));
     }
 
     /** The steps on all tracks that have the grit and the water of one. */
     List<StatedValue> sameWater(PlannedStep shown) {
-        return places().filter(place -> place.step().grade().equals(shown.grade()))
-                .filter(place -> place.step().water() == shown.water())
-                .map(place -> place.stating(Topics.WATER_LEVEL, shown.water()))
-                .toList();
+        return stated(at(shown.grade(), step -> step.water() == shown.water()), Topics.WATER_LEVEL, shown.water());
     }
 
     /** The steps on all tracks that have the grade of one, and the check. */
     List<StatedValue> sameCheck(PlannedStep shown, Check check) {
-        return places().filter(place -> place.step().grade().equals(shown.grade()))
-                .filter(place -> place.step().checks().contains(check))
-                .map(place -> place.stating(Topics.CHECKS, check))
-                .toList();
+        return stated(at(shown.grade(), step -> step.checks().contains(check)), Topics.CHECKS, check);
     }
 
     /** The checks of a step that the table does not tell. */
@@ -208,13 +208,13 @@ final class StepNotes {
                     .filter(place -> !part.apply(place.step()).isEmpty())
                     .forEach(place -> places.computeIfAbsent(words.apply(place.step()), key -> new ArrayList<>())
                             .add(place));
-            places.forEach((said, at) -> byPlace.computeIfAbsent(where(at), key -> new ArrayList<>())
-                    .add(new Wording.Stating(
-                            at.stream()
-                                    .map(place -> place.stating(
-                                            topic, part.apply(place.step()).get(0)))
-                                    .toList(),
-                            said)));
+            places.forEach((said, at) -> {
+                List<StatedValue> stated = at.stream()
+                        .map(place ->
+                                place.stating(topic, part.apply(place.step()).get(0)))
+                        .toList();
+                byPlace.computeIfAbsent(where(at), key -> new ArrayList<>()).add(new Wording.Stating(stated, said));
+            });
         }
 
         List<Wording> words(String key, Joint joint) {
@@ -247,15 +247,11 @@ final class StepNotes {
                 parts.add(ValueWords.track(track.kind()));
             } else if (!ofTrack.isEmpty()) {
                 joint = Joint.SEMICOLON;
+                List<AbrasiveGrade> all =
+                        track.steps().stream().map(PlannedStep::grade).toList();
                 parts.add(phrase("notes.on-track")
                         .with("track", ValueWords.track(track.kind()))
-                        .with(
-                                "grades",
-                                where(
-                                        ofTrack,
-                                        track.steps().stream()
-                                                .map(PlannedStep::grade)
-                                                .toList())));
+                        .with("grades", where(ofTrack, all)));
             }
         }
         return Wording.list(joint, parts);
@@ -272,6 +268,6 @@ final class StepNotes {
         if (meant.size() > 1 && together && start == 0) {
             return phrase("notes.up-to").with("grade", last);
         }
-        return Wording.list(Joint.COMMA, meant.stream().map(ValueWords::grade).toList());
+        return Wording.list(Joint.COMMA, meant, ValueWords::grade);
     }
 }

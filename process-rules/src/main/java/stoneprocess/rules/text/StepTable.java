@@ -14,12 +14,14 @@ import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.AddedWeight;
 import stoneprocess.core.topic.Check;
 import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.Handling;
 import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.text.document.Item;
@@ -108,18 +110,14 @@ final class StepTable {
         Subject subject = PlanWords.subject(lead().kind(), step);
         Wording weight = PlanWords.stating(
                 new StatedValue(Topics.ADDED_WEIGHT, subject, step.weight().key()), weight(step));
-        return oneMachine
-                ? weight
-                : phrase("table.machine")
-                        .with(
-                                "machine",
-                                PlanWords.stating(
-                                        new StatedValue(
-                                                Topics.MACHINE,
-                                                subject,
-                                                step.machine().key()),
-                                        PlanWords.shortly(step.machine())))
-                        .with("weight", weight);
+        if (oneMachine) {
+            return weight;
+        }
+        StatedValue machine =
+                new StatedValue(Topics.MACHINE, subject, step.machine().key());
+        return phrase("table.machine")
+                .with("machine", PlanWords.stating(machine, PlanWords.shortly(step.machine())))
+                .with("weight", weight);
     }
 
     private static Wording weight(PlannedStep step) {
@@ -128,12 +126,11 @@ final class StepTable {
     }
 
     private static Wording passes(Track track, PlannedStep step) {
-        return PlanWords.stating(
-                new StatedValue(
-                        Topics.PASSES,
-                        PlanWords.subject(track.kind(), step),
-                        String.join(" ", Topics.PASSES.keys(List.of(step.passes())))),
-                passes(step.passes()));
+        return PlanWords.stating(ofStep(Topics.PASSES, track.kind(), step, step.passes()), passes(step.passes()));
+    }
+
+    private static <V> StatedValue ofStep(Topic<V> topic, TrackKind track, PlannedStep step, V value) {
+        return new StatedValue(topic, PlanWords.subject(track, step), String.join(" ", topic.keys(List.of(value))));
     }
 
     private static Wording passes(Range<Integer> passes) {
@@ -142,21 +139,17 @@ final class StepTable {
                 : phrase("table.range").with("low", passes.low()).with("high", passes.high());
     }
 
+    /** Only the open field has an area, so that only it has litres. */
     private Wording water(PlannedStep step) {
         Wording level = new Wording.Stating(notes.sameWater(step), PlanWords.shortly(step.water()));
         return step.litresPerPass()
                 .<Wording>map(litres -> phrase("table.litres")
                         .with("level", level)
-                        .with("litres", PlanWords.stating(litres(step, litres), amount(litres))))
+                        .with(
+                                "litres",
+                                PlanWords.stating(
+                                        ofStep(Topics.LITRES, TrackKind.OPEN_FIELD, step, litres), amount(litres))))
                 .orElse(level);
-    }
-
-    /** Only the open field has an area, so that only it has litres. */
-    private static StatedValue litres(PlannedStep step, Range<Volume> litres) {
-        return new StatedValue(
-                Topics.LITRES,
-                PlanWords.subject(TrackKind.OPEN_FIELD, step),
-                String.join(" ", Topics.LITRES.keys(List.of(litres))));
     }
 
     private static Wording amount(Range<Volume> litres) {
@@ -171,10 +164,8 @@ final class StepTable {
                 ? NOTHING
                 : Wording.list(
                         Joint.COMMA,
-                        extra.stream()
-                                .<Wording>map(check ->
-                                        new Wording.Stating(notes.sameCheck(step, check), PlanWords.shortly(check)))
-                                .toList());
+                        extra,
+                        check -> new Wording.Stating(notes.sameCheck(step, check), PlanWords.shortly(check)));
     }
 
     private void between(Wording name, Wording last) {
@@ -189,10 +180,8 @@ final class StepTable {
         List<PlannedStep> steps = lead().steps();
         List<Wording> row = new ArrayList<>();
         row.add(phrase("table.powder"));
-        row.add(
-                powder.isEmpty() || oneMachine
-                        ? NOTHING
-                        : PlanWords.shortly(steps.get(steps.size() - 1).machine()));
+        MachineClass machine = steps.get(steps.size() - 1).machine();
+        row.add(powder.isEmpty() || oneMachine ? NOTHING : PlanWords.shortly(machine));
         for (Track track : plan.tracks()) {
             boolean counted = track == lead() || track.kind() == TrackKind.EDGE;
             row.add(powder.filter(

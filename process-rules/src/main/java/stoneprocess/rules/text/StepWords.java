@@ -6,25 +6,15 @@ import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.topic.AddedWeight;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.WaterLevel;
-import stoneprocess.core.topic.WorkMethod;
 import stoneprocess.rules.text.document.Wording;
 
 /** Words for the parts of a step. */
 final class StepWords {
     private StepWords() {}
 
-    /** Grade, machine and weight, and whether it is worked dry. */
-    static Wording setUp(PlannedStep step) {
-        return phrase(step.method() == WorkMethod.DRY ? "step.set-up-dry" : "step.set-up")
-                .with("grade", ValueWords.grade(step.grade()))
-                .with("machine", step.machine())
-                .with("weight", weight(step));
-    }
-
     static Wording weight(PlannedStep step) {
-        return step.weight() == AddedWeight.NONE
-                ? Wording.of(step.weight())
-                : Wording.of(step.weight()).with("mass", step.addedMass());
+        Wording.Phrase weight = Wording.of(step.weight());
+        return step.weight() == AddedWeight.NONE ? weight : weight.with("mass", step.addedMass());
     }
 
     static Wording water(TrackKind track, PlannedStep step) {

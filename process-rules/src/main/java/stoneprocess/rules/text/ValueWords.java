@@ -75,7 +75,7 @@ final class ValueWords {
     }
 
     static Wording grades(Collection<String> keys) {
-        return Wording.list(Joint.COMMA, keys.stream().map(ValueWords::grade).toList());
+        return Wording.list(Joint.COMMA, keys, ValueWords::grade);
     }
 
     /** A short word for a value that was asked for by its key; a figure stands as it is. */
@@ -145,12 +145,7 @@ final class ValueWords {
     }
 
     private static Wording said(String key, List<? extends Term> values) {
-        return phrase(key)
-                .with(
-                        "values",
-                        Wording.list(
-                                Joint.COMMA,
-                                values.stream().map(ValueWords::name).toList()));
+        return phrase(key).with("values", Wording.list(Joint.COMMA, values, ValueWords::name));
     }
 
     /** True when the values are those from one of the domain on, and more than one. */

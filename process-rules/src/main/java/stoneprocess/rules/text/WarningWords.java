@@ -6,6 +6,7 @@ import static stoneprocess.rules.text.document.Wording.sentences;
 
 import java.util.List;
 import java.util.stream.Stream;
+import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
@@ -32,24 +33,20 @@ final class WarningWords {
         }
         draft.section("warnings.heading");
         if (detail == Detail.FULL) {
-            ranked(warnings).forEach(warning -> sheet(draft, warning));
+            Stream.of(HazardRank.values())
+                    .flatMap(rank -> rank.of(warnings).stream())
+                    .forEach(warning -> sheet(draft, warning));
             return;
         }
-        HazardRank.STOPS_THE_WORK.of(warnings).forEach(warning -> draft.bullet(stating(warning, inOneGo(warning))));
+        draft.bullets(HazardRank.STOPS_THE_WORK.of(warnings), warning -> stating(warning, inOneGo(warning)));
         for (HazardRank rank : List.of(HazardRank.ADDED_HERE, HazardRank.STANDING)) {
-            rank.of(warnings).forEach(warning -> draft.bullet(stating(warning, Wording.of(warning.hazard(), "brief"))));
+            draft.bullets(rank.of(warnings), warning -> stating(warning, Wording.of(warning.hazard(), "brief")));
         }
         List<SafetyWarning> unchecked = HazardRank.NOT_CHECKED.of(warnings);
         if (!unchecked.isEmpty()) {
             draft.bullet(phrase("warnings.not-checked").with("questions", questions(recommendation, unchecked)));
         }
         draft.bullet("warnings.sheets");
-    }
-
-    private static List<SafetyWarning> ranked(List<SafetyWarning> warnings) {
-        return Stream.of(HazardRank.values())
-                .flatMap(rank -> rank.of(warnings).stream())
-                .toList();
     }
 
     private static void sheet(Draft draft, SafetyWarning warning) {
@@ -60,29 +57,28 @@ final class WarningWords {
                 label("warnings.controls", sentences(warning.precautions())),
                 label("warnings.limit", Wording.of(hazard, "limit")),
                 label("warnings.decides", decides(warning)),
-                label("warnings.source", sources(warning)));
+                label(
+                        "warnings.source",
+                        Wording.list(
+                                Joint.SEMICOLON,
+                                warning.sources(),
+                                id -> Wording.source(Sources.standard().get(id)))));
     }
 
     /** For each of the warnings the weightiest question that can settle it. */
     private static Wording questions(Recommendation recommendation, List<SafetyWarning> warnings) {
-        return Wording.list(
-                Joint.SENTENCES,
-                warnings.stream()
-                        .flatMap(warning -> recommendation.questions().stream()
-                                .filter(question -> question.rules().stream().anyMatch(warning.rules()::contains))
-                                .limit(1))
-                        .distinct()
-                        .map(question -> FieldWords.question(question.field()))
-                        .toList());
+        List<Question> asked = warnings.stream()
+                .flatMap(warning -> recommendation.questions().stream()
+                        .filter(question -> question.rules().stream().anyMatch(warning.rules()::contains))
+                        .limit(1))
+                .distinct()
+                .toList();
+        return Wording.list(Joint.SENTENCES, asked, question -> FieldWords.question(question.field()));
     }
 
     /** The hazards by name, with those marked that are only not yet checked. */
     static Wording names(List<SafetyWarning> warnings) {
-        return Wording.list(
-                Joint.COMMA,
-                warnings.stream()
-                        .map(warning -> stating(warning, PlanWords.shortly(warning.hazard())))
-                        .toList());
+        return Wording.list(Joint.COMMA, warnings, warning -> stating(warning, PlanWords.shortly(warning.hazard())));
     }
 
     private static Wording stating(SafetyWarning warning, Wording words) {
@@ -97,10 +93,7 @@ final class WarningWords {
                         .noneMatch(planned ->
                                 planned.hazard() == warning.hazard() && (planned.certain() || !warning.certain())))
                 .toList();
-        if (!added.isEmpty()) {
-            draft.section("warnings.added");
-            added.forEach(warning -> draft.bullet(stating(warning, inOneGo(warning))));
-        }
+        draft.list("warnings.added", added, warning -> stating(warning, inOneGo(warning)));
     }
 
     /** A warning as one paragraph: what it is, what to do, the limit and who decides. */
@@ -119,20 +112,7 @@ final class WarningWords {
 
     /** Who decides about a hazard, as a sentence. */
     static Wording decides(SafetyWarning warning) {
-        return phrase("warnings.decider")
-                .with(
-                        "roles",
-                        Wording.list(
-                                Joint.AND,
-                                warning.decides().stream().map(Wording::of).toList()));
-    }
-
-    private static Wording sources(SafetyWarning warning) {
-        return Wording.list(
-                Joint.SEMICOLON,
-                warning.sources().stream()
-                        .map(id -> Wording.source(Sources.standard().get(id)))
-                        .toList());
+        return phrase("warnings.decider").with("roles", Wording.list(Joint.AND, warning.decides(), Wording::of));
     }
 
     /** That this advises and others decide, and which rulebase made it. */

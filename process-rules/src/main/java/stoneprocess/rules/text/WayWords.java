@@ -58,10 +58,9 @@ final class WayWords {
 
     private static void ways(Draft draft, String heading, Stream<Way> ways) {
         List<Way> listed = ways.toList();
-        if (listed.isEmpty()) {
-            return;
+        if (!listed.isEmpty()) {
+            draft.section(heading);
         }
-        draft.section(heading);
         for (Way way : listed) {
             List<Change> changes = way.changes();
             draft.numbered(
@@ -90,22 +89,13 @@ final class WayWords {
             return AnswerWords.shortest(of(howTo, kind), byValue(howTo, kind), kind);
         }
         List<Change> changes = howTo.ways().get(0).changes();
-        Wording all = phrase("how-to.way")
-                .with(
-                        "changes",
-                        Wording.list(
-                                Joint.SEMICOLON,
-                                changes.stream().map(FieldWords::change).toList()));
+        Wording all = phrase("how-to.way").with("changes", Wording.list(Joint.SEMICOLON, changes, FieldWords::change));
         int others = howTo.ways().size() - 1;
         Wording way = others == 0 ? all : sentences(all, phrase("how-to.more").with("count", others));
         Wording questions = phrase("how-to.change")
                 .with(
                         "questions",
-                        Wording.list(
-                                Joint.SENTENCES,
-                                changes.stream()
-                                        .map(change -> FieldWords.question(change.name()))
-                                        .toList()));
+                        Wording.list(Joint.SENTENCES, changes, change -> FieldWords.question(change.name())));
         return AnswerWords.shortest(
                 of(howTo, way),
                 byValue(howTo, way),
@@ -144,9 +134,7 @@ final class WayWords {
 
     private static Wording topics(List<Topic<?>> topics) {
         int shown = topics.size() > TOPICS_SHOWN + 1 ? TOPICS_SHOWN : topics.size();
-        Wording listed = Wording.list(
-                Joint.COMMA,
-                topics.subList(0, shown).stream().map(ValueWords::topic).toList());
+        Wording listed = Wording.list(Joint.COMMA, topics.subList(0, shown), ValueWords::topic);
         return shown == topics.size()
                 ? listed
                 : phrase("what-else.more").with("topics", listed).with("count", topics.size() - shown);

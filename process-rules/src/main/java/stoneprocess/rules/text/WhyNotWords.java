@@ -28,22 +28,14 @@ final class WhyNotWords {
     static Document full(WhyNot not, Parameters parameters) {
         Draft draft =
                 Draft.titled(phrase("why-not.title").with("matter", matter(not)).with("value", value(not)), parameters);
-        draft.paragraph(sentences(
-                phrase(several(not) ? "why-not.stands" : "why-not.instead")
-                        .with("value", AnswerWords.outcome(not.outcome())),
-                kind(not)));
+        Wording instead = phrase(several(not) ? "why-not.stands" : "why-not.instead")
+                .with("value", AnswerWords.outcome(not.outcome()));
+        draft.paragraph(sentences(instead, kind(not)));
         AnswerWords.reasons(draft, "why-not.by", not.by(), not::card);
         AnswerWords.reasons(draft, "why-not.asked", not.asked(), not::card);
         silent(draft, not);
-        if (!not.restsOn().isEmpty()) {
-            draft.section("answer.rests-on");
-            not.restsOn().forEach(matter -> draft.bullet(ValueWords.matter(matter.topic(), matter.subject())));
-        }
-        Set<String> fields = fields(not);
-        if (!fields.isEmpty()) {
-            draft.section("answer.to-overturn");
-            AnswerWords.checks(draft, fields, not.answers());
-        }
+        draft.list("answer.rests-on", not.restsOn(), matter -> ValueWords.matter(matter.topic(), matter.subject()));
+        AnswerWords.checks(draft, fields(not), not.answers());
         return draft.inOneLine(brief(not)).document();
     }
 
@@ -65,10 +57,9 @@ final class WhyNotWords {
     }
 
     private static void silent(Draft draft, WhyNot not) {
-        if (not.silent().isEmpty()) {
-            return;
+        if (!not.silent().isEmpty()) {
+            draft.section("why-not.silent");
         }
-        draft.section("why-not.silent");
         int shown = Math.min(SILENT_SHOWN, not.silent().size());
         for (SilentRule silent : not.silent().subList(0, shown)) {
             draft.bullet(

@@ -8,7 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import stoneprocess.core.answer.Ground;
+import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.decision.Decision;
@@ -30,7 +30,7 @@ final class WhyWords {
 
     static Document full(Why why, Parameters parameters) {
         Outcome outcome = why.outcome();
-        Draft draft = Draft.titled(matter(outcome), parameters);
+        Draft draft = Draft.titled(ValueWords.matter(outcome), parameters);
         boolean mayCut =
                 outcome instanceof Decision<?> decision && decision.values().equals(List.of(Verdict.GO));
         draft.paragraph(
@@ -56,50 +56,34 @@ final class WhyWords {
         return draft.inOneLine(brief(why)).document();
     }
 
-    private static Wording matter(Outcome outcome) {
-        return ValueWords.matter(outcome);
-    }
-
     private static void restsOn(Draft draft, Why why) {
-        if (why.grounds().size() == 1) {
-            return;
-        }
-        draft.section("answer.rests-on");
-        for (Ground ground : why.grounds().subList(1, why.grounds().size())) {
-            Wording outcome = phrase("answer.outcome")
-                    .with("matter", matter(ground.outcome()))
-                    .with("value", AnswerWords.outcome(ground.outcome()));
-            draft.bullet(RuleWords.withIds(outcome, RuleWords.rules(ground.reasons())));
-        }
+        draft.list(
+                "answer.rests-on",
+                why.grounds().subList(1, why.grounds().size()),
+                ground -> RuleWords.withIds(Words.outcome(ground.outcome()), RuleWords.rules(ground.reasons())));
     }
 
     private static void numbers(Draft draft, Why why) {
-        if (!why.numbers().isEmpty()) {
-            draft.section("answer.numbers");
-            why.numbers()
-                    .forEach((name, value) -> draft.bullet(phrase("answer.number")
-                            .with("name", AnswerWords.parameter(name))
-                            .with("value", value)));
-        }
+        draft.list(
+                "answer.numbers",
+                why.numbers().entrySet(),
+                number -> phrase("answer.number")
+                        .with("name", Words.parameter(number.getKey()))
+                        .with("value", number.getValue()));
     }
 
     private static void checks(Draft draft, Why why) {
         Set<String> first = fields(why, decisive(why.outcome()));
-        Set<String> rest = new LinkedHashSet<>();
-        why.answers().forEach(answer -> rest.add(answer.field()));
-        rest.removeAll(first);
-        if (!first.isEmpty()) {
-            draft.section("answer.to-overturn");
-            AnswerWords.checks(draft, first, why.answers());
-        }
-        if (!rest.isEmpty()) {
-            draft.section(first.isEmpty() ? "answer.survey" : "answer.survey-too");
-            why.answers().stream()
-                    .filter(answer -> rest.contains(answer.field()))
-                    .forEach(answer -> draft.bullet(phrase("answer.answered")
-                            .with("question", FieldWords.question(answer.field()))
-                            .with("answer", FieldWords.answer(answer))));
-        }
+        AnswerWords.checks(draft, first, why.answers());
+        List<FieldAnswer> rest = why.answers().stream()
+                .filter(answer -> !first.contains(answer.field()))
+                .toList();
+        draft.list(
+                first.isEmpty() ? "answer.survey" : "answer.survey-too",
+                rest,
+                answer -> phrase("answer.answered")
+                        .with("question", FieldWords.question(answer.field()))
+                        .with("answer", FieldWords.answer(answer)));
     }
 
     /** The survey fields behind facts; behind what was concluded, those of what it was concluded from. */
@@ -160,17 +144,18 @@ final class WhyWords {
 
     private static Wording brief(Why why) {
         Outcome outcome = why.outcome();
-        Wording start = result(outcome, AnswerWords.outcomeInFew(outcome));
-        Wording whole = result(outcome, AnswerWords.outcome(outcome));
+        Wording start = phrase("answer.outcome")
+                .with("matter", ValueWords.matter(outcome))
+                .with("value", AnswerWords.outcomeInFew(outcome));
+        Wording whole = Words.outcome(outcome);
         List<MatchedFact> facts = decisive(outcome);
         if (facts.isEmpty()) {
-            Wording from = why.grounds().size() == 1
-                    ? phrase("reasons.nothing-said")
-                    : phrase("answer.follows-from")
-                            .with(
-                                    "topic",
-                                    ValueWords.topic(
-                                            why.grounds().get(1).matter().topic()));
+            Wording from = why.grounds().stream()
+                    .skip(1)
+                    .findFirst()
+                    .map(ground -> phrase("answer.follows-from")
+                            .with("topic", ValueWords.topic(ground.matter().topic())))
+                    .orElseGet(() -> phrase("reasons.nothing-said"));
             return AnswerWords.shortest(sentences(whole, from), sentences(start, from), start);
         }
         Reason first = outcome.reasons().stream()
@@ -186,9 +171,5 @@ final class WhyWords {
                 sentences(whole, rule, check),
                 sentences(start, rule, check),
                 sentences(start, rule));
-    }
-
-    private static Wording result(Outcome outcome, Wording value) {
-        return phrase("answer.outcome").with("matter", matter(outcome)).with("value", value);
     }
 }

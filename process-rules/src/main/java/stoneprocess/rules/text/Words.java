@@ -11,6 +11,7 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.TrackKind;
+import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Wording;
 
 /**
@@ -51,7 +52,8 @@ public final class Words {
 
     /** What a parameter is about; its own name where the bundles have no words for it. */
     public static Wording parameter(String name) {
-        return AnswerWords.parameter(name);
+        String key = "parameter." + name;
+        return Language.english().has(key) ? Wording.phrase(key) : Wording.name(name);
     }
 
     /** A safety warning as one paragraph: what it is, what to do, the limit, who decides. */

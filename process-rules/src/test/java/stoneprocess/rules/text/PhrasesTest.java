@@ -70,6 +70,7 @@ import stoneprocess.core.survey.ChangedBy;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.HowFound;
+import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
@@ -84,6 +85,8 @@ import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Upkeep;
+import stoneprocess.rules.feature.OnSite;
+import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
@@ -112,10 +115,32 @@ class PhrasesTest {
         return keys;
     }
 
+    private static List<String> keysAboutTheWork() {
+        List<String> keys = new ArrayList<>();
+        LoggedFacts.CLASSES.forEach((fact, classes) -> {
+            if (!fact.contains(":")) {
+                classes.values().forEach(term -> keys.add(LoggedFacts.key(fact, term)));
+            }
+        });
+        Facts.types().stream()
+                .filter(type -> type.getEnclosingClass() == OnSite.class)
+                .flatMap(type -> Facts.fields(type).stream())
+                .forEach(field -> keys.add(LoggedFacts.field(field)));
+        for (Class<?> type : List.of(OnSite.SignSeen.class, OnSite.EventStands.class, OnSite.BondRun.class)) {
+            for (Presence presence : Presence.values()) {
+                keys.add("fact." + type.getSimpleName() + "." + presence.key());
+            }
+        }
+        return keys;
+    }
+
     private static List<String> neededKeys() throws IOException {
         List<String> keys = new ArrayList<>(literalKeys());
-        keys.addAll(LoggedFacts.keys());
-        keys.addAll(FactWords.keys());
+        FactWords.CLASSES.forEach((fact, classes) -> {
+            keys.add("fact." + fact);
+            classes.values().forEach(term -> keys.add(FactWords.key(fact, term)));
+        });
+        keys.addAll(keysAboutTheWork());
         keys.add("field.readings");
         Topics.all().forEach(topic -> keys.add("topic." + topic.id()));
         for (ContributionKind kind : ContributionKind.values()) {

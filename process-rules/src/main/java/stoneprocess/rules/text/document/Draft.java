@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.term.Term;
 
@@ -16,6 +17,7 @@ public final class Draft {
     private final Parameters parameters;
     private final List<Section> sections = new ArrayList<>();
     private final List<Item> items = new ArrayList<>();
+    private final List<List<Wording>> rows = new ArrayList<>();
     private Optional<Wording> line = Optional.empty();
     private Optional<Wording> heading = Optional.empty();
     private int number;
@@ -59,16 +61,12 @@ public final class Draft {
 
     /** A section that lists what the terms say, unless there are none. */
     public Draft list(String key, Collection<? extends Term> terms) {
-        return terms.isEmpty() ? this : section(key).bullets(terms);
+        return list(key, terms, Wording::of);
     }
 
-    /** The same in an order that counts. */
-    public Draft steps(String key, Collection<? extends Term> terms) {
-        if (!terms.isEmpty()) {
-            section(key);
-            terms.forEach(term -> numbered(Wording.of(term)));
-        }
-        return this;
+    /** A section that lists what is said of each member, unless there are none. */
+    public <T> Draft list(String key, Collection<T> members, Function<? super T, ? extends Wording> word) {
+        return members.isEmpty() ? this : section(key).bullets(members, word);
     }
 
     public Draft paragraph(Wording words) {
@@ -91,14 +89,27 @@ public final class Draft {
         return bullet(Wording.phrase(key));
     }
 
-    public Draft bullets(Collection<? extends Term> terms) {
-        terms.forEach(term -> bullet(Wording.of(term)));
+    public Draft bullets(String... keys) {
+        return bullets(List.of(keys), Wording::phrase);
+    }
+
+    public <T> Draft bullets(Collection<T> members, Function<? super T, ? extends Wording> word) {
+        members.forEach(member -> bullet(word.apply(member)));
         return this;
     }
 
-    /** Rows of as many cells each, in columns as wide as their widest cell. */
-    public Draft rows(List<List<Wording>> rows) {
-        return add(new Item.Table(Collections.nCopies(rows.get(0).size(), Item.Align.LEFT), List.of(), rows));
+    /** A row of a table whose columns are as wide as their widest cell; the rows that follow have as many cells. */
+    public Draft row(Wording... cells) {
+        rows.add(List.of(cells));
+        return this;
+    }
+
+    /** The same, whose first cell is a phrase. */
+    public Draft row(String labelKey, Wording... cells) {
+        List<Wording> row = new ArrayList<>(List.of(cells));
+        row.add(0, Wording.phrase(labelKey));
+        rows.add(row);
+        return this;
     }
 
     /** Words that head what belongs to them, without a mark. */
@@ -122,6 +133,7 @@ public final class Draft {
 
     /** An item of the section that was begun; a section ends that one and stands for itself. */
     public Draft add(Item item) {
+        endTable();
         if (item instanceof Section section) {
             endSection();
             heading = Optional.empty();
@@ -137,7 +149,15 @@ public final class Draft {
         return new Item.Labelled(Wording.phrase(labelKey), words);
     }
 
+    private void endTable() {
+        if (!rows.isEmpty()) {
+            items.add(new Item.Table(Collections.nCopies(rows.get(0).size(), Item.Align.LEFT), List.of(), rows));
+            rows.clear();
+        }
+    }
+
     private void endSection() {
+        endTable();
         if (heading.isPresent() || !items.isEmpty()) {
             sections.add(new Section(heading, items));
             items.clear();

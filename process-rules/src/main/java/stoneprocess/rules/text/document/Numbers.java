@@ -16,21 +16,13 @@ import stoneprocess.core.quantity.UnitSystem;
  * a mass at most one decimal, and are rounded to the side that is safe; times have two, under a minute whole
  * seconds and from an hour up whole minutes; what was given and limits keep five digits.
  */
-final class Numbers {
+record Numbers(Language language, UnitSystem units) {
     /** Holds a number and its unit on one line; a page prints a plain space. */
     static final char UNBROKEN = '\u00A0';
 
     private static final MathContext GIVEN = new MathContext(5);
     private static final MathContext RATED = new MathContext(2);
     private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
-
-    private final Language language;
-    private final UnitSystem units;
-
-    Numbers(Language language, UnitSystem units) {
-        this.language = language;
-        this.units = units;
-    }
 
     String print(BigDecimal number, boolean grouped) {
         String plain = number.toPlainString();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
@@ -183,6 +184,11 @@ public sealed interface Wording {
         return members.size() == 1 ? members.iterator().next() : new Listing(joint, List.copyOf(members));
     }
 
+    /** The same with what is said of each member. */
+    static <T> Wording list(Joint joint, Collection<T> members, Function<? super T, ? extends Wording> word) {
+        return list(joint, members.stream().map(word).toList());
+    }
+
     /** Sentence after sentence. */
     static Wording sentences(Wording... sentences) {
         return list(Joint.SENTENCES, List.of(Objects.requireNonNull(sentences, "sentences")));
@@ -190,7 +196,7 @@ public sealed interface Wording {
 
     /** What the terms say, sentence after sentence. */
     static Wording sentences(Collection<? extends Term> terms) {
-        return list(Joint.SENTENCES, terms.stream().map(Wording::of).toList());
+        return list(Joint.SENTENCES, terms, Wording::of);
     }
 
     /** The title of a rule: in English as its chapter has it. */

@@ -2,7 +2,10 @@ package stoneprocess.rules.text.sheet;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.sheet.EstimateWords.NOTHING;
+import static stoneprocess.rules.text.sheet.EstimateWords.hours;
+import static stoneprocess.rules.text.sheet.EstimateWords.number;
 import static stoneprocess.rules.text.sheet.EstimateWords.row;
+import static stoneprocess.rules.text.sheet.EstimateWords.subjects;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -13,6 +16,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.Basis;
@@ -79,7 +84,7 @@ public final class EstimateSheet {
         Objects.requireNonNull(other, "other");
         EstimateSheet sheet = new EstimateSheet(recommendation, planned, estimate);
         sheet.summary();
-        sheet.hours();
+        sheet.work();
         sheet.waits();
         sheet.calendar(estimate.calendar());
         sheet.consumables();
@@ -107,6 +112,7 @@ public final class EstimateSheet {
     private void summary() {
         List<String> steps = planned.job().steps().stream().map(JobStep::name).toList();
         Optional<Wording> finish = recommendation.plan().flatMap(Plan::finish).map(Wording::of);
+        Calendar calendar = estimate.calendar();
         draft.paragraph(phrase(finish.isPresent() ? "estimate.summary" : "estimate.summary-no-finish")
                         .with("area", planned.job().area())
                         .with(
@@ -114,20 +120,11 @@ public final class EstimateSheet {
                                 new Length(
                                         1000 * Math.rint(planned.job().edges().kept() / 1000)))
                         .with("finish", finish.orElse(NOTHING))
-                        .with(
-                                "steps",
-                                steps.isEmpty() ? phrase("estimate.work.by-hand") : EstimateWords.subjects(steps)))
+                        .with("steps", steps.isEmpty() ? phrase("estimate.work.by-hand") : subjects(steps)))
                 .paragraph(phrase("estimate.likely")
-                        .with(
-                                "hours",
-                                EstimateWords.hours(estimate.personHours().likely()))
-                        .with(
-                                "working",
-                                EstimateWords.number(
-                                        estimate.calendar().workingDays().likely()))
-                        .with(
-                                "days",
-                                EstimateWords.number(estimate.calendar().days().likely())));
+                        .with("hours", hours(estimate.personHours().likely()))
+                        .with("working", number(calendar.workingDays().likely()))
+                        .with("days", number(calendar.days().likely())));
         if (planned.notes().contains(JobNote.PLAN_IS_PROVISIONAL)) {
             draft.paragraph(Wording.of(JobNote.PLAN_IS_PROVISIONAL));
         }
@@ -143,21 +140,20 @@ public final class EstimateSheet {
                 last);
     }
 
-    private void hours() {
+    private void work() {
         Ledger hours = ledger(phrase("estimate.hours"), phrase("estimate.people-and-basis"));
-        worked().forEach(line -> row(
-                hours,
-                EstimateWords.work(line),
-                line.personHours(),
-                EstimateWords::hours,
-                phrase("estimate.people")
-                        .with(
-                                "people",
-                                EstimateWords.number(
-                                        BigDecimal.ONE.add(
-                                                line.helper().decimal().movePointLeft(2)),
-                                        1))
-                        .with("basis", EstimateWords.basis(planned, line))));
+        for (Line.WorkLine line : worked()) {
+            BigDecimal helpers = line.helper().decimal().movePointLeft(2);
+            Wording people = phrase("estimate.people")
+                    .with("people", number(BigDecimal.ONE.add(helpers), 1))
+                    .with("basis", EstimateWords.basis(planned, line));
+            row(
+                    hours,
+                    EstimateWords.ofStep(line.work(), line.subject()),
+                    line.personHours(),
+                    EstimateWords::hours,
+                    people);
+        }
         row(hours, phrase("estimate.all"), estimate.personHours(), EstimateWords::hours, NOTHING);
         row(hours, phrase("estimate.by-the-clock"), estimate.clock(), EstimateWords::hours, NOTHING);
         draft.add(hours.table());
@@ -178,7 +174,12 @@ public final class EstimateSheet {
             return;
         }
         Ledger waits = ledger(phrase("estimate.waits"), NOTHING);
-        all.forEach(wait -> row(waits, EstimateWords.wait(wait), wait.hours(), EstimateWords::waiting, NOTHING));
+        all.forEach(wait -> row(
+                waits,
+                EstimateWords.ofStep(wait.reason(), wait.subject()),
+                wait.hours(),
+                EstimateWords::waiting,
+                NOTHING));
         row(waits, phrase("estimate.all"), estimate.calendar().waiting(), EstimateWords::waiting, NOTHING);
         draft.add(waits.table());
     }
@@ -224,12 +225,12 @@ public final class EstimateSheet {
         }
         draft.add(costs.table());
         if (!cost.unpriced().isEmpty()) {
-            draft.bullet(phrase("estimate.unpriced")
-                    .with("items", EstimateWords.list(cost.unpriced(), EstimateWords::priced)));
+            Wording items = Wording.list(Joint.COMMA, cost.unpriced(), EstimateWords::priced);
+            draft.bullet(phrase("estimate.unpriced").with("items", items));
         }
         if (!cost.exclusions().isEmpty()) {
-            draft.bullet(
-                    phrase("estimate.not-covered").with("items", EstimateWords.list(cost.exclusions(), Wording::name)));
+            Wording items = Wording.list(Joint.COMMA, cost.exclusions(), Wording::name);
+            draft.bullet(phrase("estimate.not-covered").with("items", items));
         }
     }
 
@@ -237,11 +238,10 @@ public final class EstimateSheet {
         estimate.plausibility().ifPresent(beside -> {
             Wording verdict = beside.plausible()
                     ? phrase("estimate.plausible.inside")
-                    : phrase("estimate.plausible.outside").with("steps", EstimateWords.subjects(beside.outside()));
+                    : phrase("estimate.plausible.outside").with("steps", subjects(beside.outside()));
             Spread<Area> day = estimate.areaPerMachineDay();
-            double hours = estimate.personHours().likely().minutes()
-                    / 60
-                    / planned.job().area().squareMetres();
+            double minutes = estimate.personHours().likely().minutes();
+            double hours = minutes / 60 / planned.job().area().squareMetres();
             draft.section("estimate.plausibility")
                     .bullet(phrase(stretched(beside) ? "estimate.plausible.stretched" : "estimate.plausible")
                             .with("reckoned", beside.reckoned().likely())
@@ -250,7 +250,7 @@ public final class EstimateSheet {
                     .bullet(phrase("estimate.machine-day")
                             .with("range", Range.of(whole(day.low()), whole(day.high())))
                             .with("likely", whole(day.likely()))
-                            .with("hours", EstimateWords.number(BigDecimal.valueOf(hours), 1)));
+                            .with("hours", number(BigDecimal.valueOf(hours), 1)));
         });
     }
 
@@ -294,25 +294,27 @@ public final class EstimateSheet {
             return;
         }
         Range<Length> taken = Range.of(
-                new Length(steps.stream()
-                        .mapToDouble(step -> step.depth().low().millimetres())
-                        .sum()),
-                new Length(steps.stream()
-                        .mapToDouble(step -> step.depth().high().millimetres())
-                        .sum()));
-        List<Wording> passes = steps.stream()
-                .map(step -> (Wording) phrase("estimate.passes.of")
+                sum(steps, step -> step.depth().low()),
+                sum(steps, step -> step.depth().high()));
+        Wording passes = Wording.list(
+                Joint.COMMA,
+                steps,
+                step -> phrase("estimate.passes.of")
                         .with("step", EstimateWords.subject(step.name()))
                         .with("low", step.passes().low())
-                        .with("high", step.passes().high()))
-                .toList();
+                        .with("high", step.passes().high()));
         draft.section("estimate.stock")
-                .bullet(phrase("estimate.passes").with("passes", Wording.list(Joint.COMMA, passes)))
+                .bullet(phrase("estimate.passes").with("passes", passes))
                 .bullet(phrase("estimate.stock.taken").with("range", taken));
         Facts.mostRemoval(recommendation)
                 .ifPresent(most -> draft.bullet(
                         phrase(taken.high().compareTo(most) > 0 ? "estimate.stock.over" : "estimate.stock.within")
                                 .with("most", most)));
+    }
+
+    private static Length sum(List<JobStep> steps, Function<JobStep, Length> depth) {
+        return new Length(
+                steps.stream().map(depth).mapToDouble(Length::millimetres).sum());
     }
 
     private void restsOn() {
@@ -352,17 +354,14 @@ public final class EstimateSheet {
         if (night.percent() > 0 && !priced) {
             draft.bullet(phrase("estimate.night-without-prices").with("share", night));
         }
-        draft.bullets(planned.notes().stream()
-                        .filter(note -> note != JobNote.PLAN_IS_PROVISIONAL)
-                        .toList())
-                .bullets(estimate.remarks().stream().sorted().toList())
+        List<JobNote> notes = new ArrayList<>(planned.notes());
+        notes.remove(JobNote.PLAN_IS_PROVISIONAL);
+        draft.bullets(notes, Wording::of)
+                .bullets(new TreeSet<>(estimate.remarks()), Wording::of)
                 .bullet("estimate.rounding");
     }
 
     private void hazards() {
-        if (!recommendation.warnings().isEmpty()) {
-            draft.section("estimate.hazards");
-            recommendation.warnings().forEach(warning -> draft.bullet(Words.whoDecides(warning)));
-        }
+        draft.list("estimate.hazards", recommendation.warnings(), Words::whoDecides);
     }
 }

@@ -8,6 +8,7 @@ import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -76,21 +77,12 @@ final class EstimateWords {
     }
 
     static Wording subjects(List<String> names) {
-        return list(names, EstimateWords::subject);
+        return Wording.list(Wording.Joint.COMMA, names, EstimateWords::subject);
     }
 
-    static <T> Wording list(List<T> members, Function<T, Wording> word) {
-        return Wording.list(Wording.Joint.COMMA, members.stream().map(word).toList());
-    }
-
-    static Wording work(Line.WorkLine line) {
-        return Wording.of(line.work())
-                .with("subject", line.subject().map(EstimateWords::subject).orElse(NOTHING));
-    }
-
-    static Wording wait(Line.WaitLine line) {
-        return Wording.of(line.reason())
-                .with("subject", line.subject().map(EstimateWords::subject).orElse(NOTHING));
+    /** Work or a wait, with the step that it belongs to where there is one. */
+    static Wording ofStep(Term kind, Optional<String> step) {
+        return Wording.of(kind).with("subject", step.map(EstimateWords::subject).orElse(NOTHING));
     }
 
     /** The name of a line that two estimates may share, such as {@code open-field resin-800}. */

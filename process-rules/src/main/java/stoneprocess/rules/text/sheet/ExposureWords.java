@@ -2,8 +2,6 @@ package stoneprocess.rules.text.sheet;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import stoneprocess.core.exposure.Limit;
 import stoneprocess.core.exposure.Role;
@@ -16,10 +14,7 @@ import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Precision;
 import stoneprocess.rules.text.document.Wording;
 
-/**
- * What the sheets about exposure share: the answer, what was given, the result, the limit with its source, what the figures
- * rest on, cautions, who decides.
- */
+/** What the sheets about exposure share: figures, sources, and who decides. */
 final class ExposureWords {
     private ExposureWords() {}
 
@@ -42,38 +37,6 @@ final class ExposureWords {
         return Wording.amount(result, Precision.AT_LEAST);
     }
 
-    static List<Wording> row(String labelKey, Wording... cells) {
-        return row(phrase(labelKey), cells);
-    }
-
-    static List<Wording> row(Wording label, Wording... cells) {
-        List<Wording> row = new ArrayList<>(List.of(label));
-        row.addAll(Arrays.asList(cells));
-        return row;
-    }
-
-    /** A section of rows of as many cells each. */
-    static void rows(Draft draft, Wording heading, List<List<Wording>> rows) {
-        draft.section(heading).rows(rows);
-    }
-
-    static void given(Draft draft, List<List<Wording>> rows) {
-        rows(draft, phrase("exposure.given"), rows);
-    }
-
-    static void result(Draft draft, List<List<Wording>> rows) {
-        rows(draft, phrase("exposure.result"), rows);
-    }
-
-    static void items(Draft draft, String headingKey, List<? extends Wording> items) {
-        draft.section(headingKey);
-        items.forEach(draft::bullet);
-    }
-
-    static void limit(Draft draft, Wording... limits) {
-        items(draft, limits.length == 1 ? "exposure.limit" : "exposure.limits", List.of(limits));
-    }
-
     /** A limit's source, and a word where the figure was not read in it. */
     static Wording source(Limit<?> limit) {
         return source(limit.source());
@@ -86,12 +49,10 @@ final class ExposureWords {
                 : source;
     }
 
-    /** Ends every sheet: what the figures rest on, cautions, who decides. */
-    static Document close(Draft draft, List<? extends Wording> rests, List<? extends Wording> cautions, Role decides) {
-        items(draft, "exposure.rests-on", rests);
-        items(draft, "exposure.cautions", cautions);
+    /** Ends every sheet: who decides, and what holds for all. */
+    static Document decidedBy(Draft draft, Role role) {
         return draft.section("exposure.who-decides")
-                .group(Wording.of(decides, "decides"), List.of())
+                .group(Wording.of(role, "decides"), List.of())
                 .section("closing.heading")
                 .group(phrase("exposure.closing"), List.of())
                 .document();

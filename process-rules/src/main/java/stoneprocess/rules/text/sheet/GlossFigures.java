@@ -2,6 +2,7 @@ package stoneprocess.rules.text.sheet;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 
+import java.util.Collection;
 import java.util.List;
 import stoneprocess.core.gloss.GlossChange;
 import stoneprocess.core.plan.Recommendation;
@@ -65,12 +66,11 @@ final class GlossFigures {
     }
 
     static Wording readings(List<Gloss> readings) {
-        return Wording.list(
-                Wording.Joint.COMMA, readings.stream().map(Wording::amount).toList());
+        return Wording.list(Wording.Joint.COMMA, readings, Wording::amount);
     }
 
-    static Wording anyOf(List<? extends Term> terms) {
-        return Wording.list(Wording.Joint.OR, terms.stream().map(Wording::of).toList());
+    static Wording anyOf(Collection<? extends Term> terms) {
+        return Wording.list(Wording.Joint.OR, terms, Wording::of);
     }
 
     /** How sure means and gains are. */

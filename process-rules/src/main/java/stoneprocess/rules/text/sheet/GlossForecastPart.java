@@ -14,6 +14,7 @@ import stoneprocess.core.gloss.TargetVerdict;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.site.FloorGloss;
@@ -36,15 +37,7 @@ import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
 /** What the plan would bring at 60 degrees, or why that cannot be told. */
-final class GlossForecastPart {
-    private final Recommendation recommendation;
-    private final FloorGloss gloss;
-
-    GlossForecastPart(Recommendation recommendation, FloorGloss gloss) {
-        this.recommendation = recommendation;
-        this.gloss = gloss;
-    }
-
+record GlossForecastPart(Recommendation recommendation, FloorGloss gloss) {
     /** The answer in a sentence or two. */
     Wording answer() {
         return gloss.planned()
@@ -66,23 +59,19 @@ final class GlossForecastPart {
         List<Wording> sentences = new ArrayList<>();
         boolean justBetter = way.target().finish().isPresent()
                 && recommendation.survey().answer(SurveyField.GOAL).value().equals(Optional.of(Goal.JUST_BETTER));
-        if (justBetter) {
-            sentences.add(phrase("gloss-sheet.just-better"));
-        } else {
-            sentences.add(inPlan ? phrase("gloss-sheet.grit-of-plan") : Wording.of(verdict, "headline"));
-        }
+        Wording outlook = inPlan ? phrase("gloss-sheet.grit-of-plan") : Wording.of(verdict, "headline");
+        sentences.add(justBetter ? phrase("gloss-sheet.just-better") : outlook);
         sentences.add(way.target()
                 .finish()
                 .map(finish -> phrase("gloss-sheet.finish-begins").with("finish", finish))
                 .orElseGet(() -> phrase("gloss-sheet.wanted"))
                 .with("gloss", way.target().gloss()));
         if (verdict != TargetVerdict.OVER_CEILING) {
+            Wording place = gloss.zone()
+                    .map(zone -> phrase("gloss-sheet.zone").with("zone", zone))
+                    .orElseGet(() -> phrase("gloss-sheet.open-field"));
             sentences.add(phrase("gloss-sheet.chance-by-end")
-                    .with(
-                            "place",
-                            gloss.zone()
-                                    .map(zone -> phrase("gloss-sheet.zone").with("zone", zone))
-                                    .orElseGet(() -> phrase("gloss-sheet.open-field")))
+                    .with("place", place)
                     .with("grit", GlossFigures.resin(planned.lastGrit()))
                     .with("chance", GlossWords.chance(way.chance())));
         }
@@ -100,7 +89,13 @@ final class GlossForecastPart {
     }
 
     private void forecast(Draft draft, PlannedGloss planned) {
-        draft.rows(rows(planned));
+        draft.row(
+                phrase("gloss-sheet.column.after"),
+                phrase("gloss-sheet.column.passes"),
+                phrase("gloss-sheet.column.interval").with("level", share("gloss-forecast.level")),
+                phrase("gloss-sheet.column.median"));
+        planned.now().ifPresent(now -> row(draft, phrase("gloss-sheet.now").with("grit", grit(now)), now));
+        planned.ends().forEach(end -> row(draft, grit(end), end));
         if (recommendation.status() == Status.PROVISIONAL) {
             draft.bullet("gloss-sheet.provisional");
         }
@@ -114,23 +109,20 @@ final class GlossForecastPart {
         if (planned.starts().isEmpty()) {
             return;
         }
-        List<List<Wording>> rows = new ArrayList<>();
-        rows.add(List.of(
-                phrase("gloss-sheet.column.start"),
-                phrase("gloss-sheet.column.damage-left"),
-                phrase("gloss-sheet.column.interval").with("level", share("gloss-forecast.level")),
-                phrase("gloss-sheet.column.median")));
-        planned.starts().forEach(start -> rows.add(row(start)));
         draft.section(phrase(gloss.holdPoints().isEmpty() ? "gloss-sheet.starts" : "gloss-sheet.starts-again")
                         .with("grit", grit(planned.starts().get(0).end())))
-                .rows(rows)
-                .bullet("gloss-sheet.starts.why")
-                .bullet("gloss-sheet.starts.rests");
+                .row(
+                        phrase("gloss-sheet.column.start"),
+                        phrase("gloss-sheet.column.damage-left"),
+                        phrase("gloss-sheet.column.interval").with("level", share("gloss-forecast.level")),
+                        phrase("gloss-sheet.column.median"));
+        planned.starts().forEach(start -> row(draft, start));
+        draft.bullets("gloss-sheet.starts.why", "gloss-sheet.starts.rests");
     }
 
-    private static List<Wording> row(GlossStart start) {
+    private static void row(Draft draft, GlossStart start) {
         Wording grade = Words.grade(start.grade().bond(), start.grade().number());
-        return List.of(
+        draft.row(
                 start.planned() ? phrase("gloss-sheet.planned-start").with("grit", grade) : grade,
                 left(start.damage()),
                 GlossFigures.outwards(start.end().interval()),
@@ -155,24 +147,12 @@ final class GlossForecastPart {
         return new Share(StrictMath.rint(100 * left.millimetres() / depth.millimetres()));
     }
 
-    private List<List<Wording>> rows(PlannedGloss planned) {
-        List<List<Wording>> rows = new ArrayList<>();
-        rows.add(List.of(
-                phrase("gloss-sheet.column.after"),
-                phrase("gloss-sheet.column.passes"),
-                phrase("gloss-sheet.column.interval").with("level", share("gloss-forecast.level")),
-                phrase("gloss-sheet.column.median")));
-        planned.now().ifPresent(now -> rows.add(row(phrase("gloss-sheet.now").with("grit", grit(now)), now)));
-        planned.ends().forEach(end -> rows.add(row(grit(end), end)));
-        return rows;
-    }
-
     private static Wording grit(GlossPrediction prediction) {
         return GlossFigures.resin(prediction.grit());
     }
 
-    private static List<Wording> row(Wording name, GlossPrediction prediction) {
-        return List.of(
+    private static void row(Draft draft, Wording name, GlossPrediction prediction) {
+        draft.row(
                 name,
                 Wording.number(prediction.passes()),
                 GlossFigures.outwards(prediction.interval()),
@@ -219,13 +199,10 @@ final class GlossForecastPart {
     private Wording way(PlannedGloss planned, ToTarget way) {
         TargetOutlook outlook = way.outlook();
         if (outlook.verdict() == TargetVerdict.OVER_CEILING) {
+            Gloss ceiling = KnownStone.of(recommendation).lowestCeiling().at60();
             return Wording.of(outlook.verdict(), "way")
                     .with("gloss", way.target().gloss())
-                    .with(
-                            "ceiling",
-                            GlossFigures.whole(KnownStone.of(recommendation)
-                                    .lowestCeiling()
-                                    .at60()));
+                    .with("ceiling", GlossFigures.whole(ceiling));
         }
         Optional<TargetOption> reached = outlook.reachedBy();
         Optional<TargetOption> option = reached.or(outlook::best);

@@ -30,24 +30,14 @@ import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
 /** What was read, zone by zone and hold point by hold point, and how many readings a mean needs. */
-final class GlossReadingsPart {
-    private final Recommendation recommendation;
-    private final FloorGloss gloss;
-    private final Share confidence;
-
-    GlossReadingsPart(Recommendation recommendation, FloorGloss gloss) {
-        this.recommendation = recommendation;
-        this.gloss = gloss;
-        this.confidence = GlossFigures.confidence(recommendation);
-    }
-
+record GlossReadingsPart(Recommendation recommendation, FloorGloss gloss) {
     void write(Draft draft) {
         draft.section("gloss-sheet.readings");
         gloss.zones().stream()
                 .filter(zone -> !zone.angles().isEmpty())
                 .forEach(zone -> draft.group(Wording.name(zone.zone()), zone(zone)));
         notRead(draft);
-        gloss.setAside().forEach(aside -> draft.bullet(setAside(aside)));
+        draft.bullets(gloss.setAside(), GlossReadingsPart::setAside);
         film(draft);
         holdPoints(draft);
     }
@@ -85,20 +75,17 @@ final class GlossReadingsPart {
 
     private Wording statistics(AngleGloss angle) {
         ZoneStatistics statistics = angle.statistics();
+        Wording scatter = angle.meanWithin()
+                .map(interval -> phrase("gloss-sheet.interval")
+                        .with("interval", GlossFigures.range(interval))
+                        .with("confidence", GlossFigures.confidence(recommendation))
+                        .with("deviation", statistics.deviation().orElseThrow()))
+                .orElseGet(() -> phrase("gloss-sheet.no-scatter"));
         return phrase("gloss-sheet.statistics")
                 .with("readings", GlossWords.readings(statistics.count()))
                 .with("mean", statistics.mean())
                 .with("lowest", statistics.lowest())
-                .with(
-                        "scatter",
-                        angle.meanWithin()
-                                .map(interval -> phrase("gloss-sheet.interval")
-                                        .with("interval", GlossFigures.range(interval))
-                                        .with("confidence", confidence)
-                                        .with(
-                                                "deviation",
-                                                statistics.deviation().orElseThrow()))
-                                .orElseGet(() -> phrase("gloss-sheet.no-scatter")));
+                .with("scatter", scatter);
     }
 
     private Wording bestAngle(ZoneGloss zone) {
@@ -110,29 +97,24 @@ final class GlossReadingsPart {
             return phrase("gloss-sheet.60-tells-most");
         }
         boolean low = best == Geometry.DEG_85;
+        String limit = low ? "gloss-angle.low" : "gloss-angle.high";
         Wording tellsMore = phrase(low ? "gloss-sheet.tells-more-under" : "gloss-sheet.tells-more-over")
                 .with("angle", best.degrees())
-                .with(
-                        "limit",
-                        recommendation.parameters().get(low ? "gloss-angle.low" : "gloss-angle.high", Gloss.class));
+                .with("limit", recommendation.parameters().get(limit, Gloss.class));
         return zone.isReadAt(best) ? tellsMore : Wording.sentences(tellsMore, phrase("gloss-sheet.not-at-that-angle"));
     }
 
     private Optional<Item> overCeiling(AngleGloss angle) {
         if (!angle.impossible().isEmpty()) {
+            Gloss ceiling = KnownStone.of(recommendation).highestCeiling().at(angle.geometry());
             return Optional.of(line(phrase("gloss-sheet.over-ceiling")
                     .with("readings", GlossFigures.readings(angle.impossible()))
-                    .with(
-                            "ceiling",
-                            GlossFigures.whole(KnownStone.of(recommendation)
-                                    .highestCeiling()
-                                    .at(angle.geometry())))
+                    .with("ceiling", GlossFigures.whole(ceiling))
                     .with("angle", angle.geometry().degrees())));
         }
-        return angle.excluded().isEmpty()
-                ? Optional.empty()
-                : Optional.of(line(phrase("gloss-sheet.excluded")
-                        .with("families", GlossFigures.anyOf(List.copyOf(angle.excluded())))));
+        return Optional.of(angle.excluded())
+                .filter(families -> !families.isEmpty())
+                .map(families -> line(phrase("gloss-sheet.excluded").with("families", GlossFigures.anyOf(families))));
     }
 
     private static Wording setAside(SetAside aside) {
@@ -186,7 +168,7 @@ final class GlossReadingsPart {
                 .with("readings", GlossFigures.readings(point.overGrit()))
                 .with("grit", GlossFigures.resin(point.done().grit()))
                 .with("most", GlossFigures.whole(point.mostOfGrit().orElseThrow()))
-                .with("films", GlossFigures.anyOf(List.copyOf(point.films())));
+                .with("films", GlossFigures.anyOf(point.films()));
     }
 
     private static Wording gain(Gain gain) {
@@ -216,22 +198,20 @@ final class GlossReadingsPart {
         if (gloss.needed().isEmpty()) {
             draft.bullet("gloss-sheet.scatter-not-known");
         } else {
-            draft.rows(gloss.needed().stream()
-                    .map(needed -> needed(needed, question))
-                    .toList());
+            gloss.needed().forEach(needed -> needed(draft, needed, question));
             if (gloss.needed().stream().anyMatch(needed -> !needed.known())) {
                 draft.bullet("gloss-sheet.not-so-closely");
             }
         }
     }
 
-    private static List<Wording> needed(ReadingsNeeded needed, GlossQuestion question) {
+    private static void needed(Draft draft, ReadingsNeeded needed, GlossQuestion question) {
         Wording.Phrase shows = needed.known()
                 ? phrase("gloss-sheet.mean-known").with("within", needed.shows())
                 : phrase("gloss-sheet.mean-not-known")
                         .with("within", needed.shows())
                         .with("wanted", question.within());
-        return List.of(
+        draft.row(
                 GlossWords.readings(needed.number()),
                 phrase(needed.ownScatter() ? "gloss-sheet.own-scatter" : "gloss-sheet.usual-scatter")
                         .with("zone", needed.zone())

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.gloss.GlossCeiling;
 import stoneprocess.core.plan.Recommendation;
@@ -42,10 +42,8 @@ public final class GlossSheet {
         GlossReadingsPart.needed(draft, gloss, question, GlossFigures.confidence(recommendation));
         restsOn(draft, recommendation, forecast);
         return draft.section("closing.heading")
-                .bullet("gloss-sheet.mind.look")
-                .bullet("gloss-sheet.mind.grip")
-                .bullet("gloss-sheet.mind.test-area")
-                .bullet("gloss-sheet.mind.codes")
+                .bullets("gloss-sheet.mind.look", "gloss-sheet.mind.grip")
+                .bullets("gloss-sheet.mind.test-area", "gloss-sheet.mind.codes")
                 .bullet(Words.rulebase(recommendation.rulebase()))
                 .document();
     }
@@ -55,38 +53,32 @@ public final class GlossSheet {
         gloss.ceilings()
                 .forEach((family, ceiling) -> families.computeIfAbsent(ceiling, first -> new ArrayList<>())
                         .add(Wording.of(family)));
-        List<List<Wording>> rows = new ArrayList<>();
-        rows.add(List.of(angle(Geometry.DEG_20), angle(Geometry.DEG_60), angle(Geometry.DEG_85), Wording.name("")));
-        families.forEach((ceiling, names) -> rows.add(row(ceiling, Wording.list(Joint.COMMA, names))));
+        draft.section("gloss-sheet.ceilings");
+        row(draft, angle -> phrase("gloss-sheet.degrees").with("angle", angle.degrees()), Wording.name(""));
+        families.forEach((ceiling, names) -> row(draft, ceiling, Wording.list(Joint.COMMA, names)));
         if (!gloss.withoutCeiling().isEmpty()) {
-            List<Wording.Phrase> names =
-                    gloss.withoutCeiling().stream().map(Wording::of).toList();
-            rows.add(row(
+            Wording names = Wording.list(Joint.COMMA, gloss.withoutCeiling(), Wording::of);
+            row(
+                    draft,
                     GlossCeiling.ofAnyStone(),
-                    phrase("gloss-sheet.any-stone").with("families", Wording.list(Joint.COMMA, names))));
+                    phrase("gloss-sheet.any-stone").with("families", names));
         }
-        draft.section("gloss-sheet.ceilings").rows(rows);
     }
 
-    private static Wording angle(Geometry geometry) {
-        return phrase("gloss-sheet.degrees").with("angle", geometry.degrees());
+    private static void row(Draft draft, GlossCeiling ceiling, Wording families) {
+        row(draft, angle -> GlossFigures.whole(ceiling.at(angle)), families);
     }
 
-    private static List<Wording> row(GlossCeiling ceiling, Wording families) {
-        return Stream.concat(
-                        Stream.of(Geometry.DEG_20, Geometry.DEG_60, Geometry.DEG_85)
-                                .map(ceiling::at)
-                                .map(GlossFigures::whole),
-                        Stream.of(families))
-                .toList();
+    private static void row(Draft draft, Function<Geometry, Wording> cell, Wording last) {
+        draft.row(cell.apply(Geometry.DEG_20), cell.apply(Geometry.DEG_60), cell.apply(Geometry.DEG_85), last);
     }
 
     private static void restsOn(Draft draft, Recommendation recommendation, GlossForecastPart forecast) {
         draft.section("exposure.rests-on")
                 .bullet(phrase("gloss-sheet.rests.ceilings").with("source", source("ISO-2813")))
                 .bullet(phrase("gloss-sheet.rests.angles").with("source", source("ASTM-D523")))
-                .bullet(phrase("gloss-sheet.rests.tests").with("confidence", GlossFigures.confidence(recommendation)));
-        forecast.sources().forEach(draft::bullet);
+                .bullet(phrase("gloss-sheet.rests.tests").with("confidence", GlossFigures.confidence(recommendation)))
+                .bullets(forecast.sources(), Function.identity());
     }
 
     private static Wording source(String id) {

@@ -4,7 +4,6 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.sheet.ExposureWords.atLeast;
 import static stoneprocess.rules.text.sheet.ExposureWords.atMost;
 import static stoneprocess.rules.text.sheet.ExposureWords.given;
-import static stoneprocess.rules.text.sheet.ExposureWords.row;
 import static stoneprocess.rules.text.sheet.ExposureWords.source;
 
 import java.util.Comparator;
@@ -26,14 +25,16 @@ final class LiftingSheet {
     private static final int PERCENT = 100;
 
     /** A part of the lift, what was given of it, and the factor that it leaves. */
-    private record Part(Wording name, Wording given, double multiplier, Wording remedy) {}
-
-    private static final Lifting LIFTING = Lifting.of(Parameters.standard());
+    private record Part(String key, Wording given, double multiplier) {
+        Wording name() {
+            return phrase("lifting.part." + key);
+        }
+    }
 
     private LiftingSheet() {}
 
     static Document of(Lift lift) {
-        LiftingLimit limit = LIFTING.limit(lift);
+        LiftingLimit limit = Lifting.of(Parameters.standard()).limit(lift);
         Wording best = atMost(limit.limit().value());
         List<Part> parts = parts(lift, limit.multipliers());
         Draft draft =
@@ -41,61 +42,46 @@ final class LiftingSheet {
         parts.stream()
                 .min(Comparator.comparingDouble(Part::multiplier))
                 .filter(part -> part.multiplier() < 1)
-                .ifPresent(part -> draft.paragraph(
-                        phrase("lifting.most-lost").with("part", part.name()).with("remedy", part.remedy())));
-        ExposureWords.given(
-                draft, List.of(row("lifting.load", given(lift.load())), row("lifting.lasts", given(lift.duration()))));
-        ExposureWords.rows(
-                draft,
-                phrase("lifting.parts").with("best", best),
-                parts.stream()
-                        .map(part -> row(part.name(), part.given(), atMost(new Share(PERCENT * part.multiplier()))))
-                        .toList());
-        ExposureWords.result(
-                draft,
-                List.of(
-                        row("lifting.recommended", atMost(limit.recommended())),
-                        row(
-                                "lifting.against-it",
-                                limit.index()
-                                        .<Wording>map(index ->
-                                                phrase("lifting.of-the-limit").with("index", atLeast(index)))
-                                        .orElseGet(() -> phrase("lifting.beyond")))));
-        ExposureWords.items(
-                draft,
-                "exposure.limit",
-                List.of(
-                        phrase("lifting.limit").with("best", best).with("source", source(limit.limit())),
-                        phrase("lifting.tables")
-                                .with("source", source(Sources.standard().get("NIOSH-LIFTING-TABLES")))));
-        return ExposureWords.close(
-                draft,
-                List.of(phrase("lifting.rests.given"), phrase("lifting.rests.equation")),
-                List.of(
-                        phrase("lifting.caution.two-hands"),
-                        phrase("lifting.caution.wet"),
-                        phrase("lifting.caution.both-ends"),
-                        phrase("lifting.caution.healthy")),
-                limit.limit().decides());
+                .ifPresent(part -> draft.paragraph(phrase("lifting.most-lost")
+                        .with("part", part.name())
+                        .with("remedy", phrase("lifting.part." + part.key() + ".remedy"))));
+        draft.section("exposure.given")
+                .row("lifting.load", given(lift.load()))
+                .row("lifting.lasts", given(lift.duration()))
+                .section(phrase("lifting.parts").with("best", best));
+        parts.forEach(part -> draft.row(part.name(), part.given(), atMost(new Share(PERCENT * part.multiplier()))));
+        draft.section("exposure.result")
+                .row("lifting.recommended", atMost(limit.recommended()))
+                .row("lifting.against-it", againstLimit(limit))
+                .section("exposure.limit")
+                .bullet(phrase("lifting.limit").with("best", best).with("source", source(limit.limit())))
+                .bullet(phrase("lifting.tables")
+                        .with("source", source(Sources.standard().get("NIOSH-LIFTING-TABLES"))))
+                .section("exposure.rests-on")
+                .bullets("lifting.rests.given", "lifting.rests.equation")
+                .section("exposure.cautions")
+                .bullets("lifting.caution.two-hands", "lifting.caution.wet")
+                .bullets("lifting.caution.both-ends", "lifting.caution.healthy");
+        return ExposureWords.decidedBy(draft, limit.limit().decides());
     }
 
     private static List<Part> parts(Lift lift, LiftMultipliers multipliers) {
+        Wording frequency = phrase("lifting.lifts-in-time")
+                .with("lifts", Wording.number(lift.lifts().decimal()))
+                .with("time", given(lift.counted()));
         return List.of(
-                part("reach", given(lift.reach()), multipliers.horizontal()),
-                part("height", given(lift.height()), multipliers.vertical()),
-                part("travel", given(lift.travel()), multipliers.distance()),
-                part("turn", given(lift.turn()), multipliers.asymmetry()),
-                part(
-                        "frequency",
-                        phrase("lifting.lifts-in-time")
-                                .with("lifts", Wording.number(lift.lifts().decimal()))
-                                .with("time", given(lift.counted())),
-                        multipliers.frequency()),
-                part("hold", Wording.of(lift.coupling()), multipliers.coupling()));
+                new Part("reach", given(lift.reach()), multipliers.horizontal()),
+                new Part("height", given(lift.height()), multipliers.vertical()),
+                new Part("travel", given(lift.travel()), multipliers.distance()),
+                new Part("turn", given(lift.turn()), multipliers.asymmetry()),
+                new Part("frequency", frequency, multipliers.frequency()),
+                new Part("hold", Wording.of(lift.coupling()), multipliers.coupling()));
     }
 
-    private static Part part(String name, Wording given, double multiplier) {
-        return new Part(phrase("lifting.part." + name), given, multiplier, phrase("lifting.part." + name + ".remedy"));
+    private static Wording againstLimit(LiftingLimit limit) {
+        return limit.index()
+                .<Wording>map(index -> phrase("lifting.of-the-limit").with("index", atLeast(index)))
+                .orElseGet(() -> phrase("lifting.beyond"));
     }
 
     private static Wording verdict(LiftingLimit limit) {

@@ -3,10 +3,8 @@ package stoneprocess.rules.text.sheet;
 import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.sheet.ExposureWords.atLeast;
 import static stoneprocess.rules.text.sheet.ExposureWords.given;
-import static stoneprocess.rules.text.sheet.ExposureWords.row;
 import static stoneprocess.rules.text.sheet.ExposureWords.source;
 
-import java.util.ArrayList;
 import java.util.List;
 import stoneprocess.core.exposure.Noise;
 import stoneprocess.core.exposure.NoiseExposure;
@@ -37,43 +35,31 @@ final class NoiseSheet {
         if (osha.verdict() == NoiseVerdict.OVER_CEILING || niosh.verdict() == NoiseVerdict.OVER_CEILING) {
             draft.paragraph("noise.ceiling-not-verified");
         }
-        ExposureWords.given(
-                draft,
-                periods.stream()
-                        .map(period -> row(given(period.level()), given(period.time())))
-                        .toList());
-        ExposureWords.result(draft, result(periods, osha, niosh));
-        ExposureWords.limit(
-                draft,
-                phrase("noise.osha").with("says", limit(osha)),
-                phrase("noise.niosh").with("says", limit(niosh)));
-        return ExposureWords.close(
-                draft,
-                List.of(phrase("noise.rests.given"), phrase("noise.rests.formulas")),
-                List.of(
-                        phrase("noise.caution.level"),
-                        phrase("noise.caution.whole-day"),
-                        phrase("noise.caution.threshold")
-                                .with("threshold", given(number(NoiseRule.OSHA, "threshold")))
-                                .with("limit", given(osha.limit().value())),
-                        phrase("noise.caution.law")),
-                Role.HYGIENIST);
-    }
-
-    private static List<List<Wording>> result(List<NoisePeriod> periods, NoiseExposure osha, NoiseExposure niosh) {
-        List<List<Wording>> rows = new ArrayList<>();
-        rows.add(row(Wording.name(""), Wording.of(NoiseRule.OSHA), Wording.of(NoiseRule.NIOSH)));
+        draft.section("exposure.given");
+        periods.forEach(period -> draft.row(given(period.level()), given(period.time())));
+        draft.section("exposure.result").row(Wording.name(""), Wording.of(NoiseRule.OSHA), Wording.of(NoiseRule.NIOSH));
         periods.stream()
                 .map(NoisePeriod::level)
                 .distinct()
-                .forEach(level -> rows.add(row(
+                .forEach(level -> draft.row(
                         phrase("noise.may-last").with("level", given(level)),
                         allowed(level, NoiseRule.OSHA),
-                        allowed(level, NoiseRule.NIOSH))));
-        rows.add(row("noise.dose", atLeast(osha.dose()), atLeast(niosh.dose())));
-        rows.add(row("noise.mean", mean(osha), mean(niosh)));
-        rows.add(row("noise.verdict", Wording.of(osha.verdict()), Wording.of(niosh.verdict())));
-        return rows;
+                        allowed(level, NoiseRule.NIOSH)));
+        draft.row("noise.dose", atLeast(osha.dose()), atLeast(niosh.dose()))
+                .row("noise.mean", mean(osha), mean(niosh))
+                .row("noise.verdict", Wording.of(osha.verdict()), Wording.of(niosh.verdict()))
+                .section("exposure.limits")
+                .bullet(phrase("noise.osha").with("says", limit(osha)))
+                .bullet(phrase("noise.niosh").with("says", limit(niosh)))
+                .section("exposure.rests-on")
+                .bullets("noise.rests.given", "noise.rests.formulas")
+                .section("exposure.cautions")
+                .bullets("noise.caution.level", "noise.caution.whole-day")
+                .bullet(phrase("noise.caution.threshold")
+                        .with("threshold", given(number(NoiseRule.OSHA, "threshold")))
+                        .with("limit", given(osha.limit().value())))
+                .bullet("noise.caution.law");
+        return ExposureWords.decidedBy(draft, Role.HYGIENIST);
     }
 
     private static Wording allowed(SoundLevel level, NoiseRule rule) {

@@ -2,11 +2,8 @@ package stoneprocess.rules.text.sheet;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.sheet.ExposureWords.given;
-import static stoneprocess.rules.text.sheet.ExposureWords.row;
 import static stoneprocess.rules.text.sheet.ExposureWords.source;
 
-import java.util.ArrayList;
-import java.util.List;
 import stoneprocess.core.exposure.DustControl;
 import stoneprocess.core.exposure.GrindingTool;
 import stoneprocess.core.exposure.Silica;
@@ -14,6 +11,7 @@ import stoneprocess.core.exposure.SilicaControl;
 import stoneprocess.core.exposure.SilicaGap;
 import stoneprocess.core.exposure.SilicaTask;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.rules.text.document.Document;
@@ -24,35 +22,24 @@ import stoneprocess.rules.text.document.Wording;
 final class SilicaSheet {
     private static final Parameters PARAMETERS = Parameters.standard();
 
-    private static final Silica SILICA = Silica.of(PARAMETERS);
-
     private SilicaSheet() {}
 
     static Document of(SilicaTask task) {
-        SilicaControl control = SILICA.control(task);
+        SilicaControl control = Silica.of(PARAMETERS).control(task);
         Draft draft = ExposureWords.sheet("silica.title").paragraph(verdict(control));
-        ExposureWords.given(draft, rows(task));
-        if (!control.missing().isEmpty()) {
-            ExposureWords.items(
-                    draft,
-                    "silica.missing",
-                    control.missing().stream().map(gap -> gap(gap, control)).toList());
-        }
-        ExposureWords.result(
-                draft,
-                List.of(
-                        row("silica.collector-draws", neededAirflow(task, control)),
-                        row("silica.respirator", respirator(control))));
-        ExposureWords.limit(draft, phrase("silica.limit").with("source", source(control.source())));
-        return ExposureWords.close(
-                draft,
-                List.of(phrase("silica.rests.given"), phrase("silica.rests.table")),
-                List.of(
-                        phrase("silica.caution.listed"),
-                        phrase("silica.caution.works"),
-                        phrase("silica.caution.stones"),
-                        phrase("silica.caution.sweep")),
-                control.decides());
+        given(draft, task);
+        draft.list("silica.missing", control.missing(), gap -> gap(gap, control))
+                .section("exposure.result")
+                .row("silica.collector-draws", neededAirflow(task, control))
+                .row("silica.respirator", respirator(control))
+                .section("exposure.limit")
+                .bullet(phrase("silica.limit").with("source", source(control.source())))
+                .section("exposure.rests-on")
+                .bullets("silica.rests.given", "silica.rests.table")
+                .section("exposure.cautions")
+                .bullets("silica.caution.listed", "silica.caution.works")
+                .bullets("silica.caution.stones", "silica.caution.sweep");
+        return ExposureWords.decidedBy(draft, control.decides());
     }
 
     /** The verdict; a respirator that the table requires is part of it. */
@@ -63,38 +50,31 @@ final class SilicaSheet {
                 .orElseGet(() -> Wording.of(control.verdict()));
     }
 
-    private static List<List<Wording>> rows(SilicaTask task) {
-        List<List<Wording>> rows = new ArrayList<>();
+    private static void given(Draft draft, SilicaTask task) {
         boolean floor = task.tool() == GrindingTool.FLOOR_GRINDER;
-        rows.add(row("silica.tool", Wording.of(task.tool())));
-        rows.add(row("silica.wheel", given(task.wheel())));
-        rows.add(row("silica.place", phrase(task.indoors() ? "silica.indoors" : "silica.outdoors")));
-        rows.add(row("silica.time", given(task.time())));
-        rows.add(row("silica.control", control(task.control())));
+        draft.section("exposure.given")
+                .row("silica.tool", Wording.of(task.tool()))
+                .row("silica.wheel", ExposureWords.given(task.wheel()))
+                .row("silica.place", phrase(task.indoors() ? "silica.indoors" : "silica.outdoors"))
+                .row("silica.time", ExposureWords.given(task.time()))
+                .row("silica.control", control(task.control()));
         if (task.control() instanceof DustControl.Collector collector) {
-            rows.add(row("silica.shroud", known(collector.shroud())));
-            rows.add(row(
-                    "silica.airflow",
-                    collector.airflow().cubicMetresPerHour() > 0
-                            ? given(collector.airflow())
-                            : phrase("silica.read-as-none")));
+            draft.row("silica.shroud", known(collector.shroud())).row("silica.airflow", orNone(collector.airflow()));
             if (floor || collector.makersAirflow().isPresent()) {
-                rows.add(row(
-                        "silica.makers-airflow",
-                        collector
-                                .makersAirflow()
-                                .map(ExposureWords::given)
-                                .orElseGet(() -> phrase("silica.not-known"))));
+                Wording makers =
+                        collector.makersAirflow().map(ExposureWords::given).orElseGet(() -> phrase("silica.not-known"));
+                draft.row("silica.makers-airflow", makers);
             }
-            rows.add(row(
-                    "silica.filter",
-                    collector.filter().percent() > 0 ? given(collector.filter()) : phrase("silica.read-as-none")));
-            rows.add(row("silica.filter-cleaning", known(collector.filterCleaning())));
+            draft.row("silica.filter", orNone(collector.filter()))
+                    .row("silica.filter-cleaning", known(collector.filterCleaning()));
         }
         if (floor || task.hepaBetweenPasses()) {
-            rows.add(row("silica.vacuum-between", known(task.hepaBetweenPasses())));
+            draft.row("silica.vacuum-between", known(task.hepaBetweenPasses()));
         }
-        return rows;
+    }
+
+    private static Wording orNone(Quantity ofCollector) {
+        return ofCollector.decimal().signum() > 0 ? ExposureWords.given(ofCollector) : phrase("silica.read-as-none");
     }
 
     private static Wording known(boolean there) {
@@ -112,18 +92,16 @@ final class SilicaSheet {
     }
 
     private static Wording neededAirflow(SilicaTask task, SilicaControl control) {
-        if (control.neededAirflow().isPresent()) {
-            Wording.Phrase needed = phrase(
-                            task.tool() == GrindingTool.HAND_GRINDER
-                                    ? "silica.needed-for-wheel"
-                                    : "silica.needed-by-maker")
-                    .with("airflow", given(control.neededAirflow().get()));
-            return task.tool() == GrindingTool.HAND_GRINDER ? needed.with("wheel", given(task.wheel())) : needed;
-        }
-        return phrase(
-                task.control() instanceof DustControl.Collector
-                        ? "silica.needed-not-known"
-                        : "silica.needed-not-asked");
+        boolean byHand = task.tool() == GrindingTool.HAND_GRINDER;
+        boolean collected = task.control() instanceof DustControl.Collector;
+        return control.neededAirflow()
+                .map(ExposureWords::given)
+                .map(airflow -> byHand
+                        ? phrase("silica.needed-for-wheel")
+                                .with("airflow", airflow)
+                                .with("wheel", ExposureWords.given(task.wheel()))
+                        : phrase("silica.needed-by-maker").with("airflow", airflow))
+                .orElseGet(() -> phrase(collected ? "silica.needed-not-known" : "silica.needed-not-asked"));
     }
 
     private static Wording respirator(SilicaControl control) {
@@ -132,7 +110,7 @@ final class SilicaSheet {
                 .<Wording>map(limit -> phrase("silica.respirator-factor")
                         .with("asked", asked)
                         .with("factor", Wording.number(limit.value().decimal()))
-                        .with("time", given(PARAMETERS.get("silica.long-task", TimeSpan.class))))
+                        .with("time", ExposureWords.given(PARAMETERS.get("silica.long-task", TimeSpan.class))))
                 .orElse(asked);
     }
 
@@ -140,9 +118,11 @@ final class SilicaSheet {
         return switch (gap) {
             case AIRFLOW ->
                 control.neededAirflow()
-                        .map(airflow -> phrase("silica.gap-of-airflow").with("airflow", given(airflow)))
+                        .map(ExposureWords::given)
+                        .map(airflow -> phrase("silica.gap-of-airflow").with("airflow", airflow))
                         .orElseGet(() -> Wording.of(gap));
-            case FILTER -> Wording.of(gap).with("filter", given(PARAMETERS.get("silica.filter", Share.class)));
+            case FILTER ->
+                Wording.of(gap).with("filter", ExposureWords.given(PARAMETERS.get("silica.filter", Share.class)));
             default -> Wording.of(gap);
         };
     }

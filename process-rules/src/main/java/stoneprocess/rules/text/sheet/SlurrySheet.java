@@ -2,10 +2,8 @@ package stoneprocess.rules.text.sheet;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.sheet.ExposureWords.given;
-import static stoneprocess.rules.text.sheet.ExposureWords.row;
 import static stoneprocess.rules.text.sheet.ExposureWords.source;
 
-import java.util.List;
 import stoneprocess.core.exposure.Slurry;
 import stoneprocess.core.exposure.SlurryWater;
 import stoneprocess.core.parameter.Parameter;
@@ -19,33 +17,27 @@ import stoneprocess.rules.text.document.Wording;
 final class SlurrySheet {
     private static final Parameters PARAMETERS = Parameters.standard();
 
-    private static final Slurry SLURRY = Slurry.of(PARAMETERS);
-
     private SlurrySheet() {}
 
     static Document of(Acidity measured) {
-        SlurryWater water = SLURRY.classify(measured);
-        Draft draft = ExposureWords.sheet("slurry.title").paragraph(Wording.of(water.slurryClass(), "sentence"));
-        ExposureWords.given(draft, List.of(row("slurry.water", given(measured))));
-        ExposureWords.result(
-                draft,
-                List.of(
-                        row("slurry.class", Wording.of(water.slurryClass())),
-                        row("slurry.deciding-limit", given(water.limit().value()))));
-        ExposureWords.limit(
-                draft,
-                limit("slurry.limit.acid", "corrosive-acid"),
-                limit("slurry.limit.sewer", "sewer-lowest"),
-                limit("slurry.limit.alkali", "corrosive-alkali"));
-        return ExposureWords.close(
-                draft,
-                List.of(phrase("slurry.rests.reading"), phrase("slurry.rests.limits")),
-                List.of(
-                        phrase("slurry.caution.storm-drain"),
-                        phrase("slurry.caution.settle"),
-                        phrase("slurry.caution.local"),
-                        phrase("slurry.caution.neutralise")),
-                water.limit().decides());
+        SlurryWater water = Slurry.of(PARAMETERS).classify(measured);
+        Draft draft = ExposureWords.sheet("slurry.title")
+                .paragraph(Wording.of(water.slurryClass(), "sentence"))
+                .section("exposure.given")
+                .row("slurry.water", given(measured))
+                .section("exposure.result")
+                .row("slurry.class", Wording.of(water.slurryClass()))
+                .row("slurry.deciding-limit", given(water.limit().value()))
+                .section("exposure.limits")
+                .bullet(limit("slurry.limit.acid", "corrosive-acid"))
+                .bullet(limit("slurry.limit.sewer", "sewer-lowest"))
+                .bullet(limit("slurry.limit.alkali", "corrosive-alkali"))
+                .section("exposure.rests-on")
+                .bullets("slurry.rests.reading", "slurry.rests.limits")
+                .section("exposure.cautions")
+                .bullets("slurry.caution.storm-drain", "slurry.caution.settle")
+                .bullets("slurry.caution.local", "slurry.caution.neutralise");
+        return ExposureWords.decidedBy(draft, water.limit().decides());
     }
 
     private static Wording limit(String key, String name) {
