@@ -39,6 +39,7 @@ final class PlanFront {
         Optional<Plan> cutting =
                 recommendation.plan().filter(plan -> !plan.tracks().isEmpty());
         draft.paragraph(front.answer());
+        totals.late(recommendation.survey()).ifPresent(late -> draft.labelled("front.deadline", late));
         front.ask();
         front.stop(cutting.isPresent());
         front.care();
