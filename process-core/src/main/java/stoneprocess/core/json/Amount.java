@@ -11,7 +11,6 @@ import stoneprocess.core.gloss.GlossChange;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
-import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.Unit;
 
 /**
@@ -149,7 +148,8 @@ record Amount(String name, Class<?> type, List<Unit> units) {
 
     private Map<String, Object> schema(List<String> numbers, List<String> fields) {
         Map<String, Object> number = Shape.object("type", type == Integer.class ? "integer" : "number");
-        if (type != GlossChange.class && type != Quantity.class && type != Temperature.class) {
+        if (type != GlossChange.class
+                && units.stream().allMatch(unit -> unit.dimension().least() == 0)) {
             number.put("minimum", 0);
         }
         Map<String, Object> properties = new LinkedHashMap<>();

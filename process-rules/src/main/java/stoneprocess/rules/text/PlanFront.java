@@ -39,10 +39,10 @@ final class PlanFront {
         Optional<Plan> cutting =
                 recommendation.plan().filter(plan -> !plan.tracks().isEmpty());
         draft.paragraph(front.answer());
-        totals.late(recommendation.survey()).ifPresent(late -> draft.labelled("front.deadline", late));
         front.ask();
         front.stop(cutting.isPresent());
         front.care();
+        totals.late(recommendation.survey()).ifPresent(late -> draft.labelled("front.deadline", late));
         cutting.ifPresent(plan -> {
             StepNotes notes = new StepNotes(plan, words);
             draft.section("table.heading").add(StepTable.of(plan, notes, totals));
