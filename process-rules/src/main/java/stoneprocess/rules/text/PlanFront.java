@@ -42,7 +42,6 @@ final class PlanFront {
         front.ask();
         front.stop(cutting.isPresent());
         front.care();
-        totals.late(recommendation.survey()).ifPresent(late -> draft.labelled("front.deadline", late));
         cutting.ifPresent(plan -> {
             StepNotes notes = new StepNotes(plan, words);
             draft.section("table.heading").add(StepTable.of(plan, notes, totals));

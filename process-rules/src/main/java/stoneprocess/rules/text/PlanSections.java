@@ -54,7 +54,10 @@ final class PlanSections {
         sections.list("slurry.heading", Topics.SLURRY, plan.slurry());
         sections.finishing();
         sections.list("upkeep.heading", Topics.UPKEEP, plan.upkeep());
-        totals.words().ifPresent(line -> draft.section("totals.heading").paragraph(line));
+        totals.words().ifPresent(line -> {
+            draft.section("totals.heading").paragraph(line);
+            totals.late(recommendation.survey()).ifPresent(draft::paragraph);
+        });
     }
 
     /** The grits of a track. */

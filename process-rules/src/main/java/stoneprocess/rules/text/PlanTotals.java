@@ -62,7 +62,7 @@ record PlanTotals(Optional<Estimate> estimate) {
                 .filter(deadline -> likely.filter(days -> days.number()
                                 > StrictMath.ceil(deadline.in(Unit.DAY).doubleValue()))
                         .isPresent())
-                .map(deadline -> phrase("front.late")
+                .map(deadline -> phrase("totals.late")
                         .with("days", days(likely.orElseThrow()))
                         .with(
                                 "deadline",
