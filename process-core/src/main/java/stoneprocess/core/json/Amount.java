@@ -148,7 +148,8 @@ record Amount(String name, Class<?> type, List<Unit> units) {
 
     private Map<String, Object> schema(List<String> numbers, List<String> fields) {
         Map<String, Object> number = Shape.object("type", type == Integer.class ? "integer" : "number");
-        if (type != GlossChange.class) {
+        if (type != GlossChange.class
+                && units.stream().allMatch(unit -> unit.dimension().least() == 0)) {
             number.put("minimum", 0);
         }
         Map<String, Object> properties = new LinkedHashMap<>();

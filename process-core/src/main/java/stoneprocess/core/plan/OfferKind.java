@@ -43,6 +43,9 @@ public enum OfferKind implements Term {
     /** A supply is brought that carries the machines. */
     STRONGER_SUPPLY,
 
+    /** More time, or another season. */
+    MORE_TIME,
+
     /** Test the stone until two tests agree. */
     TEST_STONE,
 

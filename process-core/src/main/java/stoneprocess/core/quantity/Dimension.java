@@ -53,7 +53,9 @@ public enum Dimension implements Term {
     /** Area done in a time, kept in square metres an hour to 0.000001 m2/h. */
     AREA_RATE(AreaRate::new, 6),
     /** Electric energy, kept in kilowatt hours to 0.0001 kWh. */
-    ENERGY(Energy::new, 4);
+    ENERGY(Energy::new, 4),
+    /** Kept in degrees Celsius to 0.0001 C; the only dimension with values below zero, down to absolute zero. */
+    TEMPERATURE(Temperature::new, 4);
 
     private final DoubleFunction<Quantity> quantity;
     private final int decimals;
@@ -83,6 +85,11 @@ public enum Dimension implements Term {
     /** The class of its quantities. */
     public Class<? extends Quantity> type() {
         return of(1).getClass();
+    }
+
+    /** The least value, in the kept unit. */
+    public double least() {
+        return this == TEMPERATURE ? -273.15 : 0;
     }
 
     /** Decimals of the declared step. */

@@ -6,7 +6,8 @@ import stoneprocess.core.problem.InvalidInputException;
 
 /**
  * A measured value. It is kept in one unit a dimension and rounded, half to even, to the dimension's declared step, so
- * that printing and parsing give back an equal value. Negative, infinite and not-a-number values are refused.
+ * that printing and parsing give back an equal value. Values under the least of the dimension, infinite and
+ * not-a-number values are refused.
  */
 public sealed interface Quantity extends Comparable<Quantity>
         permits Acidity,
@@ -30,6 +31,7 @@ public sealed interface Quantity extends Comparable<Quantity>
                 Share,
                 SoundLevel,
                 Speed,
+                Temperature,
                 TimeSpan,
                 Voltage,
                 Volume {
@@ -74,7 +76,7 @@ public sealed interface Quantity extends Comparable<Quantity>
     /**
      * A quantity of the unit's dimension; the value is in the unit given.
      *
-     * @throws InvalidInputException for a negative value, and for one too large to keep
+     * @throws InvalidInputException for a value under the least of the dimension, and for one too large to keep
      */
     static Quantity of(BigDecimal value, Unit unit) {
         return unit.dimension().of(unit.toKept(value).doubleValue());
@@ -110,11 +112,12 @@ public sealed interface Quantity extends Comparable<Quantity>
 
     /** Rounds to the declared step and refuses what is no measured value. Used by the records' constructors. */
     static double keep(Dimension dimension, double value) {
-        if (!Double.isFinite(value) || value < 0) {
+        if (!Double.isFinite(value) || value < dimension.least()) {
             throw new InvalidInputException(
                     dimension.key(),
                     Double.toString(value),
-                    "a finite number of zero or more, in " + dimension.unit().symbol());
+                    "a finite number of " + (dimension.least() == 0 ? "zero" : dimension.least()) + " or more, in "
+                            + dimension.unit().symbol());
         }
         return BigDecimal.valueOf(value)
                 .setScale(dimension.decimals(), RoundingMode.HALF_EVEN)

@@ -70,22 +70,32 @@ public enum Unit {
     SQUARE_METRE_PER_HOUR("m2/h", Dimension.AREA_RATE, "1"),
     SQUARE_FOOT_PER_HOUR("ft2/h", Dimension.AREA_RATE, "0.09290304"),
 
-    KILOWATT_HOUR("kWh", Dimension.ENERGY, "1");
+    KILOWATT_HOUR("kWh", Dimension.ENERGY, "1"),
+
+    DEGREE_CELSIUS("C", Dimension.TEMPERATURE, "1"),
+    DEGREE_FAHRENHEIT("F", Dimension.TEMPERATURE, "5", "9", "32");
 
     private final String symbol;
     private final Dimension dimension;
     private final BigDecimal numerator;
     private final BigDecimal denominator;
+    private final BigDecimal zero;
 
     Unit(String symbol, Dimension dimension, String factor) {
         this(symbol, dimension, factor, "1");
     }
 
     Unit(String symbol, Dimension dimension, String numerator, String denominator) {
+        this(symbol, dimension, numerator, denominator, "0");
+    }
+
+    /** A unit whose scale reads {@code zero} where the kept unit reads zero. */
+    Unit(String symbol, Dimension dimension, String numerator, String denominator, String zero) {
         this.symbol = symbol;
         this.dimension = dimension;
         this.numerator = new BigDecimal(numerator);
         this.denominator = new BigDecimal(denominator);
+        this.zero = new BigDecimal(zero);
     }
 
     public String symbol() {
@@ -98,12 +108,14 @@ public enum Unit {
 
     /** Converts a value in this unit to the unit in which the dimension is kept, to 34 digits. */
     public BigDecimal toKept(BigDecimal value) {
-        return value.multiply(numerator).divide(denominator, MathContext.DECIMAL128);
+        return value.subtract(zero).multiply(numerator).divide(denominator, MathContext.DECIMAL128);
     }
 
     /** Converts a value in the unit in which the dimension is kept to this unit, to 34 digits. */
     public BigDecimal fromKept(BigDecimal value) {
-        return value.multiply(denominator).divide(numerator, MathContext.DECIMAL128);
+        return value.multiply(denominator)
+                .divide(numerator, MathContext.DECIMAL128)
+                .add(zero);
     }
 
     /** All units of a dimension, the kept unit first. */

@@ -45,6 +45,7 @@ public enum UnitSystem {
                 yield slow ? Unit.FOOT_PER_HOUR : Unit.FOOT_PER_MINUTE;
             }
             case AREA_RATE -> metric ? Unit.SQUARE_METRE_PER_HOUR : Unit.SQUARE_FOOT_PER_HOUR;
+            case TEMPERATURE -> metric ? Unit.DEGREE_CELSIUS : Unit.DEGREE_FAHRENHEIT;
             case GLOSS,
                     VOLTAGE,
                     CURRENT,

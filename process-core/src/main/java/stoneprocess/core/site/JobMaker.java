@@ -144,8 +144,16 @@ final class JobMaker {
                 steps,
                 others,
                 sealing(plan),
-                options.site().orElseGet(() -> SiteConditions.usual(parameters)));
+                options.site().orElseGet(this::usualSite));
         return new PlannedJob(job, notes, takesHours, rates, parameters);
+    }
+
+    /** The usual site, with the shift of the survey where it tells one. */
+    private SiteConditions usualSite() {
+        SiteConditions usual = SiteConditions.usual(parameters);
+        TimeSpan shift =
+                recommendation.survey().answer(SurveyField.SHIFT).value().orElse(usual.shift());
+        return new SiteConditions(usual.mobilisations(), usual.signOff(), shift, usual.night());
     }
 
     private Length edges(Area area, List<PlannedStep> field, List<PlannedStep> edge) {

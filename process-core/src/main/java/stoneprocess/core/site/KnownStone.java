@@ -15,6 +15,7 @@ import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.removal.CuttingClass;
+import stoneprocess.core.stone.Body;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.stone.Traits;
@@ -96,6 +97,11 @@ public record KnownStone(Set<Family> families, Optional<ScriberTest> scriber) {
     /** Whether it is sure that the floor is concrete. */
     public boolean concrete() {
         return families.equals(Set.of(Family.CONCRETE));
+    }
+
+    /** Whether it is sure that cement binds the floor, so that it hardens with age. */
+    public boolean cementBound() {
+        return EnumSet.of(Body.CEMENT, Body.CONCRETE).containsAll(Traits.across(families, Body.class, Traits::body));
     }
 
     /** Whether it is sure that the surface was made in a factory. */

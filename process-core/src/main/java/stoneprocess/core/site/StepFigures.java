@@ -13,6 +13,8 @@ import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
@@ -99,10 +101,34 @@ public final class StepFigures {
         return new Mass((mass.low().kilograms() + mass.high().kilograms()) / 2);
     }
 
-    /** How long the floor rests after a task; empty when there is nothing to wait for or a reading ends the wait. */
-    public static Optional<Range<TimeSpan>> rest(Task task, Parameters parameters) {
+    /**
+     * How long the floor rests after a task; empty when there is nothing to wait for or a reading ends the wait. What has
+     * to cure waits for what it lacks of its age.
+     *
+     * @param stone what the floor is made of; stone is old, whenever it was laid
+     */
+    public static Optional<Range<TimeSpan>> rest(
+            Task task, FloorSurvey survey, KnownStone stone, Parameters parameters) {
+        if (task == Task.LET_CURE) {
+            double wait = lacking(survey, SurveyField.FILLED_AGO, "fill-age.cured", parameters);
+            if (stone.cementBound()) {
+                String age = stone.concrete() ? "age.old" : "age.maturing";
+                wait = Math.max(wait, lacking(survey, SurveyField.LAID_AGO, age, parameters));
+            }
+            TimeSpan rest = new TimeSpan(wait);
+            return wait > 0 ? Optional.of(Range.of(rest, rest)) : Optional.empty();
+        }
         String name = "rest." + task.key();
         return parameters.has(name + ".low") ? Optional.of(parameters.range(name, TimeSpan.class)) : Optional.empty();
+    }
+
+    private static double lacking(
+            FloorSurvey survey, SurveyField<TimeSpan> since, String parameter, Parameters parameters) {
+        double asked = parameters.get(parameter, TimeSpan.class).minutes();
+        return survey.answer(since)
+                .value()
+                .map(age -> Math.max(0, asked - age.minutes()))
+                .orElse(0.0);
     }
 
     /** The two parameters that make a range. */

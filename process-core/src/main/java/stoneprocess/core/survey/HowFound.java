@@ -37,6 +37,9 @@ public enum HowFound implements Term {
     /** Gloss meter or moisture meter. */
     METER,
 
+    /** Read a surface thermometer in the coldest corner early in the morning, or an air thermometer by night. */
+    THERMOMETER,
+
     /** Check the drawings, or lift one piece. */
     DRAWINGS,
 

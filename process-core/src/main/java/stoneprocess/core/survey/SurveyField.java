@@ -22,6 +22,7 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Voltage;
 import stoneprocess.core.quantity.Volume;
@@ -123,6 +124,14 @@ public final class SurveyField<T> {
     public static final SurveyField<OriginalFinish> ORIGINAL_FINISH = choice(
                     "history.original-finish", OriginalFinish.class, HowFound.LOOK, ChangedBy.NOBODY)
             .as("OriginallyFinished");
+    public static final SurveyField<TimeSpan> LAID_AGO = measure(
+                    "history.laid-ago", TimeSpan.class, 0, 500_000_000, HowFound.ASK, ChangedBy.NOBODY)
+            .inClasses(new NamedScale<>("age", AgeClass.class))
+            .as("LaidAgo");
+    public static final SurveyField<TimeSpan> FILLED_AGO = measure(
+                    "history.filled-ago", TimeSpan.class, 0, 500_000_000, HowFound.ASK, ChangedBy.NOBODY)
+            .inClasses(new NamedScale<>("fill-age", FillAgeClass.class))
+            .as("FilledAgo");
 
     public static final SurveyField<Area> AREA = measure(
                     "site.area", Area.class, 0.1, 1_000_000, HowFound.MEASURE, ChangedBy.NOBODY)
@@ -190,6 +199,27 @@ public final class SurveyField<T> {
             .as("FootTraffic");
     public static final SurveyField<Wheels> WHEELS =
             choice("site.wheels", Wheels.class, HowFound.ASK, ChangedBy.NOBODY).as("RollingLoad");
+    public static final SurveyField<Temperature> FLOOR_TEMPERATURE = measure(
+                    "site.floor-temperature", Temperature.class, -20, 60, HowFound.THERMOMETER, ChangedBy.CREW)
+            .inClasses(new NamedScale<>("warmth", WarmthClass.class))
+            .as("FloorWarmth");
+    public static final SurveyField<Temperature> AIR_TEMPERATURE = measure(
+                    "site.air-temperature", Temperature.class, -20, 50, HowFound.THERMOMETER, ChangedBy.CREW)
+            .inClasses(new NamedScale<>("warmth", WarmthClass.class))
+            .as("AirWarmth");
+    public static final SurveyField<Presence> FROST =
+            choice("site.frost", Presence.class, HowFound.ASK, ChangedBy.OTHERS).as("FrostExpected");
+    public static final SurveyField<TimeSpan> DEADLINE = measure(
+                    "site.deadline", TimeSpan.class, 60, 5_000_000, HowFound.ASK, ChangedBy.OWNER)
+            .inClasses(new NamedScale<>("deadline", DeadlineClass.class))
+            .as("Deadline");
+    public static final SurveyField<TimeSpan> SHIFT = measure(
+                    "site.shift", TimeSpan.class, 60, 1_440, HowFound.ASK, ChangedBy.OWNER)
+            .inClasses(new NamedScale<>("shift", ShiftClass.class))
+            .as("ShiftLength");
+    public static final SurveyField<WorkingHours> WORKING_HOURS = choice(
+                    "site.working-hours", WorkingHours.class, HowFound.ASK, ChangedBy.OWNER)
+            .as("HoursOfWork");
 
     public static final SurveyField<Set<MachineClass>> MACHINES =
             choices("equipment.machines", MachineClass.class, ChangedBy.CREW);

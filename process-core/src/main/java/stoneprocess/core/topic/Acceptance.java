@@ -76,6 +76,12 @@ public enum Acceptance implements Term {
     /** The border of lanes worked alone may show. */
     LANES_MAY_SHOW,
 
+    /** The floor cannot be handed over by the day asked for. */
+    DEADLINE_NOT_MET,
+
+    /** Work by night is noise by night, and each night loses its setting up. */
+    NIGHTS_ARE_SHORT,
+
     /** Leaving the floor as it is remains an option. */
     LEAVING_IT_IS_AN_OPTION
 }

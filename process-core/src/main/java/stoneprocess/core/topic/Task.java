@@ -58,6 +58,9 @@ public enum Task implements Term {
     /** Plan the bays from the far corner to the door, finished bays closed. */
     PLAN_BAYS,
 
+    /** Plan what a shift or a night can hold, setting up, picking up and drying included. */
+    PLAN_SHIFTS,
+
     /** Agree a place for water, slurry and rinsing, and who takes the slurry away. */
     PLACE_FOR_SLURRY,
 
@@ -66,6 +69,15 @@ public enum Task implements Term {
 
     /** Switch the floor heating off and let it cool. */
     HEATING_OFF,
+
+    /** Heat the floor, without fumes, before anything cures on it and until it has cured. */
+    WARM_THE_FLOOR,
+
+    /** Wait for frost-free weeks, or put up a heated shelter until the stone is dry. */
+    SHELTER_FROM_FROST,
+
+    /** Wait until floor, grout and fill are hard enough for the grits. */
+    LET_CURE,
 
     /** Try stripper or solvent on a hidden piece of divider strip. */
     TRY_ON_STRIP,

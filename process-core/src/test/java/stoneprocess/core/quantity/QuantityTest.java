@@ -41,6 +41,7 @@ class QuantityTest {
                 Share::new,
                 SoundLevel::new,
                 Speed::new,
+                Temperature::new,
                 TimeSpan::new,
                 Voltage::new,
                 Volume::new);
@@ -57,13 +58,14 @@ class QuantityTest {
     @MethodSource("constructors")
     void every_constructor_refuses_what_is_no_measured_value(DoubleFunction<Quantity> make) {
         String dimension = make.apply(0).dimension().key();
-        for (double value :
-                new double[] {-0.1, -Double.MIN_VALUE, Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY
-                }) {
+        double least = make.apply(0).dimension().least();
+        for (double value : new double[] {
+            least - 0.1, Math.nextDown(least), Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY
+        }) {
             assertThatThrownBy(() -> make.apply(value))
                     .isInstanceOf(InvalidInputException.class)
                     .hasMessageStartingWith(dimension + ": '" + value + "'")
-                    .hasMessageContaining("zero or more");
+                    .hasMessageContaining((least == 0 ? "zero" : Double.toString(least)) + " or more");
         }
     }
 

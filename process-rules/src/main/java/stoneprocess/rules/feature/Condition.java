@@ -1,11 +1,13 @@
 package stoneprocess.rules.feature;
 
 import java.util.Set;
+import stoneprocess.core.survey.AgeClass;
 import stoneprocess.core.survey.CementSurface;
 import stoneprocess.core.survey.CleaningTrial;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.CrackHarm;
 import stoneprocess.core.survey.EtchClass;
+import stoneprocess.core.survey.FillAgeClass;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.LippageClass;
@@ -220,6 +222,20 @@ public final class Condition {
     /** Whether cracks and chips do harm. */
     public record CracksHarm(Set<CrackHarm> mayBe) implements Feature<CrackHarm> {
         public CracksHarm {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How far the floor has hardened since it was laid. */
+    public record LaidAgo(Set<AgeClass> mayBe) implements Feature<AgeClass> {
+        public LaidAgo {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How far the newest grout or fill has cured. */
+    public record FilledAgo(Set<FillAgeClass> mayBe) implements Feature<FillAgeClass> {
+        public FilledAgo {
             mayBe = Classes.copy(mayBe);
         }
     }

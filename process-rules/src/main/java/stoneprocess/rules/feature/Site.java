@@ -3,6 +3,7 @@ package stoneprocess.rules.feature;
 import java.util.Set;
 import stoneprocess.core.survey.Access;
 import stoneprocess.core.survey.CrewClass;
+import stoneprocess.core.survey.DeadlineClass;
 import stoneprocess.core.survey.Historic;
 import stoneprocess.core.survey.LoadClass;
 import stoneprocess.core.survey.LoadConfirmed;
@@ -11,12 +12,15 @@ import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ReopenClass;
 import stoneprocess.core.survey.RoomClass;
 import stoneprocess.core.survey.Setting;
+import stoneprocess.core.survey.ShiftClass;
 import stoneprocess.core.survey.SizeClass;
 import stoneprocess.core.survey.Slope;
 import stoneprocess.core.survey.Structure;
 import stoneprocess.core.survey.Traffic;
+import stoneprocess.core.survey.WarmthClass;
 import stoneprocess.core.survey.WetUse;
 import stoneprocess.core.survey.Wheels;
+import stoneprocess.core.survey.WorkingHours;
 import stoneprocess.core.survey.WorksKind;
 
 /** The place of the work. */
@@ -180,6 +184,48 @@ public final class Site {
     /** What rolls over the floor. */
     public record RollingLoad(Set<Wheels> mayBe) implements Feature<Wheels> {
         public RollingLoad {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Temperature of the floor. */
+    public record FloorWarmth(Set<WarmthClass> mayBe) implements Feature<WarmthClass> {
+        public FloorWarmth {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Lowest temperature of the air until everything has cured. */
+    public record AirWarmth(Set<WarmthClass> mayBe) implements Feature<WarmthClass> {
+        public AirWarmth {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Frost while the floor is wet. */
+    public record FrostExpected(Set<Presence> mayBe) implements Feature<Presence> {
+        public FrostExpected {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** When the floor has to be handed over. */
+    public record Deadline(Set<DeadlineClass> mayBe) implements Feature<DeadlineClass> {
+        public Deadline {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How long the crew works in one go. */
+    public record ShiftLength(Set<ShiftClass> mayBe) implements Feature<ShiftClass> {
+        public ShiftLength {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** When the crew may work. */
+    public record HoursOfWork(Set<WorkingHours> mayBe) implements Feature<WorkingHours> {
+        public HoursOfWork {
             mayBe = Classes.copy(mayBe);
         }
     }

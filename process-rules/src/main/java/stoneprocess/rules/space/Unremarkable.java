@@ -12,6 +12,7 @@ import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Current;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.quantity.Voltage;
@@ -57,6 +58,7 @@ import stoneprocess.core.survey.TreatedAgo;
 import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.survey.WearClass;
 import stoneprocess.core.survey.WetUse;
+import stoneprocess.core.survey.WorkingHours;
 import stoneprocess.core.survey.WorksKind;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
@@ -114,6 +116,14 @@ public final class Unremarkable {
                 .set(SurveyField.WORKS, WorksKind.CONSTRUCTION)
                 .set(SurveyField.CREW, Count.of(2, Unit.COUNT))
                 .set(SurveyField.REOPENS_AFTER, TimeSpan.of(5, Unit.DAY))
+                .set(SurveyField.LAID_AGO, TimeSpan.of(9000, Unit.DAY))
+                .set(SurveyField.FILLED_AGO, TimeSpan.of(9000, Unit.DAY))
+                .set(SurveyField.FLOOR_TEMPERATURE, Temperature.of(18, Unit.DEGREE_CELSIUS))
+                .set(SurveyField.AIR_TEMPERATURE, Temperature.of(18, Unit.DEGREE_CELSIUS))
+                .set(SurveyField.FROST, Presence.NONE)
+                .set(SurveyField.DEADLINE, TimeSpan.of(90, Unit.DAY))
+                .set(SurveyField.SHIFT, TimeSpan.of(8, Unit.HOUR))
+                .set(SurveyField.WORKING_HOURS, WorkingHours.ANY)
                 .set(SurveyField.CONSENT, Presence.NONE)
                 .set(SurveyField.TRAFFIC, Traffic.HEAVY)
                 .set(

@@ -45,7 +45,10 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         sections.list("slurry.heading", Topics.SLURRY, plan.slurry());
         sections.finishing();
         sections.list("upkeep.heading", Topics.UPKEEP, plan.upkeep());
-        totals.words().ifPresent(line -> draft.section("totals.heading").paragraph(line));
+        totals.words().ifPresent(line -> {
+            draft.section("totals.heading").paragraph(line);
+            totals.late(recommendation.survey()).ifPresent(draft::paragraph);
+        });
     }
 
     /** The grits of a track. */

@@ -16,11 +16,13 @@ import stoneprocess.core.estimate.Job;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.site.JobOptions;
 import stoneprocess.core.site.PlannedJob;
+import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.rules.text.document.Wording;
@@ -50,6 +52,23 @@ record PlanTotals(Optional<Estimate> estimate) {
                 && plan.tracks().stream()
                         .flatMap(track -> track.steps().stream())
                         .allMatch(step -> RECKONED.contains(step.machine()));
+    }
+
+    /** One sentence where the likely end of the work lies after the deadline of the survey; no deadline, no sentence. */
+    Optional<Wording> late(FloorSurvey survey) {
+        Optional<Count> likely =
+                estimate.map(reckoned -> reckoned.calendar().days().likely());
+        return survey.answer(SurveyField.DEADLINE)
+                .value()
+                .filter(deadline -> likely.filter(days -> days.number()
+                                > StrictMath.ceil(deadline.in(Unit.DAY).doubleValue()))
+                        .isPresent())
+                .map(deadline -> phrase("totals.late")
+                        .with("days", Wording.number(likely.orElseThrow().decimal()))
+                        .with(
+                                "deadline",
+                                Wording.number(
+                                        deadline.in(Unit.DAY).round(TWO_DIGITS).stripTrailingZeros())));
     }
 
     Optional<Job> job() {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
@@ -14,6 +15,10 @@ import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.quantity.Dimension;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
@@ -55,6 +60,7 @@ record Expectations(Recommendation answer, List<String> misses) {
             case "includes" -> each(wanted, (topic, values) -> holds(topic, texts(values), values(topic)));
             case "excludes" -> each(wanted, (topic, values) -> lacks(topic, texts(values), everywhere(topic)));
             case "rests" -> holds("rests", texts(wanted), rests());
+            case "rests-at-least" -> wanted.properties().forEach(each -> restsAtLeast(each.getKey(), each.getValue()));
             case "first-cut" ->
                 each(
                         wanted,
@@ -167,6 +173,22 @@ record Expectations(Recommendation answer, List<String> misses) {
                 .flatMap(planned -> planned.steps().stream())
                 .map(step -> step.grade().key())
                 .toList();
+    }
+
+    private void restsAtLeast(String task, JsonNode shortest) {
+        TimeSpan least = TimeSpan.of(
+                shortest.get("value").asDouble(),
+                Unit.parse(Dimension.TIME, shortest.get("unit").asString(), "rests-at-least"));
+        Optional<TimeSpan> rest = answer.plan().stream()
+                .flatMap(plan -> plan.preparation().stream())
+                .filter(preparation -> preparation.task().key().equals(task))
+                .flatMap(preparation -> preparation.rest().stream())
+                .map(Range::low)
+                .findFirst();
+        if (rest.filter(planned -> planned.compareTo(least) >= 0).isEmpty()) {
+            misses.add(
+                    "rests-at-least: " + task + " " + rest.map(TimeSpan::print).orElse("none"));
+        }
     }
 
     private List<String> rests() {

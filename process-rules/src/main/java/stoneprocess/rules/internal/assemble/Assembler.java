@@ -192,7 +192,9 @@ public final class Assembler {
         boolean cuts = run.cutsPlanned();
         return new Plan(
                 situation.values(Topics.PREPARATION).stream()
-                        .map(task -> new Preparation(task, StepFigures.rest(task, situation.parameters())))
+                        .map(task -> new Preparation(
+                                task,
+                                StepFigures.rest(task, situation.survey(), situation.stone(), situation.parameters())))
                         .toList(),
                 situation.values(Topics.ACCEPTANCES),
                 first(Topics.TEST_AREA, TestArea.NOT_NEEDED),

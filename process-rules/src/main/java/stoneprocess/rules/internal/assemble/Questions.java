@@ -158,7 +158,7 @@ final class Questions {
 
     private boolean isUnanswered(String field) {
         Optional<DamageKind> damage = Facts.damage(field);
-        if (damage.filter(this::isNowhere).isPresent()) {
+        if (damage.filter(this::isTold).isPresent()) {
             return false;
         }
         if (CONTRADICTED.contains(field)
@@ -171,17 +171,21 @@ final class Questions {
         return !run.situation().survey().answer(SurveyField.named(field)).isKnown();
     }
 
-    /** True where the kind was looked for all over the floor and not found. */
-    private boolean isNowhere(DamageKind kind) {
+    /** True where the kind is told of all of the floor. */
+    private boolean isTold(DamageKind kind) {
         List<Zone> zones = run.situation().survey().zones();
         double looked = zones.stream()
-                .filter(zone -> zone.damage(kind)
-                        .value()
-                        .filter(Damage.none(kind)::equals)
-                        .isPresent())
+                .filter(zone ->
+                        zone.damage(kind).value().filter(Questions::isWhole).isPresent())
                 .mapToDouble(zone -> zone.share().percent())
                 .sum();
         return looked > 100 - SHARE_OF_NOTHING;
+    }
+
+    /** None; or a look and a share, with a depth where one can be measured. */
+    private static boolean isWhole(Damage found) {
+        boolean measured = found.kind().depthScale().isEmpty() || found.depth().isPresent();
+        return found.equals(Damage.none(found.kind())) || found.share().isPresent() && measured;
     }
 
     /** A rule whose conditions all hold but for facts that are not known, and that a known answer could meet. */
