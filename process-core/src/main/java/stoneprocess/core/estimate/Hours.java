@@ -34,11 +34,13 @@ final class Hours {
         Hours hours = new Hours(parameters, job, timings);
         hours.before();
         hours.others(Optional.empty());
+        hours.testArea();
         for (JobStep step : job.steps()) {
             hours.step(step);
             hours.others(Optional.of(step.name()));
         }
         job.sealing().ifPresent(hours::seal);
+        hours.others(Optional.of(OtherWork.SEALING));
         hours.daily();
         return hours.lines;
     }
@@ -60,6 +62,12 @@ final class Hours {
                     ALONE,
                     List.of(numbers.ranged("estimate.masking")));
         }
+    }
+
+    /** On the floor as it was prepared, so that what the owner signs is what the floor will look like. */
+    private void testArea() {
+        boolean anyWet = job.steps().stream().anyMatch(JobStep::wet);
+        double part = Job.ofUsual(job.area(), numbers.parameters()).percent() / 100;
         work(
                 Work.TEST_AREA,
                 Optional.empty(),

@@ -47,11 +47,11 @@ public record Job(
         for (OtherWork other : others) {
             requireNew("job.others", otherNames, other.name());
             other.after().ifPresent(after -> {
-                if (!names.contains(after)) {
+                if (!names.contains(after) && !(sealing.isPresent() && after.equals(OtherWork.SEALING))) {
                     throw new InvalidInputException(
                             "job.others.after",
                             after,
-                            "a step of the job: "
+                            "a step of the job, or " + OtherWork.SEALING + " where it is sealed: "
                                     + String.join(", ", names.stream().sorted().toList()));
                 }
             });

@@ -14,9 +14,12 @@ import stoneprocess.core.quantity.TimeSpan;
  * @param name what it is; once in a job
  * @param work time of one technician
  * @param curing curing or drying before anything else goes on, in hours of the clock, day and night
- * @param after name of the step that it follows; empty for before the first
+ * @param after name of the step that it follows, or {@link #SEALING}; empty for before the first
  */
 public record OtherWork(String name, Range<TimeSpan> work, Range<TimeSpan> curing, Optional<String> after) {
+    /** What follows the sealer and its cure, such as the measured slip of the floor that people will walk on. */
+    public static final String SEALING = Work.SEALING.key();
+
     public OtherWork {
         Refuse.nulls(OtherWork.class, name, work, curing, after);
         Require.text("other-work.name", name);

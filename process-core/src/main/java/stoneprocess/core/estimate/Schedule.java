@@ -25,7 +25,7 @@ public record Schedule(TimeSpan shift, List<Bar> bars, TimeSpan end, int days) {
     }
 
     /**
-     * The schedule of an estimate. What comes before the first step is done on the whole floor by the first crew. Then each
+     * The schedule of an estimate. What comes before the first step, the test area last, is done on the whole floor by the first crew. Then each
      * bay takes its part of every task in the job's order, and the crew that is free first goes where work can begin first.
      * A task is begun only when it ends before its bay is closed. The likely {@code estimate.daily} is taken from each
      * shift. No temperature is known, so none is minded.

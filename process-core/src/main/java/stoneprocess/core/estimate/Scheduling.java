@@ -54,13 +54,15 @@ final class Scheduling {
 
     private static List<Task> tasks(List<Line> lines) {
         List<Task> tasks = new ArrayList<>();
+        boolean whole = true;
         for (Line line : lines) {
             if (line instanceof Line.WorkLine work && work.work() != Work.DAILY) {
                 String name = work.subject().orElse(work.work().key());
                 if (tasks.isEmpty() || !last(tasks).name.equals(name)) {
-                    tasks.add(new Task(name, work.subject().isEmpty() && work.work() != Work.SEALING));
+                    tasks.add(new Task(name, whole));
                 }
                 last(tasks).minutes += work.clock().likely().minutes();
+                whole &= work.work() != Work.TEST_AREA;
             } else if (line instanceof Line.WaitLine wait && !tasks.isEmpty()) {
                 last(tasks).wait += wait.hours().likely().minutes();
             }

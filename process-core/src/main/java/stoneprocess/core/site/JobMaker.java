@@ -55,6 +55,8 @@ final class JobMaker {
     /** Name of the densifier's hours. */
     private static final String DENSIFY = "densify";
 
+    private static final Set<FinishTask> AFTER_SEALING = EnumSet.of(FinishTask.MEASURE_SLIP, FinishTask.HAND_OVER);
+
     private static final String STRIPPING = "estimate.upkeep.strip";
     private static final String BUILD_UP = "estimate.upkeep.build-up";
     private static final String BY_HAND = "estimate.hand";
@@ -125,9 +127,14 @@ final class JobMaker {
         if (plan.densifier() == Densifier.AFTER_LAST_GRIT) {
             timed(DENSIFY, densifierWait(), last(), area);
         }
+        Optional<Sealing> sealing = sealing(plan);
         plan.finishTasks().stream()
                 .filter(task -> task != FinishTask.SEAL_LATER && task != FinishTask.REOPEN)
-                .forEach(task -> timed(task.key(), NONE, last(), area));
+                .forEach(task -> timed(
+                        task.key(),
+                        NONE,
+                        sealing.isPresent() && AFTER_SEALING.contains(task) ? Optional.of(OtherWork.SEALING) : last(),
+                        area));
         crew();
         KnownStone stone = KnownStone.of(recommendation);
         if (stone.reckonedHardInDoubt()) {
@@ -143,7 +150,7 @@ final class JobMaker {
                 stone.cutting(),
                 steps,
                 others,
-                sealing(plan),
+                sealing,
                 options.site().orElseGet(this::usualSite));
         return new PlannedJob(job, notes, takesHours, rates, parameters);
     }

@@ -138,10 +138,10 @@ class EstimateTest {
                 .containsExactly(
                         "mobilisation",
                         "masking",
-                        "test-area",
-                        "sign-off",
                         "other-work relay",
                         "curing relay",
+                        "test-area",
+                        "sign-off",
                         "open-field metal-100",
                         "edges metal-100",
                         "rinsing metal-100",

@@ -57,8 +57,10 @@ import stoneprocess.rules.text.document.Wording;
 class FollowTextTest {
     private static final Advisor ADVISOR = Advisor.standard();
     private static final FollowText TEXT = new FollowText(ADVISOR.rulebase().cards());
-    private static final Recommendation PLAN = ADVISOR.recommend(
-            Floors.unremarkable().set(SurveyField.GOAL, Goal.POLISH).build());
+    private static final Recommendation PLAN = ADVISOR.recommend(Floors.unremarkable()
+            .set(SurveyField.GOAL, Goal.POLISH)
+            .set(SurveyField.MACHINES, EnumSet.of(MachineClass.SINGLE_DISC, MachineClass.EDGE_TOOL))
+            .build());
     private static final String ZONE = PLAN.survey().zones().get(0).name();
     private static final Texts TEXTS = Texts.english().with(ADVISOR.rulebase().parameters());
 

@@ -75,12 +75,18 @@ final class CounterOffers {
         return kind == OfferKind.GET_GRADES || kind == OfferKind.OTHER_MACHINE ? impasse.lacking() : List.of();
     }
 
-    /** Ways out of a refusal. */
+    /** Ways out of a refusal, in the order of its reasons. */
     static List<CounterOffer<?>> of(List<Reason> refusals, Function<String, Card> cards) {
         List<CounterOffer<?>> offers = new ArrayList<>();
-        released(refusals.stream(), cards)
-                .forEach((kind, ids) -> offers.add(new CounterOffer<>(
-                        kind, Topics.VERDICT, List.of(), ids.stream().sorted().toList())));
+        Map<OfferKind, Set<String>> released = released(refusals.stream(), cards);
+        refusals.stream()
+                .flatMap(reason -> offers(reason.rule(), cards))
+                .distinct()
+                .forEach(kind -> offers.add(new CounterOffer<>(
+                        kind,
+                        Topics.VERDICT,
+                        List.of(),
+                        released.get(kind).stream().sorted().toList())));
         offers.add(new CounterOffer<>(OfferKind.LEAVE_IT, Topics.VERDICT, List.of(), List.of()));
         return offers;
     }
