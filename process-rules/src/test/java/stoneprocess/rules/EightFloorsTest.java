@@ -182,13 +182,13 @@ class EightFloorsTest {
         Recommendation answer = recommend(TradeFloors.concrete(Floors.scratched(ScratchClass.FELT_BY_COIN, 20)));
         Plan plan = planned(answer, Status.PLANNED, Verdict.GO);
 
-        assertThat(firstCut(answer)).isEqualTo(Cut.COARSE_HONE);
+        assertThat(firstCut(answer)).isEqualTo(Cut.GRIND);
         assertThat(plan.finish()).contains(Finish.HONE);
-        assertPath(plan, "resin-100", "resin-200", "resin-400");
+        assertPath(plan, "metal-50", "metal-100", "transition-100", "resin-100", "resin-200", "resin-400");
         assertThat(plan.densifier()).isEqualTo(Densifier.AFTER_LAST_GRIT);
         assertThat(plan.sealer()).isEqualTo(Sealer.IMPREGNATOR);
         assertThat(plan.slurry()).contains(SlurryRoute.CHECK_PH);
-        assertThat(field(plan).get(2).checks())
+        assertThat(field(plan).get(5).checks())
                 .contains(Check.AGAINST_TEST_AREA, Check.READ_60, Check.READ_85)
                 .doesNotContain(Check.READ_20);
         assertThat(plan.upkeep()).contains(Upkeep.NO_FINER_PAD);

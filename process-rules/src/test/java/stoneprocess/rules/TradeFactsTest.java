@@ -8,6 +8,7 @@ import static stoneprocess.rules.TradeFloors.recommend;
 import static stoneprocess.rules.TradeFloors.steps;
 import static stoneprocess.rules.TradeFloors.with;
 
+import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Impasse;
@@ -40,8 +41,12 @@ import stoneprocess.core.topic.WaterLevel;
 
 /** What a restorer of hard floors takes for granted. Every fact here is common practice, no source. */
 class TradeFactsTest {
-    private static final Plan REFRESH =
-            Advisor.standard().recommend(Floors.wornGranite()).plan().orElseThrow();
+    private static final Plan REFRESH = Advisor.standard()
+            .recommend(Floors.wornGranite().toBuilder()
+                    .set(SurveyField.MACHINES, EnumSet.of(MachineClass.SINGLE_DISC, MachineClass.EDGE_TOOL))
+                    .build())
+            .plan()
+            .orElseThrow();
 
     /** Common practice, no source. */
     @Test

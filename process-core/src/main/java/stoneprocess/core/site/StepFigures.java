@@ -109,6 +109,8 @@ public final class StepFigures {
      */
     public static Optional<Range<TimeSpan>> rest(
             Task task, FloorSurvey survey, KnownStone stone, Parameters parameters) {
+        Objects.requireNonNull(survey, "survey");
+        Objects.requireNonNull(stone, "stone");
         if (task == Task.LET_CURE) {
             double wait = lacking(survey, SurveyField.FILLED_AGO, "fill-age.cured", parameters);
             if (stone.cementBound()) {

@@ -230,7 +230,7 @@ class QuantityTest {
         "304.8 mm, 305 mm, 1 ft",
         "304.7 mm, 305 mm, 12 in",
         "25.4 mm, 25.4 mm, 1 in",
-        "0.0218 mm, 0.0218 mm, 0.000858 in",
+        "0.0218 mm, 0.022 mm, 0.000858 in",
         "0 mm, 0 mm, 0 in",
         "45 kg, 45 kg, 99 lb",
         "3.785411784 l, 3.8 l, 1 gal",
@@ -255,9 +255,9 @@ class QuantityTest {
         "0.42 mu, 0.42 mu, 0.42 mu",
         "0.05 m/min, 3 m/h, 9.84 ft/h",
         "0.499999 m/min, 30 m/h, 98.4 ft/h",
-        "0.5 m/min, 0.5 m/min, 1.64 ft/min",
+        "0.5 m/min, 30 m/h, 98.4 ft/h",
         "11 m/min, 11 m/min, 36.1 ft/min",
-        "2.75 m2/h, 2.75 m2/h, 29.6 ft2/h",
+        "2.75 m2/h, 2.8 m2/h, 30 ft2/h",
         "12 kWh, 12 kWh, 12 kWh",
     })
     void each_reader_sees_the_units_of_the_country(String text, String metric, String us) {

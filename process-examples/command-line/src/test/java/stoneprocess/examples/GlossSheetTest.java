@@ -92,7 +92,7 @@ class GlossSheetTest {
     void single_readings_of_worn_lanes_show_neither_interval_nor_gain() {
         assertThat(sheet(ferryHall(), PLAIN))
                 .contains("lanes at 60 degrees: 1 reading, mean 9.4 GU, lowest 9.4 GU.")
-                .contains("it gives no interval and cannot show a gain. At least 1 more is needed.")
+                .contains("A single reading shows neither scatter nor gain: read at least once more.")
                 .doesNotContain("The mean lies within");
         assertThat(sheet(ferryHall(), done(PLAIN, read(800, 10.9))))
                 .contains(
@@ -337,8 +337,8 @@ class GlossSheetTest {
                 new GlossQuestion(Optional.empty(), new Gloss(2), Optional.of("under the benches"), List.of());
         String lanes = sheet(ferryHall(), PLAIN);
         String other = sheet(ferryHall(), benches);
-        assertThat(lanes).contains("60 degrees, zone lanes");
-        assertThat(other).contains("60 degrees, zone under the benches");
+        assertThat(lanes).contains("60 degrees, lanes");
+        assertThat(other).contains("60 degrees, under the benches");
         assertThat(number(other, "resin 800 \\d+ (\\d+) to")).isGreaterThan(number(lanes, "resin 800 \\d+ (\\d+) to"));
     }
 

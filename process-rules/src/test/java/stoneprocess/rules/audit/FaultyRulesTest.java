@@ -124,6 +124,7 @@ class FaultyRulesTest {
         AuditFinding finding = FOUND.stream()
                 .filter(one -> one.kind() == FindingKind.IMPASSE_WITHOUT_OFFER)
                 .filter(one -> one.topicId().equals("first-cut"))
+                .filter(one -> one.survey().isPresent())
                 .findFirst()
                 .orElseThrow();
 

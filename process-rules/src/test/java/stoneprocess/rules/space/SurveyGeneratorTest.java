@@ -105,7 +105,7 @@ class SurveyGeneratorTest {
         Set<Cut> cuts = new HashSet<>();
         Set<LastGrit> ends = new HashSet<>();
         Set<String> rules = new TreeSet<>();
-        draws(NEARLY_ALL, 2 * DRAWS).forEach(survey -> {
+        draws(NEARLY_ALL, 3 * DRAWS).forEach(survey -> {
             Recommendation recommendation = advisor.recommend(survey);
             statuses.merge(recommendation.status(), 1, Integer::sum);
             cuts.addAll(recommendation.values(Topics.FIRST_CUT, Subject.OPEN_FIELD));

@@ -39,6 +39,7 @@ import stoneprocess.rules.space.SurveyGenerator;
 
 /** What a fact may be when an answer is forgotten includes what it was: the ground on which unknown is read cautiously. */
 class ForgettingWidensTest {
+    /** But for lanes alone on a floor whose lanes are no worse: that is held, and who does not ask for it has no such job. */
     @Test
     void forgetting_an_answer_never_rules_out_what_was_known() {
         for (int known : List.of(100, 95, 60)) {
@@ -47,6 +48,7 @@ class ForgettingWidensTest {
                 FloorSurvey survey = generator.draw(new SplittableRandom(seed));
                 Forgetting.oneByOne(survey).stream()
                         .filter(less -> !contradicts(survey, less.forgotten()))
+                        .filter(less -> !less.forgotten().equals(SurveyField.EXTENT.name()))
                         .forEach(less -> assertWider(survey, less.forgotten(), less.survey()));
             }
         }

@@ -115,7 +115,7 @@ class ExplanationTest {
 
     @Test
     void a_machine_that_is_allowed_and_not_taken_is_told_from_one_that_is_excluded() {
-        assertThat(ADVISOR.whyNot(MARBLE, Topics.MACHINE, FIRST_STEP, "planetary")
+        assertThat(ADVISOR.whyNot(MARBLE, Topics.MACHINE, FIRST_STEP, "single-disc")
                         .kind())
                 .isEqualTo(WhyNotKind.OTHER_STEPS);
         assertThat(ADVISOR.whyNot(MARBLE, Topics.MACHINE, FIRST_STEP, "propane-machine")
