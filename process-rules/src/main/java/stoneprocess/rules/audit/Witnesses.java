@@ -38,7 +38,7 @@ import stoneprocess.rules.space.SurveyGenerator;
  * can be and is always borne out by the answers themselves.
  */
 final class Witnesses {
-    private static final int STARTS = 6;
+    private static final int STARTS = 12;
     private static final int STEPS = 120;
     private static final SurveyGenerator DRAWN = SurveyGenerator.of(new Share(100));
 
