@@ -1,5 +1,6 @@
 package stoneprocess.core.estimate;
 
+import stoneprocess.core.internal.check.Printable;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
@@ -33,8 +34,6 @@ final class Require {
     }
 
     static void text(String field, String text) {
-        if (text.isBlank()) {
-            throw new InvalidInputException(field, text, "a text");
-        }
+        Printable.require(field, text, 200, "a text");
     }
 }

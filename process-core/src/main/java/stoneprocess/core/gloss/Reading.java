@@ -1,7 +1,7 @@
 package stoneprocess.core.gloss;
 
+import stoneprocess.core.internal.check.Printable;
 import stoneprocess.core.internal.check.Refuse;
-import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
 
 /**
@@ -19,14 +19,8 @@ public record Reading(String place, String zone, Direction direction, Geometry g
 
     public Reading {
         Refuse.nulls(Reading.class, place, zone, direction, geometry, gloss, state);
-        name("place", place);
-        name("zone", zone);
+        Printable.require("place", place, LONGEST, "a name");
+        Printable.require("zone", zone, LONGEST, "a name");
         Fresnel.requireReading(gloss, geometry);
-    }
-
-    private static void name(String field, String name) {
-        if (name.isBlank() || name.length() > LONGEST) {
-            throw new InvalidInputException(field, name, "a name of 1 to " + LONGEST + " characters");
-        }
     }
 }

@@ -143,7 +143,7 @@ record Amount(String name, Class<?> type, List<Unit> units) {
         }
         BigDecimal number = node.number();
         return node.checked(
-                () -> type == GlossChange.class ? new GlossChange(number.doubleValue()) : Quantity.of(number, unit));
+                () -> type == GlossChange.class ? new GlossChange(number.doubleValue()) : Quantity.read(number, unit));
     }
 
     private Map<String, Object> schema(List<String> numbers, List<String> fields) {

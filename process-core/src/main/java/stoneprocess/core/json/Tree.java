@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import stoneprocess.core.internal.check.Decimals;
 import stoneprocess.core.problem.InvalidInputException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
@@ -30,17 +31,14 @@ import tools.jackson.core.util.Separators;
 final class Tree {
     static final int LONGEST_TEXT = 20_000_000;
     private static final int DEEPEST = 100;
-    private static final int LONGEST_NUMBER = 1_000;
     private static final int LONGEST_NAME = 1_000;
     /** Brackets, names and values; a large recommendation has a tenth of it. */
     private static final int MOST_TOKENS = 1_000_000;
-    /** Beyond the decimal exponent of any double. */
-    private static final int LARGEST_EXPONENT = 400;
 
     private static final JsonFactory JSON = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
                     .maxNestingDepth(DEEPEST)
-                    .maxNumberLength(LONGEST_NUMBER)
+                    .maxNumberLength(Decimals.LONGEST)
                     .maxNameLength(LONGEST_NAME)
                     .maxTokenCount(MOST_TOKENS)
                     .build())
@@ -102,7 +100,7 @@ final class Tree {
             throw new InvalidInputException(
                     what,
                     "the text",
-                    "nesting to " + DEEPEST + " levels, field names and numbers of " + LONGEST_NUMBER
+                    "nesting to " + DEEPEST + " levels, field names and numbers of " + Decimals.LONGEST
                             + " characters, " + MOST_TOKENS + " names and values in all; one of these is exceeded"
                             + place(parser.currentLocation()));
         } catch (StreamReadException e) {
@@ -120,7 +118,7 @@ final class Tree {
             case START_OBJECT -> object(parser, path);
             case START_ARRAY -> array(parser, path);
             case VALUE_STRING -> parser.getString();
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser.getString(), path);
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> Decimals.parse(parser.getString(), path);
             case VALUE_TRUE -> Boolean.TRUE;
             case VALUE_FALSE -> Boolean.FALSE;
             default -> Null.NULL;
@@ -147,25 +145,6 @@ final class Tree {
             members.add(value(parser, path + "[" + members.size() + "]"));
         }
         return members;
-    }
-
-    /** A decimal whose exponent is small enough to reckon with. */
-    private static BigDecimal number(String digits, String path) {
-        BigDecimal number;
-        try {
-            number = new BigDecimal(digits);
-        } catch (NumberFormatException e) {
-            throw exponent(digits, path);
-        }
-        if (Math.abs((long) number.precision() - number.scale()) > LARGEST_EXPONENT) {
-            throw exponent(digits, path);
-        }
-        return number;
-    }
-
-    private static InvalidInputException exponent(String digits, String path) {
-        return new InvalidInputException(
-                path, digits, "a number with an exponent from -" + LARGEST_EXPONENT + " to " + LARGEST_EXPONENT);
     }
 
     /** JSON's null, which no field but the user's own accepts: what is not known is left out. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.gloss.FaceState;
 import stoneprocess.core.gloss.Reading;
+import stoneprocess.core.internal.check.Printable;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Mass;
@@ -127,8 +128,6 @@ public sealed interface Entry {
     }
 
     private static void requireName(String field, String name) {
-        if (name.isBlank() || name.length() > JobLog.LONGEST_NAME) {
-            throw new InvalidInputException(field, name, "a name of 1 to " + JobLog.LONGEST_NAME + " characters");
-        }
+        Printable.require(field, name, JobLog.LONGEST_NAME, "a name");
     }
 }

@@ -4,8 +4,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import stoneprocess.core.internal.check.Printable;
 import stoneprocess.core.internal.check.Refuse;
-import stoneprocess.core.problem.InvalidInputException;
 
 /**
  * What a crew noted while it worked on one floor, in the order of the pages. Nothing of it is dropped: an entry that
@@ -28,9 +28,7 @@ public record JobLog(String title, List<Entry> entries, Map<String, String> extr
 
     public JobLog {
         Refuse.nulls(JobLog.class, title, entries, extras);
-        if (title.isBlank() || title.length() > LONGEST_TITLE) {
-            throw new InvalidInputException("title", title, "a title of 1 to " + LONGEST_TITLE + " characters");
-        }
+        Printable.require("title", title, LONGEST_TITLE, "a title");
         entries = List.copyOf(entries);
         extras = Collections.unmodifiableMap(new LinkedHashMap<>(extras));
     }

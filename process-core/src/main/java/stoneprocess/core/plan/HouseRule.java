@@ -1,5 +1,6 @@
 package stoneprocess.core.plan;
 
+import stoneprocess.core.internal.check.Printable;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 
@@ -26,8 +27,6 @@ public record HouseRule(HouseRuleKind kind, String name, String who, String why)
     }
 
     private static void require(String part, String text) {
-        if (text.isBlank()) {
-            throw new InvalidInputException("house-rule." + part, text, "a text; every house rule says who and why");
-        }
+        Printable.require("house-rule." + part, text, 500, "a text, for every house rule says who and why,");
     }
 }

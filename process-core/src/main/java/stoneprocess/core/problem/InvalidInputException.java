@@ -4,11 +4,14 @@ import java.util.Objects;
 
 /**
  * Something given to the library cannot be accepted. The message is one line that names the field, the value and what
- * would be accepted.
+ * would be accepted, each cut to a length and without a character that could forge a line or move a cursor;
+ * {@link #field()}, {@link #value()} and {@link #accepted()} are as they were given.
  */
 public final class InvalidInputException extends StoneProcessException {
     private static final long serialVersionUID = 1L;
+    private static final int LONGEST_FIELD = 120;
     private static final int LONGEST_VALUE = 60;
+    private static final int LONGEST_ACCEPTED = 1000;
 
     private final String field;
     private final String value;
@@ -20,10 +23,12 @@ public final class InvalidInputException extends StoneProcessException {
      * @param accepted what would be accepted, as the end of the phrase "accepted: ..."
      */
     public InvalidInputException(String field, String value, String accepted) {
-        super(field + ": " + shorten(value) + " is not accepted; accepted: " + accepted);
-        this.field = Objects.requireNonNull(field, "field");
+        super(oneLine(Objects.requireNonNull(field, "field"), LONGEST_FIELD) + ": '"
+                + oneLine(Objects.requireNonNull(value, "value"), LONGEST_VALUE) + "' is not accepted; accepted: "
+                + oneLine(Objects.requireNonNull(accepted, "accepted"), LONGEST_ACCEPTED));
+        this.field = field;
         this.value = value;
-        this.accepted = Objects.requireNonNull(accepted, "accepted");
+        this.accepted = accepted;
     }
 
     public String field() {
@@ -43,11 +48,13 @@ public final class InvalidInputException extends StoneProcessException {
         return new InvalidInputException(field.isEmpty() ? prefix : prefix + "." + field, value, accepted);
     }
 
-    private static String shorten(String value) {
-        String line = Objects.requireNonNull(value, "value")
-                .replaceAll("[\\s\\p{C}\\p{Z}]+", " ")
-                .strip();
-        String cut = line.length() <= LONGEST_VALUE ? line : line.substring(0, LONGEST_VALUE) + "...";
-        return "'" + cut + "'";
+    /** One line of limited length, without a character that moves the cursor, turns the writing or hides. */
+    private static String oneLine(String text, int longest) {
+        String line = text.replaceAll("[\\s\\p{C}\\p{Z}]+", " ").strip();
+        if (line.length() <= longest) {
+            return line;
+        }
+        int end = Character.isHighSurrogate(line.charAt(longest - 1)) ? longest - 1 : longest;
+        return line.substring(0, end) + "...";
     }
 }

@@ -2,6 +2,7 @@ package stoneprocess.core.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import stoneprocess.core.internal.check.Decimals;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**
@@ -83,6 +84,18 @@ public sealed interface Quantity extends Comparable<Quantity>
     }
 
     /**
+     * A quantity that somebody told: as {@link #of}, but a count is whole and is not rounded.
+     *
+     * @throws InvalidInputException as {@link #of}, and for a count that is not whole
+     */
+    static Quantity read(BigDecimal value, Unit unit) {
+        if (unit == Unit.COUNT && value.stripTrailingZeros().scale() > 0) {
+            throw new InvalidInputException(Dimension.COUNT.key(), value.toString(), "a whole number");
+        }
+        return of(value, unit);
+    }
+
+    /**
      * Reads {@code 2.5 mm}: a number, a space, a unit of any dimension.
      *
      * @throws InvalidInputException naming the field, for another form and for what is no measured value
@@ -102,9 +115,7 @@ public sealed interface Quantity extends Comparable<Quantity>
 
     private static Quantity parse(String number, Unit unit, String field) {
         try {
-            return of(new BigDecimal(number), unit);
-        } catch (NumberFormatException e) {
-            throw new InvalidInputException(field, number, "a number");
+            return read(Decimals.parse(number, field), unit);
         } catch (InvalidInputException e) {
             throw new InvalidInputException(field, e.value(), e.accepted());
         }

@@ -13,6 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import stoneprocess.core.internal.check.Printable;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Share;
@@ -186,9 +187,7 @@ public final class FloorSurvey {
         private final Map<String, String> extras = new LinkedHashMap<>();
 
         private Builder(String title) {
-            if (title.isBlank() || title.length() > 200) {
-                throw new InvalidInputException("title", title, "a title of 1 to 200 characters");
-            }
+            Printable.require("title", title, 200, "a title");
             this.title = title;
         }
 

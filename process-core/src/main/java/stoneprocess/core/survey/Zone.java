@@ -3,6 +3,7 @@ package stoneprocess.core.survey;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import stoneprocess.core.internal.check.Printable;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Share;
@@ -18,9 +19,7 @@ import stoneprocess.core.quantity.Share;
 public record Zone(String name, ZoneKind kind, Share share, Map<DamageKind, Damage> damages) {
     public Zone {
         Refuse.nulls(Zone.class, name, kind, share, damages);
-        if (name.isBlank() || name.length() > 60) {
-            throw new InvalidInputException("name", name, "a name of 1 to 60 characters");
-        }
+        Printable.require("name", name, 60, "a name");
         if (share.percent() == 0 || share.percent() > 100) {
             throw new InvalidInputException("share", share.print(), "a share over 0 and up to 100 %");
         }

@@ -43,7 +43,7 @@ final class JobLogs {
     }
 
     private static Arbitrary<String> names(int longest) {
-        return Arbitraries.strings().all().ofMinLength(1).ofMaxLength(longest).filter(name -> !name.isBlank());
+        return Names.upTo(longest);
     }
 
     private static Arbitrary<Moment> moments() {

@@ -39,8 +39,7 @@ final class Surveys {
     private Surveys() {}
 
     static Arbitrary<FloorSurvey> any() {
-        Arbitrary<String> titles =
-                Arbitraries.strings().all().ofMinLength(1).ofMaxLength(200).filter(title -> !title.isBlank());
+        Arbitrary<String> titles = Names.upTo(200);
         return Combinators.combine(titles, answers(), zones(), readings().list().ofMaxSize(3))
                 .as(Surveys::survey);
     }

@@ -163,11 +163,30 @@ class QuantityTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"-1 mm, -1.0", "1e999 mm, Infinity", "x mm, x"})
+    @CsvSource({
+        "-1 mm, -1.0",
+        "1e350 mm, Infinity",
+        "1e999 mm, 1e999",
+        "1e-2147483647 in, 1e-2147483647",
+        "1e99999999999 in, 1e99999999999",
+        "x mm, x",
+        "NaN mm, NaN",
+        "0x1p3 mm, 0x1p3",
+        "\u0665 mm, \u0665",
+        "1.4 count, 1.4"
+    })
     void what_cannot_be_kept_is_refused_under_the_name_of_the_field(String text, String value) {
         assertThatThrownBy(() -> Quantity.parse(text, "build-up.thickness"))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("build-up.thickness: '" + value + "' is not accepted; accepted: a");
+    }
+
+    @Test
+    void a_number_of_many_digits_is_refused_in_one_short_line() {
+        assertThatThrownBy(() -> Quantity.parse("9".repeat(300_000) + " m2", "site.area"))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("site.area: '999")
+                .hasMessageEndingWith("accepted: a number of at most 1000 characters");
     }
 
     @Test

@@ -48,7 +48,8 @@ class ZoneTest {
             assertThatThrownBy(() -> new Zone(name, ZoneKind.LANE, new Share(1), Map.of()))
                     .isInstanceOf(InvalidInputException.class)
                     .hasMessageStartingWith("name: ")
-                    .hasMessageEndingWith("a name of 1 to 60 characters");
+                    .hasMessageEndingWith(
+                            "a name of 1 to 60 characters on one line, without control or invisible characters");
         }
     }
 

@@ -3,10 +3,10 @@ package stoneprocess.rules.overlay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.internal.check.Printable;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.HouseRule;
 import stoneprocess.core.plan.HouseRuleKind;
-import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 
 /**
@@ -92,8 +92,6 @@ public record Overlay(List<SwitchedOff> switchedOff, List<Retuned> retuned) {
     }
 
     private static void require(String field, String text) {
-        if (text.isBlank()) {
-            throw new InvalidInputException(field, text, "a text; every house rule says who and why");
-        }
+        Printable.require(field, text, 500, "a text, for every house rule says who and why,");
     }
 }

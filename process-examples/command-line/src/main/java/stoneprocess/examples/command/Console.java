@@ -21,12 +21,12 @@ import stoneprocess.core.problem.InvalidInputException;
  */
 record Console(InputStream in, PrintStream out, PrintStream err) {
     private static final String BYTE_ORDER_MARK = "\uFEFF";
-    private static final long LARGEST_FILE = 64L * 1024 * 1024;
+    private static final int LARGEST_FILE = 64 * 1024 * 1024;
 
     /** The text of a file, or of standard input when the name is a hyphen. */
     String read(String name) {
         try {
-            byte[] bytes = name.equals("-") ? in.readNBytes((int) LARGEST_FILE) : file(name);
+            byte[] bytes = name.equals("-") ? all(name, in) : file(name);
             String text = StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(bytes))
@@ -42,11 +42,18 @@ record Console(InputStream in, PrintStream out, PrintStream err) {
     }
 
     private static byte[] file(String name) throws IOException {
-        Path path = Path.of(name);
-        if (Files.size(path) > LARGEST_FILE) {
-            throw new InvalidInputException("file", name, "a file of at most 64 MiB");
+        try (InputStream file = Files.newInputStream(Path.of(name))) {
+            return all(name, file);
         }
-        return Files.readAllBytes(path);
+    }
+
+    /** Everything, or a refusal: what is longer than the limit is not cut, whether it is a file, a device or a pipe. */
+    private static byte[] all(String name, InputStream source) throws IOException {
+        byte[] bytes = source.readNBytes(LARGEST_FILE + 1);
+        if (bytes.length > LARGEST_FILE) {
+            throw new InvalidInputException("file", name, "at most " + LARGEST_FILE / (1024 * 1024) + " MiB");
+        }
+        return bytes;
     }
 
     void print(String text) {

@@ -64,6 +64,7 @@ public final class FloorCommand implements Runnable {
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setExpandAtFiles(false);
         line.setParameterExceptionHandler(FloorCommand::badCommandLine);
         line.setExecutionExceptionHandler((problem, command, parsed) -> {
             if (problem instanceof InvalidInputException) {
@@ -91,7 +92,7 @@ public final class FloorCommand implements Runnable {
     }
 
     private static int oneLine(CommandLine command, String message) {
-        command.getErr().println(message.replaceAll("\\s*\\R\\s*", " "));
+        command.getErr().println(message.replaceAll("[\\s\\p{C}\\p{Z}]+", " "));
         return ExitCode.BAD_INPUT;
     }
 

@@ -22,6 +22,7 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.internal.check.Decimals;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
@@ -277,8 +278,8 @@ final class WhyNotFinder {
 
     private static BigDecimal number(Topic<?> topic, String value) {
         try {
-            return new BigDecimal(value);
-        } catch (NumberFormatException e) {
+            return Decimals.parse(value, topic.id());
+        } catch (InvalidInputException e) {
             throw notAFigure(topic, value);
         }
     }
