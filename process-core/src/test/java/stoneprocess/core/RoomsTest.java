@@ -31,6 +31,7 @@ class RoomsTest {
     private static final List<String> ROOMS = List.of(
             "internal.check",
             "problem",
+            "internal.input",
             "term",
             "internal.table",
             "quantity",

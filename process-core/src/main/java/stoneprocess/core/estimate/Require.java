@@ -1,6 +1,6 @@
 package stoneprocess.core.estimate;
 
-import stoneprocess.core.internal.check.Printable;
+import stoneprocess.core.internal.input.Printable;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;

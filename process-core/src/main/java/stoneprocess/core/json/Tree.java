@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stoneprocess.core.internal.check.Decimals;
+import stoneprocess.core.internal.input.Decimals;
 import stoneprocess.core.problem.InvalidInputException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;

@@ -4,8 +4,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stoneprocess.core.internal.check.Printable;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.internal.input.Printable;
 
 /**
  * What a crew noted while it worked on one floor, in the order of the pages. Nothing of it is dropped: an entry that

@@ -1,7 +1,7 @@
 package stoneprocess.core.plan;
 
-import stoneprocess.core.internal.check.Printable;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.internal.input.Printable;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**

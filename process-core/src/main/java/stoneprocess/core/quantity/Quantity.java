@@ -2,7 +2,7 @@ package stoneprocess.core.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import stoneprocess.core.internal.check.Decimals;
+import stoneprocess.core.internal.input.Decimals;
 import stoneprocess.core.problem.InvalidInputException;
 
 /**

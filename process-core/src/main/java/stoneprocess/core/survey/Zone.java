@@ -3,8 +3,8 @@ package stoneprocess.core.survey;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
-import stoneprocess.core.internal.check.Printable;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.internal.input.Printable;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Share;
 

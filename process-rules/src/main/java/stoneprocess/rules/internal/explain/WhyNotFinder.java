@@ -22,7 +22,7 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
-import stoneprocess.core.internal.check.Decimals;
+import stoneprocess.core.internal.input.Decimals;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;

@@ -1,4 +1,4 @@
-package stoneprocess.core.internal.check;
+package stoneprocess.core.internal.input;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;

@@ -1,4 +1,4 @@
-package stoneprocess.core.internal.check;
+package stoneprocess.core.internal.input;
 
 import stoneprocess.core.problem.InvalidInputException;
 

@@ -1,4 +1,4 @@
-package stoneprocess.core.internal.check;
+package stoneprocess.core.internal.input;
 
 import java.math.BigDecimal;
 import java.util.regex.Pattern;
