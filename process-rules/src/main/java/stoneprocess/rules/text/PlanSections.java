@@ -5,7 +5,9 @@ import static stoneprocess.rules.text.document.Wording.sentences;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import stoneprocess.core.plan.Plan;
@@ -75,7 +77,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         Wording task = words.ofFloor(Topics.PREPARATION, preparation.task());
         return preparation
                 .rest()
-                .map(rest -> sentences(task, phrase("preparation.wait").with("time", rest)))
+                .map(rest -> sentences(task, words.phrase("preparation.wait").with("time", rest)))
                 .orElse(task);
     }
 
@@ -96,21 +98,25 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         if (plan.tracks().stream()
                 .flatMap(track -> track.steps().stream())
                 .anyMatch(step -> step.checks().contains(Check.WET_SLIP))) {
-            draft.bullet(Wording.of(Check.WET_SLIP));
+            draft.bullet(words.of(Check.WET_SLIP));
         }
-        draft.bullets(survey.readings(), this::baseline);
+        baseline(survey.readings());
     }
 
     private static Wording testCut(AbrasiveGrade grade) {
         return PlanWords.stating(StatedValue.ofFloor(Topics.TEST_CUTS, grade.key()), ValueWords.grade(grade));
     }
 
-    private Wording baseline(GlossReading reading) {
-        return words.phrase("test-area.baseline")
-                .with("zone", reading.zone())
-                .with("gloss", reading.gloss())
-                .with("angle", reading.geometry().degrees())
-                .with("state", reading.state());
+    /** A line for each angle and state of the surface, with all zones that were read so. */
+    private void baseline(List<GlossReading> readings) {
+        Map<Wording.Phrase, List<Wording>> zones = new LinkedHashMap<>();
+        readings.forEach(reading -> zones.computeIfAbsent(
+                        words.phrase("test-area.baseline")
+                                .with("angle", reading.geometry().degrees())
+                                .with("state", reading.state()),
+                        key -> new ArrayList<>())
+                .add(phrase("test-area.reading").with("zone", reading.zone()).with("gloss", reading.gloss())));
+        zones.forEach((line, read) -> draft.bullet(line.with("zones", Wording.list(Joint.COMMA, read))));
     }
 
     private void cuts() {

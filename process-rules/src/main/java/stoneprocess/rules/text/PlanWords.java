@@ -47,19 +47,22 @@ record PlanWords(List<String> variants) {
         if (recommendation.survey().isLanesAlone()) {
             variants.add(".lanes");
         }
-        recommendation.plan().ifPresent(plan -> variants.addAll(ofPlan(plan, detail)));
+        recommendation.plan().ifPresent(plan -> variants.addAll(ofPlan(plan)));
         if (isSmallFloor(recommendation)
                 || recommendation.plan().filter(PlanWords::isSpots).isPresent()) {
             variants.add(".small");
         }
-        if (detail == Detail.BRIEF) {
-            variants.add(".brief");
+        if (detail == Detail.FULL) {
+            return new PlanWords(variants);
         }
-        return new PlanWords(variants);
+        List<String> brief = new ArrayList<>();
+        variants.forEach(variant -> brief.addAll(List.of(variant + ".brief", variant)));
+        brief.add(".brief");
+        return new PlanWords(brief);
     }
 
     /** What a plan does without, so that no phrase tells of it. */
-    private static List<String> ofPlan(Plan plan, Detail detail) {
+    private static List<String> ofPlan(Plan plan) {
         List<String> without = new ArrayList<>();
         List<PlannedStep> steps =
                 plan.tracks().stream().flatMap(track -> track.steps().stream()).toList();
@@ -73,7 +76,7 @@ record PlanWords(List<String> variants) {
             without.add(".no-slip");
         }
         if (steps.stream().allMatch(step -> step.grade().bond() == Bond.RESIN)) {
-            without.add(detail == Detail.BRIEF ? ".resin-alone.brief" : ".resin-alone");
+            without.add(".resin-alone");
         }
         return without;
     }

@@ -237,7 +237,7 @@ final class StepNotes {
             return where(meant, grades);
         }
         List<Wording> parts = new ArrayList<>();
-        Joint joint = Joint.AND;
+        Joint joint = Joint.COMMA;
         for (Track track : tracks) {
             List<AbrasiveGrade> ofTrack = places.stream()
                     .filter(place -> place.track() == track)

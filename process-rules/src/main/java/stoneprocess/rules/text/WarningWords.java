@@ -40,13 +40,12 @@ final class WarningWords {
         }
         draft.bullets(HazardRank.STOPS_THE_WORK.of(warnings), warning -> stating(warning, inOneGo(warning)));
         for (HazardRank rank : List.of(HazardRank.ADDED_HERE, HazardRank.STANDING)) {
-            draft.bullets(rank.of(warnings), warning -> stating(warning, Wording.of(warning.hazard(), "brief")));
+            rank.of(warnings).forEach(warning -> draft.row(name(warning), Wording.of(warning.hazard(), "brief")));
         }
         List<SafetyWarning> unchecked = HazardRank.NOT_CHECKED.of(warnings);
         if (!unchecked.isEmpty()) {
             draft.bullet(phrase("warnings.not-checked").with("questions", questions(recommendation, unchecked)));
         }
-        draft.bullet("warnings.sheets");
     }
 
     private static void sheet(Draft draft, SafetyWarning warning) {
@@ -78,7 +77,11 @@ final class WarningWords {
 
     /** The hazards by name, with those marked that are only not yet checked. */
     static Wording names(List<SafetyWarning> warnings) {
-        return Wording.list(Joint.COMMA, warnings, warning -> stating(warning, PlanWords.shortly(warning.hazard())));
+        return Wording.list(Joint.COMMA, warnings, WarningWords::name);
+    }
+
+    private static Wording name(SafetyWarning warning) {
+        return stating(warning, PlanWords.shortly(warning.hazard()));
     }
 
     private static Wording stating(SafetyWarning warning, Wording words) {

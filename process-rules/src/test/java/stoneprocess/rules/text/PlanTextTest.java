@@ -211,7 +211,8 @@ class PlanTextTest {
                 .set(SurveyField.AREA, Area.of(60, Unit.SQUARE_METRE))
                 .build();
         assertThat(PlanTotals.of(ADVISOR.recommend(known)).words()).isPresent();
-        assertThat(page(ADVISOR.recommend(known), Detail.BRIEF)).containsPattern("\nIn all\n[0-9]+ person-hours \\(");
+        assertThat(page(ADVISOR.recommend(known), Detail.BRIEF))
+                .containsPattern("\nIn all\nLikely [0-9]+ person-hours \\(");
         FloorSurvey unknown = known.toBuilder().unknown(SurveyField.AREA).build();
         assertThat(page(ADVISOR.recommend(unknown), Detail.BRIEF)).doesNotContain("\nIn all\n");
     }

@@ -1,5 +1,6 @@
 package stoneprocess.rules.text.document;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -55,7 +56,10 @@ final class MarkdownPage {
     }
 
     private void table(Item.Table table) {
-        row(table.headings());
+        row(
+                table.headings().isEmpty()
+                        ? Collections.nCopies(table.columns().size(), Wording.name(""))
+                        : table.headings());
         line(table.columns().stream()
                 .map(align -> align == Item.Align.RIGHT ? "---:" : "---")
                 .collect(Collectors.joining("|", "|", "|")));
