@@ -53,7 +53,7 @@ class FollowUpTest {
 
     @Test
     void single_readings_tell_what_is_missing_and_that_85_degrees_resolve_better() {
-        NextMove next = session(Goal.JUST_BETTER);
+        NextMove next = session(Goal.JUST_BETTER, 1);
 
         assertThat(next.findings())
                 .contains(

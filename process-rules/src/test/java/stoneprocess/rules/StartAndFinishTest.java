@@ -3,7 +3,6 @@ package stoneprocess.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -29,7 +28,6 @@ import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
-import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.Acceptance;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
@@ -163,7 +161,6 @@ class StartAndFinishTest {
     private static Recommendation deeplyWorn(Goal goal) {
         return ADVISOR.recommend(Floors.calciteMarble(Floors.dull(80), Floors.scratched(ScratchClass.FELT_BY_NAIL, 80))
                 .set(SurveyField.GOAL, goal)
-                .set(SurveyField.MACHINES, EnumSet.of(MachineClass.SINGLE_DISC, MachineClass.EDGE_TOOL))
                 .build());
     }
 

@@ -8,7 +8,6 @@ import static stoneprocess.rules.TradeFloors.recommend;
 import static stoneprocess.rules.TradeFloors.steps;
 import static stoneprocess.rules.TradeFloors.with;
 
-import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.decision.Impasse;
@@ -41,12 +40,12 @@ import stoneprocess.core.topic.WaterLevel;
 
 /** What a restorer of hard floors takes for granted. Every fact here is common practice, no source. */
 class TradeFactsTest {
-    private static final Plan REFRESH = Advisor.standard()
-            .recommend(Floors.wornGranite().toBuilder()
-                    .set(SurveyField.MACHINES, EnumSet.of(MachineClass.SINGLE_DISC, MachineClass.EDGE_TOOL))
-                    .build())
-            .plan()
-            .orElseThrow();
+    private static final Plan REFRESH =
+            Advisor.standard().recommend(Floors.wornGranite()).plan().orElseThrow();
+
+    /** Crews count their passes, and weigh what they add, with a single disc. */
+    private static final Plan BY_SINGLE_DISC = plan(
+            with(Floors.wornGranite().toBuilder(), MachineClass.SINGLE_DISC, MachineClass.EDGE_TOOL));
 
     /** Common practice, no source. */
     @Test
@@ -66,7 +65,7 @@ class TradeFactsTest {
     @Test
     void passes_of_a_hard_floor_overlap_what_crews_count() {
         List<Range<Integer>> passes =
-                field(REFRESH).stream().map(PlannedStep::passes).toList();
+                field(BY_SINGLE_DISC).stream().map(PlannedStep::passes).toList();
         assertOverlap(passes.get(0), 6, 10);
         assertOverlap(passes.get(1), 8, 10);
         assertOverlap(passes.get(2), 8, 10);
@@ -115,7 +114,7 @@ class TradeFactsTest {
         assertThat(field(REFRESH))
                 .extracting(PlannedStep::weight)
                 .containsExactly(AddedWeight.USUAL, AddedWeight.REDUCED, AddedWeight.REDUCED);
-        assertThat(field(REFRESH))
+        assertThat(field(BY_SINGLE_DISC))
                 .allSatisfy(
                         step -> assertThat(step.addedMass().low().kilograms()).isPositive());
     }

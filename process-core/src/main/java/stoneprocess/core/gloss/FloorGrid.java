@@ -56,8 +56,8 @@ final class FloorGrid {
             return SaturationCurve.level(start[point], limit[point], remaining);
         }
 
-        double remaining(int passes) {
-            return StrictMath.exp(-passes / floor.tau());
+        double remaining(double work) {
+            return StrictMath.exp(-work / floor.tau());
         }
     }
 
@@ -94,14 +94,15 @@ final class FloorGrid {
     }
 
     /**
-     * The floors as they are after some passes of the grit in work, to be started again.
+     * The floors as they are after some work with the grit in work, to be started again.
      *
+     * @param work passes of the usual single disc
      * @param takesOff what the new start takes off, as a part of what the plan does
      */
-    FloorGrid again(int passes, double takesOff) {
+    FloorGrid again(double work, double takesOff) {
         List<Track> settled = new ArrayList<>();
         for (Track track : tracks) {
-            double remaining = track.remaining(passes);
+            double remaining = track.remaining(work);
             double[] level = new double[track.weight().length];
             for (int i = 0; i < level.length; i++) {
                 level[i] = track.level(i, remaining);
@@ -115,11 +116,11 @@ final class FloorGrid {
      * Ends the grit in work and takes up another. A grit that may not dull the floor leaves a level over its limit as it
      * is, whatever the limit; such points are one.
      *
-     * @param passes passes done with the grit in work
+     * @param work passes of the usual single disc done with the grit in work
      * @param grit the grit that follows
      * @param mayFall whether it may dull the floor: it is coarser, or the first
      */
-    FloorGrid next(int passes, int grit, boolean mayFall) {
+    FloorGrid next(double work, int grit, boolean mayFall) {
         GritPrior prior = model.prior(grit);
         double common = StrictMath.sqrt(model.shared());
         double single = StrictMath.sqrt(1 - model.shared());
@@ -136,7 +137,7 @@ final class FloorGrid {
                 double standing = common * track.floor().quality() + single * FloorModel.node(i, OWN, OWN_STEP);
                 limits[i] = prior.limit(standing, track.floor().left(takenOff));
             }
-            Levels levels = levels(track, passes);
+            Levels levels = levels(track, work);
             for (int node = 0; node < levels.size(); node++) {
                 double start = levels.gloss(node);
                 double stays = 0;
@@ -159,9 +160,9 @@ final class FloorGrid {
         return new FloorGrid(model, takenOff, Collections.unmodifiableList(next));
     }
 
-    private Levels levels(Track track, int passes) {
+    private Levels levels(Track track, double work) {
         Levels levels = new Levels(NODES, model.ceiling().at60().gloss());
-        double remaining = track.remaining(passes);
+        double remaining = track.remaining(work);
         for (int i = 0; i < track.weight().length; i++) {
             levels.add(track.level(i, remaining), track.weight()[i]);
         }
@@ -171,12 +172,14 @@ final class FloorGrid {
     /**
      * Weighs every point by how well it explains a reading within the grit in work. The weights before the reading are
      * brought to a sum of 1, so that readings which contradict each other, however many, leave some floor possible.
+     *
+     * @param work passes of the usual single disc done with that grit before it was read
      */
-    FloorGrid read(LevelReading reading) {
+    FloorGrid read(LevelReading reading, double work) {
         List<Track> read = new ArrayList<>();
         double before = total();
         for (Track track : tracks) {
-            double remaining = track.remaining(reading.passes());
+            double remaining = track.remaining(work);
             double[] weight = new double[track.weight().length];
             for (int i = 0; i < weight.length; i++) {
                 weight[i] = track.weight()[i] / before * model.likelihood(reading, track.level(i, remaining));
@@ -186,11 +189,11 @@ final class FloorGrid {
         return new FloorGrid(model, takenOff, Collections.unmodifiableList(read));
     }
 
-    /** The levels of all floors after some passes of the grit in work. */
-    Levels after(int passes, int intervals) {
+    /** The levels of all floors after some work with the grit in work, in passes of the usual single disc. */
+    Levels after(double work, int intervals) {
         Levels all = new Levels(intervals, model.ceiling().at60().gloss());
         for (Track track : tracks) {
-            double remaining = track.remaining(passes);
+            double remaining = track.remaining(work);
             for (int i = 0; i < track.weight().length; i++) {
                 all.add(track.level(i, remaining), track.weight()[i]);
             }

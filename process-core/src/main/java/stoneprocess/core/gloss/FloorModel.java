@@ -174,7 +174,7 @@ record FloorModel(
      * @param quality standing that all grits share, in standard deviations
      * @param damaged attenuation by the old damage, were nothing of it taken off
      * @param depth how deep the damage is, as a part of what the plan takes off
-     * @param tau passes after which 63 % of the way is done
+     * @param tau passes of the usual single disc after which 63 % of the way is done
      * @param weight its prior weight
      */
     record Floor(double quality, double damaged, double depth, double tau, double weight) {

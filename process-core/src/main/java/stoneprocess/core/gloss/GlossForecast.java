@@ -24,7 +24,8 @@ import stoneprocess.core.source.Sources;
  * grit gives back, evenly spread in its logarithm between {@code gloss-start.left.low} and {@code .high} of the ceiling.
  * The attenuation by damage falls in proportion to the depth that is taken off, so that a coarser start leaves less of it
  * and a finer one more; a finer one also leaves what the plan would have taken off, see {@link OldDamage}. The
- * pace tau is log-normal with the middle {@code gloss-final.level} of floors in {@code gloss-passes.<class>}. A mean of n
+ * pace tau is log-normal with the middle {@code gloss-final.level} of floors in {@code gloss-passes.<class>}, which are
+ * passes of the usual single disc; a pass of another machine counts by what it takes off, see {@link GritStage}. A mean of n
  * readings scatters normally about the curve with the variance max(least scatter, scatter x level)^2 / n + (misfit x
  * level)^2; the share {@code gloss-reading.astray} of readings shows anything. The curve is published for tile (see
  * there); all spreads are common practice with low confidence.
@@ -69,9 +70,9 @@ public final class GlossForecast {
         int occasions = work.start().isPresent() ? 1 : 0;
         for (int i = 0; i < work.stages().size(); i++) {
             GritStage stage = work.stages().get(i);
-            grid = grid.next(passes(work, i - 1), stage.grit(), mayFall(work, i - 1, stage.grit()));
+            grid = grid.next(workOf(work, i - 1), stage.grit(), mayFall(work, i - 1, stage.grit()));
             for (LevelReading reading : stage.readings()) {
-                grid = grid.read(possible("stages." + i, reading, work, parameters));
+                grid = grid.read(possible("stages." + i, reading, work, parameters), stage.work(reading.passes()));
                 readings += reading.readings();
                 occasions++;
             }
@@ -94,6 +95,10 @@ public final class GlossForecast {
 
     private static int passes(WorkSoFar work, int stage) {
         return stage < 0 ? 0 : work.stages().get(stage).passes();
+    }
+
+    private static double workOf(WorkSoFar work, int stage) {
+        return stage < 0 ? 0 : work.stages().get(stage).work(passes(work, stage));
     }
 
     private static boolean mayFall(WorkSoFar work, int before, int grit) {
@@ -126,7 +131,7 @@ public final class GlossForecast {
         return new GlossForecast(
                 WorkSoFar.none(work.hardness(), work.ceiling()),
                 parameters,
-                grid.again(passes(work, last), damage.part()),
+                grid.again(workOf(work, last), damage.part()),
                 basis);
     }
 
@@ -144,7 +149,7 @@ public final class GlossForecast {
         GritStage stage = inWork();
         GritStage.passes(more);
         int passes = stage.passes() + more;
-        return prediction(stage.grit(), passes, grid.after(passes, FINE));
+        return prediction(stage.grit(), passes, grid.after(stage.work(passes), FINE));
     }
 
     private GritStage inWork() {
@@ -214,7 +219,9 @@ public final class GlossForecast {
             for (int more = 0; more <= most; more++) {
                 int passes = stage.passes() + more;
                 options.add(new TargetOption(
-                        stage.grit(), passes, percent(grid.after(passes, FINE).partFrom(target.gloss()))));
+                        stage.grit(),
+                        passes,
+                        percent(grid.after(stage.work(passes), FINE).partFrom(target.gloss()))));
             }
             own = options.size();
         }
@@ -261,6 +268,7 @@ public final class GlossForecast {
         FloorGrid now = grid;
         int last = work.stages().size() - 1;
         int passes = passes(work, last);
+        double done = workOf(work, last);
         int grit = last < 0 ? 0 : work.stages().get(last).grit();
         for (int i = 0; i < plan.size(); i++) {
             PlannedGrit planned = plan.get(i);
@@ -270,12 +278,14 @@ public final class GlossForecast {
             }
             if (planned.grit() == grit) {
                 passes += planned.passes();
+                done += planned.work();
             } else {
-                now = now.next(passes, planned.grit(), grit == 0 || planned.grit() < grit);
+                now = now.next(done, planned.grit(), grit == 0 || planned.grit() < grit);
                 passes = planned.passes();
+                done = planned.work();
                 grit = planned.grit();
             }
-            ends.add(new End(grit, passes, now.after(passes, FINE)));
+            ends.add(new End(grit, passes, now.after(done, FINE)));
         }
         return ends;
     }

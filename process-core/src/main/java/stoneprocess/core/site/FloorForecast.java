@@ -54,11 +54,13 @@ public final class FloorForecast {
     private final List<GritStage> done;
     private final WorkSoFar work;
     private final StartDepths depths;
+    private final TrackIntensity intensity;
     private final GlossForecast forecast;
 
-    private FloorForecast(Recommendation recommendation, List<PlannedStep> steps, WorkSoFar work) {
+    private FloorForecast(Recommendation recommendation, TrackKind track, WorkSoFar work) {
         this.recommendation = recommendation;
-        this.steps = steps;
+        this.steps = recommendation.steps(track);
+        this.intensity = new TrackIntensity(recommendation, track);
         this.done = work.stages();
         this.work = work;
         this.depths = new StartDepths(recommendation, steps);
@@ -93,7 +95,7 @@ public final class FloorForecast {
         KnownStone stone = KnownStone.of(recommendation);
         return new FloorForecast(
                 recommendation,
-                recommendation.steps(track),
+                track,
                 new WorkSoFar(stone.hardness().iterator().next(), stone.lowestCeiling(), start, done));
     }
 
@@ -219,10 +221,10 @@ public final class FloorForecast {
         List<PlannedGrit> remaining = new ArrayList<>();
         for (PlannedStep step : resin(steps)) {
             int grit = step.grade().number();
-            int left = step.passes().low()
-                    - (grit == inWork ? done.get(done.size() - 1).passes() : 0);
+            PlannedGrit whole = planned(step);
+            int left = grit == inWork ? whole.passesAfter(done.get(done.size() - 1)) : whole.passes();
             if (grit > inWork || grit == inWork && left > 0) {
-                remaining.add(new PlannedGrit(grit, left));
+                remaining.add(new PlannedGrit(grit, left, whole.intensity()));
             }
         }
         return remaining;
@@ -235,11 +237,11 @@ public final class FloorForecast {
 
     private List<PlannedGrit> wholePlan() {
         return afterCoarser(
-                coarserBonds(),
-                resin(steps).stream()
-                        .map(step -> new PlannedGrit(
-                                step.grade().number(), step.passes().low()))
-                        .toList());
+                coarserBonds(), resin(steps).stream().map(this::planned).toList());
+    }
+
+    private PlannedGrit planned(PlannedStep step) {
+        return new PlannedGrit(step.grade().number(), step.passes().low(), intensity.of(step));
     }
 
     private static List<PlannedGrit> afterCoarser(List<AbrasiveGrade> coarser, List<PlannedGrit> resin) {
@@ -287,12 +289,12 @@ public final class FloorForecast {
     /** The same with the finer resin grits that the plan does not run, each with the passes of the plan's last. */
     public TargetOutlook outlookBeyondPlan(Gloss target) {
         List<PlannedStep> resin = resin(steps);
-        int passes = resin.get(resin.size() - 1).passes().low();
+        PlannedGrit last = planned(resin.get(resin.size() - 1));
         List<PlannedGrit> grits = planned();
         recommendation.sequence().grades(Bond.RESIN).stream()
                 .map(AbrasiveGrade::number)
                 .filter(number -> number > lastGrit())
-                .map(number -> new PlannedGrit(number, passes))
+                .map(number -> new PlannedGrit(number, last.passes(), last.intensity()))
                 .forEach(grits::add);
         return forecast.outlook(target, grits);
     }

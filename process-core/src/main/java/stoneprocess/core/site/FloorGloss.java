@@ -204,6 +204,7 @@ public record FloorGloss(
         /** Hold points of one grit in a row are one stage. */
         private List<GritStage> stages() {
             List<GritStage> stages = new ArrayList<>();
+            TrackIntensity intensity = new TrackIntensity(recommendation, TrackKind.OPEN_FIELD);
             for (GritDone holdPoint : question.done()) {
                 List<LevelReading> levels = new ArrayList<>();
                 int passes = holdPoint.passes();
@@ -214,7 +215,7 @@ public record FloorGloss(
                 }
                 FloorForecast.level(recommendation, holdPoint.passes(), holdPoint.reads())
                         .ifPresent(levels::add);
-                stages.add(new GritStage(holdPoint.grit(), passes, levels));
+                stages.add(new GritStage(holdPoint.grit(), passes, intensity.ofResin(holdPoint.grit()), levels));
             }
             return stages;
         }

@@ -10,7 +10,6 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Length;
-import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.removal.Removal;
 import stoneprocess.core.survey.DamageKind;
@@ -99,10 +98,8 @@ final class StartDepths {
     }
 
     private double takenOff(PlannedStep step) {
-        Mass added = new Mass(
-                (step.addedMass().low().kilograms() + step.addedMass().high().kilograms()) / 2);
         double passes = (step.passes().low() + step.passes().high()) / 2.0;
-        return passes * middle(removal.takes(1, step.grade(), step.machine(), added));
+        return passes * middle(removal.takes(1, step.grade(), step.machine(), TrackIntensity.middle(step)));
     }
 
     /** A coarser start cuts as deep as it is meant for; each grit from it to the plan's start is cleared by the next. */

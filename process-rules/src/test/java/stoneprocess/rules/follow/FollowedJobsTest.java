@@ -33,6 +33,7 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.site.GlossTarget;
 import stoneprocess.core.site.KnownStone;
+import stoneprocess.core.site.TrackIntensity;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
@@ -145,6 +146,7 @@ class FollowedJobsTest {
                 hardness,
                 stone.lowestCeiling(),
                 RESIN,
+                new TrackIntensity(plan, TrackKind.OPEN_FIELD),
                 field(plan).get(0).grade());
     }
 

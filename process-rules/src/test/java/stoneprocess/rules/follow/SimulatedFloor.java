@@ -16,6 +16,7 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.removal.Removal;
+import stoneprocess.core.site.TrackIntensity;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.MachineClass;
@@ -37,6 +38,7 @@ final class SimulatedFloor {
     private final Hardness hardness;
     private final GlossCeiling ceiling;
     private final List<AbrasiveGrade> ladder;
+    private final TrackIntensity intensity;
     private final double quality;
     private final double tau;
     private final double left;
@@ -59,14 +61,21 @@ final class SimulatedFloor {
      * @param hardness medium or hard
      * @param ceiling of the stone
      * @param ladder all resin grades, coarse to fine
+     * @param intensity how hard the plan's machines press
      * @param start where the plan starts in the ladder; now and then the damage wants one or two grades coarser
      */
     SimulatedFloor(
-            Random random, Hardness hardness, GlossCeiling ceiling, List<AbrasiveGrade> ladder, AbrasiveGrade start) {
+            Random random,
+            Hardness hardness,
+            GlossCeiling ceiling,
+            List<AbrasiveGrade> ladder,
+            TrackIntensity intensity,
+            AbrasiveGrade start) {
         this.random = random;
         this.hardness = hardness;
         this.ceiling = ceiling;
         this.ladder = ladder;
+        this.intensity = intensity;
         this.quality = random.nextGaussian();
         Range<Count> passes = STANDARD.range("gloss-passes." + hardness.key(), Count.class);
         double low = StrictMath.log(passes.low().number());
@@ -107,7 +116,9 @@ final class SimulatedFloor {
         double clears = wanted.computeIfAbsent(rank, any -> usual * StrictMath.exp(0.25 * random.nextGaussian() - 0.2));
         scratches.removeIf(older -> worked >= clears * (rank - older == 1 ? 1 : rank - older == 2 ? 2.5 : 6));
         damaged &= !(rank <= needed && worked >= clears || rank == needed + 1 && worked >= 3 * clears);
+        double beside = intensity.ofResin(grade.number()).percent() / 100;
         removed += stock
+                * beside
                 * new Removal(CuttingClass.of(hardness), STANDARD)
                         .takes(passes, grade, MachineClass.SINGLE_DISC, new Mass(22.5))
                         .high()
@@ -116,7 +127,7 @@ final class SimulatedFloor {
         if (damaged) {
             limit = Math.min(limit, ceiling.at60().gloss() * StrictMath.exp(-left));
         }
-        level = limit - (limit - level) * StrictMath.exp(-cutting / tau);
+        level = limit - (limit - level) * StrictMath.exp(-cutting * beside / tau);
         film = random.nextDouble() < FILM_LIES;
     }
 

@@ -42,6 +42,7 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.removal.Removal;
 import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.site.StepFigures;
+import stoneprocess.core.site.TrackIntensity;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.tool.AbrasiveGrade;
@@ -263,7 +264,11 @@ public final class LogReview {
         if (step.isEmpty() || at.isEmpty()) {
             return PassCount.AS_PLANNED;
         }
-        int done = at.get().passes();
+        double done = book.work(at.get().track())
+                .latest()
+                .filter(stage -> !finished)
+                .map(stage -> inPlannedPasses(stage.entries()))
+                .orElse((double) at.get().passes());
         int most = step.get().passes().high();
         if (done > parameters().part("follow.many-more") * most) {
             return PassCount.MANY_MORE;
@@ -272,6 +277,11 @@ public final class LogReview {
             return PassCount.MORE;
         }
         return done < step.get().passes().low() ? PassCount.FEWER : PassCount.AS_PLANNED;
+    }
+
+    /** What work on the track at the hold point took off, in passes of the planned machine. */
+    private double inPlannedPasses(List<Entry.Worked> entries) {
+        return new TrackIntensity(plan, at.orElseThrow().track()).inPlannedPasses(entries);
     }
 
     /** Weaker when any work of the stage was; unknown when some of it does not tell. */
@@ -322,11 +332,11 @@ public final class LogReview {
                 .toList();
         boolean cutShort = false;
         for (PlannedStep step : due) {
-            int passes = work.passes(step.grade());
-            if (passes == 0) {
+            List<Entry.Worked> entries = work.entries(step.grade());
+            if (entries.isEmpty()) {
                 return EnumSet.of(GradeRun.SKIPPED);
             }
-            cutShort |= passes < step.passes().low();
+            cutShort |= inPlannedPasses(entries) < step.passes().low();
         }
         return EnumSet.of(cutShort ? GradeRun.CUT_SHORT : GradeRun.ALL_WORKED);
     }

@@ -36,6 +36,7 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.site.FloorForecast;
 import stoneprocess.core.site.GlossTarget;
 import stoneprocess.core.site.KnownStone;
+import stoneprocess.core.site.TrackIntensity;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.TrackKind;
 
@@ -214,7 +215,8 @@ final class LoggedReadings {
         }
         List<GritStage> grits = new ArrayList<>();
         for (int i = from; i < stages.size(); i++) {
-            grits.add(grit(i, stages.get(i), occasions));
+            Share intensity = new TrackIntensity(plan, track).mean(stages.get(i).entries());
+            grits.add(grit(i, stages.get(i), intensity, occasions));
         }
         return Optional.of(
                 FloorForecast.of(plan, track, from > 0 ? Optional.empty() : start(track, zone, occasions), grits));
@@ -239,10 +241,11 @@ final class LoggedReadings {
         return from;
     }
 
-    private GritStage grit(int stage, TrackWork.Stage work, List<Occasion> occasions) {
+    private GritStage grit(int stage, TrackWork.Stage work, Share intensity, List<Occasion> occasions) {
         return new GritStage(
                 work.grade().number(),
                 work.passes(),
+                intensity,
                 occasions.stream()
                         .filter(occasion -> occasion.stage() == stage)
                         .flatMap(occasion -> level(occasion.passes(), occasion).stream())

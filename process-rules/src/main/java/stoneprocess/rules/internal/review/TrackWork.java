@@ -61,12 +61,12 @@ record TrackWork(List<Stage> stages) {
         return stages.isEmpty() ? Optional.empty() : Optional.of(stages.get(stages.size() - 1));
     }
 
-    /** All passes done with a grit. */
-    int passes(AbrasiveGrade grade) {
+    /** All work done with a grit. */
+    List<Entry.Worked> entries(AbrasiveGrade grade) {
         return stages.stream()
                 .filter(stage -> stage.grade().equals(grade))
-                .mapToInt(Stage::passes)
-                .sum();
+                .flatMap(stage -> stage.entries().stream())
+                .toList();
     }
 
     /** How often the work went to a coarser grit than the one before. */
