@@ -44,8 +44,8 @@ class TradeFactsTest {
             Advisor.standard().recommend(Floors.wornGranite()).plan().orElseThrow();
 
     /** Crews count their passes, and weigh what they add, with a single disc. */
-    private static final Plan BY_SINGLE_DISC = plan(
-            with(Floors.wornGranite().toBuilder(), MachineClass.SINGLE_DISC, MachineClass.EDGE_TOOL));
+    private static final Plan BY_SINGLE_DISC =
+            plan(with(Floors.wornGranite().toBuilder(), MachineClass.SINGLE_DISC, MachineClass.EDGE_TOOL));
 
     /** Common practice, no source. */
     @Test
