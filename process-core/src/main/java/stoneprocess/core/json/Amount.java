@@ -99,13 +99,23 @@ record Amount(String name, Class<?> type, List<Unit> units) {
                     return printed;
                 },
                 node -> {
-                    Unit unit = unit(node.only(fields));
+                    Unit unit = unit(node.objectLike(example(numbers)).only(fields));
                     List<Object> values = numbers.stream()
                             .map(part -> value(node.get(part), unit))
                             .toList();
                     return node.checked(() -> join.apply(values));
                 },
                 definitions -> definitions.refer(definition, definition, definition, () -> schema(numbers, fields)));
+    }
+
+    /** Numbers that any dimension takes, with the first of the units. */
+    private String example(List<String> numbers) {
+        List<String> fields = new ArrayList<>();
+        for (int i = 0; i < numbers.size(); i++) {
+            fields.add("\"" + numbers.get(i) + "\": " + (2 + i));
+        }
+        units.stream().limit(1).forEach(unit -> fields.add("\"" + UNIT + "\": \"" + unit.symbol() + "\""));
+        return "{" + String.join(", ", fields) + "}";
     }
 
     private static Object number(Object value) {

@@ -33,11 +33,18 @@ final class DamagesShape implements Shape {
             },
             node -> List.of(NONE, kind(node).none().key()).contains(node.value())
                     ? Damage.none(kind(node))
-                    : record().read(node),
+                    : record().read(node.objectLike(example(kind(node)))),
             definitions -> Shape.object("oneOf", List.of(Shape.object("const", NONE), record().schema(definitions))));
 
     private static DamageKind kind(Node node) {
         return (DamageKind) node.scope().find(KIND);
+    }
+
+    private static String example(DamageKind kind) {
+        List<String> looks = Term.keys(kind.terms());
+        return "{\"look\": \"" + looks.get(looks.size() - 1)
+                + "\", \"share\": {\"value\": 5, \"unit\": \"%\"}}, none or " + Node.UNKNOWN + "; a look is one of "
+                + String.join(", ", looks);
     }
 
     private static Shape record() {

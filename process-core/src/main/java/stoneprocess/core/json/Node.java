@@ -47,6 +47,12 @@ record Node(String path, Object value, Scope scope) {
         return as(Map.class, "an object");
     }
 
+    /** This value, which must be an object; the example shows what one looks like. */
+    Node objectLike(String example) {
+        as(Map.class, "an object such as " + example);
+        return this;
+    }
+
     /** The same value, read inside a record of its own. */
     Node inner() {
         return with(scope.inner());

@@ -83,8 +83,14 @@ final class SurveyShape implements Shape {
     }
 
     private static Object read(SurveyField<?> field, Node node) {
-        Object answer = shape(field.kind()).read(node);
-        return node.checked(() -> field.check(answer));
+        try {
+            Object answer = shape(field.kind()).read(node);
+            return node.checked(() -> field.check(answer));
+        } catch (InvalidInputException e) {
+            throw e.field().equals(node.path())
+                    ? new InvalidInputException(e.field(), e.value(), e.accepted() + ", or " + Node.UNKNOWN)
+                    : e;
+        }
     }
 
     private static Map<String, Map<String, SurveyField<?>>> sections() {

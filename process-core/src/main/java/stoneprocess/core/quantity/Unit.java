@@ -35,6 +35,9 @@ public enum Unit {
     MINUTE("min", Dimension.TIME, "1"),
     HOUR("h", Dimension.TIME, "60"),
     DAY("d", Dimension.TIME, "1440"),
+    WEEK("week", Dimension.TIME, "10080"),
+    /** The mean year of the Gregorian calendar, 365.2425 days. */
+    YEAR("year", Dimension.TIME, "525949.2"),
 
     KILONEWTON_PER_SQUARE_METRE("kN/m2", Dimension.AREA_LOAD, "1"),
     POUND_PER_SQUARE_FOOT("psf", Dimension.AREA_LOAD, "0.0044482216152605", "0.09290304"),

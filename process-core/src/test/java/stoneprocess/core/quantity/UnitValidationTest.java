@@ -40,6 +40,8 @@ class UnitValidationTest {
             Map.entry(Unit.MINUTE, Units.MINUTE),
             Map.entry(Unit.HOUR, Units.HOUR),
             Map.entry(Unit.DAY, Units.DAY),
+            Map.entry(Unit.WEEK, Units.WEEK),
+            Map.entry(Unit.YEAR, Units.YEAR),
             Map.entry(
                     Unit.KILONEWTON_PER_SQUARE_METRE,
                     Units.NEWTON.multiply(1000).divide(Units.SQUARE_METRE)),

@@ -14,6 +14,7 @@ import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FieldKind;
+import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
@@ -32,6 +33,26 @@ final class FieldWords {
 
     static Wording question(String field) {
         return phrase("field." + field);
+    }
+
+    /** The question of a field on this floor: where a damage was told without its share, the share is asked for. */
+    static Wording question(FloorSurvey survey, String field) {
+        return isShareLacking(survey, field) ? phrase("field-share." + field) : question(field);
+    }
+
+    private static boolean isShareLacking(FloorSurvey survey, String field) {
+        if (!field.startsWith(DAMAGES)) {
+            return false;
+        }
+        List<Damage> told = survey.zones().stream()
+                .flatMap(zone -> zone.damage(kind(field)).value().stream())
+                .filter(damage -> !damage.equals(Damage.none(damage.kind())))
+                .toList();
+        return told.stream().anyMatch(damage -> damage.share().isEmpty());
+    }
+
+    private static DamageKind kind(String field) {
+        return Term.parse(DamageKind.class, field.substring(DAMAGES.length()), "field");
     }
 
     /** The quickest test that settles it. */
@@ -91,8 +112,7 @@ final class FieldWords {
     private static Stream<Term> constants(String field) {
         Optional<Class<? extends Enum<?>>> type = Optional.empty();
         if (field.startsWith(DAMAGES)) {
-            type = Optional.of(Term.parse(DamageKind.class, field.substring(DAMAGES.length()), "field")
-                    .classes());
+            type = Optional.of(kind(field).classes());
         } else if (SurveyField.named(field).kind() instanceof FieldKind.Choice choice) {
             type = Optional.of(choice.type());
         } else if (SurveyField.named(field).kind() instanceof FieldKind.Choices choices) {

@@ -99,7 +99,7 @@ record PlanFront(Draft draft, Recommendation recommendation) {
         List<Wording> words = new ArrayList<>();
         recommendation.questions().stream()
                 .limit(QUESTIONS_THAT_MATTER_MOST)
-                .forEach(question -> words.add(FieldWords.question(question.field())));
+                .forEach(question -> words.add(FieldWords.question(recommendation.survey(), question.field())));
         int more = recommendation.questions().size() - words.size();
         if (more > 0) {
             words.add(phrase("front.more-questions").with("more", more));

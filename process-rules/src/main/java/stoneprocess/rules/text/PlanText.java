@@ -66,7 +66,7 @@ public final class PlanText {
         verdict(draft, recommendation);
         impasses(draft, recommendation);
         if (detail == Detail.FULL) {
-            draft.list("questions.heading", recommendation.questions(), this::question);
+            draft.list("questions.heading", recommendation.questions(), asked -> question(recommendation, asked));
         }
         boolean mayStart = recommendation.plan().isPresent() || recommendation.status() == Status.REFUSED;
         if (detail == Detail.FULL
@@ -168,11 +168,12 @@ public final class PlanText {
     }
 
     /** The question, how it is settled, and what stands until then. */
-    private Wording question(Question question) {
+    private Wording question(Recommendation recommendation, Question question) {
         boolean waits = question.rules().isEmpty();
         String rule = weightiest(waits ? question.waiting() : question.rules());
         return Wording.sentences(
-                Words.question(question),
+                FieldWords.question(recommendation.survey(), question.field()),
+                FieldWords.howFound(question.field()),
                 phrase(waits ? "question.waiting" : "question.cautious").with("rule", cards.title(rule)));
     }
 

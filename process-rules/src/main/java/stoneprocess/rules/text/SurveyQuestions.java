@@ -1,12 +1,45 @@
 package stoneprocess.rules.text;
 
+import static stoneprocess.rules.text.document.Wording.phrase;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import stoneprocess.core.json.Json;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.FieldKind;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.term.Term;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Item;
+import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
-/** The questions of a survey in words, for whoever asks them. */
+/** The questions of a survey in words, for whoever asks them: what is asked, how it is found out, what may be answered. */
 public final class SurveyQuestions {
+    private static final String DAMAGES = "damages.";
+    private static final String LOOK = "{\"look\": \"rough\", \"share\": {\"value\": 5, \"unit\": \"%\"}}";
+    private static final String DEPTH =
+            "{\"depth\": {\"value\": 2, \"unit\": \"mm\"}, \"share\": {\"value\": 5, \"unit\": \"%\"}}";
+    private static final String READING = "{\"zone\": \"lanes\", \"geometry\": \"60\","
+            + " \"gloss\": {\"value\": 9, \"unit\": \"GU\"}, \"state\": \"clean-dry\"}";
+
+    private static final MathContext THREE_DIGITS = new MathContext(3);
+
     private final Texts texts;
+    private final Parameters parameters = Parameters.standard();
 
     /** The questions in a language. */
     public SurveyQuestions(Texts texts) {
@@ -20,11 +53,148 @@ public final class SurveyQuestions {
      * @throws stoneprocess.core.problem.InvalidInputException for a name that no survey has
      */
     public String question(String field) {
-        return texts.word(Wording.sentences(FieldWords.question(field), FieldWords.howFound(field)));
+        return texts.word(asked(field));
     }
 
-    /** The JSON schema of a survey, where each field is described by its question. */
+    private static Wording asked(String field) {
+        return Wording.sentences(FieldWords.question(field), FieldWords.howFound(field));
+    }
+
+    /** The JSON schema of a survey, where each field is described by its question and each word by its meaning. */
     public String schema() {
-        return Json.SURVEY.schema(this::question);
+        return Json.SURVEY.schema(this::described);
+    }
+
+    private String described(String field) {
+        List<Wording> words = words(field);
+        return words.isEmpty()
+                ? question(field)
+                : question(field) + " " + texts.word(Wording.list(Joint.SEMICOLON, words));
+    }
+
+    /** The whole form: every field in its order with its question, how to find out, and what it takes. */
+    public Document form() {
+        Draft draft = Draft.titled(phrase("form.title"), parameters).paragraph("form.before");
+        String section = "";
+        for (SurveyField<?> field : SurveyField.all()) {
+            if (!field.section().equals(section)) {
+                section = field.section();
+                draft.section(Wording.name(section));
+            }
+            draft.bullet(entry(field.name()), taken(field));
+        }
+        draft.section(Wording.name("zones")).paragraph("form.zones");
+        Stream.of(ZoneKind.values()).forEach(kind -> draft.bullet(word(kind)));
+        draft.paragraph(phrase("form.damages").with("look", LOOK).with("depth", DEPTH));
+        for (DamageKind kind : DamageKind.values()) {
+            draft.bullet(entry(DAMAGES + kind.key()), listed(words(DAMAGES + kind.key())));
+        }
+        return draft.section(Wording.name("readings"))
+                .paragraph(phrase("form.readings").with("example", READING))
+                .document();
+    }
+
+    private static Wording entry(String field) {
+        return phrase("form.field").with("field", field).with("question", asked(field));
+    }
+
+    private List<Item> taken(SurveyField<?> field) {
+        List<Wording> words = words(field.name());
+        if (!words.isEmpty()) {
+            return listed(words);
+        }
+        if (field.kind() instanceof FieldKind.Measure measure) {
+            return List.of(new Item.Paragraph(limits(measure)));
+        }
+        return List.of(new Item.Paragraph(
+                phrase(field.kind() instanceof FieldKind.Grades ? "form.grades" : "form.stone-name")));
+    }
+
+    private static Wording limits(FieldKind.Measure measure) {
+        Unit unit = told(measure);
+        BigDecimal low = in(unit, measure, measure.limits().low());
+        BigDecimal high = in(unit, measure, measure.limits().high());
+        return phrase("form.measure")
+                .with("low", Wording.number(low))
+                .with("high", Wording.number(high))
+                .with("unit", unit.symbol())
+                .with(
+                        "example",
+                        "{\"value\": " + low.max(BigDecimal.TEN).min(high) + ", \"unit\": \"" + unit.symbol() + "\"}");
+    }
+
+    /** The unit in which people tell it. */
+    private static Unit told(FieldKind.Measure measure) {
+        return switch (measure.dimension()) {
+            case TIME -> measure.limits().high() > TimeSpan.of(1, Unit.DAY).minutes() ? Unit.DAY : Unit.HOUR;
+            case VOLUME -> Unit.CUBIC_METRE;
+            default -> measure.dimension().unit();
+        };
+    }
+
+    private static BigDecimal in(Unit unit, FieldKind.Measure measure, double limit) {
+        BigDecimal told = Quantity.of(
+                        BigDecimal.valueOf(limit), measure.dimension().unit())
+                .in(unit);
+        return told.round(THREE_DIGITS).stripTrailingZeros();
+    }
+
+    private static List<Item> listed(List<Wording> words) {
+        return words.stream()
+                .<Item>map(word -> new Item.Bullet(false, word, List.of()))
+                .toList();
+    }
+
+    /** The words that a field takes, each with what it means; none for a field that takes no words of its own. */
+    private List<Wording> words(String field) {
+        return terms(field).map(this::word).toList();
+    }
+
+    private static Stream<? extends Term> terms(String field) {
+        if (field.startsWith(DAMAGES)) {
+            return Term.parse(DamageKind.class, field.substring(DAMAGES.length()), "field").terms().stream();
+        }
+        if (field.equals("readings")) {
+            return Stream.of();
+        }
+        FieldKind kind = SurveyField.named(field).kind();
+        Optional<Class<? extends Enum<?>>> type = kind instanceof FieldKind.Choice choice
+                ? Optional.of(choice.type())
+                : kind instanceof FieldKind.Choices choices ? Optional.of(choices.type()) : Optional.empty();
+        return type.stream()
+                .flatMap(words -> Stream.of(words.getEnumConstants()))
+                .map(Term.class::cast);
+    }
+
+    private Wording word(Term term) {
+        if (texts.word(meaning(term)).equals(term.key().replace('-', ' '))) {
+            return Wording.name(term.key());
+        }
+        return phrase("form.word").with("key", term.key()).with("meaning", meaning(term));
+    }
+
+    /** What is said of a word in the form, and of a class of measures where it begins. */
+    private Wording meaning(Term term) {
+        String said = "form." + Wording.key(term);
+        Wording meaning = Language.english().has(said) ? phrase(said) : ValueWords.name(term);
+        return limit(term)
+                .<Wording>map(from -> phrase("form.from")
+                        .with("meaning", meaning)
+                        .with("from", Wording.amount(parameters.parameter(from).value())))
+                .orElse(meaning);
+    }
+
+    /** The parameter at which a class of a measured damage, or a finish, begins. */
+    private Optional<String> limit(Term term) {
+        Stream<String> scales = term instanceof Goal
+                ? Stream.of(Finish.SCALE.name())
+                : Stream.concat(
+                        Stream.of(Finish.SCALE.name()).filter(name -> term instanceof Finish),
+                        Stream.of(DamageKind.values())
+                                .filter(kind -> kind.terms().contains(term))
+                                .flatMap(kind -> kind.depthScale().stream()));
+        return scales.map(scale -> scale + "." + term.key())
+                .filter(parameters::has)
+                .findFirst();
     }
 }

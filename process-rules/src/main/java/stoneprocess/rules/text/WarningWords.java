@@ -72,7 +72,8 @@ final class WarningWords {
                         .limit(1))
                 .distinct()
                 .toList();
-        return Wording.list(Joint.SENTENCES, asked, question -> FieldWords.question(question.field()));
+        return Wording.list(
+                Joint.SENTENCES, asked, question -> FieldWords.question(recommendation.survey(), question.field()));
     }
 
     /** The hazards by name, with those marked that are only not yet checked. */

@@ -39,6 +39,7 @@ import stoneprocess.core.problem.InvalidInputException;
             CompareCommand.class,
             AuditCommand.class,
             RulebookCommand.class,
+            FormCommand.class,
             SchemaCommand.class
         })
 public final class FloorCommand implements Runnable {
