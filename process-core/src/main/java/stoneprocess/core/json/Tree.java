@@ -43,6 +43,7 @@ final class Tree {
                     .maxTokenCount(MOST_TOKENS)
                     .build())
             .disable(JsonWriteFeature.ESCAPE_FORWARD_SLASHES, JsonWriteFeature.ESCAPE_NON_ASCII)
+            .characterEscapes(new UnseenEscapes())
             .build();
     /** Written out, so that another release of Jackson prints the same bytes. */
     private static final Separators SEPARATORS = new Separators(

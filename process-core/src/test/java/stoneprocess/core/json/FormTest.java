@@ -41,6 +41,19 @@ class FormTest {
         assertThat(compact).startsWith("{\"format\":\"floor-recommendation/1\",\"status\":");
     }
 
+    /** Fields of a user's own are carried along whatever they hold, but what is printed turns and controls nothing. */
+    @Test
+    void what_controls_or_turns_the_writing_is_escaped_and_read_back() {
+        String hostile = "\u202eno\u2066te\u007f\u009b31m\u2028\ufeff é 大";
+        FloorSurvey survey =
+                Json.SURVEY.read("{\"format\":\"floor-survey/2\",\"title\":\"Hall\",\"x-note\":\"" + hostile + "\"}");
+        String printed = Json.SURVEY.print(survey);
+        assertThat(printed.replace("\n", ""))
+                .doesNotContainPattern("[\\p{C}\\u2028\\u2029]")
+                .contains("é 大");
+        assertThat(Json.SURVEY.read(printed)).isEqualTo(survey);
+    }
+
     @Test
     void streams_are_utf_8_and_stay_open() {
         boolean[] closed = {false, false};
