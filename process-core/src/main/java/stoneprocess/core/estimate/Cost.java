@@ -1,6 +1,7 @@
 package stoneprocess.core.estimate;
 
 import java.util.List;
+import java.util.function.Predicate;
 import stoneprocess.core.internal.check.Refuse;
 
 /**
@@ -27,6 +28,32 @@ public record Cost(
         exclusions = List.copyOf(exclusions);
     }
 
+    /** The label of all amounts. */
+    public String currency() {
+        return total.likely().currency();
+    }
+
+    /** What coming and going costs, besides the hours. */
+    Spread<Money> travel() {
+        return sum(CostLine::isTravel);
+    }
+
+    /** All lines but those of {@link #travel}. */
+    Spread<Money> work() {
+        return sum(line -> !line.isTravel());
+    }
+
+    private Spread<Money> sum(Predicate<CostLine> which) {
+        return new Spread<>(sum(which, Case.LOW), sum(which, Case.LIKELY), sum(which, Case.HIGH));
+    }
+
+    private Money sum(Predicate<CostLine> which, Case figure) {
+        return lines.stream()
+                .filter(which)
+                .map(line -> line.amount().at(figure))
+                .reduce(Money.none(currency()), Money::plus);
+    }
+
     /**
      * One item.
      *
@@ -36,6 +63,11 @@ public record Cost(
     public record CostLine(String name, Spread<Money> amount) {
         public CostLine {
             Refuse.nulls(CostLine.class, name, amount);
+        }
+
+        private boolean isTravel() {
+            return List.of(PriceItem.MOBILISATION.key(), PriceItem.TRAVEL_KILOMETRE.key())
+                    .contains(name);
         }
     }
 }

@@ -1,51 +1,90 @@
 package stoneprocess.core.estimate;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
 
 /** Puts a price list's prices on an estimate. */
 final class Costing {
     private final PriceList prices;
-    private final Estimate estimate;
     private final List<Cost.CostLine> lines = new ArrayList<>();
     private final List<String> unpriced = new ArrayList<>();
 
-    Costing(PriceList prices, Estimate estimate) {
+    private Costing(PriceList prices) {
         this.prices = prices;
-        this.estimate = estimate;
     }
 
-    Cost cost() {
-        double nightFactor = 1
-                + estimate.job().site().night().percent()
-                        / 100
-                        * (prices.nightFactor().percent() / 100 - 1);
-        price(PriceItem.LABOUR_HOUR, which -> estimate.personHours().at(which).minutes() / 60 * nightFactor);
-        machines();
+    /** A job; the distance is one way, driven there and back on each working day. */
+    static Cost ofJob(PriceList prices, Estimate estimate, Optional<Length> distance) {
+        Costing costing = new Costing(prices);
+        costing.labour(estimate);
+        costing.machines(estimate);
         for (Bond bond : Bond.values()) {
-            pads(StepKind.of(bond), PriceItem.padSet(bond));
+            costing.pads(estimate, StepKind.of(bond), PriceItem.padSet(bond));
         }
-        used(ConsumableKind.POWDER, PriceItem.POWDER_KILOGRAM, 1);
-        used(ConsumableKind.WATER, PriceItem.WATER_CUBIC_METRE, 1000);
-        used(ConsumableKind.SLURRY, PriceItem.SLURRY_CUBIC_METRE, 1000);
-        used(ConsumableKind.ENERGY, PriceItem.ENERGY_KILOWATT_HOUR, 1);
-        price(PriceItem.MOBILISATION, which -> estimate.job().site().mobilisations());
+        costing.used(estimate, ConsumableKind.POWDER, PriceItem.POWDER_KILOGRAM, 1);
+        costing.used(estimate, ConsumableKind.WATER, PriceItem.WATER_CUBIC_METRE, 1000);
+        costing.used(estimate, ConsumableKind.SLURRY, PriceItem.SLURRY_CUBIC_METRE, 1000);
+        costing.used(estimate, ConsumableKind.ENERGY, PriceItem.ENERGY_KILOWATT_HOUR, 1);
+        costing.travel(
+                estimate.job().site().mobilisations(),
+                distance,
+                which -> estimate.calendar().workingDays().at(which).kept());
+        return costing.cost(prices.minimumCharge());
+    }
 
+    /** One visit without machines. */
+    static Cost ofVisit(PriceList prices, Spread<TimeSpan> hours, Optional<Length> distance) {
+        Costing costing = new Costing(prices);
+        costing.price(PriceItem.LABOUR_HOUR, which -> hours.at(which).minutes() / 60);
+        costing.travel(1, distance, which -> 1);
+        return costing.cost(BigDecimal.ZERO);
+    }
+
+    private Cost cost(BigDecimal minimum) {
         Spread<Money> subtotal = new Spread<>(sum(Case.LOW), sum(Case.LIKELY), sum(Case.HIGH));
         Spread<Money> total = new Spread<>(
-                atLeastMinimum(subtotal.low()), atLeastMinimum(subtotal.likely()), atLeastMinimum(subtotal.high()));
+                atLeast(minimum, subtotal.low()),
+                atLeast(minimum, subtotal.likely()),
+                atLeast(minimum, subtotal.high()));
         return new Cost(
                 lines, subtotal, total, total.likely().compareTo(subtotal.likely()) > 0, unpriced, prices.exclusions());
     }
 
-    private void machines() {
+    /** Each person's hours, or those of the helpers by their own price where the list has one. */
+    private void labour(Estimate estimate) {
+        double nightFactor = 1
+                + estimate.job().site().night().percent()
+                        / 100
+                        * (prices.nightFactor().percent() / 100 - 1);
+        ToDoubleFunction<Case> all = which -> estimate.personHours().at(which).minutes() / 60 * nightFactor;
+        if (prices.price(PriceItem.HELPER_HOUR).isEmpty()) {
+            price(PriceItem.LABOUR_HOUR, all);
+            return;
+        }
+        ToDoubleFunction<Case> alone = which -> estimate.clock().at(which).minutes() / 60 * nightFactor;
+        price(PriceItem.LABOUR_HOUR, alone);
+        price(PriceItem.HELPER_HOUR, which -> all.applyAsDouble(which) - alone.applyAsDouble(which));
+    }
+
+    private void travel(int mobilisations, Optional<Length> distance, ToDoubleFunction<Case> days) {
+        price(PriceItem.MOBILISATION, which -> mobilisations);
+        distance.ifPresent(way -> price(
+                PriceItem.TRAVEL_KILOMETRE,
+                which -> 2 * way.in(Unit.KILOMETRE).doubleValue() * days.applyAsDouble(which)));
+    }
+
+    private void machines(Estimate estimate) {
         Map<MachineClass, List<JobStep>> byClass = new LinkedHashMap<>();
         for (JobStep step : estimate.job().steps()) {
             byClass.computeIfAbsent(step.machine().kind(), kind -> new ArrayList<>())
@@ -61,7 +100,7 @@ final class Costing {
                         / 60));
     }
 
-    private void pads(StepKind kind, PriceItem item) {
+    private void pads(Estimate estimate, StepKind kind, PriceItem item) {
         List<String> steps = estimate.job().steps().stream()
                 .filter(step -> step.kind() == kind)
                 .map(JobStep::name)
@@ -78,7 +117,7 @@ final class Costing {
         }
     }
 
-    private void used(ConsumableKind kind, PriceItem item, double perUnit) {
+    private void used(Estimate estimate, ConsumableKind kind, PriceItem item, double perUnit) {
         Optional<Spread<Quantity>> total = estimate.total(kind);
         total.ifPresent(amount -> price(item, which -> amount.at(which).kept() / perUnit));
     }
@@ -104,7 +143,7 @@ final class Costing {
         return sum;
     }
 
-    private Money atLeastMinimum(Money money) {
-        return new Money(money.amount().max(prices.minimumCharge()), prices.currency());
+    private static Money atLeast(BigDecimal minimum, Money money) {
+        return new Money(money.amount().max(minimum), money.currency());
     }
 }

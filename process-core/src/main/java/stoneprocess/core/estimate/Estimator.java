@@ -58,6 +58,19 @@ public final class Estimator {
                 .sum());
     }
 
+    /**
+     * The hours of a visit without machines, with getting there as on a small floor.
+     *
+     * @param parameter the range of its hours
+     */
+    public Spread<TimeSpan> visit(String parameter) {
+        Numbers numbers = new Numbers(parameters);
+        return Case.spread(
+                which -> numbers.at(parameter, which)
+                        + numbers.share("estimate.small") * numbers.at("estimate.mobilisation", which),
+                TimeSpan::new);
+    }
+
     private static void requireSteps(Job job, List<CrewTiming> timings) {
         List<String> names = job.steps().stream().map(JobStep::name).toList();
         Set<String> timed = new HashSet<>();

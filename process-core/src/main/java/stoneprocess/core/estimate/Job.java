@@ -99,6 +99,18 @@ public record Job(
         return new Job(area, edges, stone, steps, others, Optional.of(other), site);
     }
 
+    /** The same job with other steps and other work, without sealing; without steps it has no edges. */
+    public Job withoutSealing(List<JobStep> otherSteps, List<OtherWork> otherWork) {
+        return new Job(
+                area,
+                otherSteps.isEmpty() ? new Length(0) : edges,
+                stone,
+                otherSteps,
+                otherWork,
+                Optional.empty(),
+                site);
+    }
+
     /** The same job on another site. */
     public Job withSite(SiteConditions other) {
         return new Job(area, edges, stone, steps, others, sealing, other);

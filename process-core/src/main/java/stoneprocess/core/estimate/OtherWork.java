@@ -25,6 +25,11 @@ public record OtherWork(String name, Range<TimeSpan> work, Range<TimeSpan> curin
         Require.text("other-work.name", name);
     }
 
+    /** The same work after another step. */
+    public OtherWork after(Optional<String> other) {
+        return new OtherWork(name, work, curing, other);
+    }
+
     /**
      * Work of a named kind with its usual curing, the parameter {@code rest.<name>}: {@code fill-cracks},
      * {@code regrout}, {@code relay-lipped}, {@code fix-hollow}, a poultice. Common practice.

@@ -7,6 +7,8 @@ import stoneprocess.core.tool.Bond;
 public enum PriceItem implements Term {
     /** One hour of one person by day. */
     LABOUR_HOUR,
+    /** One hour of a helper by day; without a price of its own that of any person. */
+    HELPER_HOUR,
     /** One set of metal pads. */
     METAL_SET,
     /** One set of transition pads. */
@@ -22,7 +24,9 @@ public enum PriceItem implements Term {
     /** One kilowatt hour. */
     ENERGY_KILOWATT_HOUR,
     /** Coming and going once, besides the hours. */
-    MOBILISATION;
+    MOBILISATION,
+    /** One kilometre that the crew drives, its vehicle and its time on the road. */
+    TRAVEL_KILOMETRE;
 
     /** One set of pads of a bond. */
     static PriceItem padSet(Bond bond) {

@@ -9,7 +9,9 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.MachineClass;
 
@@ -24,6 +26,7 @@ import stoneprocess.core.tool.MachineClass;
  * @param nightFactor price of labour at night over that by day, 100 % or more
  * @param wholeSets whether begun sets of pads are charged whole; otherwise by wear
  * @param exclusions what the price does not cover, in the embedder's words
+ * @param terms what is added to the cost to make a price of it; empty for a list that reckons costs alone
  */
 public record PriceList(
         String currency,
@@ -32,7 +35,8 @@ public record PriceList(
         BigDecimal minimumCharge,
         Share nightFactor,
         boolean wholeSets,
-        List<String> exclusions) {
+        List<String> exclusions,
+        Optional<PriceTerms> terms) {
     /** The version of the JSON form. */
     public static final String FORMAT = "price-list/1";
 
@@ -42,7 +46,7 @@ public record PriceList(
      * @throws InvalidInputException for a blank currency, an amount outside the range and a night factor below 100 %
      */
     public PriceList {
-        Refuse.nulls(PriceList.class, currency, prices, machineHours, minimumCharge, nightFactor, exclusions);
+        Refuse.nulls(PriceList.class, currency, prices, machineHours, minimumCharge, nightFactor, exclusions, terms);
         Require.text("currency", currency);
         prices = amounts("prices", prices);
         machineHours = amounts("machine-hours", machineHours);
@@ -61,13 +65,21 @@ public record PriceList(
 
     /** A list without any price, minimum charge, night surcharge or exclusion, pads by wear. */
     public static PriceList empty(String currency) {
-        return new PriceList(currency, Map.of(), Map.of(), BigDecimal.ZERO, new Share(100), false, List.of());
+        return new PriceList(
+                currency, Map.of(), Map.of(), BigDecimal.ZERO, new Share(100), false, List.of(), Optional.empty());
     }
 
     /** The same list with a price for an item, in the list's currency. */
     public PriceList with(PriceItem item, String amount) {
         return new PriceList(
-                currency, with(prices, item, amount), machineHours, minimumCharge, nightFactor, wholeSets, exclusions);
+                currency,
+                with(prices, item, amount),
+                machineHours,
+                minimumCharge,
+                nightFactor,
+                wholeSets,
+                exclusions,
+                terms);
     }
 
     /** The same list with a price for an hour of a class of machine. */
@@ -79,7 +91,8 @@ public record PriceList(
                 minimumCharge,
                 nightFactor,
                 wholeSets,
-                exclusions);
+                exclusions,
+                terms);
     }
 
     private <K> Map<K, BigDecimal> with(Map<K, BigDecimal> amounts, K key, String amount) {
@@ -97,22 +110,29 @@ public record PriceList(
                 Money.of(amount, currency).amount(),
                 nightFactor,
                 wholeSets,
-                exclusions);
+                exclusions,
+                terms);
     }
 
     /** The same list with another night factor, 100 % or more. */
     public PriceList withNightFactor(Share factor) {
-        return new PriceList(currency, prices, machineHours, minimumCharge, factor, wholeSets, exclusions);
+        return new PriceList(currency, prices, machineHours, minimumCharge, factor, wholeSets, exclusions, terms);
     }
 
     /** The same list that charges begun sets of pads whole. */
     public PriceList withWholeSets() {
-        return new PriceList(currency, prices, machineHours, minimumCharge, nightFactor, true, exclusions);
+        return new PriceList(currency, prices, machineHours, minimumCharge, nightFactor, true, exclusions, terms);
     }
 
     /** The same list with exclusions. */
     public PriceList withExclusions(List<String> other) {
-        return new PriceList(currency, prices, machineHours, minimumCharge, nightFactor, wholeSets, other);
+        return new PriceList(currency, prices, machineHours, minimumCharge, nightFactor, wholeSets, other, terms);
+    }
+
+    /** The same list with terms. */
+    public PriceList withTerms(PriceTerms other) {
+        return new PriceList(
+                currency, prices, machineHours, minimumCharge, nightFactor, wholeSets, exclusions, Optional.of(other));
     }
 
     /** The price of an item, when the list has one. */
@@ -134,6 +154,39 @@ public record PriceList(
      * hours in the open field with rework. The total is not below the minimum charge.
      */
     public Cost cost(Estimate estimate) {
-        return new Costing(this, estimate).cost();
+        return Costing.ofJob(this, estimate, Optional.empty());
+    }
+
+    /**
+     * The price of an estimated job.
+     *
+     * @param distance one way to the site, driven there and back on each working day; empty where nobody told it
+     * @throws InvalidInputException when the list has no terms
+     */
+    public Price price(Estimate estimate, Optional<Length> distance) {
+        Refuse.nulls(PriceList.class, estimate, distance);
+        return Price.of(Costing.ofJob(this, estimate, distance), requireTerms(), minimumCharge);
+    }
+
+    /**
+     * The price of one visit on which hours are worked and no machine; the minimum charge is for jobs and not for visits.
+     *
+     * @param hours person-hours
+     * @param distance as in {@link #price(Estimate, Optional)}
+     * @throws InvalidInputException when the list has no terms
+     */
+    public Price price(Spread<TimeSpan> hours, Optional<Length> distance) {
+        Refuse.nulls(PriceList.class, hours, distance);
+        return Price.of(Costing.ofVisit(this, hours, distance), requireTerms(), BigDecimal.ZERO);
+    }
+
+    /**
+     * The terms.
+     *
+     * @throws InvalidInputException when the list has none
+     */
+    public PriceTerms requireTerms() {
+        return terms.orElseThrow(() -> new InvalidInputException(
+                "terms", "none", "a price list with risk, margin, tax, rounding and valid-days under terms"));
     }
 }

@@ -20,6 +20,7 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.estimate.Price;
 import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.follow.Cause;
 import stoneprocess.core.follow.HoldPoint;
@@ -101,6 +102,7 @@ final class Details {
                 .otherwise("nightFactor", new Share(100))
                 .otherwise("wholeSets", false)
                 .otherwise("exclusions", List.of());
+        of(Price.Lines.class).derived("net").derived("total");
 
         of(Change.class).tag("change");
         of(Change.OfAnswer.class)

@@ -34,6 +34,7 @@ import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.site.FloorGloss;
 import stoneprocess.core.site.PlannedJob;
+import stoneprocess.core.site.Quotation;
 import stoneprocess.core.survey.FloorSurvey;
 
 /** What goes into the library and what comes out of it, as JSON: {@code Json.SURVEY.read(text)}. */
@@ -134,6 +135,12 @@ public final class Json {
             PriceList.class,
             "Prices of a house, all in one currency. Everything but format and currency may be left out; what has no"
                     + " price is never taken as free.");
+
+    /** Prices that a house can send. */
+    public static final Form<Quotation> QUOTATION = form(
+            "quotation",
+            Quotation.class,
+            "Prices of a floor that a house can send: variants side by side, what changes them, what they do not cover.");
 
     /** Two estimates side by side. */
     public static final Form<EstimateComparison> ESTIMATES =

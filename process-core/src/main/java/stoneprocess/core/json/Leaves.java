@@ -39,7 +39,7 @@ final class Leaves {
             Shape.object("type", "number"));
 
     static final Shape DECIMAL = Shape.of(
-            number -> ((BigDecimal) number).stripTrailingZeros(), Node::number, Shape.object("type", "number"));
+            number -> plain(((BigDecimal) number).stripTrailingZeros()), Node::number, Shape.object("type", "number"));
 
     /** A count that may be larger than the numbers that readers of JSON keep exactly. */
     static final Shape DIGITS = keyed(BigInteger::toString, Leaves::digits, "[0-9]{1,200}");
@@ -140,6 +140,11 @@ final class Leaves {
                 (term, grades) -> ((Term) term).key(),
                 node -> node.term(type.raw()),
                 definitions -> type.refer(definitions, () -> words(keys(type.raw()))));
+    }
+
+    /** Without an exponent, as it is read back. */
+    private static BigDecimal plain(BigDecimal number) {
+        return number.scale() < 0 ? number.setScale(0) : number;
     }
 
     private static BigInteger digits(Node node) {

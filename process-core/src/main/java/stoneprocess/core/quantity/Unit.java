@@ -15,6 +15,7 @@ public enum Unit {
     MICROMETRE("um", Dimension.LENGTH, "0.001"),
     CENTIMETRE("cm", Dimension.LENGTH, "10"),
     METRE("m", Dimension.LENGTH, "1000"),
+    KILOMETRE("km", Dimension.LENGTH, "1000000"),
     INCH("in", Dimension.LENGTH, "25.4"),
     FOOT("ft", Dimension.LENGTH, "304.8"),
 

@@ -5,16 +5,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.Estimator;
 import stoneprocess.core.estimate.Job;
+import stoneprocess.core.estimate.JobStep;
+import stoneprocess.core.estimate.OtherWork;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.topic.FinishTask;
 
 /**
  * A plan as a job that can be estimated: steps with machine, passes, water, bond and grit; rests of the preparation;
@@ -73,6 +78,47 @@ public record PlannedJob(
     public static PlannedJob beside(Recommendation recommendation, JobOptions options) {
         Set<String> work = of(recommendation, options.withTimesOf(Set.of())).takesHours();
         return of(recommendation, options.withTimesOf(work));
+    }
+
+    /**
+     * As much of the job as a variant takes.
+     *
+     * @param recommendation the plan that the job was made of
+     */
+    PlannedJob in(VariantScope scope, Recommendation recommendation) {
+        return switch (scope) {
+            case AS_PLANNED -> this;
+            case UNSEALED -> withJob(unsealed());
+            case REPAIRS_ONLY -> withJob(repairs(recommendation));
+        };
+    }
+
+    private PlannedJob withJob(Job other) {
+        return new PlannedJob(other, notes, takesHours, rates, parameters);
+    }
+
+    /** What follows the sealer follows the last step. */
+    private Job unsealed() {
+        Optional<String> last = job.steps().stream().map(JobStep::name).reduce((before, next) -> next);
+        return job.withoutSealing(
+                job.steps(),
+                job.others().stream()
+                        .map(other -> other.after().equals(Optional.of(OtherWork.SEALING)) ? other.after(last) : other)
+                        .toList());
+    }
+
+    /** Preparation, repairs and the hand-over. */
+    private Job repairs(Recommendation recommendation) {
+        Plan plan = recommendation.plan().orElseThrow();
+        Set<String> kept = new TreeSet<>(Set.of(FinishTask.HAND_OVER.key()));
+        plan.preparation().forEach(task -> kept.add(task.task().key()));
+        plan.repairs().forEach(repair -> kept.add(repair.key()));
+        return job.withoutSealing(
+                List.of(),
+                job.others().stream()
+                        .filter(other -> kept.contains(other.name()))
+                        .map(other -> other.after(Optional.empty()))
+                        .toList());
     }
 
     /** The estimate by the numbers that the plan was made with. */

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.problem.InvalidInputException;
@@ -173,7 +174,14 @@ class CostTest {
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("night-factor: '90 %'");
         assertThatThrownBy(() -> new PriceList(
-                        "crowns", Map.of(), Map.of(), new BigDecimal("-1"), new Share(100), false, List.of()))
+                        "crowns",
+                        Map.of(),
+                        Map.of(),
+                        new BigDecimal("-1"),
+                        new Share(100),
+                        false,
+                        List.of(),
+                        Optional.empty()))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("minimum-charge: '-1'");
         assertThatThrownBy(() -> PriceList.empty(" ")).isInstanceOf(InvalidInputException.class);

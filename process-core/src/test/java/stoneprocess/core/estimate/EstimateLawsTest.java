@@ -2,6 +2,7 @@ package stoneprocess.core.estimate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
+import org.assertj.core.data.Offset;
 import org.assertj.core.data.Percentage;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.AreaRate;
@@ -319,5 +321,70 @@ class EstimateLawsTest {
                     .as("%s, %s: %s against %s", what, which, second.at(which), first.at(which))
                     .isNotNegative();
         }
+    }
+
+    private static PriceTerms terms(int risk, int margin, int tax, int hundredths) {
+        return new PriceTerms(
+                new Share(risk), new Share(margin), new Share(tax), BigDecimal.valueOf(hundredths, 2), 30);
+    }
+
+    /** The lines add up, tax is on their sum once, and the price lies where the house's share for risk puts it. */
+    @Property(seed = "1955", tries = 300)
+    void a_price_is_the_sum_of_its_lines_and_lies_in_its_band(
+            @ForAll("jobs") Job job,
+            @ForAll @IntRange(max = 100) int risk,
+            @ForAll @IntRange(max = 50) int margin,
+            @ForAll @IntRange(max = 30) int tax,
+            @ForAll @IntRange(min = 1, max = 5000) int hundredths) {
+        PriceTerms terms = terms(risk, margin, tax, hundredths);
+        Price price = PRICES.withTerms(terms).price(ESTIMATOR.estimate(job), Optional.empty());
+        Price.Lines lines = price.lines();
+        BigDecimal net =
+                List.of(lines.work(), lines.risk(), lines.margin(), lines.travel(), lines.upToMinimum()).stream()
+                        .map(Money::amount)
+                        .reduce(BigDecimal.ZERO, BigDecimal::add);
+        assertThat(net.remainder(terms.rounding())).isEqualByComparingTo(BigDecimal.ZERO);
+        assertThat(net).isGreaterThanOrEqualTo(new BigDecimal("300"));
+        BigDecimal taxed = net.multiply(BigDecimal.valueOf(100 + tax)).movePointLeft(2);
+        assertThat(lines.total().amount().subtract(taxed).abs()).isLessThanOrEqualTo(new BigDecimal("0.005"));
+        assertThat(lines.total()).isBetween(price.band().likely(), price.band().high());
+        assertThat(price.band().low()).isLessThanOrEqualTo(price.band().likely());
+        boolean minimum = lines.upToMinimum().amount().signum() > 0;
+        Statistics.label("minimum").collect(minimum);
+        Statistics.label("minimum").coverage(drawn -> drawn.check(false).percentage(share -> share > 50));
+        if (!minimum) {
+            BigDecimal exact = price.cost()
+                    .work()
+                    .likely()
+                    .amount()
+                    .multiply(BigDecimal.valueOf(100 - risk))
+                    .add(price.cost().work().high().amount().multiply(BigDecimal.valueOf(risk)))
+                    .multiply(BigDecimal.valueOf(100 + margin))
+                    .movePointLeft(4)
+                    .add(price.cost().travel().likely().amount());
+            assertThat(net.subtract(exact).abs().multiply(BigDecimal.valueOf(2)))
+                    .isLessThanOrEqualTo(terms.rounding());
+        }
+    }
+
+    /** Neither margin nor risk is on travel, and the kilometres are counted once. */
+    @Property(seed = "1955", tries = 300)
+    void a_longer_way_costs_its_kilometres_and_no_more(
+            @ForAll("jobs") Job job,
+            @ForAll @IntRange(max = 100) int risk,
+            @ForAll @IntRange(max = 50) int margin,
+            @ForAll @IntRange(min = 1, max = 400) int kilometres) {
+        Estimate estimate = ESTIMATOR.estimate(job);
+        PriceList prices = PRICES.withMinimumCharge("0")
+                .with(PriceItem.TRAVEL_KILOMETRE, "2")
+                .withTerms(terms(risk, margin, 20, 1));
+        BigDecimal near = prices.price(estimate, Optional.empty()).lines().net().amount();
+        BigDecimal far = prices.price(estimate, Optional.of(Length.of(kilometres, Unit.KILOMETRE)))
+                .lines()
+                .net()
+                .amount();
+        double driven =
+                2 * kilometres * estimate.calendar().workingDays().likely().kept();
+        assertThat(far.subtract(near).doubleValue()).isCloseTo(2 * driven, Offset.offset(0.0101));
     }
 }

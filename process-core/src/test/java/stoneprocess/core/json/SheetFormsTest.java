@@ -34,6 +34,7 @@ import stoneprocess.core.gloss.AcceptanceCheck;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.site.FloorGloss;
 import stoneprocess.core.site.PlannedJob;
+import stoneprocess.core.site.Quotation;
 
 /** Forms of estimates, exposure and gloss: any value survives printing and reading, and its schema accepts it. */
 class SheetFormsTest {
@@ -50,6 +51,7 @@ class SheetFormsTest {
                 Arguments.of(Json.PLANNED_JOB, PlannedJob.class),
                 Arguments.of(Json.CREW_TIMES, CrewTimes.class),
                 Arguments.of(Json.PRICE_LIST, PriceList.class),
+                Arguments.of(Json.QUOTATION, Quotation.class),
                 Arguments.of(Json.EXPOSURE, ExposureInputs.class),
                 Arguments.of(Json.GLOSS, FloorGloss.class),
                 Arguments.of(Json.GLOSS_ACCEPTANCE, AcceptanceCheck.class),

@@ -198,7 +198,7 @@ class QuantityTest {
     void a_quantity_in_a_unit_of_another_dimension_is_refused() {
         assertThatThrownBy(() -> new Length(2).in(Unit.KILOGRAM))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessage("length.unit: 'kg' is not accepted; accepted: one of mm, um, cm, m, in, ft");
+                .hasMessage("length.unit: 'kg' is not accepted; accepted: one of mm, um, cm, m, km, in, ft");
     }
 
     @Test

@@ -51,7 +51,14 @@ class KeptOrderTest {
         assertThat(List.copyOf(list.prices().keySet())).isEqualTo(items);
         assertThat(List.copyOf(list.machineHours().keySet())).isEqualTo(machines);
         PriceList copy = new PriceList(
-                "coin", list.prices(), list.machineHours(), BigDecimal.ZERO, new Share(100), false, List.of());
+                "coin",
+                list.prices(),
+                list.machineHours(),
+                BigDecimal.ZERO,
+                new Share(100),
+                false,
+                List.of(),
+                Optional.empty());
         assertThat(List.copyOf(copy.prices().keySet())).isEqualTo(items);
     }
 

@@ -56,6 +56,7 @@ import stoneprocess.core.json.Json;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Sign;
+import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Acidity;
 import stoneprocess.core.quantity.Airflow;
@@ -81,6 +82,9 @@ import stoneprocess.core.site.GlossQuestion;
 import stoneprocess.core.site.GritDone;
 import stoneprocess.core.site.JobOptions;
 import stoneprocess.core.site.PlannedJob;
+import stoneprocess.core.site.Quotation;
+import stoneprocess.core.site.QuotationRequest;
+import stoneprocess.core.site.Variant;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.survey.FloorSurvey;
@@ -103,6 +107,7 @@ import stoneprocess.rules.text.sheet.ComparedWay;
 import stoneprocess.rules.text.sheet.EstimateSheet;
 import stoneprocess.rules.text.sheet.ExposureSheet;
 import stoneprocess.rules.text.sheet.GlossSheet;
+import stoneprocess.rules.text.sheet.QuotationSheet;
 
 /** In a language in which every phrase stands in brackets, no text has a word outside them but data. */
 class EveryWordIsInTheBundlesTest {
@@ -300,6 +305,31 @@ class EveryWordIsInTheBundlesTest {
                                 estimate,
                                 Optional.empty(),
                                 Optional.of(new ComparedWay("another floor", Optional.empty()))))),
+                names);
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void quotations(String name) {
+        FloorSurvey survey = survey(name);
+        PriceList prices = Json.PRICE_LIST.read(read(Path.of("prices", "harbour-crew.json")));
+        Quotation quotation = Quotation.of(
+                survey,
+                QuotationRequest.asPlanned("the owner", "today")
+                        .withVariants(List.of(
+                                Variant.asPlanned(),
+                                Variant.parse("hone,unsealed", "variant"),
+                                Variant.parse("repairs-only", "variant"))),
+                prices,
+                ADVISOR::recommend);
+        List<String> names = names(survey);
+        names.addAll(List.of("the owner", "today", prices.currency()));
+        names.addAll(prices.exclusions());
+        Parameters parameters = ADVISOR.rulebase().parameters();
+        assertBracketed(
+                List.of(
+                        TEXTS.page(QuotationSheet.of(quotation, parameters, false)),
+                        TEXTS.page(QuotationSheet.of(quotation, parameters, true))),
                 names);
     }
 

@@ -65,6 +65,9 @@ import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.NoForecast;
+import stoneprocess.core.site.NotQuoted;
+import stoneprocess.core.site.Quotation.VisitKind;
+import stoneprocess.core.site.VariantScope;
 import stoneprocess.core.source.EvidenceGrade;
 import stoneprocess.core.survey.ChangedBy;
 import stoneprocess.core.survey.DamageKind;
@@ -210,6 +213,9 @@ class PhrasesTest {
         terms.addAll(List.of(PriceItem.values()));
         terms.addAll(List.of(CuttingClass.values()));
         terms.addAll(List.of(JobNote.values()));
+        terms.addAll(List.of(VariantScope.values()));
+        terms.addAll(List.of(NotQuoted.values()));
+        terms.addAll(List.of(VisitKind.values()));
         terms.addAll(List.of(Remark.values()));
         terms.addAll(List.of(NoForecast.values()));
         terms.addAll(List.of(SetAside.Reason.values()));
@@ -291,7 +297,7 @@ class PhrasesTest {
     }
 
     private static final String VARIANTS =
-            "(\\.(short|brief|small|clean|lanes|no-slip|nothing-cures|resin-alone|no-log))+$";
+            "(\\.(owner|caution|short|brief|small|clean|lanes|no-slip|nothing-cures|resin-alone|no-log))+$";
 
     @Test
     void no_phrase_is_left_over() throws IOException {

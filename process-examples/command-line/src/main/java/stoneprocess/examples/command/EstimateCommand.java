@@ -1,8 +1,6 @@
 package stoneprocess.examples.command;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -16,19 +14,14 @@ import stoneprocess.core.estimate.EstimateComparison;
 import stoneprocess.core.estimate.Estimator;
 import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.estimate.Schedule;
-import stoneprocess.core.estimate.SiteConditions;
 import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
-import stoneprocess.core.quantity.Length;
-import stoneprocess.core.quantity.Share;
-import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.site.JobOptions;
 import stoneprocess.core.site.PlannedJob;
+import stoneprocess.core.site.Variant;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
-import stoneprocess.core.survey.Goal;
-import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.Detail;
@@ -46,35 +39,14 @@ final class EstimateCommand extends ConsoleCommand {
     @Parameters(paramLabel = "SURVEY", description = "A survey in JSON; - reads standard input.")
     private String survey = "";
 
-    @Option(
-            names = "--edges",
-            paramLabel = "LENGTH",
-            description = "Length of walls and fittings, such as \"48 m\"; else that of a square.")
-    private Optional<String> edges = Optional.empty();
-
-    @Option(
-            names = "--night",
-            paramLabel = "SHARE",
-            description = "Share of the work at night rates, such as \"50 %%\".")
-    private Optional<String> night = Optional.empty();
-
-    @Option(
-            names = "--work",
-            paramLabel = "NAME=HOURS",
-            description = "Hours of one person for a task, in place of the usual ones, such as \"fill-cracks=3-5 h\".")
-    private Map<String, String> work = new LinkedHashMap<>();
-
-    @Option(
-            names = "--timing",
-            paramLabel = "FILE",
-            description = "The crew's own times in JSON, instead of the defaults.")
-    private Optional<String> timing = Optional.empty();
-
     @Option(names = "--prices", paramLabel = "FILE", description = "A price list in JSON; the cost is added.")
     private Optional<String> prices = Optional.empty();
 
     @Option(names = "--job", description = "Print the job that is estimated as JSON and nothing else.")
-    private boolean job;
+    private boolean jobAlone;
+
+    @Mixin
+    private JobArguments job = new JobArguments();
 
     @Mixin
     private ScheduleOptions schedule = new ScheduleOptions();
@@ -101,11 +73,9 @@ final class EstimateCommand extends ConsoleCommand {
     public Integer call() {
         FloorSurvey read = survey(survey);
         Optional<PriceList> priceList = prices.map(console()::read).map(Json.PRICE_LIST::read);
-        List<CrewTiming> timings = timing.map(console()::read)
-                .map(text -> Json.CREW_TIMES.read(text).times())
-                .orElse(List.of());
+        List<CrewTiming> timings = job.timings(console());
         Advisor advisor = Advisor.standard();
-        JobOptions options = options(advisor);
+        JobOptions options = job.options(advisor.rulebase().parameters());
         Optional<FloorSurvey> otherSurvey = otherSurvey(read);
 
         Recommendation recommendation = advisor.recommend(read);
@@ -119,7 +89,7 @@ final class EstimateCommand extends ConsoleCommand {
             return ExitCode.NO_PLAN;
         }
         PlannedJob planned = PlannedJob.of(recommendation, options);
-        if (job) {
+        if (jobAlone) {
             console().print(Json.PLANNED_JOB.print(planned));
             return ExitCode.DONE;
         }
@@ -153,36 +123,13 @@ final class EstimateCommand extends ConsoleCommand {
         console().print(page);
     }
 
-    private JobOptions options(Advisor advisor) {
-        JobOptions options = JobOptions.defaults();
-        if (edges.isPresent()) {
-            options = options.withEdges(Amounts.quantity(edges.get(), "--edges", Length.class, "48 m"));
-        }
-        if (night.isPresent()) {
-            SiteConditions usual = SiteConditions.usual(advisor.rulebase().parameters());
-            options = options.withSite(new SiteConditions(
-                    usual.mobilisations(),
-                    usual.signOff(),
-                    usual.shift(),
-                    Amounts.quantity(night.get(), "--night", Share.class, "50 %")));
-        }
-        for (Map.Entry<String, String> task : work.entrySet()) {
-            options = options.withTime(
-                    task.getKey(), Amounts.range(task.getValue(), "--work." + task.getKey(), TimeSpan.class, "3-5 h"));
-        }
-        return options;
-    }
-
     private Optional<FloorSurvey> otherSurvey(FloorSurvey read) {
         if (other.survey.isPresent()) {
             return other.survey.map(this::survey);
         }
         return other.finish
                 .map(key -> Term.parse(Finish.class, key, "--finish"))
-                .map(finish -> read.toBuilder()
-                        .set(SurveyField.GOAL, Goal.valueOf(finish.name()))
-                        .unknown(SurveyField.GOAL_GLOSS)
-                        .build());
+                .map(finish -> Variant.of(finish).on(read));
     }
 
     private String otherName() {

@@ -29,6 +29,7 @@ import stoneprocess.core.problem.InvalidInputException;
             FollowCommand.class,
             DiagnoseCommand.class,
             EstimateCommand.class,
+            QuoteCommand.class,
             ExposureCommand.class,
             GlossCommand.class,
             WhyCommand.class,

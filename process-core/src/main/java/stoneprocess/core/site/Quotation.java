@@ -1,0 +1,156 @@
+package stoneprocess.core.site;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import stoneprocess.core.estimate.Money;
+import stoneprocess.core.estimate.Price;
+import stoneprocess.core.estimate.PriceList;
+import stoneprocess.core.estimate.Spread;
+import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Count;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.term.Term;
+
+/**
+ * Prices of a floor that a house can send: the variants asked for side by side, what nobody knows yet and changes the
+ * first price, and what the prices do not cover. A variant that is held or refused has no price, but what may be done
+ * before has.
+ *
+ * @param floor the title of the survey
+ * @param client who asked
+ * @param date the day on which it is sent, as the house writes it
+ * @param validDays days from then on for which the prices hold
+ * @param currency label of all amounts
+ * @param distance one way to the site, driven there and back on each working day; empty where nobody told it
+ * @param variants the variants, in the order asked for
+ * @param unknowns what nobody knows and changes the first price, the widest first
+ * @param untried names of questions of the first plan whose answers were not tried out
+ * @param exclusions what the prices do not cover, in the house's words
+ */
+public record Quotation(
+        String floor,
+        String client,
+        String date,
+        int validDays,
+        String currency,
+        Optional<Length> distance,
+        List<QuotedVariant> variants,
+        List<Unknown> unknowns,
+        List<String> untried,
+        List<String> exclusions) {
+    /** The version of the JSON form. */
+    public static final String FORMAT = "quotation/1";
+
+    public Quotation {
+        Refuse.nulls(Quotation.class, floor, client, date, currency, distance, variants, unknowns, untried, exclusions);
+        variants = List.copyOf(variants);
+        unknowns = List.copyOf(unknowns);
+        untried = List.copyOf(untried);
+        exclusions = List.copyOf(exclusions);
+    }
+
+    /**
+     * One variant: a job with a price, or why it has none.
+     *
+     * @param variant what was asked for
+     * @param status what its plan amounts to
+     * @param job what is offered; empty where there is no price
+     * @param notQuoted why there is no price; empty where there is one
+     * @param before what may be done before a price can be told
+     */
+    public record QuotedVariant(
+            Variant variant,
+            Status status,
+            Optional<QuotedJob> job,
+            Optional<NotQuoted> notQuoted,
+            List<Visit> before) {
+        public QuotedVariant {
+            Refuse.nulls(QuotedVariant.class, variant, status, job, notQuoted, before);
+            if (job.isPresent() == notQuoted.isPresent()) {
+                throw new InvalidInputException("not-quoted", notQuoted.toString(), "a job, or why there is none");
+            }
+            before = List.copyOf(before);
+        }
+    }
+
+    /**
+     * A job that can be ordered.
+     *
+     * @param finish the finish that the plan aims at; empty where the open field keeps its face
+     * @param sealed whether a sealer ends it
+     * @param days days until the floor is used again
+     * @param notes what a reader has to know about the job
+     * @param price its price
+     */
+    public record QuotedJob(
+            Optional<Finish> finish, boolean sealed, Spread<Count> days, Set<JobNote> notes, Price price) {
+        public QuotedJob {
+            Refuse.nulls(QuotedJob.class, finish, days, notes, price);
+            notes = Collections.unmodifiableSet(new TreeSet<>(notes));
+        }
+    }
+
+    /** What can be ordered before there is a price for the work. */
+    public enum VisitKind implements Term {
+        /** Questions of the plan are answered on site. */
+        SURVEY,
+
+        /** The steps are proven on a test area, after those who decide have let it go ahead. */
+        TEST_AREA
+    }
+
+    /**
+     * One visit.
+     *
+     * @param kind what it is for
+     * @param hours person-hours
+     * @param price its price
+     */
+    public record Visit(VisitKind kind, Spread<TimeSpan> hours, Price price) {
+        public Visit {
+            Refuse.nulls(Visit.class, kind, hours, price);
+        }
+    }
+
+    /**
+     * A question whose answer changes the price of the first variant.
+     *
+     * @param field name of the survey field
+     * @param least the lowest total that an answer leads to, or the one now
+     * @param most the highest, likewise
+     * @param mayStop whether an answer leads to no price at all
+     */
+    public record Unknown(String field, Money least, Money most, boolean mayStop) {
+        public Unknown {
+            Refuse.nulls(Unknown.class, field, least, most);
+        }
+    }
+
+    /**
+     * The quotation for a floor. Safe to call from several threads where the planner is.
+     *
+     * @param request what belongs to this quotation
+     * @param prices the house's price list, with terms
+     * @param planner plans a survey, such as {@code advisor::recommend}; asked once for each variant, and once for each
+     *     class of answer to an open question of the first
+     * @throws InvalidInputException for a list without terms, and for what {@link PlannedJob#of} refuses
+     */
+    public static Quotation of(
+            FloorSurvey survey,
+            QuotationRequest request,
+            PriceList prices,
+            Function<FloorSurvey, Recommendation> planner) {
+        Refuse.nulls(Quotation.class, survey, request, prices, planner);
+        return new Quoting(survey, request, prices, planner).quotation();
+    }
+}

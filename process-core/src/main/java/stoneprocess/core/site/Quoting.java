@@ -1,0 +1,222 @@
+package stoneprocess.core.site;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import stoneprocess.core.estimate.Alternative;
+import stoneprocess.core.estimate.Estimate;
+import stoneprocess.core.estimate.Estimator;
+import stoneprocess.core.estimate.Money;
+import stoneprocess.core.estimate.PriceList;
+import stoneprocess.core.estimate.PriceTerms;
+import stoneprocess.core.estimate.Spread;
+import stoneprocess.core.parameter.NamedScale;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.Question;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.site.Quotation.QuotedJob;
+import stoneprocess.core.site.Quotation.QuotedVariant;
+import stoneprocess.core.site.Quotation.Unknown;
+import stoneprocess.core.site.Quotation.Visit;
+import stoneprocess.core.site.Quotation.VisitKind;
+import stoneprocess.core.survey.FieldKind;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.Sealer;
+
+/** Makes one quotation. */
+final class Quoting {
+    private final FloorSurvey survey;
+    private final QuotationRequest request;
+    private final PriceList prices;
+    private final PriceTerms terms;
+    private final Function<FloorSurvey, Recommendation> planner;
+    private final List<Unknown> unknowns = new ArrayList<>();
+    private final List<String> untried = new ArrayList<>();
+    private final Set<String> taken = new TreeSet<>();
+
+    Quoting(
+            FloorSurvey survey,
+            QuotationRequest request,
+            PriceList prices,
+            Function<FloorSurvey, Recommendation> planner) {
+        this.survey = survey;
+        this.request = request;
+        this.prices = prices;
+        this.planner = planner;
+        this.terms = prices.requireTerms();
+    }
+
+    Quotation quotation() {
+        List<QuotedVariant> variants = new ArrayList<>();
+        for (Variant variant : request.variants()) {
+            Recommendation plan = planner.apply(variant.on(survey));
+            QuotedVariant quoted = quoted(variant, plan);
+            if (variants.isEmpty()) {
+                quoted.job()
+                        .ifPresent(job ->
+                                tryAnswers(variant, plan, job.price().lines().total()));
+            }
+            variants.add(quoted);
+        }
+        requireKnownTimes();
+        unknowns.sort(Comparator.comparing(Quoting::width).reversed());
+        return new Quotation(
+                survey.title(),
+                request.client(),
+                request.date(),
+                terms.validDays(),
+                prices.currency(),
+                request.distance(),
+                variants,
+                unknowns,
+                untried,
+                prices.exclusions());
+    }
+
+    private QuotedVariant quoted(Variant variant, Recommendation plan) {
+        Optional<NotQuoted> notQuoted = notQuoted(variant, plan);
+        return new QuotedVariant(
+                variant,
+                plan.status(),
+                notQuoted.isPresent() ? Optional.empty() : Optional.of(job(variant, plan)),
+                notQuoted,
+                notQuoted.map(why -> before(why, plan.parameters())).orElse(List.of()));
+    }
+
+    private static Optional<NotQuoted> notQuoted(Variant variant, Recommendation recommendation) {
+        if (recommendation.status() == Status.PROVISIONAL) {
+            return Optional.of(NotQuoted.HELD);
+        }
+        Optional<Plan> plan = recommendation.plan();
+        if (plan.isEmpty()) {
+            return Optional.of(NotQuoted.NO_PLAN);
+        }
+        if (plan.get().tracks().isEmpty()) {
+            return Optional.of(NotQuoted.CUTS_NOTHING);
+        }
+        if (variant.scope() == VariantScope.UNSEALED && plan.get().sealer() == Sealer.NONE) {
+            return Optional.of(NotQuoted.NOT_SEALED);
+        }
+        return variant.scope() == VariantScope.REPAIRS_ONLY
+                        && plan.get().repairs().isEmpty()
+                ? Optional.of(NotQuoted.NO_REPAIRS)
+                : Optional.empty();
+    }
+
+    private QuotedJob job(Variant variant, Recommendation plan) {
+        PlannedJob planned = PlannedJob.beside(plan, request.job()).in(variant.scope(), plan);
+        taken.addAll(planned.takesHours());
+        Alternative timed = Alternative.withTimingsOfItsSteps("quoted", planned.job(), request.timings());
+        Estimate estimate = new Estimator(plan.parameters()).estimate(timed.job(), timed.timings());
+        return new QuotedJob(
+                plan.plan().flatMap(Plan::finish).filter(finish -> variant.scope() != VariantScope.REPAIRS_ONLY),
+                planned.job().sealing().isPresent(),
+                estimate.calendar().days(),
+                planned.notes(),
+                prices.price(estimate, request.distance()));
+    }
+
+    /** Hours given for work that only some variants have are left out of the others. */
+    private void requireKnownTimes() {
+        for (String work : new TreeSet<>(request.job().times().keySet())) {
+            if (!taken.contains(work)) {
+                throw new InvalidInputException(
+                        "times", work, taken.isEmpty() ? "no times" : "one of " + String.join(", ", taken));
+            }
+        }
+    }
+
+    /** A held plan may have its test area once it is let go; a refused one has nothing to prove. */
+    private List<Visit> before(NotQuoted why, Parameters parameters) {
+        return switch (why) {
+            case HELD -> List.of(visit(VisitKind.SURVEY, parameters), visit(VisitKind.TEST_AREA, parameters));
+            case NO_PLAN -> List.of(visit(VisitKind.SURVEY, parameters));
+            case CUTS_NOTHING, NOT_SEALED, NO_REPAIRS -> List.of();
+        };
+    }
+
+    private Visit visit(VisitKind kind, Parameters parameters) {
+        Spread<TimeSpan> hours = new Estimator(parameters).visit("estimate." + kind.key());
+        return new Visit(kind, hours, prices.price(hours, request.distance()));
+    }
+
+    /** Plans and prices the floor again for each class of answer to each open question. */
+    private void tryAnswers(Variant variant, Recommendation plan, Money now) {
+        for (String field : plan.questions().stream().map(Question::field).toList()) {
+            List<FloorSurvey> answered = answers(field, plan);
+            if (answered.isEmpty()) {
+                untried.add(field);
+                continue;
+            }
+            List<Optional<Money>> totals = answered.stream()
+                    .map(planner)
+                    .map(other -> quoted(variant, other)
+                            .job()
+                            .map(QuotedJob::price)
+                            .map(price -> price.lines().total()))
+                    .toList();
+            List<Money> all = Stream.concat(Stream.of(now), totals.stream().flatMap(Optional::stream))
+                    .sorted()
+                    .toList();
+            Unknown unknown = new Unknown(
+                    field, all.get(0), all.get(all.size() - 1), totals.stream().anyMatch(Optional::isEmpty));
+            if (unknown.mayStop() || !unknown.least().equals(unknown.most())) {
+                unknowns.add(unknown);
+            }
+        }
+    }
+
+    private static Money width(Unknown unknown) {
+        return new Money(
+                unknown.most().amount().subtract(unknown.least().amount()),
+                unknown.most().currency());
+    }
+
+    /** The survey with each answer that a class of the field stands for; none for damage, readings, names and lists. */
+    private static List<FloorSurvey> answers(String name, Recommendation plan) {
+        Optional<SurveyField<?>> known = SurveyField.all().stream()
+                .filter(field -> field.name().equals(name))
+                .findFirst();
+        return known.stream()
+                .flatMap(field -> values(field, plan.parameters())
+                        .flatMap(value -> Stream.of(plan.survey().toBuilder().put(field, value))))
+                .flatMap(builder -> possible(builder).stream())
+                .toList();
+    }
+
+    /** Some answers contradict others of the survey, so that nobody can give them. */
+    private static Optional<FloorSurvey> possible(FloorSurvey.Builder builder) {
+        try {
+            return Optional.of(builder.build());
+        } catch (InvalidInputException contradiction) {
+            return Optional.empty();
+        }
+    }
+
+    private static Stream<?> values(SurveyField<?> field, Parameters parameters) {
+        if (field.kind() instanceof FieldKind.Choice choice) {
+            return Stream.of(choice.type().getEnumConstants());
+        }
+        if (field.kind() instanceof FieldKind.Measure measure && measure.scale().isPresent()) {
+            NamedScale<?> scale = measure.scale().get();
+            return Stream.concat(
+                    Stream.of(Quantity.of(
+                            BigDecimal.valueOf(measure.limits().low()),
+                            measure.dimension().unit())),
+                    scale.in(parameters).limits().stream());
+        }
+        return Stream.empty();
+    }
+}

@@ -1,0 +1,222 @@
+package stoneprocess.examples.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import stoneprocess.core.json.Json;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.site.NotQuoted;
+import stoneprocess.core.site.Quotation;
+import stoneprocess.core.site.Quotation.QuotedVariant;
+import stoneprocess.core.site.Quotation.VisitKind;
+import stoneprocess.core.survey.Extent;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.examples.command.CommandLineTest.Ran;
+
+/** What {@code quote} prints. */
+class QuoteCommandTest {
+    private static final Path PRICES = Path.of("prices", "harbour-crew.json");
+
+    private static Ran quote(String name, Path prices, String... more) {
+        List<String> arguments = List.of(
+                "quote",
+                Path.of("surveys", name + ".json").toString(),
+                "--prices",
+                prices.toString(),
+                "--client",
+                "The harbour trust",
+                "--date",
+                "2026-12-01");
+        return Ran.command(
+                "", Stream.concat(arguments.stream(), Arrays.stream(more)).toArray(String[]::new));
+    }
+
+    private static Quotation json(String name, String... more) {
+        Ran ran = quote(
+                name,
+                PRICES,
+                Stream.concat(Stream.of("--json"), Arrays.stream(more)).toArray(String[]::new));
+        return Json.QUOTATION.read(ran.out());
+    }
+
+    private static BigDecimal total(QuotedVariant variant) {
+        return variant.job().orElseThrow().price().lines().total().amount();
+    }
+
+    private static List<BigDecimal> figures(String page, String label) {
+        String row = page.lines()
+                .filter(line -> line.strip().startsWith(label))
+                .findFirst()
+                .orElseThrow();
+        return Stream.of(row.strip().substring(label.length()).strip().split("\\s+"))
+                .map(BigDecimal::new)
+                .toList();
+    }
+
+    @Test
+    void variants_stand_side_by_side_and_their_rows_add_up() {
+        String[] asked = {
+            "--variant", "as-planned", "--variant", "unsealed", "--variant", "satin", "--variant", "repairs-only"
+        };
+        String page = quote("customs-house-terrazzo", PRICES, asked).out();
+        Quotation data = json("customs-house-terrazzo", asked);
+        List<BigDecimal> totals = figures(page, "TO PAY");
+        assertThat(totals).hasSize(4);
+        for (int i = 0; i < 4; i++) {
+            assertThat(totals.get(i)).isEqualByComparingTo(total(data.variants().get(i)));
+            BigDecimal net = figures(page, "work and materials")
+                    .get(i)
+                    .add(figures(page, "travel").get(i))
+                    .add(figures(page, "up to the minimum charge").get(i));
+            assertThat(figures(page, "without tax").get(i)).isEqualByComparingTo(net);
+            assertThat(totals.get(i))
+                    .isEqualByComparingTo(net.add(figures(page, "tax 20 %").get(i)));
+        }
+        assertThat(figures(page, "more than the first"))
+                .singleElement()
+                .satisfies(more ->
+                        assertThat(more).isEqualByComparingTo(totals.get(2).subtract(totals.get(0))));
+        assertThat(figures(page, "less than the first"))
+                .usingComparatorForType(BigDecimal::compareTo, BigDecimal.class)
+                .containsExactly(
+                        totals.get(0).subtract(totals.get(1)), totals.get(0).subtract(totals.get(3)));
+        assertThat(page)
+                .contains("2026-12-01. Valid for 30 days", "stone to replace", "No price in the list: electricity.");
+        assertThat(page.indexOf("Not yet known")).isLessThan(page.indexOf("Prices "));
+    }
+
+    @Test
+    void own_cost_and_margin_are_for_the_house_alone() {
+        assertThat(quote("customs-house-terrazzo", PRICES).out()).doesNotContain("margin", "own cost");
+        String house = quote("customs-house-terrazzo", PRICES, "--calculation").out();
+        BigDecimal sum = Stream.of("work and materials, own cost", "for risk", "margin 15 %", "travel")
+                .map(label -> figures(house, label).get(0))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        assertThat(figures(house, "without tax").get(0)).isEqualByComparingTo(sum);
+    }
+
+    /** The shift of the site is not known: one so short that the days multiply costs half as much again. */
+    @Test
+    void what_nobody_knows_is_told_with_what_it_may_cost() {
+        Quotation quotation = json("customs-house-terrazzo");
+        BigDecimal now = total(quotation.variants().get(0));
+        assertThat(quotation.unknowns()).isNotEmpty().allSatisfy(unknown -> {
+            assertThat(unknown.least().amount()).isLessThanOrEqualTo(now);
+            assertThat(unknown.most().amount()).isGreaterThanOrEqualTo(now);
+        });
+        assertThat(quotation.unknowns().get(0).field()).isEqualTo("site.shift");
+        assertThat(quotation.unknowns().get(0).most().amount()).isGreaterThan(now.multiply(new BigDecimal("1.5")));
+    }
+
+    @Test
+    void an_answer_changes_the_price_within_what_was_told(@TempDir Path folder) throws IOException {
+        Quotation open = json("customs-house-terrazzo");
+        Quotation.Unknown extent = open.unknowns().stream()
+                .filter(unknown -> unknown.field().equals(SurveyField.EXTENT.name()))
+                .findFirst()
+                .orElseThrow();
+        var survey = Json.SURVEY.read(Files.readString(Path.of("surveys", "customs-house-terrazzo.json"))).toBuilder()
+                .set(SurveyField.EXTENT, Extent.LANES_ALONE)
+                .build();
+        Path answered = Files.writeString(folder.resolve("answered.json"), Json.SURVEY.print(survey));
+        Ran ran = Ran.command(
+                "",
+                "quote",
+                answered.toString(),
+                "--prices",
+                PRICES.toString(),
+                "--client",
+                "x",
+                "--date",
+                "2026-12-01",
+                "--json");
+        assertThat(total(Json.QUOTATION.read(ran.out()).variants().get(0)))
+                .isEqualByComparingTo(extent.least().amount());
+    }
+
+    @Test
+    void a_held_floor_has_no_price_but_a_visit_and_a_test_area_to_come() {
+        Ran ran = quote("lighthouse-unknown-stone", PRICES);
+        assertThat(ran.exit()).isEqualTo(3);
+        assertThat(ran.out())
+                .contains("until then", "A visit to answer the open questions on site:", "only after", "laboratory")
+                .doesNotContain("TO PAY");
+        assertThat(json("lighthouse-unknown-stone").variants()).singleElement().satisfies(variant -> {
+            assertThat(variant.status()).isEqualTo(Status.PROVISIONAL);
+            assertThat(variant.notQuoted()).contains(NotQuoted.HELD);
+            assertThat(variant.before())
+                    .extracting(Quotation.Visit::kind)
+                    .containsExactly(VisitKind.SURVEY, VisitKind.TEST_AREA);
+        });
+    }
+
+    @Test
+    void a_refused_floor_has_no_price_and_no_test_area() {
+        assertThat(json("market-arcade-limestone").variants()).singleElement().satisfies(variant -> {
+            assertThat(variant.notQuoted()).contains(NotQuoted.NO_PLAN);
+            assertThat(variant.before()).extracting(Quotation.Visit::kind).containsExactly(VisitKind.SURVEY);
+        });
+    }
+
+    @Test
+    void what_a_plan_does_not_have_is_not_priced() {
+        Quotation quotation = json(
+                "counting-house-granite",
+                "--variant",
+                "as-planned",
+                "--variant",
+                "unsealed",
+                "--variant",
+                "repairs-only");
+        assertThat(quotation.variants())
+                .extracting(variant -> variant.notQuoted().orElse(null))
+                .containsExactly(null, NotQuoted.NOT_SEALED, NotQuoted.NO_REPAIRS);
+        assertThat(json("guest-house-foyer").variants().get(0).notQuoted()).contains(NotQuoted.CUTS_NOTHING);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--variant  | mirror      | --variant: 'mirror' is not accepted; accepted: a finish, one of hone, satin",
+                "--variant  | hone,polish | --variant: 'hone,polish' is not accepted",
+                "--variant  | unsealed,hone | --variant: 'unsealed,hone' is not accepted",
+                "--distance | 2001 km     | distance: '2001000000 mm' is not accepted; accepted: 2000 km or less",
+                "--distance | far         | --distance: 'far' is not accepted",
+                "--work     | dusting=1 h | times: 'dusting' is not accepted; accepted: one of"
+            })
+    void what_is_not_accepted_is_refused_in_one_line(String option, String value, String message) {
+        Ran ran = quote("customs-house-terrazzo", PRICES, option, value);
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.err()).startsWith(message).hasLineCount(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"rounding\": 5      | \"rounding\": 0      | terms.rounding: '0' is not accepted; accepted: from 0.01 to 10000",
+                "\"valid-days\": 30   | \"valid-days\": 400  | terms.valid-days: '400' is not accepted; accepted: from 1 to 365",
+                "\"valid-days\": 30   | \"valid-days\": \"\" | terms.valid-days: '' is not accepted; accepted: a number",
+                "\"risk\"             | \"hazard\"           | terms.hazard: 'the field' is not accepted; accepted: only the fields risk, margin, tax"
+            })
+    void terms_that_are_not_accepted_are_refused_in_one_line(
+            String right, String wrong, String message, @TempDir Path folder) throws IOException {
+        String list = Files.readString(PRICES);
+        assertThat(list).contains(right);
+        Path prices = Files.writeString(folder.resolve("prices.json"), list.replace(right, wrong));
+        Ran ran = quote("customs-house-terrazzo", prices);
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.err()).startsWith(message).hasLineCount(1);
+    }
+}

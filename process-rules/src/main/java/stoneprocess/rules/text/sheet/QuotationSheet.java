@@ -1,0 +1,262 @@
+package stoneprocess.rules.text.sheet;
+
+import static stoneprocess.rules.text.document.Wording.phrase;
+import static stoneprocess.rules.text.sheet.EstimateWords.NOTHING;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import stoneprocess.core.estimate.Money;
+import stoneprocess.core.estimate.Price;
+import stoneprocess.core.estimate.PriceTerms;
+import stoneprocess.core.estimate.Remark;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.site.JobNote;
+import stoneprocess.core.site.Quotation;
+import stoneprocess.core.site.Quotation.QuotedJob;
+import stoneprocess.core.site.Quotation.QuotedVariant;
+import stoneprocess.core.site.Quotation.Unknown;
+import stoneprocess.core.site.Variant;
+import stoneprocess.core.site.VariantScope;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Ledger;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
+
+/** A quotation as an owner reads it: what is open, the variants side by side, what is not included. */
+public final class QuotationSheet {
+    /** What nobody measured, so that the price depends on it. */
+    private static final Set<JobNote> UNMEASURED =
+            Set.of(JobNote.EDGES_FROM_AREA, JobNote.REPAIRS_BY_LIMIT, JobNote.STONE_MAY_BE_HARD);
+
+    private static final int CENTS = 2;
+
+    private final Quotation quotation;
+    private final boolean calculation;
+    private final List<QuotedVariant> priced;
+    private final Draft draft;
+
+    private QuotationSheet(Quotation quotation, Parameters parameters, boolean calculation) {
+        this.quotation = quotation;
+        this.calculation = calculation;
+        this.priced = quotation.variants().stream()
+                .filter(variant -> variant.job().isPresent())
+                .toList();
+        this.draft = Draft.titled(Wording.name(quotation.floor()), parameters);
+    }
+
+    /**
+     * The document of a quotation.
+     *
+     * @param parameters the numbers that its phrases name
+     * @param calculation whether the house's own cost, risk and margin are told apart, which are not for the owner
+     */
+    public static Document of(Quotation quotation, Parameters parameters, boolean calculation) {
+        Objects.requireNonNull(quotation, "quotation");
+        Objects.requireNonNull(parameters, "parameters");
+        QuotationSheet sheet = new QuotationSheet(quotation, parameters, calculation);
+        sheet.summary();
+        if (!sheet.priced.isEmpty()) {
+            sheet.unknowns();
+            sheet.prices();
+            sheet.howMade();
+        }
+        sheet.notPriced();
+        sheet.notIncluded();
+        return sheet.draft
+                .section("closing.heading")
+                .paragraph("quotation.advice")
+                .document();
+    }
+
+    private void summary() {
+        draft.paragraph(phrase("quotation.summary")
+                .with("client", Wording.name(quotation.client()))
+                .with("date", Wording.name(quotation.date()))
+                .with("days", quotation.validDays())
+                .with("currency", Wording.name(quotation.currency())));
+    }
+
+    private void unknowns() {
+        Set<JobNote> unmeasured = new TreeSet<>();
+        priced.forEach(variant -> unmeasured.addAll(job(variant).notes()));
+        unmeasured.retainAll(UNMEASURED);
+        if (quotation.unknowns().isEmpty() && quotation.untried().isEmpty() && unmeasured.isEmpty()) {
+            return;
+        }
+        draft.section("quotation.unknowns");
+        for (Unknown unknown : quotation.unknowns()) {
+            draft.bullet(phrase(unknown.mayStop() ? "quotation.unknown.stops" : "quotation.unknown")
+                    .with("question", phrase("field." + unknown.field()))
+                    .with("variant", name(quotation.variants().get(0).variant()))
+                    .with("least", amount(unknown.least()))
+                    .with("most", amount(unknown.most())));
+        }
+        draft.bullets(unmeasured, note -> Wording.of(note, "owner"));
+        if (!quotation.untried().isEmpty()) {
+            draft.bullet(phrase("quotation.untried")
+                    .with("count", quotation.untried().size()));
+        }
+    }
+
+    private void prices() {
+        Ledger prices = Ledger.headed(
+                priced.stream().map(variant -> name(variant.variant())).toList(), NOTHING);
+        draft.section("quotation.prices");
+        row(
+                prices,
+                phrase("quotation.finish"),
+                job -> job.finish().<Wording>map(Wording::of).orElseGet(() -> phrase("quotation.finish.none")));
+        row(
+                prices,
+                phrase("quotation.sealer"),
+                job -> phrase(job.sealed() ? "quotation.sealer.yes" : "quotation.sealer.no"));
+        PriceTerms terms = job(priced.get(0)).price().terms();
+        if (calculation) {
+            amounts(prices, phrase("quotation.own-cost"), Price.Lines::work);
+            amounts(prices, phrase("quotation.risk"), Price.Lines::risk);
+            amounts(prices, phrase("quotation.margin").with("share", terms.margin()), Price.Lines::margin);
+        } else {
+            amounts(prices, phrase("quotation.work"), Price.Lines::withMargin);
+        }
+        amounts(prices, phrase("quotation.travel"), Price.Lines::travel);
+        if (priced.stream()
+                .anyMatch(variant -> lines(job(variant)).upToMinimum().amount().signum() > 0)) {
+            amounts(prices, phrase("quotation.minimum"), Price.Lines::upToMinimum);
+        }
+        amounts(prices, phrase("quotation.net"), Price.Lines::net);
+        amounts(prices, phrase("quotation.tax").with("share", terms.tax()), Price.Lines::tax);
+        amounts(prices, phrase("quotation.total"), Price.Lines::total);
+        besideTheFirst(prices);
+        row(
+                prices,
+                phrase("quotation.days"),
+                job -> EstimateWords.number(job.days().likely()));
+        draft.add(prices.table());
+        priced.stream()
+                .map(variant -> variant.variant().scope())
+                .distinct()
+                .filter(scope -> scope != VariantScope.AS_PLANNED)
+                .forEach(scope -> draft.bullet(Wording.of(scope, "caution")));
+    }
+
+    /** By how much the others cost more or less than the first that has a price. */
+    private void besideTheFirst(Ledger prices) {
+        BigDecimal first = lines(job(priced.get(0))).total().amount();
+        List<BigDecimal> apart = priced.stream()
+                .map(variant -> lines(job(variant)).total().amount().subtract(first))
+                .toList();
+        if (apart.stream().anyMatch(more -> more.signum() > 0)) {
+            row(prices, "quotation.more", apart);
+        }
+        if (apart.stream().anyMatch(more -> more.signum() < 0)) {
+            row(prices, "quotation.less", apart.stream().map(BigDecimal::negate).toList());
+        }
+    }
+
+    private static void row(Ledger prices, String key, List<BigDecimal> apart) {
+        prices.row(
+                phrase(key),
+                apart.stream()
+                        .map(more -> more.signum() > 0 ? EstimateWords.number(more, CENTS) : NOTHING)
+                        .toList(),
+                NOTHING);
+    }
+
+    private void row(Ledger prices, Wording label, Function<QuotedJob, ? extends Wording> cell) {
+        prices.row(label, priced.stream().map(QuotationSheet::job).map(cell).toList(), NOTHING);
+    }
+
+    private void amounts(Ledger prices, Wording label, Function<Price.Lines, Money> line) {
+        row(prices, label, job -> amount(line.apply(lines(job))));
+    }
+
+    private void howMade() {
+        PriceTerms terms = job(priced.get(0)).price().terms();
+        draft.section("quotation.made").bullet(phrase("quotation.one-price").with("risk", terms.risk()));
+        for (QuotedVariant variant : priced) {
+            Price price = job(variant).price();
+            draft.bullet(phrase("quotation.band")
+                    .with("variant", name(variant.variant()))
+                    .with("low", amount(price.band().low()))
+                    .with("likely", amount(price.band().likely()))
+                    .with("high", amount(price.band().high())));
+        }
+        draft.bullet(phrase("quotation.rounding")
+                        .with("step", Wording.number(terms.rounding().stripTrailingZeros())))
+                .bullet(quotation
+                        .distance()
+                        .<Wording>map(way ->
+                                phrase("quotation.distance").with("distance", Wording.number(way.in(Unit.KILOMETRE))))
+                        .orElseGet(() -> phrase("quotation.no-distance")));
+    }
+
+    private void notPriced() {
+        List<QuotedVariant> without = quotation.variants().stream()
+                .filter(variant -> variant.notQuoted().isPresent())
+                .toList();
+        draft.list(
+                "quotation.not-priced",
+                without,
+                variant -> phrase("quotation.not-priced.line")
+                        .with("variant", name(variant.variant()))
+                        .with("reason", Wording.of(variant.notQuoted().orElseThrow())));
+        without.stream()
+                .filter(variant -> !variant.before().isEmpty())
+                .max((first, second) ->
+                        Integer.compare(first.before().size(), second.before().size()))
+                .ifPresent(variant -> draft.list(
+                                "quotation.before",
+                                variant.before(),
+                                visit -> phrase("quotation.before.line")
+                                        .with("visit", Wording.of(visit.kind()))
+                                        .with(
+                                                "total",
+                                                amount(visit.price().lines().total())))
+                        .bullet("quotation.laboratory"));
+    }
+
+    private void notIncluded() {
+        draft.section("quotation.not-included").bullets(quotation.exclusions(), Wording::name);
+        Set<String> unpriced = new TreeSet<>();
+        priced.forEach(variant -> unpriced.addAll(job(variant).price().cost().unpriced()));
+        if (!unpriced.isEmpty()) {
+            draft.bullet(phrase("quotation.unpriced")
+                    .with("items", Wording.list(Joint.COMMA, unpriced, EstimateWords::priced)));
+        }
+        if (priced.stream().anyMatch(variant -> job(variant).notes().contains(JobNote.SEALED_LATER))) {
+            draft.bullet(Wording.of(JobNote.SEALED_LATER));
+        }
+        draft.bullet(Wording.of(Remark.MATERIALS_ARE_NOT_COUNTED));
+    }
+
+    private static QuotedJob job(QuotedVariant variant) {
+        return variant.job().orElseThrow();
+    }
+
+    private static Price.Lines lines(QuotedJob job) {
+        return job.price().lines();
+    }
+
+    private static Wording amount(Money money) {
+        return EstimateWords.number(money.amount(), CENTS);
+    }
+
+    /** The finish, where one was asked for, and what is left out. */
+    private static Wording name(Variant variant) {
+        Wording scope = Wording.of(variant.scope());
+        Optional<Wording> finish = variant.finish().map(Wording::of);
+        if (finish.isEmpty()) {
+            return scope;
+        }
+        return variant.scope() == VariantScope.AS_PLANNED
+                ? finish.get()
+                : Wording.list(Joint.COMMA, List.of(finish.get(), scope));
+    }
+}
