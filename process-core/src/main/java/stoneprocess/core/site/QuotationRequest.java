@@ -5,6 +5,7 @@ import java.util.Optional;
 import stoneprocess.core.estimate.CrewTiming;
 import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.internal.input.Printable;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
 
@@ -34,8 +35,8 @@ public record QuotationRequest(
     public QuotationRequest {
         Refuse.nulls(QuotationRequest.class, client, date, variants, distance, job, timings);
         timings = List.copyOf(timings);
-        requireTitle("client", client);
-        requireTitle("date", date);
+        Printable.require("client", client, LONGEST_TITLE, "a title");
+        Printable.require("date", date, LONGEST_TITLE, "a date");
         variants = List.copyOf(variants);
         if (variants.isEmpty() || variants.size() > MOST_VARIANTS) {
             throw new InvalidInputException("variants", variants.size() + " of them", "1 to " + MOST_VARIANTS);
@@ -46,12 +47,6 @@ public record QuotationRequest(
         distance.filter(way -> way.millimetres() > MOST_DISTANCE).ifPresent(way -> {
             throw new InvalidInputException("distance", way.print(), "2000 km or less");
         });
-    }
-
-    private static void requireTitle(String field, String text) {
-        if (text.isBlank() || text.length() > LONGEST_TITLE) {
-            throw new InvalidInputException(field, text, "a text of up to " + LONGEST_TITLE + " characters");
-        }
     }
 
     /** The plan for the survey as it is, without a distance and by default hours. */
