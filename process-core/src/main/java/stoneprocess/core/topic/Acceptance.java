@@ -10,10 +10,10 @@ public enum Acceptance implements Term {
     /** Deep stains and fills may remain visible. */
     STAINS_MAY_STAY,
 
-    /** Edges and veins take another sheen. */
+    /** Edges and parts of unlike hardness differ in gloss. */
     EDGES_AND_VEINS_DIFFER,
 
-    /** Grinding and honing change colour, edges and wet slip resistance. */
+    /** Grinding and honing change colour, edges and slip resistance. */
     CUT_CHANGES_LOOK,
 
     /** A factory polish may not be matched on site. */

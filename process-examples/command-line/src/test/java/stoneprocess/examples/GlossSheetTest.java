@@ -311,7 +311,7 @@ class GlossSheetTest {
     @ParameterizedTest
     @CsvSource({
         "market-arcade-limestone, the work is refused.",
-        "pilot-house-bath, the floor does not allow what is wanted.",
+        "pilot-house-bath, the floor and what is wanted conflict.",
         "guest-house-foyer, The plan does not cut the open field",
         "lighthouse-unknown-stone, The material is not known well enough"
     })

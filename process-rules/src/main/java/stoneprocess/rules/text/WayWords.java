@@ -14,6 +14,7 @@ import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
@@ -123,6 +124,9 @@ final class WayWords {
             return draft.paragraph("what-else.nothing").document();
         }
         draft.paragraph(phrase("what-else.count").with("count", whatElse.open().size()));
+        if (whatElse.open().stream().anyMatch(open -> open.howFound() == HowFound.LABORATORY)) {
+            draft.paragraph("what-else.caution");
+        }
         draft.section("what-else.heading");
         for (WhatElse.Open open : whatElse.open()) {
             draft.numbered(

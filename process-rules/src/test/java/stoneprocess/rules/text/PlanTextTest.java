@@ -172,8 +172,8 @@ class PlanTextTest {
     @Example
     void the_short_page_is_what_is_rendered_unless_the_full_one_is_asked_for() {
         Recommendation plan = ADVISOR.recommend(Floors.unremarkable().build());
-        assertThat(page(plan, Detail.FULL)).contains("\nWhy\n");
-        assertThat(page(plan, Detail.BRIEF)).doesNotContain("\nWhy\n");
+        assertThat(page(plan, Detail.FULL)).contains("\nDecisions and reasons\n");
+        assertThat(page(plan, Detail.BRIEF)).doesNotContain("\nDecisions and reasons\n");
     }
 
     @Example

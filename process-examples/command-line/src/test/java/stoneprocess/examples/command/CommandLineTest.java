@@ -91,7 +91,7 @@ class CommandLineTest {
         assertThat(brief.out())
                 .contains("  ask  ", "75 more questions are open")
                 .doesNotContain("Is a wet vacuum on hand?");
-        assertThat(full.out()).contains("Is a wet vacuum on hand?").contains("\nWhy\n");
+        assertThat(full.out()).contains("Is a wet vacuum on hand?").contains("\nDecisions and reasons\n");
     }
 
     @Test
