@@ -3,6 +3,7 @@ package stoneprocess.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -20,14 +21,19 @@ import stoneprocess.core.follow.Diagnosis;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Sign;
+import stoneprocess.core.plan.LaneStart;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.survey.Extent;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.Zone;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.assemble.Assembler;
 import stoneprocess.rules.internal.assemble.FollowUps;
 import stoneprocess.rules.internal.classify.Situation;
@@ -319,8 +325,35 @@ public final class Advisor {
 
     /** The same with topics closed beforehand, whatever the rules say. */
     Recommendation recommend(FloorSurvey survey, List<Outcome> pins) {
+        Run run = run(survey, pins);
+        return Assembler.assemble(run, rulebase.rules(), rulebase.stamp(), laneStarts(survey));
+    }
+
+    private Run run(FloorSurvey survey, List<Outcome> pins) {
         Situation situation = new Situation(survey, rulebase.parameters(), options.sequence());
-        Run run = Runner.run(rulebase.engine(), Program.RECOMMEND, situation, pins, UnaryOperator.identity());
-        return Assembler.assemble(run, rulebase.rules(), rulebase.stamp());
+        return Runner.run(rulebase.engine(), Program.RECOMMEND, situation, pins, UnaryOperator.identity());
+    }
+
+    /** Each lane starts as a floor would that is that lane and nothing else; lanes that start alike are not told apart. */
+    private List<LaneStart> laneStarts(FloorSurvey survey) {
+        if (!survey.isLanesAlone()) {
+            return List.of();
+        }
+        List<LaneStart> starts = survey.zones().stream()
+                .filter(zone -> zone.kind().isTrodden())
+                .flatMap(zone -> laneStart(survey, zone).stream())
+                .toList();
+        return starts.stream().map(LaneStart::grade).distinct().count() > 1 ? starts : List.of();
+    }
+
+    private Optional<LaneStart> laneStart(FloorSurvey survey, Zone zone) {
+        FloorSurvey lane = survey.toBuilder()
+                .zones(List.of(new Zone(zone.name(), zone.kind(), new Share(100), zone.damages())))
+                .set(SurveyField.EXTENT, Extent.WHOLE_FLOOR)
+                .readings(List.of())
+                .build();
+        return run(lane, List.of()).situation().values(Topics.GRIT_PATH, Subject.OPEN_FIELD).stream()
+                .findFirst()
+                .map(grit -> new LaneStart(zone.name(), options.sequence().get(grit, Topics.GRIT_PATH.id())));
     }
 }

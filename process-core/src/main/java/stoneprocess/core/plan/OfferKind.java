@@ -19,6 +19,9 @@ public enum OfferKind implements Term {
     /** The whole floor is worked in place of the lanes alone. */
     WHOLE_FLOOR,
 
+    /** The floor is done in parts, each handed over before the next is begun. */
+    IN_PARTS,
+
     /** Only the worst places are treated. */
     LOCAL_REPAIR,
 

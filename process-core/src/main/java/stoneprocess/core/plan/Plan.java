@@ -32,6 +32,7 @@ import stoneprocess.core.topic.Upkeep;
  * @param repairs places that are repaired separately
  * @param finish the finish that is aimed at; empty when nothing is cut
  * @param tracks the cuts
+ * @param starts where lanes are worked alone, the first grit of each; empty otherwise
  * @param shortfalls what the equipment on hand costs against the best
  * @param slurry where slurry goes
  * @param polishingAgent powder after the last grade
@@ -48,6 +49,7 @@ public record Plan(
         List<Repair> repairs,
         Optional<stoneprocess.core.survey.Finish> finish,
         List<Track> tracks,
+        List<LaneStart> starts,
         List<Shortfall> shortfalls,
         List<SlurryRoute> slurry,
         PolishingAgent polishingAgent,
@@ -70,6 +72,7 @@ public record Plan(
                 repairs,
                 finish,
                 tracks,
+                starts,
                 shortfalls,
                 slurry,
                 polishingAgent,
@@ -82,6 +85,7 @@ public record Plan(
         testCuts = List.copyOf(testCuts);
         repairs = List.copyOf(repairs);
         tracks = List.copyOf(tracks);
+        starts = List.copyOf(starts);
         shortfalls = List.copyOf(shortfalls);
         slurry = List.copyOf(slurry);
         finishTasks = List.copyOf(finishTasks);

@@ -1,8 +1,11 @@
 package stoneprocess.core.plan;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 
 /**
  * Something nobody knows yet that a decision depends on. Until it is answered the cautious reading holds.
@@ -13,10 +16,32 @@ import stoneprocess.core.topic.Topic;
  * @param topics what those rules speak to
  */
 public record Question(String field, List<String> rules, List<String> waiting, List<Topic<?>> topics) {
+    private static final Set<Topic<?>> DECISIVE = Set.of(
+            Topics.STONE,
+            Topics.VERDICT,
+            Topics.FINISH,
+            Topics.BONDS,
+            Topics.FIRST_CUT,
+            Topics.REPAIRS,
+            Topics.LAST_GRIT,
+            Topics.STEP_RULE,
+            Topics.TRANSITION,
+            Topics.GRIT_PATH);
+
     public Question {
         Refuse.nulls(Question.class, field, rules, waiting, topics);
         rules = List.copyOf(rules);
         waiting = List.copyOf(waiting);
         topics = List.copyOf(topics);
+    }
+
+    /** True where the answer can change whether the floor is worked, or where and with which grits it is cut. */
+    public boolean isDecisive() {
+        return isDecisive(topics);
+    }
+
+    /** True where one of these topics says whether a floor is worked, or where and with which grits it is cut. */
+    public static boolean isDecisive(Collection<Topic<?>> topics) {
+        return topics.stream().anyMatch(DECISIVE::contains);
     }
 }

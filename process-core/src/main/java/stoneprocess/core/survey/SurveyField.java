@@ -247,6 +247,9 @@ public final class SurveyField<T> {
 
     public static final SurveyField<Extent> EXTENT =
             choice("owner.extent", Extent.class, HowFound.ASK, ChangedBy.OWNER);
+    public static final SurveyField<PolishWith> POLISH_WITH = choice(
+                    "owner.polish-with", PolishWith.class, HowFound.ASK, ChangedBy.OWNER)
+            .as("PolishChosen");
 
     private static final List<SurveyField<?>> IN_ORDER = List.copyOf(ALL.values());
 

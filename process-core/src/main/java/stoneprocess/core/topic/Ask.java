@@ -7,6 +7,9 @@ public enum Ask implements Term {
     /** The owner. */
     OWNER,
 
+    /** Whoever surveyed the floor. */
+    SURVEYOR,
+
     /** The conservator or the owner's officer. */
     CONSERVATOR,
 

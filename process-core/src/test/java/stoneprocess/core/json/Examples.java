@@ -16,6 +16,7 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.HouseRule;
 import stoneprocess.core.plan.HouseRuleKind;
+import stoneprocess.core.plan.LaneStart;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
@@ -169,6 +170,7 @@ final class Examples {
                 List.of(Repair.LOCAL_ETCHES),
                 Optional.of(Finish.SATIN),
                 List.of(new Track(TrackKind.OPEN_FIELD, List.of(step)), new Track(TrackKind.EDGE, List.of(edge))),
+                List.of(new LaneStart("lane", sequence().grades().get(1))),
                 List.of(Shortfall.NO_WET_VACUUM),
                 List.of(SlurryRoute.COLLECT_AND_SETTLE),
                 PolishingAgent.NEUTRAL_OXIDE,

@@ -128,6 +128,7 @@ final class Plans {
                 tracks,
                 List.of(),
                 List.of(),
+                List.of(),
                 agent,
                 densifier,
                 sealer,

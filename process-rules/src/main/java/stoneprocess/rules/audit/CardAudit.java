@@ -54,11 +54,14 @@ final class CardAudit {
         return stale;
     }
 
-    /** Only a demand or an exclusion on a topic without which there is no plan, or a verdict, is ever bargained over. */
+    /**
+     * Only a demand or an exclusion on a topic without which there is no plan, a verdict, or what the owner is asked to
+     * accept is ever bargained over.
+     */
     private static void offers(Card card, Topic<?> topic, List<FiringWay> ways, List<String> stale) {
         Set<String> kinds = Arrays.stream(OfferKind.values()).map(Enum::name).collect(Collectors.toSet());
         card.offers().stream().filter(offer -> !kinds.contains(offer)).forEach(offer -> stale.add("offers: " + offer));
-        boolean bargains = topic.isBlocking() || topic == Topics.VERDICT;
+        boolean bargains = topic.isBlocking() || topic == Topics.VERDICT || topic == Topics.ACCEPTANCES;
         boolean onlyWishes =
                 !ways.isEmpty() && ways.stream().allMatch(way -> way.says().kind() == ContributionKind.WISH);
         if (!card.offers().isEmpty() && (!bargains || onlyWishes)) {

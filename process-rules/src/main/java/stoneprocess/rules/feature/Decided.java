@@ -53,6 +53,13 @@ public final class Decided {
         }
     }
 
+    /** Whether cutting and rests alone fit before the deadline. */
+    public record DeadlineKept(Set<DeadlineFit> mayBe) implements Feature<DeadlineFit> {
+        public DeadlineKept {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
     /** Protection. */
     public record Sealing(Set<Sealer> mayBe) implements Feature<Sealer> {
         public Sealing {

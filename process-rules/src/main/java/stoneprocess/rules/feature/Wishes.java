@@ -6,6 +6,7 @@ import stoneprocess.core.survey.Extent;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.MixedChoice;
+import stoneprocess.core.survey.PolishWith;
 
 /** What the owner wants. */
 public final class Wishes {
@@ -42,6 +43,13 @@ public final class Wishes {
     /** How much aggregate is to show. */
     public record AggregateWanted(Set<AggregateShown> mayBe) implements Feature<AggregateShown> {
         public AggregateWanted {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** What brings calcite stone to a polish. */
+    public record PolishChosen(Set<PolishWith> mayBe) implements Feature<PolishWith> {
+        public PolishChosen {
             mayBe = Classes.copy(mayBe);
         }
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
+import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Track;
@@ -100,9 +101,14 @@ record PlanFront(Draft draft, Recommendation recommendation) {
         recommendation.questions().stream()
                 .limit(QUESTIONS_THAT_MATTER_MOST)
                 .forEach(question -> words.add(FieldWords.question(recommendation.survey(), question.field())));
-        int more = recommendation.questions().size() - words.size();
-        if (more > 0) {
-            words.add(phrase("front.more-questions").with("more", more));
+        List<Question> more =
+                recommendation.questions().stream().skip(words.size()).toList();
+        int decisive = (int) more.stream().filter(Question::isDecisive).count();
+        if (decisive > 0) {
+            words.add(phrase("front.decisive-questions").with("more", decisive));
+        }
+        if (more.size() > decisive) {
+            words.add(phrase("front.other-questions").with("more", more.size() - decisive));
         }
         labelled("front.ask", words);
     }

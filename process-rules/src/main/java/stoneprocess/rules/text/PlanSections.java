@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import stoneprocess.core.plan.LaneStart;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Preparation;
@@ -41,6 +42,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         sections.list("repairs.heading", Topics.REPAIRS, plan.repairs());
         sections.testArea(recommendation.survey());
         sections.list("shortfalls.heading", Topics.SHORTFALLS, plan.shortfalls());
+        draft.list("starts.heading", plan.starts(), PlanSections::start);
         if (!plan.tracks().isEmpty()) {
             sections.cuts();
         }
@@ -51,6 +53,10 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
             draft.section("totals.heading").paragraph(line);
             totals.late(recommendation.survey()).ifPresent(draft::paragraph);
         });
+    }
+
+    private static Wording start(LaneStart start) {
+        return phrase("starts.start").with("zone", start.zone()).with("grit", ValueWords.grade(start.grade()));
     }
 
     /** The grits of a track. */

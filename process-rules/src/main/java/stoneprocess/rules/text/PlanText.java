@@ -113,8 +113,7 @@ public final class PlanText {
         if ((waits || nothingCut) && !certain.isEmpty()) {
             draft.section(waits ? "verdict.waits" : "verdict.nothing-cut").bullets(certain, cards::because);
         }
-        if (recommendation.status() == Status.PROVISIONAL
-                && !recommendation.counterOffers().isEmpty()) {
+        if (recommendation.plan().isPresent() && !recommendation.counterOffers().isEmpty()) {
             offers(draft, recommendation);
         }
     }

@@ -23,6 +23,7 @@ import stoneprocess.core.topic.Finding;
 import stoneprocess.core.topic.Mend;
 import stoneprocess.core.topic.Move;
 import stoneprocess.core.topic.SiteCheck;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -118,7 +119,8 @@ record FollowCase(String name, ObjectNode json) {
                 .filter(part -> !PARTS.contains(part))
                 .forEach(part -> misses.add("the case has an unknown part " + part));
         if (!json.get("expect").has("move")
-                && expected("leading", "leads", "causes", "excluded").isEmpty()) {
+                && expected("leading", "leads", "causes", "excluded", "not-leading", "no-causes")
+                        .isEmpty()) {
             misses.add("the case expects neither a move nor a cause");
         }
         json.get("expect")
@@ -171,6 +173,7 @@ record FollowCase(String name, ObjectNode json) {
                                     .orElse(List.of()));
                 case "notes" -> wanted.properties().forEach(entry -> notes(entry.getKey(), entry.getValue()));
                 case "no-notes" -> lacks(kind, terms(NoteKind.class, wanted), kinds());
+                case "contradictions" -> holds(kind, texts(wanted), contradicted());
                 case "unknown" -> holds(kind, texts(wanted), answer.unknown());
                 case "leading" -> same(kind, terms(Fault.class, wanted), faults(Standing.LEADING));
                 case "leads" -> holds(kind, terms(Fault.class, wanted), faults(Standing.LEADING));
@@ -182,6 +185,18 @@ record FollowCase(String name, ObjectNode json) {
                 case "ahead" -> misses.addAll(Expectations.misses(answer.ahead(), wanted));
                 default -> misses.add("the case has an unknown expectation " + kind);
             }
+        }
+
+        /** Fields of the answers that the surveyor is asked to look at again. */
+        private List<String> contradicted() {
+            return answer.outcomes().stream()
+                    .filter(outcome -> outcome.topic() == Topics.ASKS)
+                    .flatMap(outcome -> outcome.reasons().stream())
+                    .filter(reason -> reason.values().contains(Ask.SURVEYOR))
+                    .flatMap(reason -> reason.facts().stream())
+                    .flatMap(fact -> fact.fields().stream())
+                    .distinct()
+                    .toList();
         }
 
         private Set<Fault> faults(Standing... standings) {

@@ -11,9 +11,11 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.HazardSheet;
+import stoneprocess.core.plan.LaneStart;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
@@ -56,9 +58,11 @@ public final class Assembler {
     private final Run run;
     private final Situation situation;
     private final List<LoadedRule> rules;
+    private final List<LaneStart> starts;
 
-    private Assembler(Run run, List<LoadedRule> rules) {
+    private Assembler(Run run, List<LoadedRule> rules, List<LaneStart> starts) {
         this.run = run;
+        this.starts = starts;
         this.situation = run.situation();
         this.rules = rules;
     }
@@ -71,7 +75,13 @@ public final class Assembler {
      * @param stamp which rulebase that was
      */
     public static Recommendation assemble(Run run, List<LoadedRule> rules, RulebaseStamp stamp) {
-        return new Assembler(run, rules).assemble(stamp);
+        return assemble(run, rules, stamp, List.of());
+    }
+
+    /** The same with the first grit of each lane where lanes are worked alone. */
+    public static Recommendation assemble(
+            Run run, List<LoadedRule> rules, RulebaseStamp stamp, List<LaneStart> starts) {
+        return new Assembler(run, rules, starts).assemble(stamp);
     }
 
     private Recommendation assemble(RulebaseStamp stamp) {
@@ -127,10 +137,18 @@ public final class Assembler {
 
     /** What the verdict rests on, the gravest first. */
     private List<Reason> verdictReasons() {
-        return situation.decision(Topics.VERDICT, Subject.FLOOR).map(Decision::won).orElse(List.of()).stream()
+        return reasons(Topics.VERDICT).stream()
                 .sorted(Comparator.comparing(
                         reason -> card(reason.rule()).protects().orElseThrow()))
                 .toList();
+    }
+
+    private List<Reason> reasons(Topic<?> topic) {
+        return situation
+                .outcome(topic, Subject.FLOOR)
+                .flatMap(Outcome::decided)
+                .<List<Reason>>map(Decision::won)
+                .orElse(List.of());
     }
 
     private Card card(String rule) {
@@ -141,7 +159,7 @@ public final class Assembler {
         return rules.get(at).card();
     }
 
-    /** Ways out of a refusal, of what holds the floor for certain, and of each impasse. */
+    /** Ways out of a refusal, of what holds the floor for certain, of what the owner is to accept, and of each impasse. */
     private List<CounterOffer<?>> offers(Status status, List<Impasse<?>> impasses) {
         if (status == Status.REFUSED) {
             return fitting(CounterOffers.of(verdictReasons(), this::card));
@@ -149,6 +167,11 @@ public final class Assembler {
         List<CounterOffer<?>> offers = new ArrayList<>();
         if (status == Status.PROVISIONAL) {
             offers.addAll(CounterOffers.ofHold(verdictReasons(), this::card));
+        }
+        if (status == Status.PLANNED || status == Status.PROVISIONAL) {
+            CounterOffers.released(Topics.ACCEPTANCES, reasons(Topics.ACCEPTANCES), this::card).stream()
+                    .filter(offer -> offers.stream().noneMatch(other -> other.kind() == offer.kind()))
+                    .forEach(offers::add);
         }
         for (Impasse<?> impasse : impasses) {
             CounterOffers.of(impasse, this::card, finestOnHand()).stream()
@@ -202,6 +225,7 @@ public final class Assembler {
                 situation.values(Topics.REPAIRS),
                 cuts ? situation.values(Topics.FINISH).stream().findFirst() : Optional.empty(),
                 tracks(),
+                starts,
                 situation.values(Topics.SHORTFALLS),
                 situation.values(Topics.SLURRY),
                 first(Topics.POLISHING_AGENT, PolishingAgent.NONE),

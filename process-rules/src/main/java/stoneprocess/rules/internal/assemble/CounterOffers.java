@@ -19,6 +19,7 @@ import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.Grit;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 
 /**
@@ -77,17 +78,23 @@ final class CounterOffers {
 
     /** Ways out of a refusal, in the order of its reasons. */
     static List<CounterOffer<?>> of(List<Reason> refusals, Function<String, Card> cards) {
+        List<CounterOffer<?>> offers = new ArrayList<>(released(Topics.VERDICT, refusals, cards));
+        offers.add(new CounterOffer<>(OfferKind.LEAVE_IT, Topics.VERDICT, List.of(), List.of()));
+        return offers;
+    }
+
+    /** What the reasons of a decision offer, in their order. */
+    static List<CounterOffer<?>> released(Topic<?> topic, List<Reason> reasons, Function<String, Card> cards) {
         List<CounterOffer<?>> offers = new ArrayList<>();
-        Map<OfferKind, Set<String>> released = released(refusals.stream(), cards);
-        refusals.stream()
+        Map<OfferKind, Set<String>> released = released(reasons.stream(), cards);
+        reasons.stream()
                 .flatMap(reason -> offers(reason.rule(), cards))
                 .distinct()
                 .forEach(kind -> offers.add(new CounterOffer<>(
                         kind,
-                        Topics.VERDICT,
+                        topic,
                         List.of(),
                         released.get(kind).stream().sorted().toList())));
-        offers.add(new CounterOffer<>(OfferKind.LEAVE_IT, Topics.VERDICT, List.of(), List.of()));
         return offers;
     }
 

@@ -65,6 +65,10 @@ final class Questions {
             topics.add(topic);
             firstStage = Math.min(firstStage, topic.stage().ordinal());
         }
+
+        boolean bearsOnRefusal() {
+            return stops || holds || topics.contains(Topics.STONE) || topics.contains(Topics.WARNINGS);
+        }
     }
 
     private final Map<String, Draft> drafts = new LinkedHashMap<>();
@@ -251,12 +255,15 @@ final class Questions {
         Comparator<Map.Entry<String, Draft>> order = Comparator.comparing(
                         (Map.Entry<String, Draft> entry) -> !entry.getValue().stops)
                 .thenComparing(entry -> !entry.getValue().holds)
+                .thenComparing(entry -> !Question.isDecisive(entry.getValue().topics))
                 // What can be seen, tapped or asked on the floor comes before a sample.
                 .thenComparing(entry -> OF_THE_LABORATORY.contains(entry.getKey()))
                 .thenComparing(entry -> entry.getValue().firstStage)
                 .thenComparing(entry -> -entry.getValue().topics.size());
+        boolean refused = run.situation().values(Topics.VERDICT).contains(Verdict.REFUSE);
         return drafts.entrySet().stream()
                 .filter(entry -> !entry.getValue().topics.isEmpty())
+                .filter(entry -> !refused || entry.getValue().bearsOnRefusal())
                 .sorted(order)
                 .map(entry -> new Question(
                         entry.getKey(),

@@ -193,6 +193,13 @@ final class FactTable {
                 Origin.decisions(Topics.GRIT_PATH, Topics.METAL_METHOD, Topics.STONE)
                         .withFields(names(SurveyField.AREA, SurveyField.SCRIBER))
                         .behind(damage(DamageKind.SCRATCHES), damage(DamageKind.LIPPAGE), damage(DamageKind.WAVINESS)));
+        line(
+                Decided.DeadlineKept.class,
+                MachineClasses::deadlineFit,
+                Origin.decisions(
+                                Topics.GRIT_PATH, Topics.METAL_METHOD, Topics.MACHINE, Topics.PREPARATION, Topics.STONE)
+                        .withFields(names(SurveyField.DEADLINE, SurveyField.CREW, SurveyField.SHIFT, SurveyField.AREA))
+                        .behind(names(SurveyField.LAID_AGO, SurveyField.FILLED_AGO, SurveyField.SCRIBER)));
         decided(Decided.Sealing.class, Topics.SEALER);
     }
 

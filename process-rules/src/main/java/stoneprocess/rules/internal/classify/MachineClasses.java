@@ -12,13 +12,17 @@ import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.SiteConditions;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Coverage;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.removal.Removal;
 import stoneprocess.core.site.StepFigures;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.Grit;
@@ -28,6 +32,7 @@ import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.WorkMethod;
+import stoneprocess.rules.feature.DeadlineFit;
 import stoneprocess.rules.feature.MachinePace;
 
 /** Floor machines side by side over the grits of the open field. */
@@ -43,12 +48,62 @@ final class MachineClasses {
         if (path.isEmpty()) {
             return EnumSet.of(MachinePace.EVEN);
         }
-        int order = hours(MachineClass.SINGLE_DISC, path, situation)
-                .compareTo(hours(MachineClass.PLANETARY, path, situation));
+        int order = hours(MachineClass.SINGLE_DISC, path, usualShift(situation), situation)
+                .compareTo(hours(MachineClass.PLANETARY, path, usualShift(situation), situation));
         return EnumSet.of(order == 0 ? MachinePace.EVEN : order < 0 ? MachinePace.SINGLE_DISC : MachinePace.PLANETARY);
     }
 
-    private static TimeSpan hours(MachineClass machine, List<Grit> path, Situation situation) {
+    private static TimeSpan usualShift(Situation situation) {
+        return situation.parameters().get("estimate.shift", TimeSpan.class);
+    }
+
+    /**
+     * Likely hours of the open field with the machine of its first grit, shared by the crew, and the longest rest of the
+     * preparation, against the deadline; a shift that nobody told may last the whole day.
+     */
+    static Set<DeadlineFit> deadlineFit(Situation situation) {
+        FloorSurvey survey = situation.survey();
+        Optional<TimeSpan> deadline = survey.answer(SurveyField.DEADLINE).value();
+        if (deadline.isEmpty()) {
+            return EnumSet.allOf(DeadlineFit.class);
+        }
+        double rest = situation.values(Topics.PREPARATION).stream()
+                .flatMap(task -> StepFigures.rest(task, survey, situation.stone(), situation.parameters()).stream())
+                .mapToDouble(range -> range.low().minutes())
+                .max()
+                .orElse(0);
+        TimeSpan day = TimeSpan.of(1, Unit.DAY);
+        Optional<TimeSpan> shift = survey.answer(SurveyField.SHIFT).value();
+        Optional<Count> crew = survey.answer(SurveyField.CREW).value();
+        double work = crew.map(people -> hours(situation, shift.orElse(day)).minutes() / people.number())
+                .orElse(0.0);
+        double shifts = StrictMath.ceil(work / shift.orElse(day).minutes());
+        if (rest + shifts * day.minutes() > deadline.get().minutes()) {
+            return EnumSet.of(DeadlineFit.TOO_SHORT);
+        }
+        boolean told =
+                shift.isPresent() && crew.isPresent() && survey.workedArea().isPresent();
+        return told ? EnumSet.of(DeadlineFit.FITS) : EnumSet.allOf(DeadlineFit.class);
+    }
+
+    /** Likely hours of the open field with the machine of its first grit; none where no floor machine cuts it. */
+    private static TimeSpan hours(Situation situation, TimeSpan shift) {
+        List<Grit> path = situation.values(Topics.GRIT_PATH, Subject.OPEN_FIELD);
+        Optional<MachineClass> machine = path.stream()
+                .limit(1)
+                .map(grit -> situation.sequence().get(grit, Topics.GRIT_PATH.id()))
+                .flatMap(grade ->
+                        situation
+                                .values(Topics.MACHINE, new Subject.OfStep(TrackKind.OPEN_FIELD, grade.key()))
+                                .stream())
+                .filter(EnumSet.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY)::contains)
+                .findFirst();
+        boolean reckoned =
+                machine.isPresent() && situation.areaOf(TrackKind.OPEN_FIELD).isPresent();
+        return reckoned ? hours(machine.get(), path, shift, situation) : new TimeSpan(0);
+    }
+
+    private static TimeSpan hours(MachineClass machine, List<Grit> path, TimeSpan shift, Situation situation) {
         Parameters parameters = situation.parameters();
         Removal removal = new Removal(situation.stone().cutting(), parameters);
         Mass weight = StepFigures.middleMass(machine, AddedWeight.USUAL, parameters);
@@ -70,7 +125,9 @@ final class MachineClasses {
         Area area = situation
                 .areaOf(TrackKind.OPEN_FIELD)
                 .orElseGet(() -> parameters.get("estimate.bay-planetary", Area.class));
-        Job job = Job.of(area, new Length(0), situation.stone().cutting(), steps, SiteConditions.usual(parameters));
+        SiteConditions usual = SiteConditions.usual(parameters);
+        SiteConditions site = new SiteConditions(usual.mobilisations(), usual.signOff(), shift, usual.night());
+        Job job = Job.of(area, new Length(0), situation.stone().cutting(), steps, site);
         return new Estimator(parameters).likelyHours(job);
     }
 }

@@ -108,7 +108,10 @@ final class StoneClasses {
         return risks;
     }
 
-    /** Where a kind of stone may be dense or porous, the drop of water tells which, and so does a shine. */
+    /**
+     * Where a kind of stone may be dense or porous, the drop of water tells which, and so does a shine. Where name and tests
+     * contradict each other the name counts: the stone is tested again before a wish is given up for it.
+     */
     static Set<FinishReach> finishReach(Situation situation) {
         Set<WaterDrop> drop = waterDrop(situation);
         Set<Finish> now = situation.answer(SurveyField.FINISH_NOW, Finish.class);
@@ -117,7 +120,8 @@ final class StoneClasses {
         boolean mayBePorous = drop.stream().anyMatch(seen -> seen != WaterDrop.NOT_DARKENED)
                 && now.stream().anyMatch(finish -> finish.compareTo(Finish.SATIN) <= 0);
         EnumSet<FinishReach> reaches = EnumSet.noneOf(FinishReach.class);
-        for (Family family : families(situation)) {
+        boolean contradicted = situation.decision(Topics.STONE, Subject.FLOOR).isEmpty();
+        for (Family family : contradicted ? namedAs(situation) : families(situation)) {
             Set<FinishReach> byKind = Traits.of(family).finish();
             boolean either = byKind.contains(FinishReach.SATIN) && byKind.contains(FinishReach.POLISH);
             if (!either) {

@@ -99,7 +99,7 @@ final class SurveyClasses {
         return scaled(situation, SurveyField.GOAL_GLOSS, Finish.SCALE);
     }
 
-    /** Whether the floor has the finish that is wanted. */
+    /** Whether the floor has the finish that is wanted; who wants a polish is content with a floor that shines more. */
     static Set<FinishGap> gap(Situation situation) {
         if (situation.survey().answer(SurveyField.GOAL).value().equals(Optional.of(Goal.JUST_BETTER))) {
             return EnumSet.of(FinishGap.MET);
@@ -109,7 +109,8 @@ final class SurveyClasses {
         EnumSet<FinishGap> gaps = EnumSet.noneOf(FinishGap.class);
         for (Finish target : wanted) {
             for (Finish present : now) {
-                gaps.add(target == present ? FinishGap.MET : FinishGap.NOT_MET);
+                boolean met = target == present || target == Finish.POLISH && present == Finish.HIGH_GLOSS;
+                gaps.add(met ? FinishGap.MET : FinishGap.NOT_MET);
             }
         }
         return gaps;

@@ -210,11 +210,13 @@ final class AnswerLaws {
                     || impasse.topic() == Topics.GRIT_PATH;
             breaches.require(named, impasse.topic(), impasse.subject(), "a cause", impasse);
         }
-        List<CounterOffer<?>> offers = answer.counterOffers();
+        List<CounterOffer<?>> offers = answer.counterOffers().stream()
+                .filter(offer -> !Breaches.isPlanned(answer) || offer.topic() != Topics.ACCEPTANCES)
+                .toList();
         breaches.require(
                 answer.status() == Status.PROVISIONAL || offers.isEmpty() == Breaches.isPlanned(answer),
                 Topics.VERDICT,
-                "counter-offers exactly where there is no plan, or perhaps where it is held",
+                "counter-offers exactly where there is no plan, or perhaps where it is held or something is to be accepted",
                 answer.status().key() + " " + offers);
     }
 

@@ -229,6 +229,7 @@ final class Spoilt {
                 plan.repairs(),
                 plan.finish(),
                 tracks,
+                plan.starts(),
                 plan.shortfalls(),
                 plan.slurry(),
                 plan.polishingAgent(),
