@@ -34,7 +34,6 @@ import stoneprocess.core.gloss.ZoneStatistics;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.CounterOffer;
-import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Share;
@@ -89,7 +88,6 @@ final class Details {
                 .text("zone", LONGEST_NAME)
                 .otherwise("direction", Direction.NOT_NOTED);
 
-        of(Plan.class).otherwise("starts", List.of());
         of(Zone.class)
                 .text("name", LONGEST_NAME)
                 .shape("damages", new DamagesShape())
