@@ -307,6 +307,7 @@ class PhrasesTest {
                 .filter(key -> !key.endsWith(".name"))
                 .filter(key -> !used.contains(key.replaceFirst(VARIANTS, "")))
                 .filter(key -> !used.contains(key.replaceFirst("^change\\.work\\.", "field.")))
+                .filter(key -> !used.contains(key.replaceFirst("^field-share\\.", "field.")))
                 .filter(key -> !key.startsWith("list.") && !key.startsWith("parameter."))
                 .toList();
         assertThat(leftOver).isEmpty();
