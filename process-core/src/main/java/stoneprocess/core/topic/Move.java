@@ -28,13 +28,16 @@ public enum Move implements Term {
     /** Go one grit back. */
     ONE_GRADE_BACK,
 
-    /** GIVE MORE PASSES WITH THIS GRIT. */
+    /** Give more passes with this grit. */
     MORE_PASSES,
 
     /** Finish the edges of this grit before the next. */
     EDGES_FIRST,
 
-    /** GO ON to the next grit or hold point. */
+    /** Touch up the lanes of a finished floor with its last grit, feathered; the rest stays. */
+    TOUCH_UP_LANES,
+
+    /** Go on to the next grit or hold point. */
     GO_ON,
 
     /** The floor can be accepted against the test area. */

@@ -270,7 +270,12 @@ public final class FollowText {
         draft.section(again ? "follow.ahead-again" : "follow.ahead");
         List<Track> tracks = tracks(next.ahead());
         if (tracks.isEmpty()) {
-            draft.bullet(next.move() == Move.STOP_AND_ASK ? "follow.none-until-answered" : "follow.none-ahead");
+            draft.bullet(
+                    switch (next.move()) {
+                        case STOP_AND_ASK -> "follow.none-until-answered";
+                        case TOUCH_UP_LANES -> "follow.lanes-not-surveyed";
+                        default -> "follow.none-ahead";
+                    });
         }
         tracks.forEach(track -> ahead(draft, next, track));
     }

@@ -138,7 +138,8 @@ class FollowLawsTest {
                     TWO_GRADES_BACK,
                     ONE_GRADE_BACK,
                     MORE_PASSES,
-                    EDGES_FIRST -> 0;
+                    EDGES_FIRST,
+                    TOUCH_UP_LANES -> 0;
         };
     }
 

@@ -226,7 +226,7 @@ class FollowedJobsTest {
                     case STOP_AND_ASK -> {
                         return end(End.ASKED);
                     }
-                    case RE_PLAN -> throw new IllegalStateException("No event was noted");
+                    case RE_PLAN, TOUCH_UP_LANES -> throw new IllegalStateException("Nothing asks for " + next.move());
                     case ACCEPT -> {
                         return end(End.SHORT);
                     }

@@ -201,7 +201,8 @@ public final class FollowUps {
             pins.add(pinned(Topics.FIRST_CUT, subject, List.of(now.compareTo(before) > 0 ? now : before)));
         }
         pins.add(pinned(Topics.TEST_CUTS, Subject.FLOOR, plan.values(Topics.TEST_CUTS, Subject.FLOOR)));
-        Situation rest = new Situation(survey, plan.parameters(), plan.sequence(), worked);
+        FloorSurvey worn = move == Move.TOUCH_UP_LANES ? AfterEvents.lanesDull(survey) : survey;
+        Situation rest = new Situation(worn, plan.parameters(), plan.sequence(), worked);
         Run run = Runner.run(engine, Program.RECOMMEND, rest, pins, order);
         return Assembler.assemble(run, rules, stamp);
     }
@@ -216,6 +217,12 @@ public final class FollowUps {
         boolean holds = review.at().filter(point -> point.track() == track).isPresent();
         if (move == Move.STOP_AND_ASK || move == Move.ACCEPT) {
             return List.of();
+        }
+        if (move == Move.TOUCH_UP_LANES) {
+            boolean surveyed = survey.zones().stream().anyMatch(zone -> zone.kind().isTrodden());
+            return track == TrackKind.OPEN_FIELD && surveyed
+                    ? restart(move).map(List::of).orElse(List.of())
+                    : List.of();
         }
         if (review.provenStart().isPresent() && move == Move.GO_ON && track == review.governing()) {
             return pathFrom(review.provenStart().get());

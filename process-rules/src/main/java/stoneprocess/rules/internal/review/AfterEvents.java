@@ -4,13 +4,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.log.EventKind;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.Extent;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.HazardousLayer;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.WearClass;
 import stoneprocess.core.survey.Zone;
 
 /** Enters what happened on the job into the survey, so that go or no-go is asked again. */
@@ -37,6 +40,21 @@ public final class AfterEvents {
         }
         survey.zones().forEach(zone -> builder.replace(zone, changed(zone, events)));
         return builder.build();
+    }
+
+    /**
+     * A finished floor whose lanes alone have gone dull and are worked alone; what else the survey said of its wear was
+     * said before the work.
+     */
+    public static FloorSurvey lanesDull(FloorSurvey survey) {
+        FloorSurvey.Builder builder = survey.toBuilder();
+        for (Zone zone : survey.zones()) {
+            Damage wear = zone.kind().isTrodden()
+                    ? Damage.seen(DamageKind.WEAR, WearClass.DULL, new Share(100))
+                    : Damage.none(DamageKind.WEAR);
+            builder.replace(zone, zone.with(wear));
+        }
+        return builder.set(SurveyField.EXTENT, Extent.LANES_ALONE).build();
     }
 
     private static Zone changed(Zone zone, Map<EventKind, Set<String>> events) {
