@@ -27,7 +27,7 @@ import stoneprocess.core.tool.MachineClass;
  * part of the gloss. A grade clears the scratches of the one before in a number of passes of its own; older ones take it
  * many times as long. Pads close now and then, and films lie on the face. Invented, but for the model.
  */
-final class SimulatedFloor {
+final class SimulatedFloor implements WorkedFloor {
     private static final Parameters STANDARD = Parameters.standard();
     private static final double PAD_CLOSES = 0.08;
     private static final double FILM_LIES = 0.1;
@@ -95,12 +95,14 @@ final class SimulatedFloor {
     }
 
     /** Whether a grade clears the damage on a test area; what is left does not always show there. */
-    boolean clears(AbrasiveGrade grade) {
+    @Override
+    public boolean clears(AbrasiveGrade grade) {
         return ladder.indexOf(grade) <= needed || !damageShows;
     }
 
     /** Works some passes of a grade that usually takes {@code usual} of them. */
-    void work(AbrasiveGrade grade, int passes, double usual) {
+    @Override
+    public void work(AbrasiveGrade grade, int passes, double usual) {
         int rank = ladder.indexOf(grade);
         if (rank != last) {
             if (last >= 0 && last < rank) {
@@ -141,24 +143,29 @@ final class SimulatedFloor {
         });
     }
 
-    void dressPad() {
+    @Override
+    public void dressPad() {
         closed = false;
     }
 
-    void clean() {
+    @Override
+    public void clean() {
         film = false;
     }
 
-    boolean padClosed() {
+    @Override
+    public boolean padClosed() {
         return closed;
     }
 
-    boolean filmLies() {
+    @Override
+    public boolean filmLies() {
         return film;
     }
 
     /** What low-angle light shows on the clean, dry face. */
-    ScratchLook look() {
+    @Override
+    public ScratchLook look() {
         if (damaged && damageShows || !scratches.isEmpty() && scratches.first() < last - 1) {
             return ScratchLook.OLDER;
         }
@@ -166,7 +173,8 @@ final class SimulatedFloor {
     }
 
     /** A reading at 60 degrees on the clean, dry face, with the scatter that the model states. */
-    Gloss read() {
+    @Override
+    public Gloss read() {
         double single = Math.max(
                 STANDARD.get("gloss-reading.least-scatter", Gloss.class).gloss(),
                 percent("gloss-reading.scatter") * level);
@@ -175,12 +183,14 @@ final class SimulatedFloor {
     }
 
     /** True when the gloss is there and nothing that shows is left. */
-    boolean reaches(Gloss target) {
+    @Override
+    public boolean reaches(Gloss target) {
         return level >= target.gloss() && look() == ScratchLook.NONE;
     }
 
     /** Stone taken off so far, in millimetres. */
-    double removed() {
+    @Override
+    public double removed() {
         return removed;
     }
 }
