@@ -170,8 +170,8 @@ class FollowAgreesWithPlanTest {
         for (int seed = 0; drawn < MOST_DRAWN && restarts < RESTARTS; seed++) {
             drawn++;
             Optional<Followed> job = notCleared(new Random(seed));
-            List<PlannedStep> ahead =
-                    job.map(known -> known.next().ahead().steps(TrackKind.OPEN_FIELD)).orElse(List.of());
+            List<PlannedStep> ahead = job.map(known -> known.next().ahead().steps(TrackKind.OPEN_FIELD))
+                    .orElse(List.of());
             if (ahead.isEmpty() || job.orElseThrow().next().move() != Move.START_COARSER) {
                 continue;
             }
@@ -196,8 +196,7 @@ class FollowAgreesWithPlanTest {
             Floors.dull(10 + random.nextInt(90)),
             Floors.scratched(looks.get(random.nextInt(looks.size())), 5 + random.nextInt(90))
         };
-        FloorSurvey.Builder floor =
-                random.nextBoolean() ? Floors.calciteMarble(damages) : Floors.damaged(damages);
+        FloorSurvey.Builder floor = random.nextBoolean() ? Floors.calciteMarble(damages) : Floors.damaged(damages);
         Goal[] goals = {Goal.HONE, Goal.SATIN, Goal.SEMI_GLOSS, Goal.POLISH, Goal.HIGH_GLOSS};
         MachineClass machine = random.nextBoolean() ? MachineClass.SINGLE_DISC : MachineClass.PLANETARY;
         Recommendation plan = ADVISOR.recommend(floor.set(SurveyField.GOAL, goals[random.nextInt(goals.length)])
@@ -211,8 +210,7 @@ class FollowAgreesWithPlanTest {
         }
         JobLog log = new JobLog(
                 "drawn",
-                List.of(new Entry.Tried(
-                        new Moment(1, 480), field.get(0).grade(), TrialResult.NOT_CLEARED, false)));
+                List.of(new Entry.Tried(new Moment(1, 480), field.get(0).grade(), TrialResult.NOT_CLEARED, false)));
         return Optional.of(new Followed(plan, log, ADVISOR.followUp(plan, log)));
     }
 

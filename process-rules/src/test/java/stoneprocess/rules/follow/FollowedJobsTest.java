@@ -12,7 +12,6 @@ import java.util.Random;
 import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.gloss.Direction;
@@ -57,8 +56,7 @@ import stoneprocess.rules.Floors;
  */
 class FollowedJobsTest {
     private static final Advisor ADVISOR = Advisor.standard();
-    private static final int FEW = 96;
-    private static final int ALL = 1000;
+    private static final int JOBS = Boolean.getBoolean("audit.whole") ? 1000 : 96;
     private static final int MOST_HOLD_POINTS = 60;
     private static final int MOST_REPEATS = 10;
     private static final String ADVISED = "by the advice";
@@ -85,23 +83,7 @@ class FollowedJobsTest {
 
     @Test
     void the_advice_reaches_the_finish_oftener_than_naive_work_and_never_cuts_below_the_budget() {
-        holdsByTheModel(FEW);
-    }
-
-    @Test
-    void on_floors_of_another_law_too() {
-        holdsByAnotherLaw(FEW);
-    }
-
-    @Tag("slow")
-    @Test
-    void a_thousand_jobs_by_either_law() {
-        holdsByTheModel(ALL);
-        holdsByAnotherLaw(ALL);
-    }
-
-    private static void holdsByTheModel(int jobs) {
-        Map<String, List<Outcome>> outcomes = outcomes("by the model of progress", FollowedJobsTest::floor, jobs);
+        Map<String, List<Outcome>> outcomes = outcomes("by the model of progress", FollowedJobsTest::floor);
         List<Outcome> advised = outcomes.get(ADVISED);
         assertThat(advised).noneMatch(Outcome::belowBudget);
         assertThat(outcomes.get(START_OVER)).anyMatch(Outcome::belowBudget);
@@ -110,24 +92,24 @@ class FollowedJobsTest {
         assertThat(share(advised, End.SHORT)).isLessThan(share(outcomes.get(ADD_TWO), End.SHORT));
     }
 
-    private static void holdsByAnotherLaw(int jobs) {
-        Map<String, List<Outcome>> outcomes = outcomes("by another law", FollowedJobsTest::roughFloor, jobs);
+    @Test
+    void on_floors_of_another_law_too() {
+        Map<String, List<Outcome>> outcomes = outcomes("by another law", FollowedJobsTest::roughFloor);
         List<Outcome> advised = outcomes.get(ADVISED);
         assertThat(advised).noneMatch(Outcome::belowBudget);
-        assertThat(share(advised, End.REACHED)).isGreaterThan(share(outcomes.get(GO_ON), End.REACHED));
-        assertThat(share(advised, End.REACHED)).isGreaterThan(share(outcomes.get(REPEAT_LAST), End.REACHED));
+        assertThat(outcomes.get(START_OVER)).anyMatch(Outcome::belowBudget);
+        assertThat(share(advised, End.REACHED)).isGreaterThan(share(outcomes.get(GO_ON), End.REACHED) + 10);
+        assertThat(share(advised, End.REACHED)).isGreaterThan(share(outcomes.get(ADD_TWO), End.REACHED) + 5);
     }
 
-    private static Map<String, List<Outcome>> outcomes(String law, FloorMaker floors, int jobs) {
+    private static Map<String, List<Outcome>> outcomes(String law, FloorMaker floors) {
         Map<String, List<Outcome>> outcomes = new LinkedHashMap<>();
-        outcomes.put(ADVISED, all(jobs, job -> new Crew(plan(job), floors.of(plan(job), job), job % 2 == 0).work()));
-        outcomes.put(GO_ON, all(jobs, job -> naive(plan(job), floors.of(plan(job), job), 0, List.of())));
-        outcomes.put(ADD_TWO, all(jobs, job -> naive(plan(job), floors.of(plan(job), job), 2, List.of())));
-        outcomes.put(
-                REPEAT_LAST, all(jobs, job -> naive(plan(job), floors.of(plan(job), job), 0, lastGrade(plan(job)))));
-        outcomes.put(
-                START_OVER, all(jobs, job -> naive(plan(job), floors.of(plan(job), job), 0, wholeLadder(plan(job)))));
-        System.out.printf("| %d jobs %s | reached | asked | short | passes | repeats | below budget |%n", jobs, law);
+        outcomes.put(ADVISED, all(job -> new Crew(plan(job), floors.of(plan(job), job), job % 2 == 0).work()));
+        outcomes.put(GO_ON, all(job -> naive(plan(job), floors.of(plan(job), job), 0, List.of())));
+        outcomes.put(ADD_TWO, all(job -> naive(plan(job), floors.of(plan(job), job), 2, List.of())));
+        outcomes.put(REPEAT_LAST, all(job -> naive(plan(job), floors.of(plan(job), job), 0, lastGrade(plan(job)))));
+        outcomes.put(START_OVER, all(job -> naive(plan(job), floors.of(plan(job), job), 0, wholeLadder(plan(job)))));
+        System.out.printf("| %d jobs %s | reached | asked | short | passes | repeats | below budget |%n", JOBS, law);
         outcomes.forEach((name, all) -> System.out.printf(
                 Locale.ROOT,
                 "| %s | %.1f %% | %.1f %% | %.1f %% | %.1f | %.2f | %d |%n",
@@ -155,8 +137,8 @@ class FollowedJobsTest {
         return PLANS.get(job % PLANS.size());
     }
 
-    private static List<Outcome> all(int jobs, IntFunction<Outcome> strategy) {
-        return IntStream.range(0, jobs).parallel().mapToObj(strategy).toList();
+    private static List<Outcome> all(IntFunction<Outcome> strategy) {
+        return IntStream.range(0, JOBS).parallel().mapToObj(strategy).toList();
     }
 
     private static double share(List<Outcome> outcomes, End end) {

@@ -219,7 +219,8 @@ public final class FollowUps {
             return List.of();
         }
         if (move == Move.TOUCH_UP_LANES) {
-            boolean surveyed = survey.zones().stream().anyMatch(zone -> zone.kind().isTrodden());
+            boolean surveyed =
+                    survey.zones().stream().anyMatch(zone -> zone.kind().isTrodden());
             return track == TrackKind.OPEN_FIELD && surveyed
                     ? restart(move).map(List::of).orElse(List.of())
                     : List.of();
