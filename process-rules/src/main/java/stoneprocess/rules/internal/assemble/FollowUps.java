@@ -201,7 +201,11 @@ public final class FollowUps {
             pins.add(pinned(Topics.FIRST_CUT, subject, List.of(now.compareTo(before) > 0 ? now : before)));
         }
         pins.add(pinned(Topics.TEST_CUTS, Subject.FLOOR, plan.values(Topics.TEST_CUTS, Subject.FLOOR)));
-        FloorSurvey worn = move == Move.TOUCH_UP_LANES ? AfterEvents.lanesDull(survey) : survey;
+        boolean lanes = move == Move.TOUCH_UP_LANES;
+        if (lanes) {
+            pins.add(pinned(Topics.FINISH, Subject.FLOOR, plan.values(Topics.FINISH, Subject.FLOOR)));
+        }
+        FloorSurvey worn = lanes ? AfterEvents.lanesDull(survey) : survey;
         Situation rest = new Situation(worn, plan.parameters(), plan.sequence(), worked);
         Run run = Runner.run(engine, Program.RECOMMEND, rest, pins, order);
         return Assembler.assemble(run, rules, stamp);

@@ -49,7 +49,7 @@ record Ladder(List<AbrasiveGrade> grades, int start, int now) {
             case BACK_TO_START -> Optional.of(grades.get(start));
             case START_COARSER -> start > 0 ? Optional.of(grades.get(start - 1)) : Optional.empty();
             case MORE_PASSES, MEND_AND_REPEAT, LOOK_FIRST, RE_PLAN, STOP_AND_ASK -> at(now);
-            case TOUCH_UP_LANES -> at(grades.size() - 1);
+            case TOUCH_UP_LANES -> Optional.of(grades.get(grades.size() - 1));
             case EDGES_FIRST, GO_ON, ACCEPT -> at(now + 1);
         };
     }

@@ -39,6 +39,7 @@ import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.removal.Removal;
 import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.site.StepFigures;
@@ -76,6 +77,8 @@ import stoneprocess.rules.feature.ZoneCoverage;
 
 /** A job log read against the plan that it follows, as classes and figures. */
 public final class LogReview {
+    private static final double MINUTES_OF_A_DAY = 24 * 60;
+
     private final Recommendation plan;
     private final Logbook book;
     private final Looks looks;
@@ -352,9 +355,22 @@ public final class LogReview {
         return EnumSet.of(ran ? Presence.PRESENT : Presence.NONE);
     }
 
-    /** Whether people have walked on the floor since it was worked. */
+    /** In use again where no work is noted, or where somebody looks long after the last planned grit. */
     public FloorUse use() {
-        return book.holdPoint().isEmpty() ? FloorUse.IN_USE : FloorUse.UNDER_WORK;
+        return book.holdPoint().isEmpty() || lookedAtLongAfter() ? FloorUse.IN_USE : FloorUse.UNDER_WORK;
+    }
+
+    private boolean lookedAtLongAfter() {
+        double days = parameters().get("follow.in-use-after", TimeSpan.class).minutes() / MINUTES_OF_A_DAY;
+        int worked = lastDay(Entry.Worked.class);
+        return stage() == JobStage.LAST_GRADE && lastDay(Entry.Looked.class) - worked >= days;
+    }
+
+    private <E extends Entry> int lastDay(Class<E> kind) {
+        return book.entries(kind).stream()
+                .mapToInt(noted -> noted.entry().at().day())
+                .max()
+                .orElse(0);
     }
 
     /** The scratches that showed at the end of the grit before the one in work. */
