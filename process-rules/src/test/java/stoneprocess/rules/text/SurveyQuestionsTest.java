@@ -72,7 +72,9 @@ class SurveyQuestionsTest {
             String survey = "{\"format\": \"floor-survey/2\", \"title\": \"Net loft\", \"" + example.group(1)
                     + "\": {\"" + example.group(2) + "\": " + example.group(3) + "}}";
             SurveyField<?> field = SurveyField.named(example.group(1) + "." + example.group(2));
-            assertThat(Json.SURVEY.read(survey).answer(field).isKnown()).as(survey).isTrue();
+            assertThat(Json.SURVEY.read(survey).answer(field).isKnown())
+                    .as(survey)
+                    .isTrue();
             read++;
         }
         assertThat(read).isEqualTo((int) SurveyField.all().stream()
