@@ -7,6 +7,12 @@ public enum Sounding implements Term {
     /** Full sound, nothing moves. */
     SOUND,
 
+    /** A few pieces sound hollow, nothing moves; at most one piece of the floor in twenty, all others are sound. */
+    FEW_HOLLOW,
+
+    /** A few pieces rock or move; at most one piece of the floor in twenty, all others are firm. */
+    FEW_LOOSE,
+
     /** Hollow in places, nothing moves. */
     HOLLOW,
 

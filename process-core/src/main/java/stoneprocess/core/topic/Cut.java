@@ -23,6 +23,8 @@ public enum Cut implements Term {
     COARSE_HONE(Bond.RESIN, 100),
     /** Resin 50. */
     FINE_GRIND(Bond.RESIN, 50),
+    /** Metal 100. */
+    LIGHT_GRIND(Bond.METAL, 100),
     /** Metal 50. */
     GRIND(Bond.METAL, 50),
     /** Metal 30. */

@@ -10,6 +10,9 @@ public enum Task implements Term {
     /** A specialist cleans it dry and by hand. */
     CALL_SPECIALIST,
 
+    /** Keep people from tripping over what rocks or stands proud, from today until it is mended. */
+    BAR_TRIPS,
+
     /** Agree the work with the conservator or the owner's officer. */
     CONSULT_CONSERVATOR,
 

@@ -107,7 +107,11 @@ class EveryRuleTest {
                 .containsExactly(new TapSound(Set.of(Sounding.LOOSE)), new TapSound(Set.of(Sounding.values())));
         assertThat(report.neighbours())
                 .extracting(RuleReport.Neighbour::fact)
-                .containsExactly(new TapSound(Set.of(Sounding.SOUND)), new TapSound(Set.of(Sounding.HOLLOW)));
+                .containsExactly(
+                        new TapSound(Set.of(Sounding.SOUND)),
+                        new TapSound(Set.of(Sounding.FEW_HOLLOW)),
+                        new TapSound(Set.of(Sounding.FEW_LOOSE)),
+                        new TapSound(Set.of(Sounding.HOLLOW)));
     }
 
     @Test

@@ -55,7 +55,8 @@ class RulebookPageTest {
                 .contains("*Then* requires: resin 200 or coarser.\n")
                 .contains("Practice differs. Some start every worn floor at 50");
         assertThat(RulebookPage.part(Texts.english(), RULEBASE, "CUT-024"))
-                .contains("*When* written consent of conservator or officer: no, or not known;"
+                .contains("*When* surface of the concrete or terrazzo: ground before, or not known;"
+                        + " written consent of conservator or officer: no, or not known;"
                         + " historic fabric: yes, or not known.\n")
                 .contains("*Then* rules out: resin 200 and coarser.\n");
         assertThat(RulebookPage.part(Texts.english(), RULEBASE, "SUR-001"))

@@ -36,7 +36,7 @@ import stoneprocess.rules.internal.meaning.RuleReach;
  * The changes of a survey that a search tries, one for each class that the rules can tell apart.
  *
  * <ul>
- *   <li>A choice: every other constant; but a loose piece never becomes a hollow one, since relaying makes it sound.
+ *   <li>A choice: every other constant; but loose pieces become nothing but sound, since that is what relaying makes them.
  *   <li>A measured value: for each other class that the facts read from it can take while the other answers stay, the
  *       nearest value in it, which is a limit of the scale or lies next to one; for a value that was not known, the value
  *       next to the limit. Where another unknown answer hides the class, both ends of what the field accepts.
@@ -111,14 +111,18 @@ final class Candidates {
     private static List<Change> choices(SurveyField<?> field, Optional<Object> from, Enum<?>[] constants) {
         List<Change> changes = new ArrayList<>();
         for (Enum<?> to : constants) {
-            boolean loosened = from.equals(Optional.of(Sounding.LOOSE)) && to == Sounding.HOLLOW;
-            if (!from.equals(Optional.of(to)) && !loosened) {
+            boolean stillBad = isLoose(from) && to != Sounding.SOUND;
+            if (!from.equals(Optional.of(to)) && !stillBad) {
                 int steps = from.map(before -> Math.abs(((Enum<?>) before).ordinal() - to.ordinal()))
                         .orElse(1);
                 changes.add(new Change.OfAnswer(field, from, to, steps));
             }
         }
         return changes;
+    }
+
+    private static boolean isLoose(Optional<Object> from) {
+        return from.equals(Optional.of(Sounding.LOOSE)) || from.equals(Optional.of(Sounding.FEW_LOOSE));
     }
 
     private static List<Change> names(SurveyField<?> field, Optional<Object> from) {

@@ -138,7 +138,7 @@ class ExplanationTest {
                 .extracting(SilentRule::nearest)
                 .isEqualTo(new Unmet(
                         "TapSound",
-                        List.of("sound", "hollow", "loose"),
+                        List.of("sound", "few-hollow", "few-loose", "hollow", "loose"),
                         List.of("loose"),
                         0,
                         List.of("build-up.sounding"),

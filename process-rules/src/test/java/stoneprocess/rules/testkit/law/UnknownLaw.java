@@ -45,7 +45,9 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  * <p>Concrete is the one floor on which a start too fine is the graver error: it burnishes cement paste that was never
  * taken off, and a whole slab gives more than enough thickness (Concrete Construction, Brush Up on Polished Concrete:
  * resin from 60 to 80 up). Where nobody knows whether it was ground, a start at resin 100, no coarser, and the densifier
- * that goes with it do not count as bolder.
+ * that goes with it do not count as bolder. A slab whose cement face was never ground is no veneer, no tile on boards and no
+ * old pavement as long as nobody says so: how thick or old it is, how it sounds and on what it lies does not have to be
+ * known before metal opens it on trial.
  *
  * <p>A densifier and a sealer belong to a finish: they are compared where the same finish is decided, and not where no grits
  * are decided for the open field, as at an impasse.
@@ -54,6 +56,11 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  */
 record UnknownLaw(int answers) implements Law.Check {
     private static final String ID = "unknown-is-never-bolder";
+    private static final Set<String> TAKEN_FOR_GRANTED_OF_A_SLAB = Set.of(
+            SurveyField.THICKNESS.name(),
+            SurveyField.SOUNDING.name(),
+            SurveyField.BED.name(),
+            SurveyField.HISTORIC.name());
     private static final Set<Topic<?>> FOLLOWS_A_CUT = Set.of(Topics.DENSIFIER, Topics.SEALER);
 
     @Override
@@ -106,7 +113,8 @@ record UnknownLaw(int answers) implements Law.Check {
         boolean forgotStone = contradicted(known) && !contradicted(unknown);
         boolean forgotSurface = contradictory(known) && !contradictory(unknown);
         boolean forgotLanes = known.survey().isLanesAlone() && !unknown.survey().isLanesAlone();
-        if (forgotStone || forgotSurface || forgotLanes) {
+        boolean slab = TAKEN_FOR_GRANTED_OF_A_SLAB.contains(forgotten) && neverGround(unknown);
+        if (forgotStone || forgotSurface || forgotLanes || slab) {
             return violations;
         }
         for (Outcome outcome : unknown.outcomes()) {
@@ -162,6 +170,15 @@ record UnknownLaw(int answers) implements Law.Check {
                 !unknown.survey().answer(SurveyField.CEMENT_SURFACE).isKnown();
         boolean coarseResin = topic == Topics.FIRST_CUT && less.value() == Cut.COARSE_HONE;
         return concrete && surfaceOpen && (coarseResin || topic == Topics.DENSIFIER);
+    }
+
+    private static boolean neverGround(Recommendation recommendation) {
+        return recommendation
+                .survey()
+                .answer(SurveyField.CEMENT_SURFACE)
+                .value()
+                .filter(surface -> surface != CementSurface.GROUND)
+                .isPresent();
     }
 
     private static int rank(Topic<?> topic, Decision<?> decision) {
