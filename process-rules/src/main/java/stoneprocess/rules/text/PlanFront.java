@@ -13,6 +13,7 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Subject;
@@ -85,15 +86,15 @@ record PlanFront(Draft draft, Recommendation recommendation) {
                 .with("grits", grits);
     }
 
-    /** A floor that is only to be better keeps its finish, and is promised no more than a gain. */
+    /** A floor that is only to be better keeps its finish; a wish that nobody named or read off the sample is told as open. */
     private Wording aim(Finish finish) {
-        return recommendation
-                .survey()
-                .answer(SurveyField.GOAL)
-                .value()
-                .filter(goal -> goal == Goal.JUST_BETTER)
-                .<Wording>map(Wording::of)
-                .orElseGet(() -> Wording.of(finish));
+        FloorSurvey survey = recommendation.survey();
+        Optional<Goal> goal = survey.answer(SurveyField.GOAL).value();
+        boolean read = survey.answer(SurveyField.GOAL_GLOSS).isKnown();
+        if (goal.isEmpty() || goal.get() == Goal.MATCH_SAMPLE && !read) {
+            return phrase("summary.finish-open").with("finish", Wording.of(finish));
+        }
+        return goal.get() == Goal.JUST_BETTER ? Wording.of(goal.get()) : Wording.of(finish);
     }
 
     private void ask() {
