@@ -234,9 +234,7 @@ class EightFloorsTest {
             assertThat(fact.mayBe()).containsExactly("loose");
             assertThat(fact.fields()).containsExactly("build-up.sounding");
         });
-        assertThat(answer.counterOffers())
-                .extracting(CounterOffer::kind)
-                .containsExactly(OfferKind.LIFT_AND_RELAY, OfferKind.LEAVE_IT);
+        assertThat(answer.counterOffers()).extracting(CounterOffer::kind).containsExactly(OfferKind.LIFT_AND_RELAY);
         assertThat(answer.values(Topics.FIRST_CUT, Subject.OPEN_FIELD)).isEmpty();
     }
 

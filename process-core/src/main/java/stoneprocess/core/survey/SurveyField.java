@@ -120,6 +120,9 @@ public final class SurveyField<T> {
     public static final SurveyField<TreatedAgo> TREATED_AGO = choice(
                     "history.treated-ago", TreatedAgo.class, HowFound.ASK, ChangedBy.NOBODY)
             .as("LastTreatedAgo");
+    public static final SurveyField<Cleaner> CLEANER = choice(
+                    "history.cleaner", Cleaner.class, HowFound.ASK, ChangedBy.NOBODY)
+            .as("CleanedWith");
 
     public static final SurveyField<OriginalFinish> ORIGINAL_FINISH = choice(
                     "history.original-finish", OriginalFinish.class, HowFound.LOOK, ChangedBy.NOBODY)

@@ -7,6 +7,9 @@ public enum Task implements Term {
     /** Stop, keep off, and have the layer or the stone sampled by a licensed person. */
     STOP_AND_SAMPLE,
 
+    /** Stop the cleaner that attacks the floor. */
+    STOP_CLEANER,
+
     /** A specialist cleans it dry and by hand. */
     CALL_SPECIALIST,
 
@@ -16,8 +19,20 @@ public enum Task implements Term {
     /** Agree the work with the conservator or the owner's officer. */
     CONSULT_CONSERVATOR,
 
+    /** Try stripping and cleaning alone on a spot. */
+    CLEANING_TRIAL,
+
+    /** The trials of terrazzo in their order, each written down. */
+    TERRAZZO_TRIALS,
+
     /** Have an engineer confirm what the floor carries. */
     CONFIRM_FLOOR_LOAD,
+
+    /** Find where moisture and salts come from. */
+    FIND_MOISTURE,
+
+    /** Remove salts dry. */
+    DRY_CLEAN_SALTS,
 
     /** Test the stone on hidden spots until two tests agree. */
     TEST_STONE,
@@ -27,12 +42,6 @@ public enum Task implements Term {
 
     /** Get the data sheet of the agglomerate: binder, silica, heat. */
     DATA_SHEET,
-
-    /** Try stripping and cleaning alone on a spot. */
-    CLEANING_TRIAL,
-
-    /** The trials of terrazzo in their order, each written down. */
-    TERRAZZO_TRIALS,
 
     /** Try densifier on the test area: how much the slab takes, and whether it hardens. */
     TRY_DENSIFIER,
@@ -90,12 +99,6 @@ public enum Task implements Term {
 
     /** Remove a urethane or epoxy film as its trial showed. */
     REMOVE_FILM,
-
-    /** Find where moisture and salts come from. */
-    FIND_MOISTURE,
-
-    /** Remove salts dry. */
-    DRY_CLEAN_SALTS,
 
     /** Let the floor dry to its reference. */
     LET_DRY,

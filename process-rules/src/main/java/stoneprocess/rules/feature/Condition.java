@@ -3,6 +3,7 @@ package stoneprocess.rules.feature;
 import java.util.Set;
 import stoneprocess.core.survey.AgeClass;
 import stoneprocess.core.survey.CementSurface;
+import stoneprocess.core.survey.Cleaner;
 import stoneprocess.core.survey.CleaningTrial;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.CrackHarm;
@@ -54,6 +55,13 @@ public final class Condition {
     /** How the floor was finished when it was laid. */
     public record OriginallyFinished(Set<OriginalFinish> mayBe) implements Feature<OriginalFinish> {
         public OriginallyFinished {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** What it is cleaned with. */
+    public record CleanedWith(Set<Cleaner> mayBe) implements Feature<Cleaner> {
+        public CleanedWith {
             mayBe = Classes.copy(mayBe);
         }
     }

@@ -24,6 +24,7 @@ import stoneprocess.core.survey.Access;
 import stoneprocess.core.survey.AcidDrop;
 import stoneprocess.core.survey.Backing;
 import stoneprocess.core.survey.Bed;
+import stoneprocess.core.survey.Cleaner;
 import stoneprocess.core.survey.CleaningTrial;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Damage;
@@ -96,6 +97,7 @@ public final class Unremarkable {
                 .set(SurveyField.CLEANING_TRIAL, CleaningTrial.NOT_ENOUGH)
                 .set(SurveyField.LAST_TREATMENT, LastTreatment.DIAMOND)
                 .set(SurveyField.TREATED_AGO, TreatedAgo.LONGER)
+                .set(SurveyField.CLEANER, Cleaner.NEUTRAL)
                 .set(SurveyField.ORIGINAL_FINISH, OriginalFinish.POLISHED)
                 .set(SurveyField.AREA, Area.of(60, Unit.SQUARE_METRE))
                 .set(SurveyField.SETTING, Setting.INDOORS)

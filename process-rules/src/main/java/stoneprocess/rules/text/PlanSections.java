@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import stoneprocess.core.decision.Decision;
+import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.LaneStart;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
@@ -25,6 +27,7 @@ import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.FinishTask;
 import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Sealer;
+import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.TestArea;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -47,7 +50,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
             sections.cuts();
         }
         sections.list("slurry.heading", Topics.SLURRY, plan.slurry());
-        sections.finishing();
+        sections.finishing(recommendation);
         sections.list("upkeep.heading", Topics.UPKEEP, plan.upkeep());
         totals.words().ifPresent(line -> {
             draft.section("totals.heading").paragraph(line);
@@ -141,7 +144,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
                 .list("notes.heading", sometimes, Function.identity());
     }
 
-    private void finishing() {
+    private void finishing(Recommendation recommendation) {
         draft.section(words.phrase("finishing.heading"));
         if (plan.polishingAgent() != PolishingAgent.NONE) {
             last(words.ofFloor(Topics.POLISHING_AGENT, plan.polishingAgent()));
@@ -149,12 +152,28 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         finishTasks(task -> task.compareTo(FinishTask.MEASURE_SLIP) < 0);
         boolean later = plan.finishTasks().contains(FinishTask.SEAL_LATER);
         if (!later) {
-            last(words.ofFloor(Topics.SEALER, plan.sealer()));
+            last(isSealerOpen(recommendation) ? openSealer() : words.ofFloor(Topics.SEALER, plan.sealer()));
         }
         if (!later && plan.sealer() == Sealer.IMPREGNATOR) {
             last(Wording.of(plan.sealer(), "check"));
         }
         finishTasks(task -> task.compareTo(FinishTask.MEASURE_SLIP) >= 0);
+    }
+
+    /** Nothing that is known speaks against a sealer; only what nobody answered does. */
+    private boolean isSealerOpen(Recommendation recommendation) {
+        List<Reason> reasons = recommendation
+                .decision(Topics.SEALER, Subject.FLOOR)
+                .map(Decision::won)
+                .orElse(List.of());
+        return plan.sealer() == Sealer.NONE
+                && !reasons.isEmpty()
+                && reasons.stream().noneMatch(Reason::certain);
+    }
+
+    private Wording openSealer() {
+        return PlanWords.stating(
+                StatedValue.ofFloor(Topics.SEALER, plan.sealer().key()), phrase("finishing.sealer-open"));
     }
 
     /** What is measured and handed over is the sealed floor. */

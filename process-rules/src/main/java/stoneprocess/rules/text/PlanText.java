@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import stoneprocess.core.answer.Hold;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
@@ -85,10 +86,16 @@ public final class PlanText {
     private void refusals(Draft draft, Recommendation recommendation) {
         if (recommendation.status() == Status.REFUSED) {
             List<String> refused = RuleWords.rules(recommendation.refusals());
-            List<String> besides = Hold.of(recommendation, cards::card).stream()
-                    .filter(hold ->
-                            hold.topic() == Topics.VERDICT && hold.reason().certain())
-                    .map(hold -> hold.reason().rule())
+            Stream<Reason> holds = Hold.of(recommendation, cards::card).stream()
+                    .filter(hold -> hold.topic() == Topics.VERDICT)
+                    .map(Hold::reason);
+            Stream<Reason> wish = recommendation.impasses().stream()
+                    .filter(impasse -> impasse.topic() == Topics.FINISH)
+                    .flatMap(impasse -> impasse.vetoes().stream());
+            List<String> besides = Stream.concat(holds, wish)
+                    .filter(Reason::certain)
+                    .map(Reason::rule)
+                    .distinct()
                     .filter(rule -> !refused.contains(rule))
                     .toList();
             draft.section("refusal.heading")

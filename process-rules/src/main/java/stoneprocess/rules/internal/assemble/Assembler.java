@@ -30,6 +30,7 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.DividerStrips;
+import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
@@ -162,7 +163,15 @@ public final class Assembler {
     /** Ways out of a refusal, of what holds the floor for certain, of what the owner is to accept, and of each impasse. */
     private List<CounterOffer<?>> offers(Status status, List<Impasse<?>> impasses) {
         if (status == Status.REFUSED) {
-            return fitting(CounterOffers.of(verdictReasons(), this::card));
+            List<CounterOffer<?>> offers = new ArrayList<>(CounterOffers.of(verdictReasons(), this::card));
+            run.outcomes().stream()
+                    .filter(outcome -> outcome.topic() == Topics.FINISH && stoneIsKnown())
+                    .flatMap(outcome -> outcome.stuck().stream())
+                    .flatMap(impasse -> CounterOffers.of(impasse, this::card, finestOnHand()).stream())
+                    .filter(offer -> offer.kind() == OfferKind.LOWER_FINISH)
+                    .findFirst()
+                    .ifPresent(offers::add);
+            return fitting(offers);
         }
         List<CounterOffer<?>> offers = new ArrayList<>();
         if (status == Status.PROVISIONAL) {
@@ -196,10 +205,17 @@ public final class Assembler {
         }
         List<Family> possible = situation.values(Topics.STONE);
         boolean poured = !possible.isEmpty() && pouredKinds.containsAll(possible);
-        return offers.stream()
+        boolean trips = situation.survey().answer(SurveyField.SOUNDING).value().equals(Optional.of(Sounding.LOOSE));
+        List<CounterOffer<?>> fitting = offers.stream()
                 .filter(offer ->
                         !poured || offer.kind() != OfferKind.LIFT_AND_RELAY && offer.kind() != OfferKind.REPLACE_PIECES)
                 .toList();
+        // A piece that rocks under people is not left as it is where anything else can be done.
+        return !trips || fitting.size() < 2
+                ? fitting
+                : fitting.stream()
+                        .filter(offer -> offer.kind() != OfferKind.LEAVE_IT)
+                        .toList();
     }
 
     /** False where name and tests contradict each other: the stone is tested again before a wish is given up for it. */

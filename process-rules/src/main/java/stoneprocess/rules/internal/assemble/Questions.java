@@ -38,8 +38,10 @@ import stoneprocess.rules.internal.run.Run;
 /**
  * What nobody knows yet and the rules asked for. A rule took the cautious reading when it matched a fact that is not
  * known; a rule is waiting when only a fact that is not known keeps it from firing, and no rule waits to tell what a
- * stone is that is known already. What could stop the work comes first, then what holds it, of these what needs no
- * laboratory, then the earlier stages, then what touches more topics.
+ * stone is that is known already. What could stop the work comes first, then what holds it, then what decides how the
+ * floor is cut; of these what needs no laboratory, then the earlier stages, then what touches more topics. A refused
+ * floor is asked only what could lift or deepen the refusal, and what holds it and is a hazard besides or tells the
+ * stone; a stone refused for its fibres is neither scraped nor scratched to find out more.
  */
 final class Questions {
     private static final double SHARE_OF_NOTHING = 0.01;
@@ -47,6 +49,9 @@ final class Questions {
     /** What is asked again, on a scraped spot, where name and tests contradict each other. */
     private static final Set<String> CONTRADICTED =
             Set.of(SurveyField.STONE_NAME.name(), SurveyField.ACID_DROP.name(), SurveyField.SCRIBER.name());
+
+    /** Tests that break the surface. */
+    private static final Set<String> SCRAPES = Set.of(SurveyField.ACID_DROP.name(), SurveyField.SCRIBER.name());
 
     private static final Set<String> OF_THE_LABORATORY = SurveyField.all().stream()
             .filter(field -> field.howFound() == HowFound.LABORATORY)
@@ -66,8 +71,8 @@ final class Questions {
             firstStage = Math.min(firstStage, topic.stage().ordinal());
         }
 
-        boolean bearsOnRefusal() {
-            return stops || holds || topics.contains(Topics.STONE) || topics.contains(Topics.WARNINGS);
+        boolean bearsOnRefusal(String field) {
+            return stops || holds && (topics.contains(Topics.WARNINGS) || field.startsWith("stone."));
         }
     }
 
@@ -263,7 +268,8 @@ final class Questions {
         boolean refused = run.situation().values(Topics.VERDICT).contains(Verdict.REFUSE);
         return drafts.entrySet().stream()
                 .filter(entry -> !entry.getValue().topics.isEmpty())
-                .filter(entry -> !refused || entry.getValue().bearsOnRefusal())
+                .filter(entry -> !refused || entry.getValue().bearsOnRefusal(entry.getKey()))
+                .filter(entry -> !(SCRAPES.contains(entry.getKey()) && refusedForFibres()))
                 .sorted(order)
                 .map(entry -> new Question(
                         entry.getKey(),
@@ -271,6 +277,15 @@ final class Questions {
                         List.copyOf(entry.getValue().waiting),
                         inTableOrder(entry.getValue().topics)))
                 .toList();
+    }
+
+    /** True where the stone is refused for certain because it may hold fibres. */
+    private boolean refusedForFibres() {
+        return run.situation().decision(Topics.VERDICT, Subject.FLOOR).stream()
+                .flatMap(decision -> decision.won().stream())
+                .filter(reason -> reason.certain() && reason.values().contains(Verdict.REFUSE))
+                .flatMap(reason -> reason.facts().stream())
+                .anyMatch(fact -> fact.fields().contains(SurveyField.LABORATORY.name()));
     }
 
     private static List<Topic<?>> inTableOrder(Set<Topic<?>> topics) {

@@ -86,7 +86,7 @@ final class StoneClasses {
     /**
      * Neither name nor acid nor microscope clears a green natural stone, only its hardness does: serpentine is softer than
      * steel. Needles and silky veins make any natural stone suspect, and so do fibres found. A ground of unknown colour
-     * may be green.
+     * may be green. Green chips of terrazzo are often serpentine.
      */
     static Set<FibreRisk> fibres(Situation situation) {
         Set<FibreRisk> byKind = Traits.across(families(situation), FibreRisk.class, Traits::fibres);
@@ -98,11 +98,13 @@ final class StoneClasses {
         boolean natural = families(situation).stream()
                 .anyMatch(family ->
                         family == Family.BRECCIA || Traits.of(family).body().contains(Body.STONE));
+        boolean chips = families(situation).contains(Family.CEMENT_TERRAZZO)
+                || families(situation).contains(Family.RESIN_TERRAZZO);
         EnumSet<FibreRisk> risks = EnumSet.noneOf(FibreRisk.class);
         for (StoneColour colour : situation.answer(SurveyField.COLOUR, StoneColour.class)) {
             boolean suspect = found && byKind.contains(FibreRisk.POSSIBLE)
                     || natural && colour == StoneColour.FIBROUS
-                    || natural && colour == StoneColour.GREEN && !provenHard;
+                    || (natural || chips) && colour == StoneColour.GREEN && !provenHard;
             risks.addAll(suspect ? EnumSet.of(FibreRisk.POSSIBLE) : byKind);
         }
         return risks;

@@ -1,0 +1,18 @@
+package stoneprocess.core.survey;
+
+import stoneprocess.core.term.Term;
+
+/** What a floor is cleaned with day by day; where several are used, the harshest. */
+public enum Cleaner implements Term {
+    /** Water, or a neutral cleaner. */
+    NEUTRAL,
+
+    /** A strong alkali, such as a degreaser. */
+    ALKALINE,
+
+    /** Something that smells of ammonia. */
+    AMMONIA,
+
+    /** An acid: vinegar, descaler, cement remover. */
+    ACID
+}
