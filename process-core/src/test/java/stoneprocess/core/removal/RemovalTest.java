@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Locale;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -63,6 +65,36 @@ class RemovalTest {
                 .isEqualTo(Range.of(4, 8));
         assertThat(MARBLE.passes(depth(0), grade("resin-800"), MachineClass.SINGLE_DISC, USUAL))
                 .isEqualTo(Range.of(1, 1));
+    }
+
+    /**
+     * From memory: granite takes two to three times the hours of marble. A depth that both have to lose, such as lippage,
+     * takes three times the passes; the scratches of the grit before, which are shallower in granite, half as many again.
+     */
+    @Test
+    void granite_takes_three_times_the_passes_for_one_depth_and_half_as_many_again_for_its_own_scratches() {
+        for (String key : List.of("metal-50", "resin-100", "resin-800")) {
+            assertThat(middle(GRANITE.passes(depth(0.5), grade(key), MachineClass.SINGLE_DISC, USUAL))
+                            / middle(MARBLE.passes(depth(0.5), grade(key), MachineClass.SINGLE_DISC, USUAL)))
+                    .isBetween(2.0, 3.2);
+        }
+        List<String> ladder = List.of("resin-100", "resin-200", "resin-400", "resin-800", "resin-1500", "resin-3000");
+        double ratio = passes(GRANITE, ladder) / passes(MARBLE, ladder);
+        System.out.printf(Locale.ROOT, "passes of granite over marble, each grit after the one before: %.2f%n", ratio);
+        assertThat(ratio).isBetween(1.3, 1.7);
+    }
+
+    private static double passes(Removal stone, List<String> ladder) {
+        double passes = 0;
+        for (int i = 1; i < ladder.size(); i++) {
+            Length left = stone.leaves(grade(ladder.get(i - 1)));
+            passes += middle(stone.passes(Range.of(left, left), grade(ladder.get(i)), MachineClass.SINGLE_DISC, USUAL));
+        }
+        return passes;
+    }
+
+    private static double middle(Range<Integer> passes) {
+        return (passes.low() + passes.high()) / 2.0;
     }
 
     /** Common practice, no source: on hard floors crews count 8 to 10 passes with each later grit. */
