@@ -178,7 +178,7 @@ final class FactTable {
                 StoneTraits.RemovalBudget.class,
                 RemovalClasses::budget,
                 stone.withFields(SurveyField.THICKNESS.name())
-                        .behind(damage(DamageKind.SCRATCHES), damage(DamageKind.LIPPAGE)));
+                        .behind(damage(DamageKind.SCRATCHES), damage(DamageKind.LIPPAGE), SurveyField.EXTENT.name()));
     }
 
     private static void decisions() {
@@ -192,14 +192,25 @@ final class FactTable {
                 MachineClasses::quicker,
                 Origin.decisions(Topics.GRIT_PATH, Topics.METAL_METHOD, Topics.STONE)
                         .withFields(names(SurveyField.AREA, SurveyField.SCRIBER))
-                        .behind(damage(DamageKind.SCRATCHES), damage(DamageKind.LIPPAGE), damage(DamageKind.WAVINESS)));
+                        .behind(
+                                damage(DamageKind.SCRATCHES),
+                                damage(DamageKind.LIPPAGE),
+                                damage(DamageKind.WAVINESS),
+                                SurveyField.EXTENT.name()));
         line(
                 Decided.DeadlineKept.class,
                 MachineClasses::deadlineFit,
                 Origin.decisions(
                                 Topics.GRIT_PATH, Topics.METAL_METHOD, Topics.MACHINE, Topics.PREPARATION, Topics.STONE)
                         .withFields(names(SurveyField.DEADLINE, SurveyField.CREW, SurveyField.SHIFT, SurveyField.AREA))
-                        .behind(names(SurveyField.LAID_AGO, SurveyField.FILLED_AGO, SurveyField.SCRIBER)));
+                        .behind(
+                                SurveyField.LAID_AGO.name(),
+                                SurveyField.FILLED_AGO.name(),
+                                SurveyField.SCRIBER.name(),
+                                damage(DamageKind.SCRATCHES),
+                                damage(DamageKind.LIPPAGE),
+                                damage(DamageKind.WAVINESS),
+                                SurveyField.EXTENT.name()));
         decided(Decided.Sealing.class, Topics.SEALER);
     }
 
@@ -256,7 +267,11 @@ final class FactTable {
     private static <E extends Enum<E> & Term, F extends Feature<E>> void damage(
             Class<F> type, DamageKind kind, Weighing<E> weighing) {
         FeatureRecord<E, F> feature = FeatureRecord.of(type, Set.class);
-        line(type, situation -> weighing.classes(situation, kind, feature.classes()), Origin.fields(damage(kind)));
+        // Whether lanes alone are worked decides which zones are weighed.
+        line(
+                type,
+                situation -> weighing.classes(situation, kind, feature.classes()),
+                Origin.fields(damage(kind)).behind(SurveyField.EXTENT.name()));
     }
 
     private static <E extends Enum<E> & Term, F extends Feature<E>> void trait(
