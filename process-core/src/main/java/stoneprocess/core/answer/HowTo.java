@@ -9,7 +9,8 @@ import stoneprocess.core.topic.Topic;
 
 /**
  * How a floor would get a value that was asked for: the smallest changes of its survey. Smallest are the fewest changes,
- * then the fewest class steps; all that tie are listed in the order of the survey form.
+ * then the fewest class steps; all that tie are listed in the order of the survey form. Of zones that are alike in all but
+ * their names the first stands for all, and the first two where two zones have to change.
  *
  * @param topic the topic
  * @param subject what it is decided for
@@ -34,7 +35,7 @@ public record HowTo(
         ways = List.copyOf(ways);
         int least = kind == WayKind.ALREADY ? 0 : 1;
         int most = kind == WayKind.ALREADY ? 0 : 2;
-        boolean fits = (kind == WayKind.NONE_WITHIN_TWO) == ways.isEmpty()
+        boolean fits = kind.isNone() == ways.isEmpty()
                 && ways.stream()
                         .allMatch(way ->
                                 way.changes().size() >= least && way.changes().size() <= most);

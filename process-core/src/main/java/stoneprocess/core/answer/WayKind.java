@@ -10,6 +10,22 @@ public enum WayKind implements Term {
     /** One or two changes give it. */
     FOUND,
 
+    /** Some changes give it; the search ended before all were tried, so that smaller ones and others may give it too. */
+    FOUND_SO_FAR,
+
     /** No one or two changes of those that were searched give it. */
-    NONE_WITHIN_TWO
+    NONE_WITHIN_TWO,
+
+    /** None of those that were tried gives it; the search ended before all were tried. */
+    NONE_SO_FAR;
+
+    /** True when changes were found that give it. */
+    public boolean isFound() {
+        return this == FOUND || this == FOUND_SO_FAR;
+    }
+
+    /** True when no changes were found. */
+    public boolean isNone() {
+        return this == NONE_WITHIN_TWO || this == NONE_SO_FAR;
+    }
 }

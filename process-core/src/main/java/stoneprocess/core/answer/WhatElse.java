@@ -11,9 +11,11 @@ import stoneprocess.core.topic.Topic;
  * that can change more topics first, then in the order of the survey form. What can change nothing is left out.
  *
  * @param open what is not known
+ * @param untried names of what the search did not try in full before it ended; it may change more topics than are told. None
+ *     in a whole answer
  * @param rulebase the rules that were asked
  */
-public record WhatElse(List<Open> open, RulebaseStamp rulebase) {
+public record WhatElse(List<Open> open, List<String> untried, RulebaseStamp rulebase) {
     /** Version of the JSON form. */
     public static final String FORMAT = "what-else/1";
 
@@ -32,7 +34,8 @@ public record WhatElse(List<Open> open, RulebaseStamp rulebase) {
     }
 
     public WhatElse {
-        Refuse.nulls(WhatElse.class, open, rulebase);
+        Refuse.nulls(WhatElse.class, open, untried, rulebase);
         open = List.copyOf(open);
+        untried = List.copyOf(untried);
     }
 }

@@ -13,6 +13,7 @@ import stoneprocess.core.answer.Comparison;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.MatterDifference;
 import stoneprocess.core.answer.Side;
+import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.answer.WhyNotKind;
 import stoneprocess.core.audit.AuditFinding;
@@ -104,6 +105,7 @@ final class Details {
                 .otherwise("exclusions", List.of());
         of(Price.Lines.class).derived("net").derived("total");
 
+        of(WhatElse.class).otherwise("untried", List.of());
         of(Change.class).tag("change");
         of(Change.OfAnswer.class)
                 .whole("classSteps", 1)

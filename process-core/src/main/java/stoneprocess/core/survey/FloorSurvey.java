@@ -30,6 +30,9 @@ public final class FloorSurvey {
     /** Versions of the survey's JSON form that are read. A later one adds fields and words; it takes none away. */
     public static final List<String> READ_FORMATS = List.of(FORMAT, "floor-survey/1");
 
+    /** The most zones of one survey. A floor of more is several floors, each with a survey of its own. */
+    public static final int MOST_ZONES = 100;
+
     private final String title;
     private final Map<SurveyField<?>, Object> known;
     private final List<Zone> zones;
@@ -123,6 +126,12 @@ public final class FloorSurvey {
 
     /** Facts that cannot hold at one spot are refused, each with the field that would have to change. */
     private void requirePossible() {
+        if (zones.size() > MOST_ZONES) {
+            throw new InvalidInputException(
+                    "zones",
+                    Integer.toString(zones.size()),
+                    "at most " + MOST_ZONES + " zones; survey a larger floor in parts");
+        }
         double shares =
                 zones.stream().mapToDouble(zone -> zone.share().percent()).sum();
         if (shares > 100.0001) {

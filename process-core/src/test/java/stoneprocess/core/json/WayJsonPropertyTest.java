@@ -112,7 +112,9 @@ class WayJsonPropertyTest {
                         Arbitraries.of(Topics.all()).list().ofMinSize(1).ofMaxSize(3),
                         Arbitraries.of(HowFound.values()))
                 .as((field, topics, how) -> new WhatElse.Open(field.name(), topics, how));
-        return open.list().ofMaxSize(5).map(all -> new WhatElse(all, STAMP));
+        Arbitrary<List<String>> untried =
+                Arbitraries.of(SurveyField.all()).map(SurveyField::name).list().ofMaxSize(2);
+        return Combinators.combine(open.list().ofMaxSize(5), untried).as((all, left) -> new WhatElse(all, left, STAMP));
     }
 
     @Property(tries = 100, seed = "1955")

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -175,6 +176,22 @@ class SurveyTest {
                     .isInstanceOf(InvalidInputException.class)
                     .hasMessageStartingWith("title: ");
         }
+    }
+
+    @Test
+    void a_survey_takes_a_hundred_zones_and_no_more() {
+        List<Zone> zones = IntStream.rangeClosed(1, 101)
+                .mapToObj(i -> new Zone("zone " + i, ZoneKind.FIELD, new Share(0.9), Map.of()))
+                .toList();
+        assertThat(FloorSurvey.builder("floor")
+                        .zones(zones.subList(0, 100))
+                        .build()
+                        .zones())
+                .hasSize(FloorSurvey.MOST_ZONES);
+        assertThatThrownBy(() -> FloorSurvey.builder("floor").zones(zones).build())
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage(
+                        "zones: '101' is not accepted; accepted: at most 100 zones; survey a larger floor in parts");
     }
 
     @Test

@@ -166,6 +166,11 @@ public enum Formula {
         return Stream.of(values()).filter(formula -> formula.topic == topic).findFirst();
     }
 
+    /** The topic that it closes. */
+    public Derived<?> topic() {
+        return topic;
+    }
+
     /** The topics that go into it. */
     public List<Topic<?>> topics() {
         return topics;

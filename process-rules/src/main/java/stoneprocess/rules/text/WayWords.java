@@ -49,7 +49,7 @@ final class WayWords {
         } else {
             draft.paragraph(Wording.of(howTo.kind()));
         }
-        if (howTo.kind() == WayKind.FOUND) {
+        if (howTo.kind().isFound()) {
             ways(draft, "how-to.people", howTo.ways().stream().filter(Way::byPeople));
             ways(draft, "how-to.nature", howTo.ways().stream().filter(way -> !way.byPeople()));
             draft.section("closing.heading").paragraph("how-to.mind");
@@ -85,14 +85,15 @@ final class WayWords {
     }
 
     private static Wording brief(HowTo howTo) {
-        if (howTo.kind() != WayKind.FOUND) {
+        if (!howTo.kind().isFound()) {
             Wording kind = Wording.of(howTo.kind());
             return AnswerWords.shortest(of(howTo, kind), byValue(howTo, kind), kind);
         }
         List<Change> changes = howTo.ways().get(0).changes();
         Wording all = phrase("how-to.way").with("changes", Wording.list(Joint.SEMICOLON, changes, FieldWords::change));
         int others = howTo.ways().size() - 1;
-        Wording way = others == 0 ? all : sentences(all, phrase("how-to.more").with("count", others));
+        Wording found = others == 0 ? all : sentences(all, phrase("how-to.more").with("count", others));
+        Wording way = howTo.kind() == WayKind.FOUND ? found : sentences(found, phrase("how-to.not-all"));
         Wording questions = phrase("how-to.change")
                 .with(
                         "questions",
@@ -120,8 +121,12 @@ final class WayWords {
 
     static Document full(WhatElse whatElse, Parameters parameters) {
         Draft draft = Draft.titled(phrase("what-else.title"), parameters).inOneLine(brief(whatElse));
+        if (!whatElse.untried().isEmpty()) {
+            draft.paragraph(
+                    phrase("what-else.untried").with("count", whatElse.untried().size()));
+        }
         if (whatElse.open().isEmpty()) {
-            return draft.paragraph("what-else.nothing").document();
+            return draft.paragraph(nothing(whatElse)).document();
         }
         draft.paragraph(phrase("what-else.count").with("count", whatElse.open().size()));
         if (whatElse.open().stream().anyMatch(open -> open.howFound() == HowFound.LABORATORY)) {
@@ -144,9 +149,13 @@ final class WayWords {
                 : phrase("what-else.more").with("topics", listed).with("count", topics.size() - shown);
     }
 
+    private static Wording nothing(WhatElse whatElse) {
+        return phrase(whatElse.untried().isEmpty() ? "what-else.nothing" : "what-else.nothing-so-far");
+    }
+
     private static Wording brief(WhatElse whatElse) {
         if (whatElse.open().isEmpty()) {
-            return phrase("what-else.nothing");
+            return nothing(whatElse);
         }
         WhatElse.Open first = whatElse.open().get(0);
         Wording question = FieldWords.question(first.field());

@@ -3,7 +3,6 @@ package stoneprocess.examples.command;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import stoneprocess.core.answer.HowTo;
-import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
@@ -27,6 +26,6 @@ final class HowToCommand extends ConsoleCommand {
         Recommendation recommendation = advisor.recommend(survey);
         HowTo howTo = advisor.howTo(survey, topic, asked.subject(recommendation), asked.key());
         form.print(console(), Json.HOW_TO, howTo, (answers, way) -> answers.document(way, recommendation));
-        return howTo.kind() == WayKind.NONE_WITHIN_TWO ? ExitCode.NO_PLAN : ExitCode.DONE;
+        return howTo.kind().isNone() ? ExitCode.NO_PLAN : ExitCode.DONE;
     }
 }

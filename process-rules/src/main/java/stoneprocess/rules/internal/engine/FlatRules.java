@@ -1,15 +1,19 @@
 package stoneprocess.rules.internal.engine;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
+import stoneprocess.rules.internal.classify.Facts;
 
 /**
  * The rules read without an engine: each is the conjunction of its flat conditions and one contribution. Says the same
@@ -19,7 +23,12 @@ import stoneprocess.core.topic.Topic;
 public final class FlatRules {
     private final Map<Stage, List<FlatRule>> byStage = new EnumMap<>(Stage.class);
 
-    private final Set<Class<?>> types = new HashSet<>();
+    private final Map<Class<?>, List<FactPattern>> conditions = new HashMap<>();
+
+    /** Types from whose facts a rule copies what it says. */
+    private final Set<Class<?>> copied = new HashSet<>();
+
+    private final Map<Object, Object> seen = new ConcurrentHashMap<>();
 
     private FlatRules() {}
 
@@ -49,7 +58,14 @@ public final class FlatRules {
 
     private void add(Stage stage, FlatRule rule) {
         byStage.computeIfAbsent(stage, key -> new ArrayList<>()).add(rule);
-        rule.loaded().conditions().forEach(condition -> types.add(condition.type()));
+        for (FactPattern condition : rule.loaded().conditions()) {
+            conditions
+                    .computeIfAbsent(condition.type(), type -> new ArrayList<>())
+                    .add(condition);
+            if (!rule.alwaysSaysTheSame()) {
+                copied.add(condition.type());
+            }
+        }
     }
 
     /** A new run. */
@@ -59,7 +75,27 @@ public final class FlatRules {
 
     /** True when any of the rules reads facts of a type; the others need not be made. */
     public boolean reads(Class<?> type) {
-        return types.contains(type);
+        return conditions.containsKey(type);
+    }
+
+    /**
+     * What the rules see of a fact: which of their conditions it meets, and whether it is known. Where they see the same,
+     * they say the same.
+     */
+    public Object seen(Object fact) {
+        return seen.computeIfAbsent(fact, this::see);
+    }
+
+    private Object see(Object fact) {
+        if (copied.contains(fact.getClass())) {
+            return fact;
+        }
+        List<FactPattern> asked = conditions.getOrDefault(fact.getClass(), List.of());
+        BitSet met = new BitSet();
+        for (int i = 0; i < asked.size(); i++) {
+            met.set(i, asked.get(i).matches(fact));
+        }
+        return List.of(met, Facts.matched(fact).known());
     }
 
     List<FlatRule> of(Stage stage) {

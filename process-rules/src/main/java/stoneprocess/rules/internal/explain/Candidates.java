@@ -24,6 +24,7 @@ import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
@@ -46,7 +47,8 @@ import stoneprocess.rules.internal.meaning.RuleReach;
  *       none or it was not known, over the whole zone.
  * </ul>
  *
- * <p>No answer is forgotten, and zones and gloss readings stay as they are.
+ * <p>No answer is forgotten, and zones and gloss readings stay as they are. Of zones that are alike in all but their names,
+ * the first two stand for all.
  */
 final class Candidates {
     private static final List<String> NAMES = Facts.surveyNames();
@@ -56,10 +58,50 @@ final class Candidates {
     private final FlatRules stoneRules;
     private final Map<String, List<Change>> byName = new HashMap<>();
 
+    /** Of zones that are alike the first two: no search changes more. */
+    private final List<Zone> zones = new ArrayList<>();
+
+    /** By the name of the second of two zones that are alike, the name of the first. */
+    private final Map<String, String> twins = new HashMap<>();
+
     Candidates(SurveyedFloor floor, RuleReach reach) {
         this.floor = floor;
         this.survey = floor.survey();
         this.stoneRules = reach.upTo(Topics.STONE);
+        Map<List<Object>, List<Zone>> alike = new HashMap<>();
+        for (Zone zone : survey.zones()) {
+            List<Zone> same = alike.computeIfAbsent(looks(zone), looks -> new ArrayList<>());
+            same.add(zone);
+            if (same.size() <= 2) {
+                zones.add(zone);
+            }
+            if (same.size() == 2) {
+                twins.put(zone.name(), same.get(0).name());
+            }
+        }
+    }
+
+    /** All of a zone but its name. */
+    private List<Object> looks(Zone zone) {
+        List<Object> looks = new ArrayList<>(List.of(zone.kind(), zone.share(), zone.damages()));
+        for (GlossReading reading : survey.readings()) {
+            if (reading.zone().equals(zone.name())) {
+                looks.addAll(List.of(reading.geometry(), reading.gloss(), reading.state()));
+            }
+        }
+        return looks;
+    }
+
+    /** True for a change in the second of two zones that are alike, which only counts beside one in the first. */
+    boolean isTwin(Change change) {
+        return change instanceof Change.OfDamage damage && twins.containsKey(damage.zone());
+    }
+
+    /** False for a change in the second of two zones that are alike without one in the first. */
+    boolean inOrder(Change first, Change second) {
+        return !isTwin(second)
+                || first instanceof Change.OfDamage damage
+                        && damage.zone().equals(twins.get(((Change.OfDamage) second).zone()));
     }
 
     /** Names of all fields and kinds of damage, in the order of the survey form. */
@@ -83,9 +125,7 @@ final class Candidates {
     private List<Change> make(String name) {
         Optional<DamageKind> damage = Facts.damage(name);
         if (damage.isPresent()) {
-            return survey.zones().stream()
-                    .flatMap(zone -> damages(zone, damage.get()))
-                    .toList();
+            return zones.stream().flatMap(zone -> damages(zone, damage.get())).toList();
         }
         return NAMES.contains(name) ? answers(SurveyField.named(name)) : List.of();
     }

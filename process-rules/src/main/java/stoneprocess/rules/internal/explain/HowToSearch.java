@@ -2,9 +2,11 @@ package stoneprocess.rules.internal.explain;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -41,6 +43,9 @@ import stoneprocess.rules.internal.run.Run;
  * such as those of a rule that excludes it, and a change that touches no field behind them leaves the value unreached.
  */
 public final class HowToSearch {
+    /** What one question may try; shipped samples and floors of three zones stay far below. */
+    private static final int STEPS = 100_000;
+
     /** Answers that a survey refuses together; a change that clashes with one of these may hold with another change. */
     private static final Set<String> CLASHING = Set.of(
             SurveyField.SETTING.name(),
@@ -56,8 +61,17 @@ public final class HowToSearch {
     private final SurveyedFloor floor;
     private final FlatRules rules;
     private final Candidates candidates;
+    private final SearchBudget budget;
+    private final Map<List<Object>, Boolean> met = new HashMap<>();
+    private final Map<Change, Integer> places = new IdentityHashMap<>();
 
-    private HowToSearch(RuleMeanings meanings, Topic<?> topic, Subject subject, String wanted, SurveyedFloor floor) {
+    HowToSearch(
+            RuleMeanings meanings,
+            Topic<?> topic,
+            Subject subject,
+            String wanted,
+            SurveyedFloor floor,
+            SearchBudget budget) {
         this.meanings = meanings;
         this.reach = meanings.reach();
         this.topic = topic;
@@ -66,6 +80,7 @@ public final class HowToSearch {
         this.floor = floor;
         this.rules = reach.upTo(topic);
         this.candidates = new Candidates(floor, reach);
+        this.budget = budget;
     }
 
     /**
@@ -87,13 +102,24 @@ public final class HowToSearch {
             GritSequence sequence,
             RulebaseStamp stamp) {
         requireQuestion(topic, subject, wanted, sequence);
-        HowToSearch search =
-                new HowToSearch(meanings, topic, subject, wanted, new SurveyedFloor(survey, parameters, sequence));
-        List<Way> ways = search.ways();
-        WayKind kind = ways.isEmpty()
-                ? WayKind.NONE_WITHIN_TWO
-                : ways.get(0).changes().isEmpty() ? WayKind.ALREADY : WayKind.FOUND;
-        return new HowTo(topic, subject, wanted, kind, ways, stamp);
+        SurveyedFloor floor = new SurveyedFloor(survey, parameters, sequence);
+        return new HowToSearch(meanings, topic, subject, wanted, floor, new SearchBudget(STEPS)).answer(stamp);
+    }
+
+    /** What the search comes to. */
+    HowTo answer(RulebaseStamp stamp) {
+        List<Way> ways = ways();
+        return new HowTo(topic, subject, wanted, kind(ways), ways, stamp);
+    }
+
+    private WayKind kind(List<Way> ways) {
+        if (ways.isEmpty()) {
+            return budget.isCutShort() ? WayKind.NONE_SO_FAR : WayKind.NONE_WITHIN_TWO;
+        }
+        if (ways.get(0).changes().isEmpty()) {
+            return WayKind.ALREADY;
+        }
+        return budget.isCutShort() ? WayKind.FOUND_SO_FAR : WayKind.FOUND;
     }
 
     private static void requireQuestion(Topic<?> topic, Subject subject, String wanted, GritSequence sequence) {
@@ -122,31 +148,46 @@ public final class HowToSearch {
         if (met(now)) {
             return List.of(new Way(List.of()));
         }
-        List<Change> singles = candidates.of(needed(now));
-        List<Optional<Run>> runs = new ArrayList<>();
+        List<Change> singles = candidates.of(needed(now)).stream()
+                .filter(change -> !candidates.isTwin(change))
+                .toList();
+        List<Set<String>> neededNext = new ArrayList<>();
         List<List<Change>> found = new ArrayList<>();
         for (Change change : singles) {
-            Optional<Run> run = run(List.of(change));
-            runs.add(run);
+            Optional<Run> run = budget.step() ? run(List.of(change)) : Optional.empty();
             if (run.filter(this::met).isPresent()) {
                 found.add(List.of(change));
             }
+            if (found.isEmpty()) {
+                neededNext.add(run.map(this::needed).orElse(CLASHING));
+            }
         }
-        if (found.isEmpty()) {
-            Set<List<Change>> tried = new HashSet<>();
-            for (int i = 0; i < singles.size(); i++) {
-                Change first = singles.get(i);
-                for (Change second : candidates.of(runs.get(i).map(this::needed).orElse(CLASHING))) {
-                    List<Change> pair = ordered(first, second);
-                    if (together(first, second)
-                            && tried.add(pair)
-                            && run(pair).filter(this::met).isPresent()) {
-                        found.add(pair);
-                    }
+        return smallest(found.isEmpty() ? pairs(singles, neededNext) : found);
+    }
+
+    /** Each single change with every other that is needed after it. */
+    private List<List<Change>> pairs(List<Change> singles, List<Set<String>> neededNext) {
+        List<List<Change>> found = new ArrayList<>();
+        Map<Change, Integer> indexes = new IdentityHashMap<>();
+        singles.forEach(change -> indexes.put(change, indexes.size()));
+        for (int i = 0; i < singles.size(); i++) {
+            Change first = singles.get(i);
+            for (Change second : candidates.of(neededNext.get(i))) {
+                int index = indexes.getOrDefault(second, singles.size());
+                boolean tried = index < i && neededNext.get(index).contains(first.name());
+                if (tried || !together(first, second) || !candidates.inOrder(first, second)) {
+                    continue;
+                }
+                if (!budget.step()) {
+                    return found;
+                }
+                List<Change> pair = ordered(first, second);
+                if (meets(pair)) {
+                    found.add(pair);
                 }
             }
         }
-        return smallest(found);
+        return found;
     }
 
     /** The ways with the fewest class steps, in the order of the survey form. */
@@ -166,6 +207,10 @@ public final class HowToSearch {
     }
 
     private int place(Change change) {
+        return places.computeIfAbsent(change, this::findPlace);
+    }
+
+    private int findPlace(Change change) {
         return Candidates.names().indexOf(change.name()) * 10_000
                 + candidates.of(change.name()).indexOf(change);
     }
@@ -178,13 +223,31 @@ public final class HowToSearch {
 
     /** The run with changes; empty where they cannot hold together with the other answers. */
     private Optional<Run> run(List<Change> changes) {
+        return changed(changes).map(this::run);
+    }
+
+    private Run run(SurveyedFloor.Changed changed) {
+        budget.replanned();
+        return changed.run(rules, topic.stage());
+    }
+
+    /** What was the same to the rules before is not run again. */
+    private boolean meets(List<Change> changes) {
+        return changed(changes)
+                .filter(changed -> met.computeIfAbsent(changed.seen(), seen -> met(run(changed))))
+                .isPresent();
+    }
+
+    private Optional<SurveyedFloor.Changed> changed(List<Change> changes) {
         FloorSurvey changed;
         try {
             changed = Change.all(floor.survey(), changes);
         } catch (InvalidInputException impossible) {
             return Optional.empty();
         }
-        return Optional.of(floor.run(rules, topic.stage(), changed, changes));
+        Set<String> names = new LinkedHashSet<>();
+        changes.forEach(change -> names.add(change.name()));
+        return Optional.of(floor.changed(rules, topic.stage(), changed, names));
     }
 
     private boolean met(Run run) {
@@ -200,13 +263,13 @@ public final class HowToSearch {
         if (outcome.isEmpty()) {
             return neededToAsk(run);
         }
-        List<Reason> reasons = outcome.get().reasons();
-        if (!(topic instanceof Choice<?> choice) || !Policy.of(choice).isLocal()) {
+        if (!(topic instanceof Choice<?> choice)) {
             return reach.fields(topic);
         }
-        return leastOf(reasons.stream()
-                        .filter(reason -> Policy.of(choice).excludes(choice, reason, choice.value(wanted))))
-                .orElseGet(() -> neededToSpeak(choice, run, reasons));
+        List<Reason> reasons = outcome.get().reasons();
+        Policy policy = Policy.of(choice);
+        return leastOf(reasons.stream().filter(reason -> policy.excludes(choice, reason, choice.value(wanted))))
+                .orElseGet(() -> policy.isLocal() ? neededToSpeak(choice, run, reasons) : reach.fields(topic));
     }
 
     /** All the reasons have to give way; the one with the fewest fields behind it narrows the search enough. */

@@ -1,7 +1,6 @@
 package stoneprocess.rules.internal.explain;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -47,41 +46,78 @@ import stoneprocess.rules.internal.run.Run;
  * another that is not known either, such as volts with amperes, the other is answered too.
  */
 public final class WhatElseSearch {
+    /** What one question may try; a floor of three zones of which nothing is known stays far below. */
+    private static final int STEPS = 10_000;
+
     private static final String ZONE = "floor";
 
     private final RuleReach reach;
     private final Parameters parameters;
     private final GritSequence sequence;
     private final FloorSurvey survey;
+    private final SearchBudget budget;
+    private final List<String> untried = new ArrayList<>();
 
-    private WhatElseSearch(RuleReach reach, FloorSurvey survey, Parameters parameters, GritSequence sequence) {
+    WhatElseSearch(
+            RuleReach reach, FloorSurvey survey, Parameters parameters, GritSequence sequence, SearchBudget budget) {
         this.reach = reach;
         this.survey = survey;
         this.parameters = parameters;
         this.sequence = sequence;
+        this.budget = budget;
     }
 
     /** What is worth finding out about a floor, by the given rules. */
     public static WhatElse find(
             RuleReach reach, FloorSurvey survey, Parameters parameters, GritSequence sequence, RulebaseStamp stamp) {
-        return new WhatElse(new WhatElseSearch(reach, survey, parameters, sequence).open(), stamp);
+        return new WhatElseSearch(reach, survey, parameters, sequence, new SearchBudget(STEPS)).answer(stamp);
     }
 
-    private List<WhatElse.Open> open() {
+    /** What the search comes to. */
+    WhatElse answer(RulebaseStamp stamp) {
+        Base asItIs = base(survey);
         List<WhatElse.Open> open = new ArrayList<>();
         for (String name : Candidates.names()) {
             if (unknown(name)) {
-                add(open, name, topics(name), howFound(name));
+                add(open, name, topics(asItIs, name), howFound(name));
             }
         }
         if (survey.readings().isEmpty()) {
-            add(open, Facts.READINGS, topics(survey, read()), HowFound.METER);
+            Base zoned = zoned(asItIs);
+            add(open, Facts.READINGS, topics(zoned, Facts.READINGS, read(zoned.survey())), HowFound.METER);
         }
         open.sort(Comparator.comparing(question -> -question.topics().size()));
-        return open;
+        return new WhatElse(open, untried, stamp);
     }
 
-    private static void add(List<WhatElse.Open> open, String name, Set<Topic<?>> topics, HowFound howFound) {
+    /**
+     * A floor to which one answer is added.
+     *
+     * @param floor the floor
+     * @param ends how its topics end without that answer
+     */
+    private record Base(SurveyedFloor floor, Map<Matter, Object> ends) {
+        FloorSurvey survey() {
+            return floor.survey();
+        }
+    }
+
+    private Base base(FloorSurvey of) {
+        SurveyedFloor floor = new SurveyedFloor(of, parameters, sequence);
+        return new Base(floor, ends(floor.run(reach.all(), Stage.SAFETY)));
+    }
+
+    /** The same with one zone where it has none, so that something can be seen or read there. */
+    private Base zoned(Base base) {
+        return base.survey().zones().isEmpty()
+                ? new Base(new SurveyedFloor(withZone(base.survey()), parameters, sequence), base.ends())
+                : base;
+    }
+
+    private void add(List<WhatElse.Open> open, String name, Set<Topic<?>> topics, HowFound howFound) {
+        if (budget.isCutShort()) {
+            untried.add(name);
+        }
         if (!topics.isEmpty()) {
             List<Topic<?>> ordered =
                     RuleReach.decided().stream().filter(topics::contains).toList();
@@ -103,19 +139,30 @@ public final class WhatElseSearch {
                 .orElseGet(() -> SurveyField.named(name).howFound());
     }
 
-    private Set<Topic<?>> topics(String name) {
-        Set<Topic<?>> topics = topics(survey, answered(survey, name));
+    private Set<Topic<?>> topics(Base base, String name) {
+        Set<Topic<?>> topics = topicsOf(base, name);
         if (!topics.isEmpty()) {
             return topics;
         }
         for (String partner : Candidates.names()) {
             if (!partner.equals(name) && unknown(partner) && feedTheSame(name, partner)) {
-                for (FloorSurvey known : answered(survey, partner)) {
-                    topics.addAll(topics(known, answered(known, name)));
+                for (FloorSurvey known : answered(zonedFor(partner, base), partner)) {
+                    if (budget.step()) {
+                        topics.addAll(topicsOf(base(known), name));
+                    }
                 }
             }
         }
         return topics;
+    }
+
+    private Set<Topic<?>> topicsOf(Base base, String name) {
+        Base answerable = zonedFor(name, base);
+        return topics(answerable, name, answered(answerable, name));
+    }
+
+    private Base zonedFor(String name, Base base) {
+        return Facts.damage(name).isPresent() ? zoned(base) : base;
     }
 
     private static boolean feedTheSame(String name, String partner) {
@@ -126,18 +173,17 @@ public final class WhatElseSearch {
 
     /** The survey with every answer that the rules can tell apart; damage that is unknown in several zones in each, and
      * in all of them alike. */
-    private List<FloorSurvey> answered(FloorSurvey base, String name) {
-        Optional<DamageKind> kind = Facts.damage(name);
-        if (kind.isPresent() && base.zones().isEmpty()) {
-            return answered(withZone(base), name);
-        }
+    private List<FloorSurvey> answered(Base base, String name) {
         List<FloorSurvey> answered = new ArrayList<>();
-        for (Change change : new Candidates(new SurveyedFloor(base, parameters, sequence), reach).of(name)) {
-            if (change.isFoundOut()) {
-                possible(base, change).ifPresent(answered::add);
+        Candidates candidates = new Candidates(base.floor(), reach);
+        for (Change change : candidates.of(name)) {
+            if (change.isFoundOut() && !candidates.isTwin(change)) {
+                possible(base.survey(), change).ifPresent(answered::add);
             }
         }
-        kind.ifPresent(damage -> damage.terms().forEach(look -> answered.add(everywhere(base, damage, look))));
+        Facts.damage(name)
+                .ifPresent(damage ->
+                        damage.terms().forEach(look -> answered.add(everywhere(base.survey(), damage, look))));
         return answered;
     }
 
@@ -167,8 +213,7 @@ public final class WhatElseSearch {
     }
 
     /** The survey with one reading of a clean, dry surface, of every finish that it may show. */
-    private List<FloorSurvey> read() {
-        FloorSurvey base = survey.zones().isEmpty() ? withZone(survey) : survey;
+    private List<FloorSurvey> read(FloorSurvey base) {
         List<Quantity> glosses = new ArrayList<>(List.of(new Gloss(0)));
         glosses.addAll(Finish.SCALE.in(parameters).limits());
         List<FloorSurvey> read = new ArrayList<>();
@@ -180,22 +225,28 @@ public final class WhatElseSearch {
         return read;
     }
 
-    /** Topics that end otherwise in one of the answered surveys. */
-    private Set<Topic<?>> topics(FloorSurvey base, Collection<FloorSurvey> answered) {
-        Map<Matter, Object> before = ends(base);
+    /** Topics that end otherwise in one of the surveys that answer a name; what the rules see alike is run once. */
+    private Set<Topic<?>> topics(Base base, String name, List<FloorSurvey> answered) {
         Set<Topic<?>> topics = new HashSet<>();
+        Set<List<Object>> seen = new HashSet<>();
         for (FloorSurvey known : answered) {
-            Map<Matter, Object> after = ends(known);
-            Stream.concat(before.keySet().stream(), after.keySet().stream())
-                    .filter(matter -> !Objects.equals(before.get(matter), after.get(matter)))
-                    .forEach(matter -> topics.add(matter.topic()));
+            if (!budget.step()) {
+                break;
+            }
+            SurveyedFloor.Changed changed = base.floor().changed(reach.all(), Stage.SAFETY, known, Set.of(name));
+            if (seen.add(changed.seen())) {
+                budget.replanned();
+                Map<Matter, Object> after = ends(changed.run(reach.all(), Stage.SAFETY));
+                Stream.concat(base.ends().keySet().stream(), after.keySet().stream())
+                        .filter(matter -> !Objects.equals(base.ends().get(matter), after.get(matter)))
+                        .forEach(matter -> topics.add(matter.topic()));
+            }
         }
         return topics;
     }
 
     /** The values of each topic for each subject; an impasse is an end of its own. */
-    private Map<Matter, Object> ends(FloorSurvey of) {
-        Run run = new SurveyedFloor(of, parameters, sequence).run(reach.all(), Stage.SAFETY);
+    private static Map<Matter, Object> ends(Run run) {
         Map<Matter, Object> ends = new LinkedHashMap<>();
         for (Outcome outcome : run.outcomes()) {
             Object end = outcome instanceof Decision<?> decision ? decision.keys() : "impasse";

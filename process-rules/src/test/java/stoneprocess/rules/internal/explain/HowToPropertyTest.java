@@ -7,8 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.answer.Change;
@@ -214,7 +216,10 @@ class HowToPropertyTest {
         } catch (InvalidInputException impossible) {
             return Optional.empty();
         }
-        return floor.run(rules, question.topic().stage(), changed, changes)
+        Stage last = question.topic().stage();
+        Set<String> names = changes.stream().map(Change::name).collect(Collectors.toSet());
+        return floor.changed(rules, last, changed, names)
+                .run(rules, last)
                 .situation()
                 .decision(question.topic(), question.subject())
                 .filter(decision -> decision.keys().contains(question.wanted()))
