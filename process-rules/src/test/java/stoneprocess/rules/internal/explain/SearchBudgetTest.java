@@ -80,8 +80,8 @@ class SearchBudgetTest {
 
     @Test
     void what_is_tried_does_not_grow_with_zones_that_are_alike() {
-        // A zone of a sixtieth is as far below the share of a local repair as one of a hundredth.
-        List<Integer> few = replans(60);
+        // Two of fifty zones are below the share of a local repair, as two of a hundred are.
+        List<Integer> few = replans(50);
         List<Integer> many = replans(FloorSurvey.MOST_ZONES);
         for (int i = 0; i < few.size(); i++) {
             assertThat(many.get(i)).as("question %d", i).isBetween(1, few.get(i));
