@@ -14,6 +14,7 @@ import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.gloss.GlossPrediction;
 import stoneprocess.core.gloss.TargetOption;
 import stoneprocess.core.gloss.TargetOutlook;
+import stoneprocess.core.gloss.TargetVerdict;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.rules.text.document.Draft;
@@ -83,7 +84,9 @@ final class FollowReadings {
         List<Wording> text = new ArrayList<>();
         text.add(phrase("follow.target").with("target", outlook.target()));
         text.add(Wording.of(outlook.verdict()));
-        outlook.reachedBy().or(outlook::best).ifPresent(option -> text.add(way(option)));
+        if (outlook.verdict() != TargetVerdict.OUT_OF_REACH) {
+            outlook.reachedBy().or(outlook::best).ifPresent(option -> text.add(way(option)));
+        }
         if (outlook.startedTooFine()) {
             text.add(phrase("follow.too-fine").with("chance", GlossWords.chance(outlook.oldDamage())));
         }

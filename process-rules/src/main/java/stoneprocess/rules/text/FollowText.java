@@ -201,25 +201,15 @@ public final class FollowText {
                 .toList();
         shared.forEach(rule -> draft.bullet(cards.becauseWithId(rule)));
         for (Cause cause : next.causes()) {
-            List<Item> speaking = new ArrayList<>();
-            for (Reason reason : cause.speaksFor()) {
-                speaking.add(label(
-                        "follow.for",
-                        shared.contains(reason.rule()) ? place(cause, reason) : cards.becauseWithId(reason.rule())));
-            }
+            List<Item> speaking = new ArrayList<>(speaking(
+                    "follow.for",
+                    cause.speaksFor().stream()
+                            .filter(reason -> !shared.contains(reason.rule()))
+                            .toList()));
             speaking.addAll(speaking("follow.against", cause.speaksAgainst()));
             draft.bullet(
                     phrase("follow.cause").with("fault", cause.fault()).with("standing", cause.standing()), speaking);
         }
-    }
-
-    /** Where a reason that names several causes, the likeliest first, places one of them. */
-    private static Wording place(Cause cause, Reason reason) {
-        return phrase("follow.place")
-                .with("facts", listed(reason))
-                .with("place", reason.values().indexOf(cause.fault()) + 1)
-                .with("causes", reason.values().size())
-                .with("rule", Wording.name(reason.rule()));
     }
 
     private List<Item> speaking(String key, List<Reason> reasons) {

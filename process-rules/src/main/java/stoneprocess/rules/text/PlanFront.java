@@ -39,7 +39,10 @@ record PlanFront(Draft draft, Recommendation recommendation) {
         cutting.ifPresent(plan -> {
             StepNotes notes = new StepNotes(plan, words);
             draft.section("table.heading").add(StepTable.of(plan, notes, totals));
-            List<Wording> legend = new ArrayList<>(List.of(notes.tools(), phrase(litresKey(plan))));
+            List<Wording> legend = new ArrayList<>(List.of(notes.tools()));
+            if (!notes.hasLitres()) {
+                legend.add(phrase("table.no-litres"));
+            }
             if (notes.isGlossRead()) {
                 legend.add(phrase("table.gloss"));
             }
@@ -48,12 +51,6 @@ record PlanFront(Draft draft, Recommendation recommendation) {
             }
             front.labelled("table.tools", legend);
         });
-    }
-
-    private static String litresKey(Plan plan) {
-        boolean told = plan.tracks().get(0).steps().stream()
-                .anyMatch(step -> step.litresPerPass().isPresent());
-        return told ? "table.litres-of-a-pass" : "table.no-litres";
     }
 
     private Wording answer() {

@@ -2,7 +2,6 @@ package stoneprocess.rules.text;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 
-import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -81,11 +80,16 @@ record PlanTotals(Optional<Estimate> estimate) {
         estimate.ifPresent(reckoned -> {
             Spread<TimeSpan> work = reckoned.personHours();
             Wording range = phrase("table.range").with("low", hours(work.low())).with("high", hours(work.high()));
-            BigDecimal days = reckoned.calendar().days().likely().decimal();
+            Spread<Count> days = reckoned.calendar().days();
             totals.add(phrase("totals.work")
                     .with("hours", hours(work.likely()))
                     .with("range", range)
-                    .with("days", Wording.number(days)));
+                    .with("days", Wording.number(days.likely().decimal()))
+                    .with(
+                            "dayRange",
+                            phrase("table.range")
+                                    .with("low", Wording.number(days.low().decimal()))
+                                    .with("high", Wording.number(days.high().decimal()))));
             total(reckoned, ConsumableKind.WATER, "totals.water").ifPresent(totals::add);
             total(reckoned, ConsumableKind.SLURRY, "totals.slurry").ifPresent(totals::add);
             Spread<TimeSpan> waits = reckoned.calendar().waiting();

@@ -97,6 +97,12 @@ final class StepNotes {
         return places().anyMatch(place -> place.step().weight() == AddedWeight.REDUCED);
     }
 
+    /** True where the water of a pass over the whole floor is told. */
+    boolean hasLitres() {
+        return tracks.get(0).steps().stream()
+                .anyMatch(step -> step.litresPerPass().isPresent());
+    }
+
     List<Check> alwaysChecked() {
         return common(PlannedStep::checks);
     }

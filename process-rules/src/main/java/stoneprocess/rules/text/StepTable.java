@@ -77,7 +77,7 @@ final class StepTable {
         headings.add(phrase("table.grit"));
         headings.add(phrase(oneMachine ? "table.weight" : "table.tool"));
         plan.tracks().forEach(track -> headings.add(Wording.of(track.kind(), "column")));
-        headings.add(phrase("table.water"));
+        headings.add(phrase(notes.hasLitres() ? "table.water-litres" : "table.water"));
         headings.add(phrase("table.check"));
         return headings;
     }

@@ -39,13 +39,17 @@ final class WarningWords {
             return;
         }
         draft.bullets(HazardRank.STOPS_THE_WORK.of(warnings), warning -> stating(warning, inOneGo(warning)));
-        for (HazardRank rank : List.of(HazardRank.ADDED_HERE, HazardRank.STANDING)) {
-            rank.of(warnings).forEach(warning -> draft.row(name(warning), Wording.of(warning.hazard(), "brief")));
-        }
+        rows(draft, HazardRank.ADDED_HERE.of(warnings));
+        rows(draft, HazardRank.STANDING.of(warnings));
         List<SafetyWarning> unchecked = HazardRank.NOT_CHECKED.of(warnings);
         if (!unchecked.isEmpty()) {
             draft.bullet(phrase("warnings.not-checked").with("questions", questions(recommendation, unchecked)));
+            rows(draft, unchecked);
         }
+    }
+
+    private static void rows(Draft draft, List<SafetyWarning> warnings) {
+        warnings.forEach(warning -> draft.row(name(warning), Wording.of(warning.hazard(), "brief")));
     }
 
     private static void sheet(Draft draft, SafetyWarning warning) {

@@ -67,7 +67,7 @@ class CommandLineTest {
         Ran ran = Ran.command("", "plan", sample(name));
         assertThat(ran.exit()).isEqualTo(3);
         assertThat(ran.err()).isEmpty();
-        assertThat(ran.out()).contains("Options").contains("Leave the floor as it is.");
+        assertThat(ran.out()).contains("Options").contains("Leave the floor as it is");
     }
 
     @Test
