@@ -166,7 +166,7 @@ class GlossSheetTest {
             GlossQuestion question =
                     new GlossQuestion(Optional.of(new Gloss(target)), new Gloss(2), Optional.empty(), List.of());
             String sheet = sheet(ferryHall(), question);
-            int chance = number(sheet, "the last grit of the plan, is (\\d+) %");
+            int chance = number(sheet, "By the forecast (\\d+) % of such floors");
             assertThat(number(sheet, "at the end of the plan, resin 3000: (\\d+) %"))
                     .isEqualTo(chance);
             assertThat(chance).isLessThan(least);
