@@ -76,6 +76,7 @@ import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.ContributionKind;
@@ -145,6 +146,7 @@ class PhrasesTest {
         });
         keys.addAll(keysAboutTheWork());
         keys.add("field.readings");
+        Stream.of(ZoneKind.values()).forEach(kind -> keys.add("form." + Wording.key(kind)));
         Topics.all().forEach(topic -> keys.add("topic." + topic.id()));
         for (ContributionKind kind : ContributionKind.values()) {
             keys.add("rule.follows." + kind.key());
@@ -308,6 +310,7 @@ class PhrasesTest {
                 .filter(key -> !used.contains(key.replaceFirst(VARIANTS, "")))
                 .filter(key -> !used.contains(key.replaceFirst("^change\\.work\\.", "field.")))
                 .filter(key -> !used.contains(key.replaceFirst("^field-share\\.", "field.")))
+                .filter(key -> !used.contains(key.replaceFirst("^form\\.", "")))
                 .filter(key -> !key.startsWith("list.") && !key.startsWith("parameter."))
                 .toList();
         assertThat(leftOver).isEmpty();
