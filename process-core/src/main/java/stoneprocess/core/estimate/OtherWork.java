@@ -1,5 +1,6 @@
 package stoneprocess.core.estimate;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import stoneprocess.core.internal.check.Refuse;
@@ -23,6 +24,13 @@ public record OtherWork(String name, Range<TimeSpan> work, Range<TimeSpan> curin
     public OtherWork {
         Refuse.nulls(OtherWork.class, name, work, curing, after);
         Require.text("other-work.name", name);
+    }
+
+    /** Whether something sets or cures after it, which takes warmth; a poultice dwells, and a floor cools or dries. */
+    public boolean cures() {
+        return curing.high().kept() > 0
+                && !name.startsWith("poultice-")
+                && !List.of("heating-off", "let-dry").contains(name);
     }
 
     /** The same work after another step. */

@@ -1,9 +1,11 @@
 package stoneprocess.core.estimate;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.TimeSpan;
 
 /**
@@ -12,30 +14,45 @@ import stoneprocess.core.quantity.TimeSpan;
  *
  * @param shift working time of a shift without its beginning and end
  * @param bars tasks and waits in the order in which they begin
- * @param end shift hours until the last task is done
- * @param days calendar days until the last task is done and the last wait is over
+ * @param end shift hours until the last task that is reached is done
+ * @param days calendar days until the last task that is reached is done and the last wait that runs is over
+ * @param waitsFor the temperature that a cure on the cold floor waits for; empty where every wait runs
+ * @param held tasks that are not reached in every bay before the floor is warm enough
  */
-public record Schedule(TimeSpan shift, List<Bar> bars, TimeSpan end, int days) {
+public record Schedule(
+        TimeSpan shift, List<Bar> bars, TimeSpan end, int days, Optional<Temperature> waitsFor, List<String> held) {
     /** The version of the JSON form. */
     public static final String FORMAT = "schedule/1";
 
     public Schedule {
-        Refuse.nulls(Schedule.class, shift, bars, end);
+        Refuse.nulls(Schedule.class, shift, bars, end, waitsFor, held);
         bars = List.copyOf(bars);
+        held = List.copyOf(held);
     }
 
     /**
      * The schedule of an estimate. What comes before the first step, the test area last, is done on the whole floor by the first crew. Then each
      * bay takes its part of every task in the job's order, and the crew that is free first goes where work can begin first.
      * A task is begun only when it ends before its bay is closed. The likely {@code estimate.daily} is taken from each
-     * shift. No temperature is known, so none is minded.
+     * shift. The floor counts as warm enough for every cure.
      *
      * @param parameters the numbers of the estimate
      * @throws stoneprocess.core.problem.InvalidInputException for a shift that its own beginning and end fill
      */
     public static Schedule of(Estimate estimate, WorkingTimes times, Parameters parameters) {
-        Refuse.nulls(Schedule.class, estimate, times, parameters);
-        return new Scheduling(estimate, times, parameters).schedule();
+        return of(estimate, times, Optional.empty(), parameters);
+    }
+
+    /**
+     * The same on a floor of a told temperature: below {@code warmth.warm-enough} fills, grout, mortar, densifier and sealer
+     * do not cure, so that their waits do not run and nothing after them is reached.
+     *
+     * @param floor temperature of the floor during the work; empty where nobody told it, or it will be warmed
+     */
+    public static Schedule of(
+            Estimate estimate, WorkingTimes times, Optional<Temperature> floor, Parameters parameters) {
+        Refuse.nulls(Schedule.class, estimate, times, floor, parameters);
+        return new Scheduling(estimate, times, floor, parameters).schedule();
     }
 
     /** The tasks that are done by the end of a calendar day, counted from 1. */

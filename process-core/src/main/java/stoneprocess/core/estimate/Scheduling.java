@@ -5,8 +5,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.TimeSpan;
 
 /** Puts the likely hours of an estimate on the days of a calendar. Minutes of the clock run from the first shift on. */
@@ -14,6 +17,8 @@ final class Scheduling {
     private static final double DAY = 1440;
     /** Less than a printed minute's rounding: work that ends a shift does not begin the next. */
     private static final double ROUNDING = 0.01;
+    /** The end of a wait that does not run. */
+    private static final double NEVER = Double.POSITIVE_INFINITY;
 
     /** Minutes of one bay's part, and the wait after it. */
     private static final class Task {
@@ -21,6 +26,7 @@ final class Scheduling {
         private final boolean whole;
         private double minutes;
         private double wait;
+        private boolean waitsForWarmth;
 
         Task(String name, boolean whole) {
             this.name = name;
@@ -36,9 +42,10 @@ final class Scheduling {
     private final double[] crewFree;
     private final double[] bayReady;
     private final int[] next;
+    private final Optional<Temperature> waitsFor;
     private double lastEnd;
 
-    Scheduling(Estimate estimate, WorkingTimes times, Parameters parameters) {
+    Scheduling(Estimate estimate, WorkingTimes times, Optional<Temperature> floor, Parameters parameters) {
         this.times = times;
         this.shift = times.shift().minutes() - new Numbers(parameters).at("estimate.daily", Case.LIKELY);
         if (shift < 1) {
@@ -46,16 +53,23 @@ final class Scheduling {
                     "times.shift", times.shift().print(), "longer than what beginning and ending a day take");
         }
         this.workday = shift * times.shiftsADay();
-        this.tasks = tasks(estimate.lines());
+        Temperature least = parameters.get("warmth.warm-enough", Temperature.class);
+        boolean cold = floor.filter(told -> told.compareTo(least) < 0).isPresent();
+        this.tasks = tasks(estimate, cold);
+        this.waitsFor = tasks.stream().anyMatch(task -> task.waitsForWarmth) ? Optional.of(least) : Optional.empty();
         this.crewFree = new double[times.crews()];
         this.bayReady = new double[times.bays()];
         this.next = new int[times.bays()];
     }
 
-    private static List<Task> tasks(List<Line> lines) {
+    private static List<Task> tasks(Estimate estimate, boolean cold) {
+        Set<String> curing = estimate.job().others().stream()
+                .filter(OtherWork::cures)
+                .map(OtherWork::name)
+                .collect(Collectors.toSet());
         List<Task> tasks = new ArrayList<>();
         boolean whole = true;
-        for (Line line : lines) {
+        for (Line line : estimate.lines()) {
             if (line instanceof Line.WorkLine work && work.work() != Work.DAILY) {
                 String name = work.subject().orElse(work.work().key());
                 if (tasks.isEmpty() || !last(tasks).name.equals(name)) {
@@ -65,6 +79,9 @@ final class Scheduling {
                 whole &= work.work() != Work.TEST_AREA;
             } else if (line instanceof Line.WaitLine wait && !tasks.isEmpty()) {
                 last(tasks).wait += wait.hours().likely().minutes();
+                last(tasks).waitsForWarmth |= cold
+                        && (wait.reason() == Wait.SEALER_CURING
+                                || wait.subject().filter(curing::contains).isPresent());
             }
         }
         return tasks;
@@ -77,10 +94,11 @@ final class Scheduling {
     Schedule schedule() {
         double begun = 0;
         int whole = 0;
-        while (whole < tasks.size() && tasks.get(whole).whole) {
+        while (whole < tasks.size() && tasks.get(whole).whole && begun < NEVER) {
             Task task = tasks.get(whole++);
             begun = work(task, 0, 0, open(begun));
         }
+        int reached = whole;
         Arrays.fill(crewFree, begun);
         Arrays.fill(bayReady, begun);
         Arrays.fill(next, whole);
@@ -102,7 +120,18 @@ final class Scheduling {
                         .map(Bar::end)
                         .max(Comparator.naturalOrder())
                         .orElse(new TimeSpan(0)),
-                dayOfEnd(lastEnd) + 1);
+                dayOfEnd(lastEnd) + 1,
+                waitsFor,
+                held(reached));
+    }
+
+    /** The tasks that are left in some bay. */
+    private List<String> held(int reached) {
+        int least = Arrays.stream(next).min().orElse(reached);
+        return tasks.subList(least, tasks.size()).stream()
+                .map(task -> task.name)
+                .distinct()
+                .toList();
     }
 
     private double part(Task task) {
@@ -114,7 +143,7 @@ final class Scheduling {
         Integer soonest = null;
         double first = 0;
         for (int bay = 0; bay < next.length; bay++) {
-            if (next[bay] < tasks.size()) {
+            if (next[bay] < tasks.size() && bayReady[bay] < NEVER) {
                 double start = begins(bay, tasks.get(next[bay]));
                 boolean sooner = soonest == null
                         || start < first - ROUNDING
@@ -146,6 +175,9 @@ final class Scheduling {
     private double work(Task task, int bay, int crew, double start) {
         double end = finish(start, part(task));
         note(task.name, bay, crew + 1, start, end);
+        if (task.waitsForWarmth) {
+            return NEVER;
+        }
         double ready = end + task.wait;
         if (task.wait > 0) {
             note(task.name, bay, 0, end, ready);

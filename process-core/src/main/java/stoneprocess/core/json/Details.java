@@ -23,6 +23,7 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.estimate.Price;
 import stoneprocess.core.estimate.PriceList;
+import stoneprocess.core.estimate.Schedule;
 import stoneprocess.core.follow.Cause;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.NextMove;
@@ -103,6 +104,7 @@ final class Details {
                 .otherwise("nightFactor", new Share(100))
                 .otherwise("wholeSets", false)
                 .otherwise("exclusions", List.of());
+        of(Schedule.class).otherwise("held", List.of());
         of(Price.Lines.class).derived("net").derived("total");
 
         of(WhatElse.class).otherwise("untried", List.of());

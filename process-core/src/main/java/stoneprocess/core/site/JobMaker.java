@@ -31,6 +31,7 @@ import stoneprocess.core.quantity.Coverage;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.ZoneKind;
@@ -144,6 +145,9 @@ final class JobMaker {
         if (others.stream().filter(other -> other.curing().high().minutes() > 0).count() > 1) {
             notes.add(JobNote.WAITS_MAY_OVERLAP);
         }
+        if (isCold(plan) && (sealing.isPresent() || others.stream().anyMatch(OtherWork::cures))) {
+            notes.add(JobNote.COLD_FLOOR);
+        }
         Job job = new Job(
                 area,
                 edges,
@@ -153,6 +157,18 @@ final class JobMaker {
                 sealing,
                 options.site().orElseGet(this::usualSite));
         return new PlannedJob(job, notes, takesHours, rates, parameters);
+    }
+
+    private boolean isCold(Plan plan) {
+        boolean warmed = plan.preparation().stream().anyMatch(task -> task.task() == Task.WARM_THE_FLOOR);
+        Temperature least = parameters.get("warmth.warm-enough", Temperature.class);
+        return !warmed
+                && recommendation
+                        .survey()
+                        .answer(SurveyField.FLOOR_TEMPERATURE)
+                        .value()
+                        .filter(told -> told.compareTo(least) < 0)
+                        .isPresent();
     }
 
     /** The usual site, with the shift of the survey where it tells one. */

@@ -43,6 +43,9 @@ public enum JobNote implements Term {
     /** A reading, not a time, ends a wait, so the calendar leaves it out. */
     A_READING_ENDS_A_WAIT,
 
+    /** The floor is told to be colder than fills, grout and sealer need to cure, and the plan does not warm it. */
+    COLD_FLOOR,
+
     /** Waits are counted one after another; some can overlap. */
     WAITS_MAY_OVERLAP,
 

@@ -19,6 +19,9 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Temperature;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.FinishTask;
 
 /**
@@ -119,6 +122,13 @@ public record PlannedJob(
                         .filter(other -> kept.contains(other.name()))
                         .map(other -> other.after(Optional.empty()))
                         .toList());
+    }
+
+    /** The told temperature of a floor that is too cold for what cures on it; empty for every other. */
+    public Optional<Temperature> coldFloor(FloorSurvey survey) {
+        return notes.contains(JobNote.COLD_FLOOR)
+                ? survey.answer(SurveyField.FLOOR_TEMPERATURE).value()
+                : Optional.empty();
     }
 
     /** The estimate by the numbers that the plan was made with. */

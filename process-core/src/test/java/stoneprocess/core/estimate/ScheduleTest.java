@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 
@@ -179,5 +180,50 @@ class ScheduleTest {
             assertThat(bars.get(i).start().minutes())
                     .isGreaterThanOrEqualTo(bars.get(i - 1).end().minutes() - ROUNDING);
         }
+    }
+
+    private static Schedule at(double celsius, String task) {
+        TimeSpan day = TimeSpan.of(1, Unit.DAY);
+        Job job = Jobs.marble(Jobs.RESIN_400, Jobs.RESIN_800)
+                .withOthers(List.of(new OtherWork(
+                        task,
+                        Range.of(TimeSpan.of(1, Unit.HOUR), TimeSpan.of(1, Unit.HOUR)),
+                        Range.of(day, day),
+                        Optional.of("resin-400"))));
+        return Schedule.of(
+                new Estimator(Jobs.STANDARD).estimate(job),
+                WorkingTimes.usual(EIGHT_HOURS),
+                Optional.of(new Temperature(celsius)),
+                Jobs.STANDARD);
+    }
+
+    /** 10 degrees Celsius is warm enough, common practice; a poultice dwells and needs none. */
+    @Test
+    void a_fill_does_not_cure_on_a_cold_floor() {
+        Schedule warm = at(10, "fill-cracks");
+        assertThat(warm.waitsFor()).isEmpty();
+        assertThat(warm.held()).isEmpty();
+        assertThat(warm.bars()).extracting(Bar::task).contains("resin-800");
+
+        Schedule cold = at(9.9, "fill-cracks");
+        assertThat(cold.waitsFor()).contains(new Temperature(10));
+        assertThat(cold.held()).containsExactly("resin-800");
+        assertThat(cold.bars()).extracting(Bar::task).contains("fill-cracks").doesNotContain("resin-800");
+        assertThat(cold.bars()).noneMatch(Bar::isWait);
+        assertThat(cold.doneBy(1000)).extracting(Bar::task).doesNotContain("resin-800");
+
+        assertThat(at(9.9, "poultice-oil").bars())
+                .isEqualTo(at(10, "poultice-oil").bars());
+    }
+
+    @Test
+    void a_sealer_on_a_cold_floor_holds_up_its_use_and_what_follows() {
+        Estimate estimate = new Estimator(Jobs.STANDARD)
+                .estimate(Jobs.marble(Jobs.RESIN_400).withSealing(Sealing.usual(Jobs.STANDARD)));
+        Schedule cold =
+                Schedule.of(estimate, WorkingTimes.usual(EIGHT_HOURS), Optional.of(new Temperature(4)), Jobs.STANDARD);
+        assertThat(cold.waitsFor()).isPresent();
+        assertThat(cold.held()).isEmpty();
+        assertThat(cold.bars()).extracting(Bar::task).contains("sealing");
     }
 }

@@ -96,7 +96,7 @@ final class EstimateCommand extends ConsoleCommand {
         Estimator estimator = new Estimator(recommendation.parameters());
         Estimate estimate = estimator.estimate(planned.job(), timings);
         if (schedule.isAsked()) {
-            printSchedule(recommendation, estimate, texts);
+            printSchedule(recommendation, planned, estimate, texts);
             return ExitCode.DONE;
         }
         Optional<ComparedWay> way = otherSurvey.map(otherWay -> {
@@ -114,9 +114,10 @@ final class EstimateCommand extends ConsoleCommand {
         return way.filter(compared -> compared.comparison().isEmpty()).isPresent() ? ExitCode.NO_PLAN : ExitCode.DONE;
     }
 
-    private void printSchedule(Recommendation recommendation, Estimate estimate, Texts texts) {
+    private void printSchedule(Recommendation recommendation, PlannedJob planned, Estimate estimate, Texts texts) {
         WorkingTimes times = schedule.times(recommendation.parameters());
-        Schedule days = Schedule.of(estimate, times, recommendation.parameters());
+        Schedule days =
+                Schedule.of(estimate, times, planned.coldFloor(recommendation.survey()), recommendation.parameters());
         String page = schedule.isJson()
                 ? Json.SCHEDULE.print(days)
                 : texts.page(ScheduleSheet.of(recommendation, times, days, schedule.done(days)));

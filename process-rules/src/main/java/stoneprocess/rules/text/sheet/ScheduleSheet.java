@@ -14,12 +14,14 @@ import stoneprocess.core.estimate.Schedule;
 import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Ledger;
 import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
 /** A schedule: on which days each task is done, and what is done by then. */
 public final class ScheduleSheet {
@@ -39,7 +41,7 @@ public final class ScheduleSheet {
         Objects.requireNonNull(schedule, "schedule");
         Objects.requireNonNull(done, "done");
         Draft draft = Draft.titled(Wording.name(recommendation.survey().title()), recommendation.parameters())
-                .paragraph(phrase("schedule.summary")
+                .paragraph(phrase(schedule.waitsFor().isPresent() ? "schedule.stops" : "schedule.summary")
                         .with("days", schedule.days())
                         .with("crews", times.crews())
                         .with("bays", times.bays())
@@ -67,8 +69,12 @@ public final class ScheduleSheet {
                                 .sum()))),
                 EstimateWords.NOTHING));
         draft.section("schedule.tasks").add(days.table());
-        done.ifPresent(bars -> done(draft, byTask, bars));
-        draft.section("exposure.cautions").bullet("schedule.likely").bullet("schedule.no-temperature");
+        schedule.waitsFor().ifPresent(warm -> draft.bullet(cold(schedule, warm)));
+        done.ifPresent(bars -> done(draft, schedule, byTask, bars));
+        draft.section("exposure.cautions").bullet("schedule.likely");
+        if (schedule.waitsFor().isEmpty()) {
+            draft.bullet("schedule.no-temperature");
+        }
         if (!recommendation.warnings().isEmpty()) {
             draft.section("estimate.hazards");
             for (SafetyWarning warning : recommendation.warnings()) {
@@ -78,7 +84,14 @@ public final class ScheduleSheet {
         return draft.section("closing.heading").paragraph("closing.deference").document();
     }
 
-    private static void done(Draft draft, Map<String, List<Bar>> byTask, List<Bar> done) {
+    private static Wording cold(Schedule schedule, Temperature warm) {
+        Wording held = schedule.held().isEmpty()
+                ? phrase("schedule.cold.in-use")
+                : Wording.list(Joint.COMMA, schedule.held(), EstimateWords::task);
+        return phrase("schedule.cold").with("warm", warm).with("held", held);
+    }
+
+    private static void done(Draft draft, Schedule schedule, Map<String, List<Bar>> byTask, List<Bar> done) {
         draft.section("schedule.done");
         byTask.forEach((task, bars) -> {
             long finished = bars.stream().filter(done::contains).count();
@@ -90,5 +103,11 @@ public final class ScheduleSheet {
                     .with("finished", finished)
                     .with("bays", bars.size()));
         });
+        schedule.waitsFor()
+                .ifPresent(warm -> schedule.held().stream()
+                        .filter(task -> !byTask.containsKey(task))
+                        .forEach(task -> draft.bullet(phrase("schedule.done.cold")
+                                .with("task", EstimateWords.task(task))
+                                .with("warm", warm))));
     }
 }
