@@ -43,12 +43,7 @@ final class Consumption {
         }
         if (step.wet()) {
             add(ConsumableKind.WATER, step, which -> water(step, which), Volume::new, "estimate.rinse-water");
-            add(
-                    ConsumableKind.SLURRY,
-                    step,
-                    which -> water(step, which) * numbers.share("estimate.slurry-kept", which) + stone(step, which),
-                    Volume::new,
-                    "estimate.slurry-kept");
+            add(ConsumableKind.SLURRY, step, which -> slurry(step, which), Volume::new, "estimate.slurry-kept");
         }
         add(
                 ConsumableKind.SOLIDS,
@@ -70,6 +65,19 @@ final class Consumption {
                 step.name(),
                 Case.spread(amount, make),
                 List.of(Assumption.of(assumption, numbers.parameters()), numbers.ranged("estimate.rework"))));
+    }
+
+    /** The slurry of all wet steps. */
+    static double litresOfSlurry(Job job, Case which, Numbers numbers) {
+        Consumption consumption = new Consumption(numbers.parameters(), job, List.of());
+        return job.steps().stream()
+                .filter(JobStep::wet)
+                .mapToDouble(step -> consumption.slurry(step, which))
+                .sum();
+    }
+
+    private double slurry(JobStep step, Case which) {
+        return water(step, which) * numbers.share("estimate.slurry-kept", which) + stone(step, which);
     }
 
     /** Square metres with what is gone over again. */

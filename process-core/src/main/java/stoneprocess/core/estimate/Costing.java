@@ -2,10 +2,12 @@ package stoneprocess.core.estimate;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Quantity;
@@ -16,6 +18,17 @@ import stoneprocess.core.tool.MachineClass;
 
 /** Puts a price list's prices on an estimate. */
 final class Costing {
+    /** What takes a material of its own. */
+    private static final Map<PriceItem, Set<String>> MATERIALS = new EnumMap<>(Map.of(
+            PriceItem.SEALER_SQUARE_METRE,
+            Set.of(OtherWork.SEALING),
+            PriceItem.DENSIFIER_SQUARE_METRE,
+            Set.of("densify"),
+            PriceItem.FILLER_SQUARE_METRE,
+            Set.of("fill-cracks", "regrout", "regrout-pits", "semi-rigid-joints", "elastic-joints"),
+            PriceItem.STRIPPER_SQUARE_METRE,
+            Set.of("strip-coating")));
+
     private final PriceList prices;
     private final List<Cost.CostLine> lines = new ArrayList<>();
     private final List<String> unpriced = new ArrayList<>();
@@ -35,6 +48,7 @@ final class Costing {
         costing.used(estimate, ConsumableKind.POWDER, PriceItem.POWDER_KILOGRAM, 1);
         costing.used(estimate, ConsumableKind.WATER, PriceItem.WATER_CUBIC_METRE, 1000);
         costing.used(estimate, ConsumableKind.SLURRY, PriceItem.SLURRY_CUBIC_METRE, 1000);
+        costing.materials(estimate.job());
         costing.used(estimate, ConsumableKind.ENERGY, PriceItem.ENERGY_KILOWATT_HOUR, 1);
         costing.travel(
                 estimate.job().site().mobilisations(),
@@ -75,6 +89,20 @@ final class Costing {
         ToDoubleFunction<Case> alone = which -> estimate.clock().at(which).minutes() / 60 * nightFactor;
         price(PriceItem.LABOUR_HOUR, alone);
         price(PriceItem.HELPER_HOUR, which -> all.applyAsDouble(which) - alone.applyAsDouble(which));
+    }
+
+    /** What is laid on or filled in, by the area of the floor; no figure is known for how much of it there is. */
+    private void materials(Job job) {
+        List<String> works = new ArrayList<>(job.others().stream()
+                .map(other -> other.name().split(" ", 2)[0])
+                .toList());
+        job.sealing().ifPresent(sealing -> works.add(OtherWork.SEALING));
+        MATERIALS.forEach((item, of) -> {
+            long times = works.stream().filter(of::contains).count();
+            if (times > 0) {
+                price(item, which -> times * job.area().squareMetres());
+            }
+        });
     }
 
     private void travel(int mobilisations, Optional<Length> distance, ToDoubleFunction<Case> days) {

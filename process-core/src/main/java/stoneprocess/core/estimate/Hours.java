@@ -39,6 +39,7 @@ final class Hours {
             hours.step(step);
             hours.others(Optional.of(step.name()));
         }
+        hours.slurry();
         job.sealing().ifPresent(hours::seal);
         hours.others(Optional.of(OtherWork.SEALING));
         hours.daily();
@@ -212,14 +213,32 @@ final class Hours {
                 .findFirst();
     }
 
+    private void slurry() {
+        if (job.steps().stream().anyMatch(JobStep::wet)) {
+            work(
+                    Work.SLURRY,
+                    Optional.empty(),
+                    which -> Consumption.litresOfSlurry(job, which, numbers)
+                            / 1000
+                            * numbers.at("estimate.slurry", which),
+                    ALONE,
+                    List.of(numbers.ranged("estimate.slurry")));
+        }
+    }
+
     private void seal(Sealing sealing) {
         waiting(Wait.DRYING, Optional.empty(), sealing.drying());
         work(
                 Work.SEALING,
                 Optional.empty(),
-                which -> 60 * job.area().squareMetres() / numbers.divisor("estimate.sealing", which.opposite()),
+                which -> 60
+                        * Job.withWideTools(job.area(), numbers.parameters()).squareMetres()
+                        / numbers.divisor("estimate.sealing", which.opposite()),
                 ALONE,
-                List.of(numbers.ranged("estimate.sealing")));
+                List.of(
+                        numbers.ranged("estimate.sealing"),
+                        numbers.single("estimate.wide-floor"),
+                        numbers.single("estimate.wide-rate")));
         waiting(Wait.SEALER_CURING, Optional.empty(), sealing.curing());
     }
 

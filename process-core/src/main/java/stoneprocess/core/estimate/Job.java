@@ -74,6 +74,20 @@ public record Job(
         return new Share(100 * Math.max(parameters.part("estimate.small"), Math.min(1, part)));
     }
 
+    /**
+     * The area by which hours are reckoned for work that wider tools do on large floors: what lies beyond {@code
+     * estimate.wide-floor} goes at {@code estimate.wide-rate} of the usual rate, 100 % or more. Common practice.
+     */
+    public static Area withWideTools(Area area, Parameters parameters) {
+        double usual = parameters.get("estimate.wide-floor", Area.class).squareMetres();
+        double faster = parameters.part("estimate.wide-rate");
+        if (faster < 1) {
+            throw new InvalidInputException("estimate.wide-rate", 100 * faster + " %", "100 % or more");
+        }
+        double beyond = Math.max(0, area.squareMetres() - usual);
+        return new Area(Math.min(area.squareMetres(), usual) + beyond / faster);
+    }
+
     /** A job of steps alone, without sealing. */
     public static Job of(Area area, Length edges, CuttingClass stone, List<JobStep> steps, SiteConditions site) {
         return new Job(area, edges, stone, steps, List.of(), Optional.empty(), site);

@@ -21,6 +21,14 @@ public enum PriceItem implements Term {
     WATER_CUBIC_METRE,
     /** Taking away one cubic metre of slurry. */
     SLURRY_CUBIC_METRE,
+    /** Sealer for one square metre. */
+    SEALER_SQUARE_METRE,
+    /** Densifier for one square metre. */
+    DENSIFIER_SQUARE_METRE,
+    /** Filler, grout or joint fill for one square metre of floor, each time that it is worked. */
+    FILLER_SQUARE_METRE,
+    /** Stripper for one square metre. */
+    STRIPPER_SQUARE_METRE,
     /** One kilowatt hour. */
     ENERGY_KILOWATT_HOUR,
     /** Coming and going once, besides the hours. */

@@ -6,7 +6,7 @@ import stoneprocess.core.term.Term;
 public enum Remark implements Term {
     /** Low adds all low figures and high all high ones, so the true spread is likely narrower. */
     ENDS_ARE_ADDED,
-    /** Sealer, densifier, fillers and what is put on and thrown away are not among the consumables. */
+    /** What is put on and thrown away is not counted; sealer, densifier, fillers and stripper go by the area. */
     MATERIALS_ARE_NOT_COUNTED,
 
     /** A working day has one shift and every day is a working day. */

@@ -22,6 +22,8 @@ public enum Work implements Term {
     SETTING_UP,
     /** Going back over what did not pass the check. */
     REWORK,
+    /** Letting slurry settle, and carrying water and cake to where they may go. */
+    SLURRY,
     /** Laying on and wiping off a sealer. */
     SEALING,
 

@@ -58,6 +58,12 @@ final class JobMaker {
 
     private static final Set<FinishTask> AFTER_SEALING = EnumSet.of(FinishTask.MEASURE_SLIP, FinishTask.HAND_OVER);
 
+    /** Work that goes faster with wider tools on a large floor. */
+    private static final Set<String> WITH_WIDE_TOOLS = Set.of(
+            DENSIFY, FinishTask.VACUUM_GRIT.key(), FinishTask.WASH_AND_DWELL.key(), FinishTask.SCRUB_AND_RINSE.key());
+
+    private static final String WIDE_FLOOR = "estimate.wide-floor";
+    private static final String WIDE_RATE = "estimate.wide-rate";
     private static final String STRIPPING = "estimate.upkeep.strip";
     private static final String BUILD_UP = "estimate.upkeep.build-up";
     private static final String BY_HAND = "estimate.hand";
@@ -237,7 +243,12 @@ final class JobMaker {
             others.add(new OtherWork(name, given.get(), rest, after));
         } else {
             String parameter = "task." + name.split(" ", 2)[0];
-            rated(new OtherWork(name, usual(parameter, area), rest, after), parameter);
+            if (WITH_WIDE_TOOLS.contains(name)) {
+                Area counted = Job.withWideTools(area, parameters);
+                rated(new OtherWork(name, usual(parameter, counted), rest, after), parameter, WIDE_FLOOR, WIDE_RATE);
+            } else {
+                rated(new OtherWork(name, usual(parameter, area), rest, after), parameter);
+            }
         }
     }
 

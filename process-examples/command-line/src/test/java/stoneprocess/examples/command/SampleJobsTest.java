@@ -3,6 +3,7 @@ package stoneprocess.examples.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -22,6 +24,8 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.site.JobOptions;
 import stoneprocess.core.site.PlannedJob;
 import stoneprocess.core.survey.Damage;
@@ -112,13 +116,18 @@ class SampleJobsTest {
                 new Sample("warehouse, concrete", with(concrete, 5000, builder -> builder), 1200, 4000));
     }
 
+    /** As on a sheet: an estimate promises no more. */
+    private static String twoDigits(TimeSpan time) {
+        return time.in(Unit.HOUR).round(new MathContext(2)).toPlainString();
+    }
+
     @Test
     void ten_jobs_are_what_the_table_of_validation_says_and_a_restorer_would_believe() throws IOException {
         PriceList prices = Json.PRICE_LIST.read(Files.readString(Path.of("prices", "harbour-crew.json")));
         List<String> rows = new ArrayList<>(List.of(
-                "| job | m2 | steps | hours low | likely | high | likely a m2 | days | price, " + prices.currency()
-                        + " |",
-                "|---|---|---|---|---|---|---|---|---|"));
+                "| job | m2 | steps | hours low | likely | high | likely a m2 | shifts | days | own cost | price with tax, "
+                        + prices.currency() + " |",
+                "|---|---|---|---|---|---|---|---|---|---|---|"));
         for (Sample sample : samples()) {
             Recommendation plan = ADVISOR.recommend(sample.survey());
             assertThat(PlannedJob.isThere(plan)).as(sample.name()).isTrue();
@@ -129,16 +138,18 @@ class SampleJobsTest {
             String steps = planned.job().steps().stream().map(JobStep::name).collect(Collectors.joining(", "));
             rows.add(String.format(
                     Locale.ROOT,
-                    "| %s | %s | %s | %.1f | %.1f | %.1f | %.2f | %.0f | %.0f |",
+                    "| %s | %s | %s | %s | %s | %s | %.2f | %.0f | %.0f | %.0f | %.0f |",
                     sample.name(),
                     planned.job().area().decimal().toPlainString(),
                     steps.isEmpty() ? "by hand" : steps,
-                    estimate.personHours().low().minutes() / 60,
-                    likely,
-                    estimate.personHours().high().minutes() / 60,
+                    twoDigits(estimate.personHours().low()),
+                    twoDigits(estimate.personHours().likely()),
+                    twoDigits(estimate.personHours().high()),
                     likely / area,
-                    estimate.calendar().days().likely().number() * 1.0,
-                    prices.cost(estimate).total().likely().amount()));
+                    estimate.calendar().workingDays().likely().kept(),
+                    estimate.calendar().days().likely().kept(),
+                    prices.cost(estimate).total().likely().amount(),
+                    prices.price(estimate, Optional.empty()).lines().total().amount()));
             assertThat(likely).as(sample.name()).isBetween(sample.leastHours(), sample.mostHours());
         }
         String table = String.join("\n", rows);

@@ -219,7 +219,12 @@ public final class EstimateSheet {
         cost.lines()
                 .forEach(line ->
                         row(costs, EstimateWords.priced(line.name()), line.amount(), EstimateWords::money, NOTHING));
-        row(costs, phrase("estimate.all"), cost.subtotal(), EstimateWords::money, NOTHING);
+        row(
+                costs,
+                phrase(cost.unpriced().isEmpty() ? "estimate.all" : "estimate.all-priced"),
+                cost.subtotal(),
+                EstimateWords::money,
+                NOTHING);
         if (cost.minimumCharged()) {
             row(costs, phrase("estimate.minimum"), cost.total(), EstimateWords::money, NOTHING);
         }
