@@ -67,13 +67,9 @@ final class Consumption {
                 List.of(Assumption.of(assumption, numbers.parameters()), numbers.ranged("estimate.rework"))));
     }
 
-    /** The slurry of all wet steps. */
-    static double litresOfSlurry(Job job, Case which, Numbers numbers) {
-        Consumption consumption = new Consumption(numbers.parameters(), job, List.of());
-        return job.steps().stream()
-                .filter(JobStep::wet)
-                .mapToDouble(step -> consumption.slurry(step, which))
-                .sum();
+    /** The slurry of a wet step. */
+    static double litresOfSlurry(Job job, JobStep step, Case which, Numbers numbers) {
+        return new Consumption(numbers.parameters(), job, List.of()).slurry(step, which);
     }
 
     private double slurry(JobStep step, Case which) {

@@ -39,7 +39,6 @@ final class Hours {
             hours.step(step);
             hours.others(Optional.of(step.name()));
         }
-        hours.slurry();
         job.sealing().ifPresent(hours::seal);
         hours.others(Optional.of(OtherWork.SEALING));
         hours.daily();
@@ -127,6 +126,16 @@ final class Hours {
                 which -> cut.applyAsDouble(which) * (1 + rinsing) * numbers.share("estimate.rework", which),
                 helper,
                 List.of(numbers.ranged("estimate.rework")));
+        if (step.wet()) {
+            work(
+                    Work.SLURRY,
+                    name,
+                    which -> Consumption.litresOfSlurry(job, step, which, numbers)
+                            / 1000
+                            * numbers.at("estimate.slurry", which),
+                    ALONE,
+                    List.of(numbers.ranged("estimate.slurry")));
+        }
     }
 
     /** Square bays as long as a walk, of a planetary machine lanes; powder dries, so it goes in square bays under any. */
@@ -211,19 +220,6 @@ final class Hours {
         return timings.stream()
                 .filter(timing -> timing.step().equals(step.name()))
                 .findFirst();
-    }
-
-    private void slurry() {
-        if (job.steps().stream().anyMatch(JobStep::wet)) {
-            work(
-                    Work.SLURRY,
-                    Optional.empty(),
-                    which -> Consumption.litresOfSlurry(job, which, numbers)
-                            / 1000
-                            * numbers.at("estimate.slurry", which),
-                    ALONE,
-                    List.of(numbers.ranged("estimate.slurry")));
-        }
     }
 
     private void seal(Sealing sealing) {

@@ -148,7 +148,8 @@ final class Quoting {
     }
 
     private Visit visit(VisitKind kind, Parameters parameters) {
-        Spread<TimeSpan> hours = new Estimator(parameters).visit("estimate." + kind.key());
+        Spread<TimeSpan> hours =
+                new Estimator(parameters).visit(kind == VisitKind.SURVEY ? "visit.survey" : "estimate.test-area");
         return new Visit(kind, hours, prices.price(hours, request.distance()));
     }
 

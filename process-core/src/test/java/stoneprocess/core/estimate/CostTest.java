@@ -196,7 +196,7 @@ class CostTest {
                 PriceList.empty("crowns").with(PriceItem.LABOUR_HOUR, "60"));
         assertThat(comparison.work())
                 .filteredOn(line -> line.line().endsWith("resin-800"))
-                .hasSize(5)
+                .hasSize(6)
                 .allSatisfy(line -> {
                     assertThat(line.first()).isEmpty();
                     assertThat(line.direction()).isEqualTo(EstimateDifference.Direction.MORE);

@@ -50,7 +50,7 @@ class ScheduleTest {
 
     @Test
     void a_wait_runs_beside_the_work_in_other_bays() {
-        Estimate estimate = estimate(400, 24);
+        Estimate estimate = estimate(400, 72);
 
         Schedule alone = schedule(estimate, times(1, 1));
         Schedule four = schedule(estimate, times(1, 4));
