@@ -124,8 +124,8 @@ class EstimateCommandTest {
                         "  slurry to take away, all ",
                         "  electricity, all ",
                         "  powder, powder ",
-                        "  working days ",
-                        "  days until the floor is back in use ");
+                        "  shifts of work ",
+                        "  calendar days until back in use ");
     }
 
     @Test

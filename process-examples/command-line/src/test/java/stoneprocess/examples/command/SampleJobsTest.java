@@ -110,7 +110,7 @@ class SampleJobsTest {
                 new Sample("lobby, terrazzo, hone", terrazzo, 15, 50),
                 new Sample("hall, granite", granite, 40, 110),
                 new Sample("reading room, marble", marble, 50, 140),
-                new Sample("granite, last grits and powder", only(granite, 180, dull), 100, 200),
+                new Sample("granite, last grits and powder", only(granite, 180, dull), 100, 300),
                 new Sample("granite, 2 mm lippage, planetary", lipped, 150, 900),
                 new Sample("show floor, concrete", concrete, 100, 400),
                 new Sample("warehouse, concrete", with(concrete, 5000, builder -> builder), 1200, 4000));
