@@ -31,9 +31,11 @@ import stoneprocess.core.quantity.Coverage;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.WorkingHours;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
@@ -177,12 +179,18 @@ final class JobMaker {
                         .isPresent();
     }
 
-    /** The usual site, with the shift of the survey where it tells one. */
+    /** The usual site, with the shift of the survey where it tells one, and at night where it allows no other hours. */
     private SiteConditions usualSite() {
         SiteConditions usual = SiteConditions.usual(parameters);
         TimeSpan shift =
                 recommendation.survey().answer(SurveyField.SHIFT).value().orElse(usual.shift());
-        return new SiteConditions(usual.mobilisations(), usual.signOff(), shift, usual.night());
+        boolean night = recommendation
+                .survey()
+                .answer(SurveyField.WORKING_HOURS)
+                .value()
+                .equals(Optional.of(WorkingHours.NIGHT));
+        return new SiteConditions(
+                usual.mobilisations(), usual.signOff(), shift, night ? new Share(100) : usual.night());
     }
 
     private Length edges(Area area, List<PlannedStep> field, List<PlannedStep> edge) {

@@ -14,8 +14,10 @@ import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
@@ -33,7 +35,7 @@ import stoneprocess.core.term.Term;
  * @param currency label of all amounts
  * @param distance one way to the site, driven there and back on each working day; empty where nobody told it
  * @param variants the variants, in the order asked for
- * @param unknowns what nobody knows and changes the first price, the widest first
+ * @param unknowns what nobody knows and changes the first price by a hundredth or more, or can stop it, the widest first
  * @param untried names of questions of the first plan whose answers were not tried out
  * @param exclusions what the prices do not cover, in the house's words
  */
@@ -86,6 +88,9 @@ public record Quotation(
     /**
      * A job that can be ordered.
      *
+     * @param area area worked
+     * @param edges length of walls and fittings that are worked by hand
+     * @param night share of the work at night rates
      * @param finish the finish that the plan aims at; empty where the open field keeps its face
      * @param sealed whether a sealer ends it
      * @param days days until the floor is used again
@@ -93,9 +98,16 @@ public record Quotation(
      * @param price its price
      */
     public record QuotedJob(
-            Optional<Finish> finish, boolean sealed, Spread<Count> days, Set<JobNote> notes, Price price) {
+            Area area,
+            Length edges,
+            Share night,
+            Optional<Finish> finish,
+            boolean sealed,
+            Spread<Count> days,
+            Set<JobNote> notes,
+            Price price) {
         public QuotedJob {
-            Refuse.nulls(QuotedJob.class, finish, days, notes, price);
+            Refuse.nulls(QuotedJob.class, area, edges, night, finish, days, notes, price);
             notes = Collections.unmodifiableSet(new TreeSet<>(notes));
         }
     }

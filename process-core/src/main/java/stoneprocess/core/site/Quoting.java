@@ -37,6 +37,9 @@ import stoneprocess.core.topic.Sealer;
 
 /** Makes one quotation. */
 final class Quoting {
+    /** Part of a price below which an answer makes no difference worth telling. */
+    private static final double LEAST_SHARE = 0.01;
+
     private final FloorSurvey survey;
     private final QuotationRequest request;
     private final PriceList prices;
@@ -121,6 +124,9 @@ final class Quoting {
         Alternative timed = Alternative.withTimingsOfItsSteps("quoted", planned.job(), request.timings());
         Estimate estimate = new Estimator(plan.parameters()).estimate(timed.job(), timed.timings());
         return new QuotedJob(
+                planned.job().area(),
+                planned.job().edges(),
+                planned.job().site().night(),
                 plan.plan().flatMap(Plan::finish).filter(finish -> variant.scope() != VariantScope.REPAIRS_ONLY),
                 planned.job().sealing().isPresent(),
                 estimate.calendar().days(),
@@ -173,7 +179,8 @@ final class Quoting {
                     .toList();
             Unknown unknown = new Unknown(
                     field, all.get(0), all.get(all.size() - 1), totals.stream().anyMatch(Optional::isEmpty));
-            if (unknown.mayStop() || !unknown.least().equals(unknown.most())) {
+            double share = width(unknown).amount().doubleValue() / now.amount().doubleValue();
+            if (unknown.mayStop() || share >= LEAST_SHARE) {
                 unknowns.add(unknown);
             }
         }

@@ -194,14 +194,17 @@ class EstimateCommandTest {
                         .out()
                         .replaceAll("\\s+", " "))
                 .doesNotContain(said);
-        assertThat(estimate("ferry-hall-granite").out().replaceAll("\\s+", " ")).doesNotContain("night rates");
+        assertThat(estimate("ferry-hall-granite", "--night", "0 %").out().replaceAll("\\s+", " "))
+                .doesNotContain("night rates");
     }
 
     @Test
     void night_work_costs_more_by_the_lists_factor() {
-        double day = figures(
-                section(estimate("ferry-hall-granite", "--prices", PRICES).out(), "Cost, crowns")
-                        .get(0))[1];
+        double day = figures(section(
+                        estimate("ferry-hall-granite", "--prices", PRICES, "--night", "0 %")
+                                .out(),
+                        "Cost, crowns")
+                .get(0))[1];
         double night = figures(section(
                         estimate("ferry-hall-granite", "--prices", PRICES, "--night", "50 %")
                                 .out(),

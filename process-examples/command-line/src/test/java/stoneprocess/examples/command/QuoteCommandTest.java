@@ -99,7 +99,8 @@ class QuoteCommandTest {
     void own_cost_and_margin_are_for_the_house_alone() {
         assertThat(quote("customs-house-terrazzo", PRICES).out()).doesNotContain("margin", "own cost");
         String house = quote("customs-house-terrazzo", PRICES, "--calculation").out();
-        BigDecimal sum = Stream.of("work and materials, own cost", "for risk", "margin 15 %", "travel")
+        BigDecimal sum = Stream.of(
+                        "work and materials, own cost", "for risk", "margin, 15 % of cost and risk", "travel")
                 .map(label -> figures(house, label).get(0))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         assertThat(figures(house, "without tax").get(0)).isEqualByComparingTo(sum);
@@ -218,5 +219,47 @@ class QuoteCommandTest {
         Ran ran = quote("customs-house-terrazzo", prices);
         assertThat(ran.exit()).isEqualTo(2);
         assertThat(ran.err()).startsWith(message).hasLineCount(1);
+    }
+
+    /** The ferry hall may be worked at night alone: labour at 150 %. */
+    @Test
+    void night_work_is_paid_at_the_night_rate(@TempDir Path folder) throws IOException {
+        Path byDay = Files.writeString(
+                folder.resolve("day.json"),
+                Files.readString(Path.of("surveys", "ferry-hall-granite.json")).replace("\"night\"", "\"day\""));
+        Ran day = Ran.command(
+                "",
+                "quote",
+                byDay.toString(),
+                "--prices",
+                PRICES.toString(),
+                "--client",
+                "x",
+                "--date",
+                "2026-12-01",
+                "--json");
+        BigDecimal atNight = labour(json("ferry-hall-granite"));
+        BigDecimal atDay = labour(Json.QUOTATION.read(day.out()));
+        assertThat(atNight.doubleValue() / atDay.doubleValue()).isBetween(1.499, 1.501);
+        assertThat(quote("ferry-hall-granite", PRICES).out()).contains("100 % is at night");
+    }
+
+    private static BigDecimal labour(Quotation quotation) {
+        return quotation.variants().get(0).job().orElseThrow().price().cost().lines().stream()
+                .filter(line -> line.name().equals("labour-hour"))
+                .findFirst()
+                .orElseThrow()
+                .amount()
+                .likely()
+                .amount();
+    }
+
+    @Test
+    void a_calculation_says_that_it_is_not_for_the_client_and_an_owner_sees_no_band() {
+        assertThat(quote("customs-house-terrazzo", PRICES, "--calculation").out())
+                .contains("CALCULATION, not for the client", "if all figures come out low", "for risk");
+        assertThat(quote("customs-house-terrazzo", PRICES).out())
+                .contains("QUOTATION for The harbour trust", "floor, m2", "edges, m")
+                .doesNotContain("come out low", "for risk");
     }
 }

@@ -76,7 +76,7 @@ public final class QuotationSheet {
     }
 
     private void summary() {
-        draft.paragraph(phrase("quotation.summary")
+        draft.paragraph(phrase(calculation ? "quotation.calculation" : "quotation.summary")
                 .with("client", Wording.name(quotation.client()))
                 .with("date", Wording.name(quotation.date()))
                 .with("days", quotation.validDays())
@@ -92,7 +92,9 @@ public final class QuotationSheet {
         }
         draft.section("quotation.unknowns");
         for (Unknown unknown : quotation.unknowns()) {
-            draft.bullet(phrase(unknown.mayStop() ? "quotation.unknown.stops" : "quotation.unknown")
+            boolean moves = !unknown.least().equals(unknown.most());
+            String stops = moves ? "quotation.unknown.stops" : "quotation.unknown.only-stops";
+            draft.bullet(phrase(unknown.mayStop() ? stops : "quotation.unknown")
                     .with("question", phrase("field." + unknown.field()))
                     .with("variant", name(quotation.variants().get(0).variant()))
                     .with("least", amount(unknown.least()))
@@ -101,7 +103,9 @@ public final class QuotationSheet {
         draft.bullets(unmeasured, note -> Wording.of(note, "owner"));
         if (!quotation.untried().isEmpty()) {
             draft.bullet(phrase("quotation.untried")
-                    .with("count", quotation.untried().size()));
+                    .with(
+                            "questions",
+                            Wording.list(Joint.SENTENCES, quotation.untried(), field -> phrase("field." + field))));
         }
     }
 
@@ -109,6 +113,11 @@ public final class QuotationSheet {
         Ledger prices = Ledger.headed(
                 priced.stream().map(variant -> name(variant.variant())).toList(), NOTHING);
         draft.section("quotation.prices");
+        row(prices, phrase("quotation.area"), job -> EstimateWords.number(job.area()));
+        row(
+                prices,
+                phrase("quotation.edges"),
+                job -> EstimateWords.number(job.edges().in(Unit.METRE), 0));
         row(
                 prices,
                 phrase("quotation.finish"),
@@ -164,7 +173,7 @@ public final class QuotationSheet {
         prices.row(
                 phrase(key),
                 apart.stream()
-                        .map(more -> more.signum() > 0 ? EstimateWords.number(more, CENTS) : NOTHING)
+                        .map(more -> more.signum() > 0 ? amount(more) : NOTHING)
                         .toList(),
                 NOTHING);
     }
@@ -179,15 +188,16 @@ public final class QuotationSheet {
 
     private void howMade() {
         PriceTerms terms = job(priced.get(0)).price().terms();
-        draft.section("quotation.made").bullet(phrase("quotation.one-price").with("risk", terms.risk()));
-        for (QuotedVariant variant : priced) {
-            Price price = job(variant).price();
-            draft.bullet(phrase("quotation.band")
-                    .with("variant", name(variant.variant()))
-                    .with("low", amount(price.band().low()))
-                    .with("likely", amount(price.band().likely()))
-                    .with("high", amount(price.band().high())));
+        draft.section("quotation.made");
+        if (calculation) {
+            draft.bullet(phrase("quotation.one-price").with("risk", terms.risk()));
+            priced.forEach(this::band);
         }
+        if (priced.stream().anyMatch(variant -> job(variant).night().percent() > 0)) {
+            draft.bullet(
+                    phrase("quotation.night").with("share", job(priced.get(0)).night()));
+        }
+        draft.bullets("quotation.fixed", "quotation.test-area", "quotation.finish-is-a-class", "quotation.otherwise");
         draft.bullet(phrase("quotation.rounding")
                         .with("step", Wording.number(terms.rounding().stripTrailingZeros())))
                 .bullet(quotation
@@ -195,6 +205,15 @@ public final class QuotationSheet {
                         .<Wording>map(way ->
                                 phrase("quotation.distance").with("distance", Wording.number(way.in(Unit.KILOMETRE))))
                         .orElseGet(() -> phrase("quotation.no-distance")));
+    }
+
+    private void band(QuotedVariant variant) {
+        Price price = job(variant).price();
+        draft.bullet(phrase("quotation.band")
+                .with("variant", name(variant.variant()))
+                .with("low", amount(price.band().low()))
+                .with("likely", amount(price.band().likely()))
+                .with("high", amount(price.band().high())));
     }
 
     private void notPriced() {
@@ -245,7 +264,12 @@ public final class QuotationSheet {
     }
 
     private static Wording amount(Money money) {
-        return EstimateWords.number(money.amount(), CENTS);
+        return amount(money.amount());
+    }
+
+    /** Whole where it is whole. */
+    private static Wording amount(BigDecimal amount) {
+        return EstimateWords.number(amount, amount.stripTrailingZeros().scale() > 0 ? CENTS : 0);
     }
 
     /** The finish, where one was asked for, and what is left out. */
