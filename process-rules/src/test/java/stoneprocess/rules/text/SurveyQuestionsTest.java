@@ -40,9 +40,10 @@ class SurveyQuestionsTest {
             assertThat(schema).contains("\"description\" : \"" + questions.question("damages." + kind.key()));
         }
         assertThat(schema)
-                .contains("How thick is the stone or the topping? Check the drawings; lift a piece only once any adhesive"
-                        + " or layer below is cleared for asbestos and lead."
-                        + " Accepted: a value from 3 to 500 mm.");
+                .contains(
+                        "How thick is the stone or the topping? Check the drawings; lift a piece only once any adhesive"
+                                + " or layer below is cleared for asbestos and lead."
+                                + " Accepted: a value from 3 to 500 mm.");
     }
 
     @Test
