@@ -191,7 +191,10 @@ class BadInputTest {
                 Arguments.of("\"white-marble\"", "\"chalk\"", "survey.stone.name: 'chalk'"),
                 Arguments.of("\"value\" : 42.125", "\"value\" : 0", "survey.site.area: '0 m2'"),
                 Arguments.of("\"value\" : 60,", "\"value\" : 90,", "survey.zones.share: '130"),
-                Arguments.of("\"zone\" : \"lane\"", "\"zone\" : \"lame\"", "survey.readings.zone: 'lame'"),
+                Arguments.of(
+                        "\"zone\" : \"lane\",\n        \"geometry\"",
+                        "\"zone\" : \"lame\",\n        \"geometry\"",
+                        "survey.readings.zone: 'lame'"),
                 Arguments.of("\"lippage.high\"", "\"lippage.higher\"", "parameters.lippage.higher: 'the field'"),
                 Arguments.of("\"switched-off\"", "\"switched\"", "rulebase.switched: 'the field'"));
     }

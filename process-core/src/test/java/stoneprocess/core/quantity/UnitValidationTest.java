@@ -26,6 +26,7 @@ class UnitValidationTest {
             Map.entry(Unit.MICROMETRE, Units.METRE.divide(1_000_000)),
             Map.entry(Unit.CENTIMETRE, Units.METRE.divide(100)),
             Map.entry(Unit.METRE, Units.METRE),
+            Map.entry(Unit.KILOMETRE, Units.METRE.multiply(1000)),
             Map.entry(Unit.INCH, USCustomary.INCH),
             Map.entry(Unit.FOOT, USCustomary.FOOT),
             Map.entry(Unit.SQUARE_METRE, Units.SQUARE_METRE),

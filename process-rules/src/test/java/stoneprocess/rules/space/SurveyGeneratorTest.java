@@ -120,8 +120,8 @@ class SurveyGeneratorTest {
         System.out.println("Drawn: " + statuses);
         assertThat(statuses.keySet()).containsExactlyInAnyOrder(Status.values());
         assertThat(statuses.values()).allMatch(count -> count >= 2 * DRAWS / 30);
-        // Resin 50 opens so few drawn floors that expert cases alone are sure to meet it.
-        assertThat(cuts).containsAll(EnumSet.complementOf(EnumSet.of(Cut.FINE_GRIND)));
+        // Resin 50 and metal 100 open so few drawn floors that expert cases alone are sure to meet them.
+        assertThat(cuts).containsAll(EnumSet.complementOf(EnumSet.of(Cut.FINE_GRIND, Cut.LIGHT_GRIND)));
         assertThat(ends).hasSizeGreaterThanOrEqualTo(LastGrit.values().length - 1);
         Set<String> planning =
                 PlanningRules.all().stream().map(LoadedRule::id).collect(Collectors.toCollection(TreeSet::new));

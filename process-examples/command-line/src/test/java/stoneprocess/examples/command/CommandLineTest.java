@@ -67,7 +67,10 @@ class CommandLineTest {
         Ran ran = Ran.command("", "plan", sample(name));
         assertThat(ran.exit()).isEqualTo(3);
         assertThat(ran.err()).isEmpty();
-        assertThat(ran.out()).contains("Options").contains("Leave the floor as it is");
+        // Where pieces rock, to leave them is no way out.
+        String wayOut =
+                name.equals("market-arcade-limestone") ? "Lift and relay the pieces" : "Leave the floor as it is";
+        assertThat(ran.out()).contains("Options").contains(wayOut);
     }
 
     @Test
@@ -89,7 +92,7 @@ class CommandLineTest {
         Ran brief = Ran.command("", "plan", sample("lighthouse-unknown-stone"));
         Ran full = Ran.command("", "plan", sample("lighthouse-unknown-stone"), "--full");
         assertThat(brief.out())
-                .contains("  ask  ", "75 more questions are open")
+                .contains("  ask  ", "33 more questions decide whether and how the floor is cut. 43")
                 .doesNotContain("Is a wet vacuum on hand?");
         assertThat(full.out()).contains("Is a wet vacuum on hand?").contains("\nDecisions and reasons\n");
     }

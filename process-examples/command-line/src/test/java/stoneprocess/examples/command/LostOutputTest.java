@@ -58,6 +58,12 @@ class LostOutputTest {
                 List.of("follow", FLOOR, LOG),
                 List.of("diagnose", FLOOR, "--sign", "frames"),
                 List.of("estimate", FLOOR),
+                List.of(
+                        "quote",
+                        FLOOR,
+                        "--prices=" + Path.of("prices", "harbour-crew.json"),
+                        "--client=Harbour office",
+                        "--date=2026-12-01"),
                 List.of("exposure", "circuit", "--help"),
                 List.of("gloss", FLOOR),
                 List.of("why", FLOOR, "first-cut"),
@@ -81,7 +87,7 @@ class LostOutputTest {
         Set<String> commands =
                 Stream.of(names.split(",| or ")).map(String::strip).collect(Collectors.toSet());
         Set<String> covered = lines().map(line -> line.get(0)).collect(Collectors.toCollection(TreeSet::new));
-        assertThat(commands).hasSize(16);
+        assertThat(commands).hasSize(17);
         assertThat(covered).containsAll(commands);
     }
 

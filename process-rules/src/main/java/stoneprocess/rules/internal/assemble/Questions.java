@@ -124,7 +124,9 @@ final class Questions {
     private void cautiousReadings(Outcome outcome) {
         for (Reason reason : outcome.reasons()) {
             for (MatchedFact fact : reason.facts()) {
-                boolean again = lookAgain.contains(reason.rule());
+                // What a stone is follows from its own tests; the answers beside it are looked at again.
+                boolean again =
+                        lookAgain.contains(reason.rule()) && !fact.topics().contains(Topics.STONE);
                 if (fact.known() && !again) {
                     continue;
                 }

@@ -145,9 +145,14 @@ class EngineTest {
                 .filter(rule -> rule.id().equals("BND-007"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(historic.conditions()).hasSize(1);
-        FactPattern condition = historic.conditions().get(0);
-        assertThat(condition.type()).isEqualTo(HistoricFabric.class);
+        assertThat(historic.conditions())
+                .extracting(FactPattern::type)
+                .contains(HistoricFabric.class)
+                .hasSize(2);
+        FactPattern condition = historic.conditions().stream()
+                .filter(pattern -> pattern.type() == HistoricFabric.class)
+                .findFirst()
+                .orElseThrow();
         assertThat(condition.matches(FACT)).isTrue();
         assertThat(condition.matches(new HistoricFabric(Set.of(Historic.NO, Historic.YES))))
                 .isTrue();

@@ -322,6 +322,8 @@ final class ExplainLaws {
     /** The answers that a derivation names, and the outcomes that it rests on, are all that its facts were read from. */
     private void citedAnswersAloneGiveTheFacts(Why why) {
         Set<String> named = why.answers().stream().map(FieldAnswer::field).collect(Collectors.toSet());
+        // Whether the lanes alone are worked belongs to the zones: it says which of them are the floor.
+        named.add(SurveyField.EXTENT.name());
         FloorSurvey excerpt = recommendation.survey();
         for (String field : Forgetting.known(excerpt)) {
             if (!named.contains(field)) {

@@ -23,6 +23,7 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.SolventRag;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Subject;
@@ -48,6 +49,9 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  * that goes with it do not count as bolder. A slab whose cement face was never ground is no veneer, no tile on boards and no
  * old pavement as long as nobody says so: how thick or old it is, how it sounds and on what it lies does not have to be
  * known before metal opens it on trial.
+ *
+ * <p>A van whose grits nobody counted is planned with the grits that the floor needs, and asks for them; one that is known to
+ * end at 400 may wait for a drop of acid, since powder would have to follow. The verdict is not compared between the two.
  *
  * <p>A densifier and a sealer belong to a finish: they are compared where the same finish is decided, and not where no grits
  * are decided for the open field, as at an impasse.
@@ -82,7 +86,7 @@ record UnknownLaw(int answers) implements Law.Check {
         return recommendation.impasses().stream().map(Impasse::topic).anyMatch(topic -> topic == Topics.STONE);
     }
 
-    /** Bare with a film on the rag, a bare hone that was read, never ground and yet worked or polished, crystallised where acid attacks nothing. */
+    /** Bare with a film on the rag, a bare hone that was read or sheds water, never ground and yet worked or polished, crystallised where acid attacks nothing. */
     private static boolean contradictory(Recommendation recommendation) {
         FloorSurvey survey = recommendation.survey();
         boolean film = is(survey, SurveyField.COATING, Set.of(Coating.NONE))
@@ -100,7 +104,10 @@ record UnknownLaw(int answers) implements Law.Check {
         boolean shinyHone = is(survey, SurveyField.COATING, Set.of(Coating.NONE))
                 && is(survey, SurveyField.FINISH_NOW, Set.of(Finish.HONE))
                 && !survey.readings().isEmpty();
-        return film || skin && worked || layer || shinyHone;
+        boolean shedding = is(survey, SurveyField.COATING, Set.of(Coating.NONE))
+                && is(survey, SurveyField.FINISH_NOW, Set.of(Finish.HONE))
+                && is(survey, SurveyField.WATER_DROP, Set.of(WaterDrop.NOT_DARKENED));
+        return film || skin && worked || layer || shinyHone || shedding;
     }
 
     private static <T> boolean is(FloorSurvey survey, SurveyField<T> field, Set<T> answers) {
@@ -119,7 +126,8 @@ record UnknownLaw(int answers) implements Law.Check {
         }
         for (Outcome outcome : unknown.outcomes()) {
             Topic<?> topic = outcome.topic();
-            if (!topic.isCautiousFirst()
+            if (topic == Topics.VERDICT && forgotten.equals(SurveyField.GRADES.name())
+                    || !topic.isCautiousFirst()
                     || !(outcome instanceof Decision<?> less)
                     || FOLLOWS_A_CUT.contains(topic) && !comparable(known, unknown)) {
                 continue;
