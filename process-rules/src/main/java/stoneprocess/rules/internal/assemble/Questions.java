@@ -122,11 +122,13 @@ final class Questions {
     }
 
     private void cautiousReadings(Outcome outcome) {
+        boolean stoneDecided =
+                run.situation().decision(Topics.STONE, Subject.FLOOR).isPresent();
         for (Reason reason : outcome.reasons()) {
             for (MatchedFact fact : reason.facts()) {
-                // What a stone is follows from its own tests; the answers beside it are looked at again.
-                boolean again =
-                        lookAgain.contains(reason.rule()) && !fact.topics().contains(Topics.STONE);
+                // Where it is decided what the stone is, only the answers beside it are looked at again.
+                boolean again = lookAgain.contains(reason.rule())
+                        && !(stoneDecided && fact.topics().contains(Topics.STONE));
                 if (fact.known() && !again) {
                     continue;
                 }

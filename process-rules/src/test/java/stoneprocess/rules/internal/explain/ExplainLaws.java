@@ -35,6 +35,7 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.Contribution;

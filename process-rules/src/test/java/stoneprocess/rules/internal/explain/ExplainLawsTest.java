@@ -27,7 +27,7 @@ import stoneprocess.rules.testkit.law.Respondent;
  * which on by explain.first, so that many can be judged in parts.
  */
 class ExplainLawsTest {
-    private static final int SURVEYS = Integer.getInteger("explain.surveys", 600);
+    private static final int SURVEYS = Integer.getInteger("explain.surveys", 300);
     private static final int FIRST = Integer.getInteger("explain.first", 0);
     private static final double[] KNOWN = {100, 95, 80, 50};
     private static final List<String> COMPLAINTS = new ArrayList<>();

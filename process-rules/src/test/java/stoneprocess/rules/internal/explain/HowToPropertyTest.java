@@ -50,13 +50,13 @@ import stoneprocess.rules.space.SurveyGenerator;
 class HowToPropertyTest {
     private static final Advisor ADVISOR = Advisor.standard();
     private static final RuleReach REACH = RuleMeanings.of(ShippedRules.load()).reach();
-    private static final int SURVEYS = Integer.getInteger("explain.surveys", 600);
+    private static final int SURVEYS = Integer.getInteger("explain.surveys", 300);
 
     /** From which drawn survey on, so that many can be tried in parts. */
     private static final int FIRST = Integer.getInteger("explain.first", 0);
 
     /** As many surveys are tried exhaustively: 20 in the normal run, 500 in the audit. */
-    private static final int EXHAUSTIVELY = Math.max(20, SURVEYS / 200);
+    private static final int EXHAUSTIVELY = Math.max(10, SURVEYS / 200);
 
     /** The first way by the engine too; {@code FlatRulesTest} holds that both say the same. */
     @Test

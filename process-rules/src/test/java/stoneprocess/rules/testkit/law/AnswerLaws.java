@@ -76,13 +76,17 @@ final class AnswerLaws {
             "No is not an answer that an owner can act on",
             AnswerLaws::wayOut);
 
-    private static final Set<String> TESTS =
-            Set.of(SurveyField.STONE_NAME.name(), SurveyField.ACID_DROP.name(), SurveyField.SCRIBER.name());
+    private static final Set<String> TESTS = Set.of(
+            SurveyField.STONE_NAME.name(),
+            SurveyField.IDENTIFIED_BY.name(),
+            SurveyField.ACID_DROP.name(),
+            SurveyField.SCRIBER.name());
 
     /** Answers that can contradict each other and are then asked for again. */
     private static final Set<String> CONTRADICTORY = Set.of(
             SurveyField.COATING.name(),
             SurveyField.SOLVENT_RAG.name(),
+            SurveyField.WATER_DROP.name(),
             SurveyField.CEMENT_SURFACE.name(),
             SurveyField.LAST_TREATMENT.name(),
             SurveyField.FINISH_NOW.name());
@@ -91,7 +95,7 @@ final class AnswerLaws {
             "question-is-open",
             "A question names a field of the survey once, one that the survey leaves open, and a rule that asks; name, acid"
                     + " and scriber are asked again where they contradict each other, a name also where a plan is held or stuck,"
-                    + " coating, rag, surface, finish and last treatment where the work is on hold for what they contradict",
+                    + " coating, rag, water drop, surface, finish and last treatment where the work is on hold for what they contradict",
             "Nobody answers twice but for a contradiction, and nobody answers what no rule reads",
             AnswerLaws::openQuestions);
 

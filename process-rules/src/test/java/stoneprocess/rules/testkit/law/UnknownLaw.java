@@ -65,6 +65,8 @@ record UnknownLaw(int answers) implements Law.Check {
             SurveyField.SOUNDING.name(),
             SurveyField.BED.name(),
             SurveyField.HISTORIC.name());
+    private static final Set<Family> ABSORBENT =
+            Set.of(Family.LIMESTONE, Family.TRAVERTINE, Family.SANDSTONE, Family.TUFF);
     private static final Set<Topic<?>> FOLLOWS_A_CUT = Set.of(Topics.DENSIFIER, Topics.SEALER);
 
     @Override
@@ -106,7 +108,9 @@ record UnknownLaw(int answers) implements Law.Check {
                 && !survey.readings().isEmpty();
         boolean shedding = is(survey, SurveyField.COATING, Set.of(Coating.NONE))
                 && is(survey, SurveyField.FINISH_NOW, Set.of(Finish.HONE))
-                && is(survey, SurveyField.WATER_DROP, Set.of(WaterDrop.NOT_DARKENED));
+                && is(survey, SurveyField.WATER_DROP, Set.of(WaterDrop.NOT_DARKENED))
+                && !survey.answer(SurveyField.LAST_TREATMENT).isKnown()
+                && ABSORBENT.containsAll(recommendation.values(Topics.STONE, Subject.FLOOR));
         return film || skin && worked || layer || shinyHone || shedding;
     }
 
