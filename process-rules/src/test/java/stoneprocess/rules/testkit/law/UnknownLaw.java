@@ -51,7 +51,9 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  * known before metal opens it on trial.
  *
  * <p>A van whose grits nobody counted is planned with the grits that the floor needs, and asks for them; one that is known to
- * end at 400 may wait for a drop of acid, since powder would have to follow. The verdict is not compared between the two.
+ * end at 400 may wait for a drop of acid, since powder would have to follow. The verdict is not compared between the two. Nor is it where the
+ * surface of a slab is forgotten that is known to be raw and of unknown age: what is known to be raw is likely to be new, and waits
+ * until somebody says when it was poured.
  *
  * <p>A densifier and a sealer belong to a finish: they are compared where the same finish is decided, and not where no grits
  * are decided for the open field, as at an impasse.
@@ -124,13 +126,16 @@ record UnknownLaw(int answers) implements Law.Check {
         boolean forgotStone = contradicted(known) && !contradicted(unknown);
         boolean forgotSurface = contradictory(known) && !contradictory(unknown);
         boolean forgotLanes = known.survey().isLanesAlone() && !unknown.survey().isLanesAlone();
+        boolean forgotRaw = forgotten.equals(SurveyField.CEMENT_SURFACE.name())
+                && is(known.survey(), SurveyField.CEMENT_SURFACE, Set.of(CementSurface.RAW))
+                && !known.survey().answer(SurveyField.LAID_AGO).isKnown();
         boolean slab = TAKEN_FOR_GRANTED_OF_A_SLAB.contains(forgotten) && neverGround(unknown);
         if (forgotStone || forgotSurface || forgotLanes || slab) {
             return violations;
         }
         for (Outcome outcome : unknown.outcomes()) {
             Topic<?> topic = outcome.topic();
-            if (topic == Topics.VERDICT && forgotten.equals(SurveyField.GRADES.name())
+            if (topic == Topics.VERDICT && (forgotten.equals(SurveyField.GRADES.name()) || forgotRaw)
                     || !topic.isCautiousFirst()
                     || !(outcome instanceof Decision<?> less)
                     || FOLLOWS_A_CUT.contains(topic) && !comparable(known, unknown)) {
