@@ -181,9 +181,8 @@ public final class SurveyField<T> {
     public static final SurveyField<LoadConfirmed> LOAD_CONFIRMED = choice(
                     "site.load-confirmed", LoadConfirmed.class, HowFound.ENGINEER, ChangedBy.OTHERS)
             .as("LoadConfirmedBy");
-    public static final SurveyField<Historic> HISTORIC = choice(
-                    "site.historic", Historic.class, HowFound.ASK, ChangedBy.NOBODY)
-            .as("HistoricFabric");
+    public static final SurveyField<Historic> HISTORIC =
+            choice("site.historic", Historic.class, HowFound.ASK, ChangedBy.NOBODY);
     public static final SurveyField<WorksKind> WORKS =
             choice("site.works", WorksKind.class, HowFound.ASK, ChangedBy.OWNER).as("Works");
     public static final SurveyField<Count> CREW = measure(

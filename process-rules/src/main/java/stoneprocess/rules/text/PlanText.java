@@ -173,14 +173,27 @@ public final class PlanText {
         draft.section("offers.heading").bullets(recommendation.counterOffers(), OfferWords::offer);
     }
 
-    /** The question, how it is settled, and what stands until then. */
+    /** The question, how it is settled, what stands until then, and which first cut the answer may bring. */
     private Wording question(Recommendation recommendation, Question question) {
+        List<Wording> sentences = new ArrayList<>(List.of(
+                FieldWords.question(recommendation.survey(), question.field()), FieldWords.howFound(question.field())));
         boolean waits = question.rules().isEmpty();
-        String rule = weightiest(waits ? question.waiting() : question.rules());
-        return Wording.sentences(
-                FieldWords.question(recommendation.survey(), question.field()),
-                FieldWords.howFound(question.field()),
-                phrase(waits ? "question.waiting" : "question.cautious").with("rule", cards.title(rule)));
+        if (!waits) {
+            sentences.add(phrase("question.cautious").with("rule", cards.title(weightiest(question.rules()))));
+        }
+        List<String> waiting = waits ? question.waiting() : ofTheFirstCut(question.waiting());
+        if (!waiting.isEmpty()) {
+            sentences.add(phrase("question.waiting").with("rule", cards.title(weightiest(waiting))));
+        }
+        return Wording.sentences(sentences.toArray(Wording[]::new));
+    }
+
+    private List<String> ofTheFirstCut(List<String> rules) {
+        return rules.stream()
+                .filter(rule -> cards.card(rule)
+                        .filter(card -> card.topic() == Topics.FIRST_CUT)
+                        .isPresent())
+                .toList();
     }
 
     /** The rule whose topic closes first. */

@@ -171,6 +171,10 @@ final class FactTable {
                                 SurveyField.COATING,
                                 SurveyField.SOLVENT_RAG,
                                 SurveyField.LAST_TREATMENT)));
+        line(
+                Site.HistoricFabric.class,
+                StoneClasses::historic,
+                stone.withFields(names(SurveyField.HISTORIC, SurveyField.LAID_AGO)));
         trait(StoneTraits.SilicaShare.class, Traits::silica);
         trait(StoneTraits.BoundBy.class, Traits::body);
         trait(StoneTraits.MetalTolerance.class, Traits::metal);

@@ -3,6 +3,7 @@ package stoneprocess.rules.internal.classify;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.stone.Body;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.FibreRisk;
@@ -13,6 +14,7 @@ import stoneprocess.core.survey.AcidDrop;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Historic;
 import stoneprocess.core.survey.IdentifiedBy;
 import stoneprocess.core.survey.LaboratoryResult;
 import stoneprocess.core.survey.LastTreatment;
@@ -27,6 +29,9 @@ import stoneprocess.rules.feature.Identification;
 
 /** What the stone is concluded to be, and what its tests tell. */
 final class StoneClasses {
+    private static final Set<Family> POURED =
+            EnumSet.of(Family.CONCRETE, Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO);
+
     private StoneClasses() {}
 
     static Set<Family> namedAs(Situation situation) {
@@ -108,6 +113,19 @@ final class StoneClasses {
             risks.addAll(suspect ? EnumSet.of(FibreRisk.POSSIBLE) : byKind);
         }
         return risks;
+    }
+
+    /** As answered; else a floor poured in place is not historic while it is young: nobody has laid it anew from old pieces. */
+    static Set<Historic> historic(Situation situation) {
+        FloorSurvey survey = situation.survey();
+        boolean young = survey.answer(SurveyField.LAID_AGO)
+                .value()
+                .filter(age -> age.compareTo(situation.parameters().get("historic.age", TimeSpan.class)) < 0)
+                .isPresent();
+        boolean open = !survey.answer(SurveyField.HISTORIC).isKnown();
+        return open && young && POURED.containsAll(families(situation))
+                ? EnumSet.of(Historic.NO)
+                : situation.answer(SurveyField.HISTORIC, Historic.class);
     }
 
     /**

@@ -88,6 +88,7 @@ class FieldFactsTest {
                         SurveyField.WATER_DROP,
                         SurveyField.IDENTIFIED_BY,
                         SurveyField.CEMENT_SURFACE,
+                        SurveyField.HISTORIC,
                         SurveyField.EXTENT);
     }
 

@@ -35,6 +35,7 @@ import stoneprocess.rules.Floors;
 import stoneprocess.rules.feature.Condition.Cracks;
 import stoneprocess.rules.feature.Condition.LocalScratches;
 import stoneprocess.rules.feature.Feature;
+import stoneprocess.rules.feature.Site.HistoricFabric;
 import stoneprocess.rules.feature.StoneTraits;
 import stoneprocess.rules.space.Forgetting;
 import stoneprocess.rules.space.SurveyGenerator;
@@ -125,7 +126,7 @@ class ForgettingWidensTest {
                 .filter(outcome -> outcome.topic() == Topics.STONE)
                 .forEach(situation::close);
         return Facts.after(Optional.of(Stage.SURVEY), situation).stream()
-                .filter(fact -> !(fact instanceof StoneTraits.Identified))
+                .filter(fact -> !(fact instanceof StoneTraits.Identified) && !(fact instanceof HistoricFabric))
                 .toList();
     }
 

@@ -13,6 +13,8 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.stone.AcidReaction;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Traits;
@@ -20,6 +22,7 @@ import stoneprocess.core.survey.CementSurface;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Historic;
 import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.SolventRag;
 import stoneprocess.core.survey.SurveyField;
@@ -46,9 +49,9 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  * <p>Concrete is the one floor on which a start too fine is the graver error: it burnishes cement paste that was never
  * taken off, and a whole slab gives more than enough thickness (Concrete Construction, Brush Up on Polished Concrete:
  * resin from 60 to 80 up). Where nobody knows whether it was ground, a start at resin 100, no coarser, and the densifier
- * that goes with it do not count as bolder. A slab whose cement face was never ground is no veneer, no tile on boards and no
- * old pavement as long as nobody says so: how thick or old it is, how it sounds and on what it lies does not have to be
- * known before metal opens it on trial.
+ * that goes with it do not count as bolder. A slab whose cement face was never ground is no veneer and no tile on boards as
+ * long as nobody says so: how thick it is, how it sounds and on what it lies does not have to be known before metal opens it
+ * on trial. Whether it is historic does.
  *
  * <p>A van whose grits nobody counted is planned with the grits that the floor needs, and asks for them; one that is known to
  * end at 400 may wait for a drop of acid, since powder would have to follow. The verdict is not compared between the two. Nor is it where the
@@ -62,13 +65,11 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  */
 record UnknownLaw(int answers) implements Law.Check {
     private static final String ID = "unknown-is-never-bolder";
-    private static final Set<String> TAKEN_FOR_GRANTED_OF_A_SLAB = Set.of(
-            SurveyField.THICKNESS.name(),
-            SurveyField.SOUNDING.name(),
-            SurveyField.BED.name(),
-            SurveyField.HISTORIC.name());
+    private static final Set<String> TAKEN_FOR_GRANTED_OF_A_SLAB =
+            Set.of(SurveyField.THICKNESS.name(), SurveyField.SOUNDING.name(), SurveyField.BED.name());
     private static final Set<Family> ABSORBENT =
             Set.of(Family.LIMESTONE, Family.TRAVERTINE, Family.SANDSTONE, Family.TUFF);
+    private static final Set<Family> POURED = Set.of(Family.CONCRETE, Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO);
     private static final Set<Topic<?>> FOLLOWS_A_CUT = Set.of(Topics.DENSIFIER, Topics.SEALER);
 
     @Override
@@ -90,7 +91,7 @@ record UnknownLaw(int answers) implements Law.Check {
         return recommendation.impasses().stream().map(Impasse::topic).anyMatch(topic -> topic == Topics.STONE);
     }
 
-    /** Bare with a film on the rag, a bare hone that was read or sheds water, never ground and yet worked or polished, crystallised where acid attacks nothing. */
+    /** Bare with a film on the rag, a bare hone that was read or sheds water, never ground and yet worked or polished, crystallised where acid attacks nothing, historic and yet young. */
     private static boolean contradictory(Recommendation recommendation) {
         FloorSurvey survey = recommendation.survey();
         boolean film = is(survey, SurveyField.COATING, Set.of(Coating.NONE))
@@ -113,7 +114,18 @@ record UnknownLaw(int answers) implements Law.Check {
                 && is(survey, SurveyField.WATER_DROP, Set.of(WaterDrop.NOT_DARKENED))
                 && !survey.answer(SurveyField.LAST_TREATMENT).isKnown()
                 && ABSORBENT.containsAll(recommendation.values(Topics.STONE, Subject.FLOOR));
-        return film || skin && worked || layer || shinyHone || shedding;
+        return film || skin && worked || layer || shinyHone || shedding || youngHistoric(recommendation);
+    }
+
+    /** A floor poured less than 50 years ago and yet historic: were that forgotten, its age would clear it. */
+    private static boolean youngHistoric(Recommendation recommendation) {
+        FloorSurvey survey = recommendation.survey();
+        return is(survey, SurveyField.HISTORIC, Set.of(Historic.YES))
+                && survey.answer(SurveyField.LAID_AGO)
+                        .value()
+                        .filter(age -> age.compareTo(TimeSpan.of(50, Unit.YEAR)) < 0)
+                        .isPresent()
+                && POURED.containsAll(recommendation.values(Topics.STONE, Subject.FLOOR));
     }
 
     private static <T> boolean is(FloorSurvey survey, SurveyField<T> field, Set<T> answers) {
