@@ -19,6 +19,7 @@ import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.follow.Diagnosis;
 import stoneprocess.core.follow.NextMove;
+import stoneprocess.core.internal.check.FirstDifference;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.LaneStart;
@@ -292,6 +293,20 @@ public final class Advisor {
                     plan.rulebase().hash(),
                     "a recommendation of this rulebase, " + rulebase.stamp().hash());
         }
+        if (plan.rulebase() != rulebase.stamp()) {
+            requireReplayed(plan);
+        }
+    }
+
+    /** A plan that was stored is what this rulebase makes of its survey; one that carries this very stamp was made here. */
+    private void requireReplayed(Recommendation plan) {
+        Recommendation replayed = new Advisor(rulebase, options.withSequence(plan.sequence())).recommend(plan.survey());
+        FirstDifference.of(plan, replayed).ifPresent(differing -> {
+            throw new InvalidInputException(
+                    "recommendation." + differing.path(),
+                    differing.left().toString(),
+                    "what this rulebase makes of its survey: " + differing.right());
+        });
     }
 
     private void requirePlan(Recommendation plan) {

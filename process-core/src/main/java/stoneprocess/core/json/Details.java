@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import stoneprocess.core.answer.Change;
 import stoneprocess.core.answer.Comparison;
@@ -61,7 +62,9 @@ final class Details {
         of(Recommendation.class).grades("sequence", Function.<GritSequence>identity());
         of(NextMove.class).grades("ahead.sequence", Recommendation::sequence);
         of(PlannedStep.class).name("litresPerPass", "water-per-pass");
-        of(Recommendation.class).topic("status", around -> Topics.VERDICT);
+        of(Recommendation.class)
+                .topic("status", around -> Topics.VERDICT)
+                .checked(made -> ((Recommendation) made).requireCoherent());
         of(Cause.class).topic("fault", around -> Topics.CAUSES);
         of(WhyNot.class).topic("outcome", Details::topicOfReasons);
         of(MatterDifference.class).topic("matter", around -> ((Matter) around.find("matter")).topic());
@@ -137,6 +140,9 @@ final class Details {
 
     /** Methods whose result is printed for readers and checked when it is read back. */
     final Set<String> derived = new HashSet<>();
+
+    /** What is held against one another when the record is read; printing does not look. */
+    Consumer<Object> check = made -> {};
 
     /** The field that tells the records of a sealed interface apart. */
     String tag = "kind";
@@ -222,6 +228,11 @@ final class Details {
 
     private Details derived(String method) {
         derived.add(method);
+        return this;
+    }
+
+    private Details checked(Consumer<Object> contradictions) {
+        check = contradictions;
         return this;
     }
 

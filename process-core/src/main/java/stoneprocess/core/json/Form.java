@@ -126,6 +126,7 @@ public final class Form<T> {
     /**
      * Reads a value.
      *
+     * @throws NullPointerException naming {@code json} when it is null
      * @throws InvalidInputException with one line that names the field, the value and what would be accepted; for
      *     another version than this library reads, it names the one that it does
      */
@@ -147,6 +148,7 @@ public final class Form<T> {
 
     @SuppressWarnings("unchecked")
     private T read(String json, Scope scope) {
+        Objects.requireNonNull(json, "json");
         return Jackson.with(() -> {
             Node root = new Node("", Tree.parse(json, what()), scope);
             if (!(root.value() instanceof Map)) {
@@ -163,6 +165,7 @@ public final class Form<T> {
      * @throws UncheckedIOException when the stream fails
      */
     public T read(InputStream json) {
+        Objects.requireNonNull(json, "json");
         try {
             Reader reader = new InputStreamReader(json, StandardCharsets.UTF_8.newDecoder());
             StringBuilder read = new StringBuilder();

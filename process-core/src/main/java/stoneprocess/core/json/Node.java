@@ -28,7 +28,7 @@ record Node(String path, Object value, Scope scope) {
 
     /** The path of a field; a name that no form has is cut short and stripped of what could break the line. */
     static String pathOf(String path, String name) {
-        String shown = name.replaceAll("[^A-Za-z0-9_.-]", "?");
+        String shown = name.isEmpty() ? "(no name)" : name.replaceAll("[^A-Za-z0-9_.-]", "?");
         if (shown.length() > LONGEST_NAME) {
             shown = shown.substring(0, LONGEST_NAME) + "...";
         }

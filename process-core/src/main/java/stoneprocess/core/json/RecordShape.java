@@ -196,7 +196,11 @@ final class RecordShape implements Shape {
                 details.topicAfter(part.component, scope).ifPresent(topic -> scope.put("topic", topic));
             }
         }
-        Object made = node.checkedParts(names, () -> reflect(() -> constructor.newInstance(components)));
+        Object made = node.checkedParts(names, () -> {
+            Object read = reflect(() -> constructor.newInstance(components));
+            details.check.accept(read);
+            return read;
+        });
         for (String method : details.derived) {
             Node told = node.get(details.name(method));
             Object expected = derived(made, method);

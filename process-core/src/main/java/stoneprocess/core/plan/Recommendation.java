@@ -109,6 +109,16 @@ public record Recommendation(
         return plan.map(known -> known.steps(kind)).orElse(List.of());
     }
 
+    /**
+     * Holds its parts against one another, as a stored one is when it is read: the plan, the warnings and the refusals
+     * are those of its outcomes, lanes are zones of its survey. Whether the rules would decide so again is not looked at.
+     *
+     * @throws InvalidInputException naming the first part that contradicts another, and what the other says
+     */
+    public void requireCoherent() {
+        new Coherence(this).require();
+    }
+
     /** All impasses, in the order of the topic table; none when every topic was decided. */
     public List<Impasse<?>> impasses() {
         return outcomes.stream()

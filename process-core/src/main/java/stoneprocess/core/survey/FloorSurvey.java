@@ -33,6 +33,9 @@ public final class FloorSurvey {
     /** The most zones of one survey. A floor of more is several floors, each with a survey of its own. */
     public static final int MOST_ZONES = 100;
 
+    /** Most gloss readings in one survey. */
+    public static final int MOST_READINGS = 10_000;
+
     private final String title;
     private final Map<SurveyField<?>, Object> known;
     private final List<Zone> zones;
@@ -131,6 +134,10 @@ public final class FloorSurvey {
                     "zones",
                     Integer.toString(zones.size()),
                     "at most " + MOST_ZONES + " zones; survey a larger floor in parts");
+        }
+        if (readings.size() > MOST_READINGS) {
+            throw new InvalidInputException(
+                    "readings", Integer.toString(readings.size()), "at most " + MOST_READINGS + " readings");
         }
         double shares =
                 zones.stream().mapToDouble(zone -> zone.share().percent()).sum();

@@ -1,12 +1,15 @@
 package stoneprocess.core.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.io.InputStream;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -237,6 +240,37 @@ class BadLogTest {
         int at = json.indexOf(good);
         assertThat(at).as(good).isNotNegative();
         return json.substring(0, at) + wrong + json.substring(at + good.length());
+    }
+
+    @Test
+    void the_longest_log_that_there_may_be_is_read_back_and_a_longer_one_is_refused() {
+        Entry look = Json.JOB_LOG.read(entry(LOOK)).entries().get(0);
+        JobLog longest = new JobLog("Lamp room", Collections.nCopies(JobLog.MOST_ENTRIES, look));
+        assertThat(Json.JOB_LOG.read(Json.JOB_LOG.print(longest))).isEqualTo(longest);
+        assertRefused(
+                () -> new JobLog("Lamp room", Collections.nCopies(JobLog.MOST_ENTRIES + 1, look)),
+                "entries: '20001 entries'");
+    }
+
+    @Test
+    void more_passes_with_one_grit_than_anybody_makes_are_refused_with_their_sum() {
+        Entry work = Json.JOB_LOG.read(entry(WORK)).entries().get(0);
+        assertThat(new JobLog("Lamp room", Collections.nCopies(125, work)).entries())
+                .hasSize(125);
+        assertRefused(
+                () -> new JobLog("Lamp room", Collections.nCopies(126, work)),
+                "entries: '1008 passes at open-field/resin-800'");
+    }
+
+    @Test
+    void nothing_to_read_and_a_field_without_a_name_are_told_by_name() {
+        assertThatNullPointerException()
+                .isThrownBy(() -> Json.JOB_LOG.read((String) null))
+                .withMessage("json");
+        assertThatNullPointerException()
+                .isThrownBy(() -> Json.JOB_LOG.read((InputStream) null))
+                .withMessage("json");
+        assertRefused(() -> Json.JOB_LOG.read("{\"format\":\"job-log/1\",\"\":1}"), "(no name): 'the field'");
     }
 
     private static void assertRefused(org.assertj.core.api.ThrowableAssert.ThrowingCallable read, String start) {

@@ -5,10 +5,12 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Input;
 import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.exposure.Role;
 import stoneprocess.core.gloss.Geometry;
@@ -73,10 +75,10 @@ import stoneprocess.core.topic.SlurryRoute;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.TestArea;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Upkeep;
-import stoneprocess.core.topic.Verdict;
 import stoneprocess.core.topic.WaterLevel;
 import stoneprocess.core.topic.WorkMethod;
 
@@ -211,7 +213,7 @@ final class Examples {
                 List.of(new Question(
                         "damages.scratches", List.of("CUT-003"), List.of("CUT-004"), List.of(Topics.FIRST_CUT))),
                 List.of(),
-                List.of(decision, path),
+                Stream.concat(Stream.of(decision, path), outcomes(plan)).toList(),
                 survey(),
                 sequence(),
                 Parameters.standard().with("lippage.high", new Length(4)),
@@ -223,6 +225,55 @@ final class Examples {
                                 new HouseRule(
                                         HouseRuleKind.SWITCHED_OFF, "UPK-006", "the master", "nobody burnishes here"),
                                 new HouseRule(HouseRuleKind.RETUNED, "lippage.high", "the master", "old floors"))));
+    }
+
+    /** The outcomes that such a plan and its warning come from; the path of the edge and the first cut stand apart. */
+    private static Stream<Outcome> outcomes(Plan plan) {
+        PlannedStep step = plan.steps(TrackKind.OPEN_FIELD).get(0);
+        PlannedStep edge = plan.steps(TrackKind.EDGE).get(0);
+        Stream<Outcome> ofFloor = Stream.of(
+                settled(Topics.PREPARATION, Subject.FLOOR, plan.tasks()),
+                settled(Topics.ACCEPTANCES, Subject.FLOOR, plan.acceptances()),
+                settled(Topics.TEST_AREA, Subject.FLOOR, List.of(plan.testArea())),
+                settled(Topics.TEST_CUTS, Subject.FLOOR, List.of(new Grit(Bond.RESIN, 320))),
+                settled(Topics.REPAIRS, Subject.FLOOR, plan.repairs()),
+                settled(Topics.FINISH, Subject.FLOOR, plan.finish().stream().toList()),
+                settled(Topics.GRIT_PATH, Subject.OPEN_FIELD, List.of(new Grit(Bond.RESIN, 120))),
+                settled(Topics.SHORTFALLS, Subject.FLOOR, plan.shortfalls()),
+                settled(Topics.SLURRY, Subject.FLOOR, plan.slurry()),
+                settled(Topics.POLISHING_AGENT, Subject.FLOOR, List.of(plan.polishingAgent())),
+                settled(Topics.SEALER, Subject.FLOOR, List.of(plan.sealer())),
+                settled(Topics.FINISH_TASKS, Subject.FLOOR, plan.finishTasks()),
+                settled(Topics.UPKEEP, Subject.FLOOR, plan.upkeep()),
+                new Decision<>(
+                        Topics.WARNINGS,
+                        Subject.FLOOR,
+                        List.of(Hazard.NOISE),
+                        List.of(new Reason(ContributionKind.NEED, "SAF-007", List.of(Hazard.NOISE), List.of())),
+                        List.of(),
+                        List.of(),
+                        List.of()));
+        return Stream.of(
+                        ofFloor,
+                        ofStep(new Subject.OfStep(TrackKind.OPEN_FIELD, "resin-120"), step),
+                        ofStep(new Subject.OfStep(TrackKind.EDGE, "resin-120"), edge))
+                .flatMap(outcomes -> outcomes);
+    }
+
+    private static Stream<Outcome> ofStep(Subject subject, PlannedStep step) {
+        return Stream.of(
+                settled(Topics.MACHINE, subject, List.of(step.machine())),
+                settled(Topics.ADDED_WEIGHT, subject, List.of(step.weight())),
+                settled(Topics.WATER_LEVEL, subject, List.of(step.water())),
+                settled(Topics.PASSES, subject, List.of(step.passes())),
+                settled(Topics.LITRES, subject, step.litresPerPass().stream().toList()),
+                settled(Topics.HANDLING, subject, step.handling()),
+                settled(Topics.PICK_UP, subject, List.of(step.pickUp())),
+                settled(Topics.CHECKS, subject, step.checks()));
+    }
+
+    private static <V> Decision<V> settled(Topic<V> topic, Subject subject, List<V> values) {
+        return new Decision<>(topic, subject, values, List.of(), List.of(), List.of(), List.of());
     }
 
     static Recommendation impasse() {
@@ -238,7 +289,7 @@ final class Examples {
         return new Recommendation(
                 Status.IMPASSE,
                 Optional.empty(),
-                List.of(reason(ContributionKind.NEED, List.of(Verdict.REFUSE))),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(

@@ -62,7 +62,7 @@ final class JobLogs {
                         moments(),
                         Arbitraries.of(TrackKind.class),
                         grades(),
-                        Arbitraries.integers().between(1, 1000),
+                        Arbitraries.integers().between(1, 30),
                         Arbitraries.of(MachineClass.class).optional(),
                         quantity(Dimension.MASS, 500).map(Mass.class::cast).optional())
                 .as(Entry.Worked::new);
