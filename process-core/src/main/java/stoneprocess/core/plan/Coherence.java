@@ -28,6 +28,7 @@ import stoneprocess.core.topic.Topics;
 final class Coherence {
     private static final Set<Status> WITH_PLAN = Set.of(Status.PLANNED, Status.PROVISIONAL);
     private static final String DAMAGES = "damages.";
+    private static final String READINGS = "readings";
 
     private final Recommendation recommendation;
 
@@ -158,9 +159,11 @@ final class Coherence {
         boolean known = field.startsWith(DAMAGES)
                 ? Stream.of(DamageKind.values()).anyMatch(kind -> field.equals(DAMAGES + kind.key()))
                 : SurveyField.all().stream().anyMatch(asked -> asked.name().equals(field));
-        if (!known) {
+        if (!known && !field.equals(READINGS)) {
             throw new InvalidInputException(
-                    "questions.field", field, "the name of a survey field, or " + DAMAGES + " and a kind of damage");
+                    "questions.field",
+                    field,
+                    "the name of a survey field, " + READINGS + ", or " + DAMAGES + " and a kind of damage");
         }
     }
 
