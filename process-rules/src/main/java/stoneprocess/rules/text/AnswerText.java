@@ -40,7 +40,23 @@ public final class AnswerText {
 
     /** What differs between two recommendations. */
     public Document document(Difference difference) {
-        return DifferenceWords.full(Wording.phrase("difference.title"), List.of(), difference, parameters);
+        return DifferenceWords.full(Wording.phrase("difference.title"), List.of(), difference, List.of(), parameters);
+    }
+
+    /**
+     * The same, with what the jobs of both need in all.
+     *
+     * @param one the one recommendation
+     * @param other the other
+     */
+    public Document document(Difference difference, Recommendation one, Recommendation other) {
+        String title = one.survey().title();
+        return DifferenceWords.full(
+                title.equals(other.survey().title()) ? Wording.name(title) : Wording.phrase("difference.title"),
+                List.of(),
+                difference,
+                PlanTotals.instead(one, other),
+                parameters);
     }
 
     /** What changes of a survey bring. */
@@ -49,6 +65,7 @@ public final class AnswerText {
                 Wording.name(whatIf.before().survey().title()),
                 whatIf.changes().stream().map(FieldWords::change).toList(),
                 Difference.between(whatIf.before(), whatIf.after()),
+                PlanTotals.instead(whatIf.before(), whatIf.after()),
                 parameters);
     }
 

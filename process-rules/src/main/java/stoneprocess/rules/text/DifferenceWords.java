@@ -1,61 +1,79 @@
 package stoneprocess.rules.text;
 
-import static stoneprocess.rules.text.document.Draft.label;
 import static stoneprocess.rules.text.document.Wording.phrase;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import stoneprocess.core.answer.Closing;
 import stoneprocess.core.answer.Difference;
 import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.answer.MatterDifference;
 import stoneprocess.core.answer.Side;
 import stoneprocess.core.answer.Split;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
-/** What differs between two recommendations, in words. */
+/**
+ * What differs between two recommendations, in words. How a grit is worked that only one of them has is left to its plan,
+ * and so is what only one of them reaches.
+ */
 final class DifferenceWords {
     private static final int HASH_SHOWN = 12;
+    private static final Set<Topic<?>> IN_SECTIONS_OF_THEIR_OWN =
+            Set.of(Topics.GRIT_PATH, Topics.LAST_GRIT, Topics.PREPARATION, Topics.WARNINGS);
 
     private DifferenceWords() {}
 
     /**
      * @param changes what was changed, in words; none where two surveys are compared as they are
+     * @param totals what the jobs of both need in all, line by line; none where it is not asked for
      */
-    static Document full(Wording title, List<Wording> changes, Difference difference, Parameters parameters) {
+    static Document full(
+            Wording title, List<Wording> changes, Difference difference, List<Wording> totals, Parameters parameters) {
         Draft draft =
                 Draft.titled(title, parameters).inOneLine(brief(difference)).paragraph(summary(difference));
         draft.list("difference.changes", changes, Function.identity());
         if (changes.isEmpty()) {
-            split(draft, "difference.answers", difference.answers(), DifferenceWords::answer);
+            draft.list("difference.answers", answers(difference.answers()), Function.identity());
         }
-        sides(
+        draft.list("difference.totals", totals, Function.identity());
+        draft.list("difference.grits", grits(difference), Function.identity());
+        draft.list("difference.matters", matters(difference), Function.identity());
+        split(
                 draft,
-                "difference.grits",
-                difference.tracks(),
-                track -> ValueWords.track(track.track()),
-                track -> grades(track.one()),
-                track -> grades(track.other()));
-        sides(
-                draft,
-                "difference.matters",
-                changed(difference),
-                DifferenceWords::matter,
-                matter -> side(matter.one()),
-                matter -> side(matter.other()));
-        split(draft, "difference.preparation", difference.preparation(), planned -> ValueWords.name(planned.task()));
-        split(draft, "difference.warnings", difference.warnings(), warning -> {
+                "difference.preparation",
+                Joint.COMMA,
+                difference.preparation(),
+                planned -> ValueWords.name(planned.task()));
+        split(draft, "difference.warnings", Joint.COMMA, difference.warnings(), warning -> {
             Wording hazard = ValueWords.name(warning.hazard());
             return warning.certain() ? hazard : Wording.sentences(hazard, phrase("warnings.uncertain"));
         });
-        split(draft, "difference.questions", difference.questions(), FieldWords::question);
-        split(draft, "difference.offers", difference.counterOffers(), offer -> Wording.of(offer.kind()));
+        split(draft, "difference.questions", Joint.SENTENCES, difference.questions(), FieldWords::question);
+        split(
+                draft,
+                "difference.offers",
+                Joint.SENTENCES,
+                difference.counterOffers(),
+                offer -> Wording.of(offer.kind()));
         draft.list("difference.parameters", difference.parameters(), Wording::name);
         split(
                 draft,
                 "difference.rulebases",
+                Joint.COMMA,
                 difference.rulebases(),
                 hash -> Wording.name(hash.substring(0, HASH_SHOWN)));
         return draft.document();
@@ -66,48 +84,125 @@ final class DifferenceWords {
             return phrase("difference.none");
         }
         return difference.one() == difference.other()
-                ? phrase("difference.same-status")
+                ? phrase("difference.same-status").with("status", difference.one())
                 : phrase("difference.status").with("first", difference.one()).with("second", difference.other());
     }
 
-    private static Wording answer(FieldAnswer answer) {
-        return Wording.sentences(FieldWords.question(answer.field()), FieldWords.answer(answer));
+    /** Each question once, with what both surveys answer. */
+    private static List<Wording> answers(Split<FieldAnswer> answers) {
+        return Stream.concat(answers.one().stream(), answers.other().stream())
+                .map(FieldAnswer::field)
+                .distinct()
+                .map(field -> Wording.sentences(
+                        FieldWords.question(field),
+                        instead(answer(answers.other(), field), answer(answers.one(), field))))
+                .toList();
     }
 
-    private static <T> void split(Draft draft, String heading, Split<T> split, Function<T, Wording> word) {
-        if (!split.isEmpty()) {
-            draft.section(heading);
-        }
-        split.one().stream().map(word).distinct().forEach(line -> draft.labelled("difference.one", line));
-        split.other().stream().map(word).distinct().forEach(line -> draft.labelled("difference.other", line));
+    private static Wording answer(List<FieldAnswer> answers, String field) {
+        return answers.stream()
+                .filter(answer -> answer.field().equals(field))
+                .findFirst()
+                .map(FieldWords::answer)
+                .orElse(phrase("fact.nobody-knows"));
     }
 
-    private static <T> void sides(
-            Draft draft,
-            String heading,
-            List<T> differences,
-            Function<T, Wording> what,
-            Function<T, Wording> one,
-            Function<T, Wording> other) {
-        if (!differences.isEmpty()) {
+    private static Wording instead(Wording second, Wording first) {
+        return phrase("difference.instead").with("second", second).with("first", first);
+    }
+
+    private static <T> void split(Draft draft, String heading, Joint joint, Split<T> split, Function<T, Wording> word) {
+        Split<Wording> words = Split.of(
+                split.one().stream().map(word).distinct().toList(),
+                split.other().stream().map(word).distinct().toList());
+        if (!words.isEmpty()) {
             draft.section(heading);
         }
-        differences.forEach(difference -> draft.bullet(
-                what.apply(difference),
-                label("difference.one", one.apply(difference)),
-                label("difference.other", other.apply(difference))));
+        String ending = joint == Joint.SENTENCES ? ".sentences" : "";
+        only("difference.only-first" + ending, joint, words.one()).ifPresent(draft::bullet);
+        only("difference.only-second" + ending, joint, words.other()).ifPresent(draft::bullet);
+    }
+
+    private static Optional<Wording> only(String key, Joint joint, List<Wording> words) {
+        return words.isEmpty() ? Optional.empty() : Optional.of(phrase(key).with("what", Wording.list(joint, words)));
+    }
+
+    /** The grits of each side; tracks that change alike in one line. */
+    private static List<Wording> grits(Difference difference) {
+        Map<List<List<String>>, List<Wording>> tracks = new LinkedHashMap<>();
+        difference
+                .tracks()
+                .forEach(track -> tracks.computeIfAbsent(
+                                List.of(track.one(), track.other()), grades -> new ArrayList<>())
+                        .add(ValueWords.track(track.track())));
+        return tracks.entrySet().stream()
+                .<Wording>map(entry -> phrase("difference.matter")
+                        .with("matter", Wording.list(Joint.COMMA, entry.getValue()))
+                        .with(
+                                "change",
+                                instead(
+                                        grades(entry.getKey().get(1)),
+                                        grades(entry.getKey().get(0)))))
+                .toList();
     }
 
     private static Wording grades(List<String> grades) {
         return grades.isEmpty() ? phrase("difference.not-worked") : ValueWords.grades(grades);
     }
 
-    private static List<MatterDifference> changed(Difference difference) {
-        return difference.matters().stream().filter(MatterDifference::changed).toList();
+    /** What both sides decide, and otherwise; places where it changes alike in one line. */
+    private static List<Wording> matters(Difference difference) {
+        Map<List<Wording>, List<Wording>> places = new LinkedHashMap<>();
+        changed(difference).stream()
+                .filter(matter ->
+                        !IN_SECTIONS_OF_THEIR_OWN.contains(matter.matter().topic()))
+                .forEach(matter -> places.computeIfAbsent(
+                                List.of(ValueWords.topic(matter.matter().topic()), change(matter)),
+                                key -> new ArrayList<>())
+                        .add(ValueWords.subject(matter.matter().subject())));
+        return places.entrySet().stream()
+                .<Wording>map(entry -> phrase("difference.matter")
+                        .with("matter", matter(entry.getKey().get(0), entry.getValue()))
+                        .with("change", entry.getKey().get(1)))
+                .toList();
     }
 
-    private static Wording matter(MatterDifference matter) {
-        return ValueWords.matter(matter.matter().topic(), matter.matter().subject());
+    private static Wording matter(Wording topic, List<Wording> places) {
+        boolean whole = places.equals(List.of(ValueWords.subject(Subject.FLOOR)));
+        return whole
+                ? topic
+                : phrase("value.matter").with("topic", topic).with("subject", Wording.list(Joint.SEMICOLON, places));
+    }
+
+    private static Wording change(MatterDifference matter) {
+        return matter.matter().topic().policy().isPlural()
+                        && matter.one().closing() == Closing.DECIDED
+                        && matter.other().closing() == Closing.DECIDED
+                ? partly(matter.one(), matter.other())
+                : instead(side(matter.other()), side(matter.one()));
+    }
+
+    /** Of many values only those that one side alone has. */
+    private static Wording partly(Side<?> one, Side<?> other) {
+        Split<Wording> split = Split.of(names(one), names(other));
+        List<Wording> words = new ArrayList<>();
+        only("difference.added", Joint.COMMA, split.other()).ifPresent(words::add);
+        only("difference.dropped", Joint.COMMA, split.one()).ifPresent(words::add);
+        return Wording.list(Joint.SEMICOLON, words);
+    }
+
+    private static List<Wording> names(Side<?> side) {
+        return side.values().stream()
+                .map(value -> ValueWords.name((Term) value))
+                .toList();
+    }
+
+    private static List<MatterDifference> changed(Difference difference) {
+        return difference.matters().stream()
+                .filter(MatterDifference::changed)
+                .filter(matter -> matter.one().closing() != Closing.NOT_REACHED
+                        && matter.other().closing() != Closing.NOT_REACHED)
+                .toList();
     }
 
     private static <V> Wording side(Side<V> side) {
@@ -120,12 +215,13 @@ final class DifferenceWords {
             return phrase(difference.sameAdvice() ? "difference.none" : "difference.same-matters");
         }
         MatterDifference first = changed.get(0);
+        Wording matter =
+                ValueWords.matter(first.matter().topic(), first.matter().subject());
         return AnswerWords.shortest(
                 phrase("difference.brief")
                         .with("count", changed.size())
-                        .with("matter", matter(first))
-                        .with("first", side(first.one()))
-                        .with("second", side(first.other())),
-                phrase("difference.brief-matter").with("count", changed.size()).with("matter", matter(first)));
+                        .with("matter", matter)
+                        .with("change", instead(side(first.other()), side(first.one()))),
+                phrase("difference.brief-matter").with("count", changed.size()).with("matter", matter));
     }
 }

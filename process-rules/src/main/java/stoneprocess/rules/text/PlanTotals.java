@@ -78,18 +78,7 @@ record PlanTotals(Optional<Estimate> estimate) {
     Optional<Wording> words() {
         List<Wording> totals = new ArrayList<>();
         estimate.ifPresent(reckoned -> {
-            Spread<TimeSpan> work = reckoned.personHours();
-            Wording range = phrase("table.range").with("low", hours(work.low())).with("high", hours(work.high()));
-            Spread<Count> days = reckoned.calendar().days();
-            totals.add(phrase("totals.work")
-                    .with("hours", hours(work.likely()))
-                    .with("range", range)
-                    .with("days", Wording.number(days.likely().decimal()))
-                    .with(
-                            "dayRange",
-                            phrase("table.range")
-                                    .with("low", Wording.number(days.low().decimal()))
-                                    .with("high", Wording.number(days.high().decimal()))));
+            totals.add(phrase("totals.work").with("hours", work(reckoned)).with("days", days(reckoned)));
             total(reckoned, ConsumableKind.WATER, "totals.water").ifPresent(totals::add);
             total(reckoned, ConsumableKind.SLURRY, "totals.slurry").ifPresent(totals::add);
             Spread<TimeSpan> waits = reckoned.calendar().waiting();
@@ -98,6 +87,44 @@ record PlanTotals(Optional<Estimate> estimate) {
             }
         });
         return totals.isEmpty() ? Optional.empty() : Optional.of(Wording.list(Wording.Joint.SENTENCES, totals));
+    }
+
+    /** Hours, and days to reopening, of two plans, where both can be told and they differ. */
+    static List<Wording> instead(Recommendation one, Recommendation other) {
+        Optional<Estimate> first = of(one).estimate();
+        Optional<Estimate> second = of(other).estimate();
+        if (first.isEmpty() || second.isEmpty()) {
+            return List.of();
+        }
+        List<Wording> lines = new ArrayList<>();
+        instead("totals.hours-instead", work(first.get()), work(second.get())).ifPresent(lines::add);
+        instead("totals.days-instead", days(first.get()), days(second.get())).ifPresent(lines::add);
+        return lines;
+    }
+
+    private static Optional<Wording> instead(String key, Wording first, Wording second) {
+        return first.equals(second)
+                ? Optional.empty()
+                : Optional.of(phrase(key).with("second", second).with("first", first));
+    }
+
+    private static Wording work(Estimate estimate) {
+        Spread<TimeSpan> work = estimate.personHours();
+        return spread(hours(work.likely()), hours(work.low()), hours(work.high()));
+    }
+
+    private static Wording days(Estimate estimate) {
+        Spread<Count> days = estimate.calendar().days();
+        return spread(
+                Wording.number(days.likely().decimal()),
+                Wording.number(days.low().decimal()),
+                Wording.number(days.high().decimal()));
+    }
+
+    private static Wording spread(Wording likely, Wording low, Wording high) {
+        return phrase("totals.spread")
+                .with("likely", likely)
+                .with("range", phrase("table.range").with("low", low).with("high", high));
     }
 
     private static Wording hours(TimeSpan time) {

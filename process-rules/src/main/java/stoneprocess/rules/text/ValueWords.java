@@ -9,6 +9,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
@@ -91,6 +93,12 @@ final class ValueWords {
                 words.add(name(term));
             } else if (value instanceof Grit grit) {
                 words.add(grade(grit.bond(), grit.number()));
+            } else if (value instanceof Range<?> range && range.low() instanceof Quantity low) {
+                words.add(new Wording.AmountRange(low, (Quantity) range.high()));
+            } else if (value instanceof Range<?> range) {
+                words.add(phrase("table.range")
+                        .with("low", Wording.name(range.low().toString()))
+                        .with("high", Wording.name(range.high().toString())));
             } else {
                 topic.keys(List.of(value)).forEach(end -> words.add(Wording.name(end)));
             }

@@ -3,7 +3,10 @@ package stoneprocess.examples.command;
 import java.util.function.BiFunction;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stoneprocess.core.answer.Difference;
 import stoneprocess.core.json.Form;
+import stoneprocess.core.json.Json;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.text.AnswerText;
 import stoneprocess.rules.text.document.Document;
@@ -19,6 +22,15 @@ final class AnswerForm {
 
     @Mixin
     private Reader reader = new Reader();
+
+    /** What differs between two recommendations. */
+    void print(Console console, Recommendation one, Recommendation other) {
+        print(
+                console,
+                Json.DIFFERENCE,
+                Difference.between(one, other),
+                (text, difference) -> text.document(difference, one, other));
+    }
 
     <T> void print(Console console, Form<T> form, T answer, BiFunction<AnswerText, T, Document> words) {
         if (json) {

@@ -3,10 +3,7 @@ package stoneprocess.examples.command;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import stoneprocess.core.answer.Difference;
-import stoneprocess.core.json.Json;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.text.AnswerText;
 
 /** Says what differs between the plans of two surveys. */
 @Command(
@@ -26,8 +23,7 @@ final class CompareCommand extends ConsoleCommand {
     public Integer call() {
         requireOneStandardInput(first, second, "OTHER", "the first survey");
         Advisor advisor = Advisor.standard();
-        Difference difference = Difference.between(advisor.recommend(survey(first)), advisor.recommend(survey(second)));
-        form.print(console(), Json.DIFFERENCE, difference, AnswerText::document);
+        form.print(console(), advisor.recommend(survey(first)), advisor.recommend(survey(second)));
         return ExitCode.DONE;
     }
 }

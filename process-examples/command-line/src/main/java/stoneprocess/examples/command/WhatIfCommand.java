@@ -5,11 +5,8 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import stoneprocess.core.answer.Difference;
-import stoneprocess.core.json.Json;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.text.AnswerText;
 
 /** Says what other facts would bring. */
 @Command(
@@ -44,8 +41,7 @@ final class WhatIfCommand extends ConsoleCommand {
         for (FieldChange change : read) {
             after = change.in(after, advisor.options().sequence());
         }
-        Difference difference = Difference.between(advisor.recommend(before), advisor.recommend(after));
-        form.print(console(), Json.DIFFERENCE, difference, AnswerText::document);
+        form.print(console(), advisor.recommend(before), advisor.recommend(after));
         return ExitCode.DONE;
     }
 }
