@@ -76,9 +76,6 @@ public enum Task implements Term {
     /** Agree a place for water, slurry and rinsing, and who takes the slurry away. */
     PLACE_FOR_SLURRY,
 
-    /** Have smoke detectors and air handling looked after by whoever answers for them. */
-    SILENCE_DETECTORS,
-
     /** Switch the floor heating off and let it cool. */
     HEATING_OFF,
 
@@ -131,5 +128,8 @@ public enum Task implements Term {
     SEMI_RIGID_JOINTS,
 
     /** Close open joints of a slab with an elastic sealant. */
-    ELASTIC_JOINTS
+    ELASTIC_JOINTS,
+
+    /** Have smoke detectors and air handling looked after by whoever answers for them, while work is cut and no longer. */
+    SILENCE_DETECTORS
 }

@@ -28,6 +28,7 @@ final class FieldWords {
     private static final String READINGS = "readings";
     private static final String SURFACE = SurfaceState.class.getSimpleName() + ".";
     private static final String DAMAGES = "damages.";
+    private static final String HOW = "how.";
 
     private FieldWords() {}
 
@@ -55,14 +56,15 @@ final class FieldWords {
         return Term.parse(DamageKind.class, field.substring(DAMAGES.length()), "field");
     }
 
-    /** The quickest test that settles it. */
+    /** The quickest test that settles it, in words of its own where the bundles have them. */
     static Wording howFound(String field) {
         if (field.equals(READINGS)) {
             return phrase("question.how-readings");
         }
-        return field.startsWith(DAMAGES)
-                ? phrase("question.how-damages")
-                : Wording.of(SurveyField.named(field).howFound());
+        if (Language.english().has(HOW + field)) {
+            return phrase(HOW + field);
+        }
+        return Wording.of(SurveyField.named(field).howFound());
     }
 
     static Wording answer(FieldAnswer answer) {

@@ -10,6 +10,7 @@ import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.SizeClass;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
@@ -74,6 +75,9 @@ record PlanWords(List<String> variants) {
         }
         if (!plan.finishTasks().contains(FinishTask.MEASURE_SLIP)) {
             without.add(".no-slip");
+        }
+        if (plan.finish().filter(finish -> finish.compareTo(Finish.POLISH) < 0).isPresent()) {
+            without.add(".below-polish");
         }
         if (steps.stream().allMatch(step -> step.grade().bond() == Bond.RESIN)) {
             without.add(".resin-alone");

@@ -153,7 +153,12 @@ final class StepTable {
     }
 
     private static Wording amount(Range<Volume> litres) {
-        return new Wording.AmountRange(litres.low(), litres.high());
+        return new Wording.AmountRange(whole(litres.low()), whole(litres.high()));
+    }
+
+    /** Nobody measures tenths of a litre out of a tank. */
+    private static Volume whole(Volume volume) {
+        return volume.litres() < 1 ? volume : new Volume(Math.rint(volume.litres()));
     }
 
     private Wording checks(PlannedStep step) {

@@ -4,11 +4,16 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
@@ -16,6 +21,7 @@ import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.term.Term;
@@ -37,6 +43,8 @@ public final class SurveyQuestions {
             + " \"gloss\": {\"value\": 9, \"unit\": \"GU\"}, \"state\": \"clean-dry\"}";
 
     private static final MathContext THREE_DIGITS = new MathContext(3);
+
+    private static final int ONE_LINE = 84;
 
     private final Texts texts;
     private final Parameters parameters = Parameters.standard();
@@ -72,17 +80,24 @@ public final class SurveyQuestions {
                 : question(field) + " " + texts.word(Wording.list(Joint.SEMICOLON, words));
     }
 
-    /** The whole form: every field in its order with its question, how to find out, and what it takes. */
+    /**
+     * The whole form: every field with its question, how to find out, and what it takes, in the order of the survey; first in
+     * each section what a laboratory has to clear before anything is touched.
+     */
     public Document form() {
-        Draft draft = Draft.titled(phrase("form.title"), parameters).paragraph("form.before");
-        String section = "";
-        for (SurveyField<?> field : SurveyField.all()) {
-            if (!field.section().equals(section)) {
-                section = field.section();
-                draft.section(Wording.name(section));
-            }
-            draft.bullet(entry(field.name()), taken(field));
-        }
+        Draft draft = Draft.titled(phrase("form.title"), parameters)
+                .paragraph("form.before")
+                .paragraph("what-else.caution");
+        Map<String, List<SurveyField<?>>> sections = new LinkedHashMap<>();
+        SurveyField.all()
+                .forEach(field -> sections.computeIfAbsent(field.section(), section -> new ArrayList<>())
+                        .add(field));
+        sections.forEach((section, fields) -> {
+            draft.section(Wording.name(section));
+            fields.stream()
+                    .sorted(Comparator.comparing(field -> field.howFound() != HowFound.LABORATORY))
+                    .forEach(field -> draft.bullet(entry(field.name()), taken(field)));
+        });
         draft.section(Wording.name("zones")).paragraph("form.zones");
         Stream.of(ZoneKind.values()).forEach(kind -> draft.bullet(word(kind)));
         draft.paragraph(phrase("form.damages").with("look", LOOK).with("depth", DEPTH));
@@ -115,12 +130,25 @@ public final class SurveyQuestions {
         BigDecimal low = in(unit, measure, measure.limits().low());
         BigDecimal high = in(unit, measure, measure.limits().high());
         return phrase("form.measure")
-                .with("low", Wording.number(low))
-                .with("high", Wording.number(high))
-                .with("unit", unit.symbol())
+                .with("low", limit(measure, measure.limits().low(), unit))
+                .with("high", limit(measure, measure.limits().high(), unit))
                 .with(
                         "example",
                         "{\"value\": " + low.max(BigDecimal.TEN).min(high) + ", \"unit\": \"" + unit.symbol() + "\"}");
+    }
+
+    /** A limit in the unit of the field; a time in the largest unit of which it has one. */
+    private static Wording limit(FieldKind.Measure measure, double limit, Unit usual) {
+        Unit unit = measure.dimension() != Dimension.TIME
+                ? usual
+                : Stream.of(Unit.YEAR, Unit.DAY, Unit.HOUR, Unit.MINUTE)
+                        .filter(larger -> in(larger, measure, limit).compareTo(BigDecimal.ONE) >= 0)
+                        .findFirst()
+                        .orElse(Unit.DAY);
+        Wording number = Wording.number(in(unit, measure, limit));
+        return unit == Unit.COUNT
+                ? number
+                : phrase("form.limit").with("number", number).with("unit", unit.symbol());
     }
 
     /** The unit in which people tell it. */
@@ -139,7 +167,12 @@ public final class SurveyQuestions {
         return told.round(THREE_DIGITS).stripTrailingZeros();
     }
 
-    private static List<Item> listed(List<Wording> words) {
+    /** What a field takes: in one line where it is short. */
+    private List<Item> listed(List<Wording> words) {
+        Wording inOneLine = Wording.list(Joint.SEMICOLON, words);
+        if (texts.word(inOneLine).length() < ONE_LINE) {
+            return List.of(new Item.Paragraph(phrase("form.words").with("words", inOneLine)));
+        }
         return words.stream()
                 .<Item>map(word -> new Item.Bullet(false, word, List.of()))
                 .toList();

@@ -24,7 +24,7 @@ import stoneprocess.rules.text.document.Wording.Joint;
 
 /** How a floor would get a value, and what is worth finding out, in words. */
 final class WayWords {
-    private static final int TOPICS_SHOWN = 5;
+    private static final int TOPICS_SHOWN = 2;
 
     private WayWords() {}
 
@@ -132,21 +132,28 @@ final class WayWords {
         if (whatElse.open().stream().anyMatch(open -> open.howFound() == HowFound.LABORATORY)) {
             draft.paragraph("what-else.caution");
         }
-        draft.section("what-else.heading");
-        for (WhatElse.Open open : whatElse.open()) {
-            draft.numbered(
-                    sentences(FieldWords.question(open.field()), FieldWords.howFound(open.field())),
-                    label("what-else.changes", topics(open.topics())));
-        }
+        draft.list("what-else.heading", stopping(whatElse, true), WayWords::asked);
+        draft.list(
+                "what-else.then",
+                stopping(whatElse, false),
+                open -> phrase("what-else.asked").with("question", asked(open)).with("topics", topics(open.topics())));
         return draft.document();
     }
 
+    private static List<WhatElse.Open> stopping(WhatElse whatElse, boolean stops) {
+        return whatElse.open().stream()
+                .filter(open -> open.topics().contains(Topics.VERDICT) == stops)
+                .toList();
+    }
+
+    private static Wording asked(WhatElse.Open open) {
+        return sentences(FieldWords.question(open.field()), FieldWords.howFound(open.field()));
+    }
+
     private static Wording topics(List<Topic<?>> topics) {
-        int shown = topics.size() > TOPICS_SHOWN + 1 ? TOPICS_SHOWN : topics.size();
+        int shown = Math.min(TOPICS_SHOWN, topics.size());
         Wording listed = Wording.list(Joint.COMMA, topics.subList(0, shown), ValueWords::topic);
-        return shown == topics.size()
-                ? listed
-                : phrase("what-else.more").with("topics", listed).with("count", topics.size() - shown);
+        return shown == topics.size() ? listed : phrase("what-else.more").with("topics", listed);
     }
 
     private static Wording nothing(WhatElse whatElse) {

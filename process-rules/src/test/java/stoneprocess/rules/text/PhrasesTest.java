@@ -285,6 +285,7 @@ class PhrasesTest {
         SurveyField.all().forEach(field -> keys.add("field." + field.name()));
         for (DamageKind kind : DamageKind.values()) {
             keys.add("field.damages." + kind.key());
+            keys.add("how.damages." + kind.key());
         }
         return keys;
     }
@@ -299,7 +300,7 @@ class PhrasesTest {
     }
 
     private static final String VARIANTS =
-            "(\\.(owner|caution|short|brief|small|clean|lanes|no-slip|nothing-cures|resin-alone|no-log))+$";
+            "(\\.(owner|caution|short|brief|small|clean|lanes|no-slip|nothing-cures|resin-alone|below-polish|no-log))+$";
 
     @Test
     void no_phrase_is_left_over() throws IOException {
@@ -309,6 +310,7 @@ class PhrasesTest {
                 .filter(key -> !key.endsWith(".name"))
                 .filter(key -> !used.contains(key.replaceFirst(VARIANTS, "")))
                 .filter(key -> !used.contains(key.replaceFirst("^change\\.work\\.", "field.")))
+                .filter(key -> !used.contains(key.replaceFirst("^how\\.", "field.")))
                 .filter(key -> !used.contains(key.replaceFirst("^field-share\\.", "field.")))
                 .filter(key -> !used.contains(key.replaceFirst("^form\\.", "")))
                 .filter(key -> !key.startsWith("list.") && !key.startsWith("parameter."))
