@@ -9,6 +9,7 @@ import stoneprocess.core.answer.WhatIf;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Wording;
@@ -85,7 +86,20 @@ public final class AnswerText {
 
     /** What is worth finding out. */
     public Document document(WhatElse whatElse) {
-        return WayWords.full(whatElse, parameters);
+        return WayWords.full(
+                whatElse, whatElse.open().stream().map(WhatElse.Open::field).toList(), parameters);
+    }
+
+    /**
+     * What is worth finding out, with what the plan does not ask for set apart.
+     *
+     * @param recommendation the recommendation for the floor that was asked about
+     */
+    public Document document(WhatElse whatElse, Recommendation recommendation) {
+        return WayWords.full(
+                whatElse,
+                recommendation.questions().stream().map(Question::field).toList(),
+                parameters);
     }
 
     /** Which floors two rulebases advise otherwise. */

@@ -118,9 +118,11 @@ final class DifferenceWords {
         if (!words.isEmpty()) {
             draft.section(heading);
         }
-        String ending = joint == Joint.SENTENCES ? ".sentences" : "";
-        only("difference.only-first" + ending, joint, words.one()).ifPresent(draft::bullet);
-        only("difference.only-second" + ending, joint, words.other()).ifPresent(draft::bullet);
+        boolean sentences = joint == Joint.SENTENCES;
+        only(sentences ? "difference.gone-sentences" : "difference.gone", joint, words.one())
+                .ifPresent(draft::bullet);
+        only(sentences ? "difference.new-sentences" : "difference.new", joint, words.other())
+                .ifPresent(draft::bullet);
     }
 
     private static Optional<Wording> only(String key, Joint joint, List<Wording> words) {

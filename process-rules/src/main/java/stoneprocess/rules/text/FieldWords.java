@@ -15,6 +15,7 @@ import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
@@ -54,6 +55,13 @@ final class FieldWords {
 
     private static DamageKind kind(String field) {
         return Term.parse(DamageKind.class, field.substring(DAMAGES.length()), "field");
+    }
+
+    /** The quickest test that settles a field of the survey; none for damage and readings, which are looked at and read. */
+    static Optional<HowFound> howItIsFound(String field) {
+        return field.equals(READINGS) || field.startsWith(DAMAGES)
+                ? Optional.empty()
+                : Optional.of(SurveyField.named(field).howFound());
     }
 
     /** The quickest test that settles it, in words of its own where the bundles have them. */

@@ -3,7 +3,9 @@ package stoneprocess.rules.text;
 import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import stoneprocess.core.decision.Reason;
@@ -20,6 +22,7 @@ import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
 /** What is ahead and the plan did not say: for the crew first, then for the owner. */
 final class FollowChanges {
@@ -80,19 +83,24 @@ final class FollowChanges {
     }
 
     private void grades() {
+        Map<List<AbrasiveGrade>, List<Wording>> tracks = new LinkedHashMap<>();
         for (Track track : FollowText.tracks(ahead)) {
             List<AbrasiveGrade> planned = FollowText.tracks(plan).stream()
                     .filter(known -> known.kind() == track.kind())
                     .flatMap(known -> known.steps().stream())
                     .map(PlannedStep::grade)
                     .toList();
-            track.steps().stream()
+            List<AbrasiveGrade> added = track.steps().stream()
                     .map(PlannedStep::grade)
                     .filter(grade -> !planned.contains(grade))
-                    .forEach(grade -> changes.add(phrase("follow.change-grade")
-                            .with("grade", ValueWords.grade(grade))
-                            .with("track", ValueWords.track(track.kind()))));
+                    .toList();
+            if (!added.isEmpty()) {
+                tracks.computeIfAbsent(added, grades -> new ArrayList<>()).add(ValueWords.track(track.kind()));
+            }
         }
+        tracks.forEach((grades, kinds) -> changes.add(phrase("follow.change-grade")
+                .with("track", Wording.list(Joint.AND, kinds))
+                .with("grades", Wording.list(Joint.COMMA, grades, ValueWords::grade))));
     }
 
     private <T extends Term> void added(String key, Function<Plan, List<T>> part) {

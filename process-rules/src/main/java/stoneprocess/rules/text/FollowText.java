@@ -7,6 +7,7 @@ import static stoneprocess.rules.text.document.Wording.sentences;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +22,7 @@ import stoneprocess.core.follow.Cause;
 import stoneprocess.core.follow.Diagnosis;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.NextMove;
+import stoneprocess.core.follow.Standing;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Plan;
@@ -29,16 +31,22 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Ask;
 import stoneprocess.core.topic.Card;
+import stoneprocess.core.topic.Finding;
 import stoneprocess.core.topic.Move;
+import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.SiteCheck;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Item;
+import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
@@ -47,6 +55,23 @@ import stoneprocess.rules.text.document.Wording.Joint;
  * data. Immutable and safe to share between threads.
  */
 public final class FollowText {
+    private static final Set<Move> CUTTING = EnumSet.of(
+            Move.START_COARSER, Move.BACK_TO_START, Move.TWO_GRADES_BACK, Move.ONE_GRADE_BACK, Move.MEND_AND_REPEAT);
+
+    private static final Set<Finding> TOLD_BY_READINGS = EnumSet.of(
+            Finding.GAIN_IS_REAL,
+            Finding.GAIN_WITHIN_SCATTER,
+            Finding.GAIN_NEEDS_READINGS,
+            Finding.STARTED_TOO_FINE,
+            Finding.TARGET_REACHED,
+            Finding.TARGET_BY_PASSES,
+            Finding.TARGET_BY_FINER_GRADE,
+            Finding.TARGET_OUT_OF_REACH,
+            Finding.TARGET_OVER_STONE);
+
+    /** Facts that only say what is possible, what is wished and how far the work has come. */
+    private static final Set<String> BACKGROUND = Set.of("JobState", "OneBack", "TwoBack", "CoarserStart", "OwnerGoal");
+
     private final RuleWords cards;
 
     /**
@@ -98,7 +123,10 @@ public final class FollowText {
         next.morePasses()
                 .ifPresent(
                         passes -> draft.paragraph(phrase("follow.more-passes").with("passes", morePasses(passes))));
-        draft.paragraph(next.at().map(point -> at(log, point)).orElse(phrase("follow.not-begun")));
+        if (!signs.isEmpty() && !next.checks().isEmpty() && CUTTING.contains(next.move())) {
+            draft.paragraph("follow.check-first");
+        }
+        draft.paragraph(next.at().map(point -> at(plan, log, point)).orElse(phrase("follow.not-begun")));
         draft.list("follow.signs", signs);
         why(draft, next);
         causes(draft, next);
@@ -111,7 +139,11 @@ public final class FollowText {
         draft.list(stopped ? "follow.mends-later" : "follow.mends", next.mends());
         ahead(draft, log, next);
         FollowChanges.write(draft, plan, next.ahead(), cards);
-        draft.list("follow.findings", next.findings());
+        draft.list(
+                "follow.findings",
+                next.findings().stream()
+                        .filter(finding -> next.progress().isEmpty() || !TOLD_BY_READINGS.contains(finding))
+                        .toList());
         FollowReadings.write(draft, next);
         unknown(draft, next);
         LogWords.notes(draft, log, next.notes());
@@ -126,23 +158,38 @@ public final class FollowText {
                 : phrase("follow.passes").with("low", passes.low()).with("high", passes.high());
     }
 
-    private static Wording.Phrase at(JobLog log, HoldPoint point) {
+    private static Wording.Phrase at(Recommendation plan, JobLog log, HoldPoint point) {
+        Wording grade = ValueWords.grade(point.grade());
         boolean worked = isWorked(log);
-        Wording.Phrase at = phrase(worked ? "follow.at" : "follow.finished")
-                .with("grade", ValueWords.grade(point.grade()))
-                .with("track", ValueWords.track(point.track()));
-        return worked ? at.with("passes", point.passes()) : at;
+        Wording.Phrase at =
+                phrase(worked ? "follow.at" : "follow.finished").with("track", ValueWords.track(point.track()));
+        return worked
+                ? at.with("grade", grade).with("passes", point.passes())
+                : at.with("last", withCoats(plan, grade, true));
+    }
+
+    /** Grits, and the powder that follows them; the sealer too where the floor is finished. */
+    private static Wording withCoats(Recommendation plan, Wording grades, boolean finished) {
+        List<Wording> words = new ArrayList<>(List.of(grades));
+        plan.plan().ifPresent(planned -> {
+            if (planned.polishingAgent() != PolishingAgent.NONE) {
+                words.add(ValueWords.name(planned.polishingAgent()));
+            }
+            if (finished && planned.sealer() != Sealer.NONE) {
+                words.add(ValueWords.name(planned.sealer()));
+            }
+        });
+        return Wording.list(Joint.COMMA, words);
     }
 
     private static boolean isWorked(JobLog log) {
         return log.entries().stream().anyMatch(Entry.Worked.class::isInstance);
     }
 
-    /** A check; a log without work cannot be compared with the plan. */
+    /** A check, as it is made where no work was logged and the pads may be gone. */
     private static Wording check(JobLog log, SiteCheck check) {
-        return check == SiteCheck.LOG_AGAINST_PLAN && !isWorked(log)
-                ? phrase(Wording.key(check) + ".no-log")
-                : Wording.of(check);
+        String withoutLog = Wording.key(check) + ".no-log";
+        return !isWorked(log) && Language.english().has(withoutLog) ? phrase(withoutLog) : Wording.of(check);
     }
 
     private static <V> Optional<Decision<V>> decision(NextMove next, Topic<V> topic) {
@@ -161,7 +208,9 @@ public final class FollowText {
                 .forEach((rule, reasons) -> draft.bullet(
                         cards.because(rule, told),
                         reasons.stream()
-                                .map(reason -> label("follow.by", facts(reason)))
+                                .map(reason -> facts(next, reason))
+                                .flatMap(Optional::stream)
+                                .map(facts -> label("follow.by", facts))
                                 .toList()));
         List<Wording> heldBack = move.stream()
                 .flatMap(decision -> RuleWords.rules(decision.outweighed()).stream())
@@ -177,8 +226,19 @@ public final class FollowText {
         return reasons.stream().collect(Collectors.groupingBy(Reason::rule, LinkedHashMap::new, Collectors.toList()));
     }
 
-    private static Wording facts(Reason reason) {
-        return phrase("follow.facts").with("facts", listed(reason));
+    /** The facts that decide; where there are none but where the work stands, that the last look was clean. */
+    private static Optional<Wording> facts(NextMove next, Reason reason) {
+        List<Wording> facts = reason.facts().stream()
+                .filter(fact -> !BACKGROUND.contains(fact.name()))
+                .map(LoggedFacts::say)
+                .distinct()
+                .toList();
+        if (!facts.isEmpty()) {
+            return Optional.of(phrase("follow.facts").with("facts", Wording.list(Joint.SEMICOLON, facts)));
+        }
+        return next.findings().contains(Finding.LOOK_IS_CLEAN)
+                ? Optional.of(Wording.of(Finding.LOOK_IS_CLEAN))
+                : Optional.empty();
     }
 
     private static Wording listed(Reason reason) {
@@ -192,6 +252,12 @@ public final class FollowText {
             return;
         }
         draft.section("follow.causes");
+        if (next.causes().stream()
+                        .filter(cause -> cause.standing() == Standing.LEADING)
+                        .count()
+                > 1) {
+            draft.bullet("follow.tie");
+        }
         List<String> naming = next.causes().stream()
                 .flatMap(cause -> RuleWords.rules(cause.speaksFor()).stream())
                 .toList();
@@ -267,27 +333,48 @@ public final class FollowText {
                         default -> "follow.none-ahead";
                     });
         }
-        tracks.forEach(track -> ahead(draft, next, track));
+        Map<List<AbrasiveGrade>, List<Track>> alike = new LinkedHashMap<>();
+        tracks.forEach(track -> alike.computeIfAbsent(
+                        track.steps().stream().map(PlannedStep::grade).toList(), grades -> new ArrayList<>())
+                .add(track));
+        alike.values().forEach(sharing -> ahead(draft, next, sharing));
     }
 
-    private static void ahead(Draft draft, NextMove next, Track track) {
-        PlannedStep first = track.steps().get(0);
-        boolean inWork = next.at()
-                .filter(point -> point.track() == track.kind())
-                .filter(point -> point.grade().equals(first.grade()))
-                .isPresent();
+    /** Tracks with the same grits to come: the grits once, the first step of each. */
+    private static void ahead(Draft draft, NextMove next, List<Track> tracks) {
+        Wording kinds = Wording.list(Joint.AND, tracks, track -> ValueWords.track(track.kind()));
+        boolean powdered = tracks.stream().anyMatch(track -> track.kind() != TrackKind.LOCAL_REPAIR);
+        Wording grits = PlanSections.grades(tracks.get(0));
         Wording grades = phrase("follow.grades")
-                .with("track", ValueWords.track(track.kind()))
-                .with("grades", PlanSections.grades(track));
-        if (inWork && next.move() == Move.LOOK_FIRST) {
+                .with("track", kinds)
+                .with("grades", powdered ? withCoats(next.ahead(), grits, false) : grits);
+        PlannedStep first = tracks.get(0).steps().get(0);
+        if (next.move() == Move.LOOK_FIRST && tracks.stream().anyMatch(track -> isInWork(next, track))) {
             draft.bullet(
                     sentences(grades, phrase("follow.look-decides").with("grade", ValueWords.grade(first.grade()))));
             return;
         }
+        draft.bullet(
+                grades,
+                tracks.stream()
+                        .map(track -> label("follow.first", firstStep(next, track)))
+                        .toList());
+    }
+
+    private static Wording firstStep(NextMove next, Track track) {
+        PlannedStep first = track.steps().get(0);
         Wording passes = next.morePasses()
-                .filter(more -> inWork)
+                .filter(more -> isInWork(next, track))
                 .map(FollowText::morePasses)
                 .orElseGet(() -> StepWords.passes(first));
-        draft.bullet(grades, label("follow.first", StepWords.inOneGo(track.kind(), first, passes)));
+        return StepWords.inOneGo(track.kind(), first, passes);
+    }
+
+    private static boolean isInWork(NextMove next, Track track) {
+        AbrasiveGrade first = track.steps().get(0).grade();
+        return next.at()
+                .filter(point -> point.track() == track.kind())
+                .filter(point -> point.grade().equals(first))
+                .isPresent();
     }
 }

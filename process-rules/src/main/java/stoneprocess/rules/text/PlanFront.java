@@ -4,6 +4,8 @@ import static stoneprocess.rules.text.ValueWords.grade;
 import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.plan.Plan;
@@ -11,11 +13,13 @@ import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
@@ -95,12 +99,19 @@ record PlanFront(Draft draft, Recommendation recommendation) {
     }
 
     private void ask() {
+        List<Question> questions = recommendation.questions().stream()
+                .filter(question -> recommendation.status() != Status.IMPASSE || question.isDecisive())
+                .sorted(Comparator.comparing(question -> isUntouchable() ? risk(question) : 0))
+                .toList();
         List<Wording> words = new ArrayList<>();
-        recommendation.questions().stream()
+        questions.stream()
                 .limit(QUESTIONS_THAT_MATTER_MOST)
                 .forEach(question -> words.add(FieldWords.question(recommendation.survey(), question.field())));
+        if (isUntouchable() && !questions.isEmpty()) {
+            words.add(0, phrase("front.untouched"));
+        }
         List<Question> more =
-                recommendation.questions().stream().skip(words.size()).toList();
+                questions.stream().skip(QUESTIONS_THAT_MATTER_MOST).toList();
         int decisive = (int) more.stream().filter(Question::isDecisive).count();
         if (decisive > 0) {
             words.add(phrase("front.decisive-questions").with("more", decisive));
@@ -109,6 +120,24 @@ record PlanFront(Draft draft, Recommendation recommendation) {
             words.add(phrase("front.other-questions").with("more", more.size() - decisive));
         }
         labelled("front.ask", words);
+    }
+
+    /** True where a laboratory may still have to clear the stone or a layer. */
+    private boolean isUntouchable() {
+        return recommendation.warnings().stream()
+                .map(SafetyWarning::hazard)
+                .anyMatch(EnumSet.of(Hazard.FIBROUS_STONE, Hazard.HAZARDOUS_LAYER)::contains);
+    }
+
+    /** What a laboratory answers first, what abrades or wets the stone last. */
+    private static int risk(Question question) {
+        return FieldWords.howItIsFound(question.field())
+                .map(how -> switch (how) {
+                    case LABORATORY -> 0;
+                    case ACID, SCRIBER, SCRAPE, SOLVENT, TRIAL -> 2;
+                    default -> 1;
+                })
+                .orElse(1);
     }
 
     private void labelled(String label, List<Wording> sentences) {

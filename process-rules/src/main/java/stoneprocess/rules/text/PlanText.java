@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -17,10 +18,13 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
+import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Card;
+import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Protection;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
@@ -231,12 +235,29 @@ public final class PlanText {
         }
         alike.values().forEach(decisions -> {
             Decision<?> first = decisions.get(0);
+            List<Item> reasons = new ArrayList<>(reasons(first));
+            endBeforeStart(recommendation, first)
+                    .ifPresent(grade -> reasons.add(new Item.Labelled(
+                            Wording.name(""),
+                            phrase("reasons.end-before-start").with("grade", ValueWords.grade(grade)))));
             draft.bullet(
                     phrase("reasons.decision")
                             .with("topic", matter(decisions))
                             .with("values", ValueWords.values(first)),
-                    reasons(first));
+                    reasons);
         });
+    }
+
+    /** The only grit of a track whose first cut could be finer, were the last grit not coarser. */
+    private static Optional<AbrasiveGrade> endBeforeStart(Recommendation recommendation, Decision<?> decision) {
+        return decision.topic() == Topics.FIRST_CUT
+                        && decision.subject() instanceof Subject.OfTrack track
+                        && decision.values().equals(List.of(Cut.FINE_HONE))
+                ? recommendation.steps(track.track()).stream()
+                        .findFirst()
+                        .map(PlannedStep::grade)
+                        .filter(grade -> grade.number() < Cut.FINE_HONE.number())
+                : Optional.empty();
     }
 
     /** What was decided alike, and for which tracks. */

@@ -97,32 +97,33 @@ record PlanTotals(Optional<Estimate> estimate) {
             return List.of();
         }
         List<Wording> lines = new ArrayList<>();
-        instead("totals.hours-instead", work(first.get()), work(second.get())).ifPresent(lines::add);
-        instead("totals.days-instead", days(first.get()), days(second.get())).ifPresent(lines::add);
+        instead(work(first.get()), work(second.get())).ifPresent(lines::add);
+        instead(days(first.get()), days(second.get())).ifPresent(lines::add);
         return lines;
     }
 
-    private static Optional<Wording> instead(String key, Wording first, Wording second) {
+    private static Optional<Wording> instead(Wording first, Wording second) {
         return first.equals(second)
                 ? Optional.empty()
-                : Optional.of(phrase(key).with("second", second).with("first", first));
+                : Optional.of(phrase("totals.instead").with("second", second).with("first", first));
     }
 
     private static Wording work(Estimate estimate) {
         Spread<TimeSpan> work = estimate.personHours();
-        return spread(hours(work.likely()), hours(work.low()), hours(work.high()));
+        return spread("totals.person-hours", hours(work.likely()), hours(work.low()), hours(work.high()));
     }
 
     private static Wording days(Estimate estimate) {
         Spread<Count> days = estimate.calendar().days();
         return spread(
+                "totals.days",
                 Wording.number(days.likely().decimal()),
                 Wording.number(days.low().decimal()),
                 Wording.number(days.high().decimal()));
     }
 
-    private static Wording spread(Wording likely, Wording low, Wording high) {
-        return phrase("totals.spread")
+    private static Wording spread(String key, Wording likely, Wording low, Wording high) {
+        return phrase(key)
                 .with("likely", likely)
                 .with("range", phrase("table.range").with("low", low).with("high", high));
     }

@@ -79,6 +79,9 @@ record PlanWords(List<String> variants) {
         if (plan.finish().filter(finish -> finish.compareTo(Finish.POLISH) < 0).isPresent()) {
             without.add(".below-polish");
         }
+        if (steps.stream().map(PlannedStep::grade).distinct().count() == 1) {
+            without.add(".one-grit");
+        }
         if (steps.stream().allMatch(step -> step.grade().bond() == Bond.RESIN)) {
             without.add(".resin-alone");
         }

@@ -96,6 +96,9 @@ final class StepTable {
         rows.add(row);
         if (shown.handling().contains(Handling.REGROUT_PITS)) {
             between(phrase("table.regrout"), phrase("table.regrout-cure"));
+            if (grade.equals(notes.grades().get(notes.grades().size() - 1))) {
+                between(phrase("table.again").with("grade", ValueWords.grade(grade)), phrase("table.again-check"));
+            }
         }
         if (notes.densifiedAfter(plan.densifier()).filter(grade::equals).isPresent()) {
             between(phrase("table.densify"), NOTHING);

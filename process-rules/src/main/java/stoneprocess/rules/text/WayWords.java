@@ -4,7 +4,12 @@ import static stoneprocess.rules.text.document.Draft.label;
 import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.document.Wording.sentences;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import stoneprocess.core.answer.Change;
 import stoneprocess.core.answer.HowTo;
@@ -19,6 +24,7 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Item;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
@@ -119,7 +125,12 @@ final class WayWords {
         return phrase("how-to.brief-value").with("value", wanted(howTo)).with("way", way);
     }
 
-    static Document full(WhatElse whatElse, Parameters parameters) {
+    /**
+     * What is worth finding out, in the order in which it bears on the work.
+     *
+     * @param asked the fields that the plan asks for
+     */
+    static Document full(WhatElse whatElse, Collection<String> asked, Parameters parameters) {
         Draft draft = Draft.titled(phrase("what-else.title"), parameters).inOneLine(brief(whatElse));
         if (!whatElse.untried().isEmpty()) {
             draft.paragraph(
@@ -129,21 +140,37 @@ final class WayWords {
             return draft.paragraph(nothing(whatElse)).document();
         }
         draft.paragraph(phrase("what-else.count").with("count", whatElse.open().size()));
-        if (whatElse.open().stream().anyMatch(open -> open.howFound() == HowFound.LABORATORY)) {
+        List<WhatElse.Open> open = whatElse.open().stream()
+                .filter(found -> asked.contains(found.field()))
+                .toList();
+        if (open.stream().anyMatch(found -> found.howFound() == HowFound.LABORATORY)) {
             draft.paragraph("what-else.caution");
         }
-        draft.list("what-else.heading", stopping(whatElse, true), WayWords::asked);
-        draft.list(
-                "what-else.then",
-                stopping(whatElse, false),
-                open -> phrase("what-else.asked").with("question", asked(open)).with("topics", topics(open.topics())));
-        return draft.document();
-    }
-
-    private static List<WhatElse.Open> stopping(WhatElse whatElse, boolean stops) {
-        return whatElse.open().stream()
-                .filter(open -> open.topics().contains(Topics.VERDICT) == stops)
+        List<WhatElse.Open> stopping = open.stream()
+                .filter(found -> found.topics().contains(Topics.VERDICT))
+                .sorted(Comparator.comparing(found -> found.howFound() != HowFound.LABORATORY))
                 .toList();
+        if (!stopping.isEmpty()) {
+            draft.section("what-else.heading");
+        }
+        stopping.forEach(found -> draft.numbered(asked(found)));
+        Map<Wording, List<Item>> bearing = new LinkedHashMap<>();
+        open.stream()
+                .filter(found -> !stopping.contains(found))
+                .forEach(found -> bearing.computeIfAbsent(topics(found.topics()), topics -> new ArrayList<>())
+                        .add(new Item.Bullet(false, asked(found), List.of())));
+        if (!bearing.isEmpty()) {
+            draft.section("what-else.then");
+        }
+        bearing.forEach(
+                (topics, questions) -> draft.group(phrase("what-else.bears-on").with("topics", topics), questions));
+        draft.list(
+                "what-else.unasked",
+                whatElse.open().stream()
+                        .filter(found -> !asked.contains(found.field()))
+                        .toList(),
+                found -> FieldWords.question(found.field()));
+        return draft.document();
     }
 
     private static Wording asked(WhatElse.Open open) {

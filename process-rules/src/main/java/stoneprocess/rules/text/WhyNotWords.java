@@ -11,9 +11,11 @@ import java.util.stream.Stream;
 import stoneprocess.core.answer.SilentRule;
 import stoneprocess.core.answer.Unmet;
 import stoneprocess.core.answer.WhyNot;
+import stoneprocess.core.answer.WhyNotKind;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Item;
@@ -49,7 +51,10 @@ final class WhyNotWords {
     }
 
     private static Wording kind(WhyNot not) {
-        return Wording.of(not.kind()).with("asked", value(not));
+        boolean refused = not.kind() == WhyNotKind.OUTWEIGHED && not.matter().topic() == Topics.VERDICT;
+        return refused
+                ? phrase(Wording.key(not.kind()) + ".verdict")
+                : Wording.of(not.kind()).with("asked", value(not));
     }
 
     private static Wording value(WhyNot not) {

@@ -64,9 +64,15 @@ final class WhyWords {
     }
 
     private static void numbers(Draft draft, Why why) {
+        Set<String> own = new HashSet<>();
+        if (why.outcome() instanceof Decision<?> decision) {
+            decision.inputs().forEach(input -> own.add(input.name()));
+        }
         draft.list(
                 "answer.numbers",
-                why.numbers().entrySet(),
+                why.numbers().entrySet().stream()
+                        .filter(number -> own.contains(number.getKey()))
+                        .toList(),
                 number -> phrase("answer.number")
                         .with("name", Words.parameter(number.getKey()))
                         .with("value", number.getValue()));

@@ -264,6 +264,7 @@ class PhrasesTest {
         for (String work : List.of("by-hand", "edges-alone", "densify", "powder")) {
             keys.add("estimate.work." + work);
         }
+        keys.add(Wording.key(WhyNotKind.OUTWEIGHED) + ".verdict");
         for (OfferKind offer : OfferKind.values()) {
             keys.add(Wording.key(offer) + ".gives-up");
         }
@@ -300,7 +301,7 @@ class PhrasesTest {
     }
 
     private static final String VARIANTS =
-            "(\\.(owner|caution|short|brief|small|clean|lanes|no-slip|nothing-cures|resin-alone|below-polish|no-log))+$";
+            "(\\.(owner|caution|short|brief|small|clean|lanes|no-slip|nothing-cures|resin-alone|below-polish|one-grit|no-log))+$";
 
     @Test
     void no_phrase_is_left_over() throws IOException {

@@ -53,14 +53,14 @@ class SurveyQuestionsTest {
             assertThat(form).contains(field.name() + ": ");
             if (field.kind() instanceof FieldKind.Choice choice) {
                 for (Enum<?> word : choice.type().getEnumConstants()) {
-                    assertThat(form).containsPattern("- " + ((Term) word).key() + "(:|\n)");
+                    assertThat(form).containsPattern("(- |; | {6})" + ((Term) word).key() + "(:|;|\\.?\n)");
                 }
             }
         }
         for (DamageKind kind : DamageKind.values()) {
             assertThat(form).contains("damages." + kind.key() + ": ");
         }
-        assertThat(form).contains("- polish: polish, from 60 GU").contains("- moderate: moderate, from 1.5 mm");
+        assertThat(form).contains("- polish: polish, from 60 GU").contains("moderate: moderate, from 1.5 mm");
     }
 
     /** The examples of the form are read as a survey's are. */

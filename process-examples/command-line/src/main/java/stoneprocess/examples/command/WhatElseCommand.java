@@ -3,10 +3,9 @@ package stoneprocess.examples.command;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.json.Json;
+import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.text.AnswerText;
 
 /** Says what is worth finding out. */
 @Command(
@@ -22,8 +21,12 @@ final class WhatElseCommand extends ConsoleCommand {
     @Override
     public Integer call() {
         Advisor advisor = Advisor.standard();
-        WhatElse whatElse = advisor.whatElse(survey(survey));
-        form.print(console(), Json.WHAT_ELSE, whatElse, AnswerText::document);
+        FloorSurvey floor = survey(survey);
+        form.print(
+                console(),
+                Json.WHAT_ELSE,
+                advisor.whatElse(floor),
+                (text, found) -> text.document(found, advisor.recommend(floor)));
         return ExitCode.DONE;
     }
 }
