@@ -170,10 +170,10 @@ class FollowTextTest {
         assertSays(
                 follow(log),
                 ZONE + ": 1 reading, mean 8.9 GU, lowest 8.9 GU. One reading shows no scatter.",
-                "A rise of 2.7 GU over the readings of the step before. The readings do not yet show whether it is real.",
+                "2.7 GU more than at the step before. The readings do not yet show whether it is real.",
                 "Readings still needed before the scatter is known: 1 before the step, 1 after it.",
                 "85 degrees shows more here",
-                "of this floor, taken on 2 occasions");
+                "of this floor on 2 occasions");
     }
 
     @Test
@@ -189,7 +189,7 @@ class FollowTextTest {
                 follow(log),
                 ZONE + ": 2 readings, mean 22.2 GU, lowest 22 GU. The mean lies within ",
                 ", with 90 % confidence.",
-                "A rise of 12.9 GU over the readings of the step before. It is more than scatter and meter explain.");
+                "12.9 GU more than at the step before. It is more than scatter and meter explain.");
         assertThat(follow(log)).doesNotContain("Readings still needed");
     }
 
@@ -363,7 +363,8 @@ class FollowTextTest {
         Diagnosis diagnosis = ADVISOR.diagnose(PLAN, EnumSet.of(Sign.HAZE), log());
         assertSays(
                 page(UnitSystem.METRIC, TEXT.document(PLAN, log(), diagnosis)),
-                "The log is empty, so the floor is taken as finished to plan: resin 3000 last, open field.");
+                "The log is empty, so the floor is taken as finished to plan, open field: resin 3000, "
+                        + said(ValueWords.name(PLAN.plan().orElseThrow().polishingAgent())));
     }
 
     @Test
