@@ -15,14 +15,16 @@ import stoneprocess.core.quantity.Volume;
 
 /**
  * Carbon monoxide of an engine in a room, fully mixed: C(t) = C0 + (G/Q)(1 - exp(-Qt/V)), with gas G and fresh air Q in
- * the same unit, volume V and background C0 (NIOSH 96-118; material balance of Earnest and others, 1997). No figure here
- * clears an engine indoors: there is no such answer. Immutable and safe to share between threads.
+ * the same unit, volume V and background C0 (NIOSH 96-118; material balance of Earnest and others, 1997). No result of
+ * this class clears an engine for use indoors. Immutable and safe to share between threads.
  */
 public final class CarbonMonoxide {
-    /** Grams a mole of carbon monoxide. */
+    /** Molar mass of carbon monoxide in g/mol. */
     private static final double MOLAR_MASS = 28.010;
 
-    /** Litres a mole of a gas at 25 degrees Celsius and 101.325 kPa, where limits in ppm are defined (NIOSH). */
+    /**
+     * Molar volume of a gas in l/mol at 25 degrees Celsius and 101.325 kPa, where limits in ppm are defined (NIOSH).
+     */
     private static final double MOLAR_VOLUME = 24.45;
 
     private static final double MILLION = 1e6;
@@ -34,15 +36,15 @@ public final class CarbonMonoxide {
         this.parameters = parameters;
     }
 
-    /** Carbon monoxide by the given numbers, those named {@code carbon-monoxide.}. */
+    /** Reads its limits from the parameters named {@code carbon-monoxide.}. */
     public static CarbonMonoxide of(Parameters parameters) {
         return new CarbonMonoxide(Objects.requireNonNull(parameters, "parameters"));
     }
 
     /**
-     * What a small four-stroke petrol engine may give off: 519 g for each kilowatt-hour of work, the emission standard
-     * of 40 CFR 90.103 for engines that are not held in the hand, at 25 degrees Celsius. Worn or choked engines give
-     * off more; a measured figure goes before this one.
+     * Carbon monoxide that a small four-stroke petrol engine may give off: 519 g for each kilowatt-hour of work, the
+     * emission standard of 40 CFR 90.103 for engines that are not held in the hand, at 25 degrees Celsius. Worn or
+     * choked engines give off more; prefer a measured figure.
      *
      * @param power mechanical power in use, above zero and up to 19 kW, where the standard ends
      * @throws InvalidInputException for a power outside that range
@@ -59,8 +61,8 @@ public final class CarbonMonoxide {
     /**
      * Carbon monoxide after an engine has run for a while in air that started at the background.
      *
-     * <p>The mean over 8 h is C0 + (G/Q)(1 - (1 - exp(-x))/x) t / 8 h with x = Qt/V. Without fresh air both follow from
-     * their limits for small Q. Nothing is said above a million ppm.
+     * <p>The mean over 8 h is C0 + (G/Q)(1 - (1 - exp(-x))/x) t / 8 h with x = Qt/V. Without fresh air both formulas
+     * take their limit for Q towards zero. Results are capped at a million ppm.
      *
      * @param source pure carbon monoxide that the engine gives off, above zero
      * @param time running time, up to 8 h
@@ -89,10 +91,11 @@ public final class CarbonMonoxide {
     }
 
     /**
-     * Fresh air that holds a limit for good: Q = G / (C - C0). Imperfect mixing asks for several times as much.
+     * Fresh air that keeps the room at a limit however long the engine runs: Q = G / (C - C0). Imperfect mixing takes
+     * several times as much.
      *
      * @param source pure carbon monoxide that the engine gives off, above zero
-     * @param room for its volume and background; its own fresh air is not used
+     * @param room its volume and background are used, its fresh air is not
      * @throws InvalidInputException for no source
      */
     public NeededAir neededAir(RoomAir room, Airflow source, CarbonMonoxideLimit aim) {
@@ -108,11 +111,11 @@ public final class CarbonMonoxide {
     }
 
     /**
-     * Airing time of an emptied room with the engine off: t = (V/Q) ln((C - C0)/(limit - C0)), zero when it is at the
-     * limit already. Dead corners take longer: measure before anyone goes in.
+     * Time to air an empty room with the engine off: t = (V/Q) ln((C - C0)/(limit - C0)); zero when the room is at the
+     * limit or below it already. Dead corners take longer: measure before anyone goes in.
      *
-     * @param start carbon monoxide now
-     * @return empty time when no fresh air comes in or it is itself at the limit or over
+     * @param start carbon monoxide in the room now
+     * @return the time; empty when no fresh air comes in or that air is itself at the limit or above it
      */
     public Purge purge(RoomAir room, Concentration start, CarbonMonoxideLimit aim) {
         Limit<Concentration> limit = limit(aim);
@@ -121,12 +124,12 @@ public final class CarbonMonoxide {
         }
         double background = room.background().partsPerMillion();
         double air = perMinute(room.outdoorAir());
-        double rest = limit.value().partsPerMillion() - background;
-        if (air <= 0 || rest <= 0) {
+        double margin = limit.value().partsPerMillion() - background;
+        if (air <= 0 || margin <= 0) {
             return new Purge(Optional.empty(), limit);
         }
         double oneChange = cubicMetres(room.volume()) / air;
-        double minutes = oneChange * StrictMath.log((start.partsPerMillion() - background) / rest);
+        double minutes = oneChange * StrictMath.log((start.partsPerMillion() - background) / margin);
         return new Purge(Optional.of(new TimeSpan(minutes)), limit);
     }
 
@@ -149,12 +152,14 @@ public final class CarbonMonoxide {
         return Optional.of(new TimeSpan(minutes));
     }
 
-    /** (1 - exp(-x))/x: what is left of the unventilated rise after x air changes. */
+    /** (1 - exp(-x))/x: share of the unventilated rise that is left after x air changes. */
     private static double heldBack(double x) {
         return x == 0 ? 1 : -StrictMath.expm1(-x) / x;
     }
 
-    /** (x - 1 + exp(-x))/x^2, the mean of the above over time; by its series where digits would be lost. */
+    /**
+     * (x - 1 + exp(-x))/x^2, the mean of {@link #heldBack} over time; small x take the series, which loses no digits.
+     */
     private static double meanHeldBack(double x) {
         if (x < 1e-3) {
             return 0.5 - x / 6 + x * x / 24;

@@ -7,13 +7,13 @@ import stoneprocess.core.quantity.Concentration;
 import stoneprocess.core.quantity.TimeSpan;
 
 /**
- * What an engine makes of a room's air, fully mixed.
+ * Carbon monoxide in the fully mixed air of a room in which an engine runs.
  *
  * @param atEnd carbon monoxide when the engine stops, where it is highest
- * @param shiftMean mean over 8 h, the rest of which is spent in background air
- * @param timeToCeiling running time until the ceiling; empty when the mixed room settles below it
- * @param verdict what that says; never that the engine is cleared
- * @param limits the limits held against it: ceiling, mean of NIOSH, mean of OSHA
+ * @param shiftMean mean over 8 h; after the engine stops, the rest of the shift counts as spent in background air
+ * @param timeToCeiling running time until the ceiling is reached; empty when the room settles below it
+ * @param verdict how that compares with the limits; never that the engine is cleared
+ * @param limits the limits that it is compared with: ceiling, mean of NIOSH, mean of OSHA
  */
 public record CarbonMonoxideBuildUp(
         Concentration atEnd,

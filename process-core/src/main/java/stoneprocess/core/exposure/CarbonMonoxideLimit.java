@@ -2,9 +2,9 @@ package stoneprocess.core.exposure;
 
 import stoneprocess.core.term.Term;
 
-/** A limit of carbon monoxide in air. */
+/** A limit for carbon monoxide in air. */
 public enum CarbonMonoxideLimit implements Term {
-    /** 200 ppm, at no moment more (NIOSH). */
+    /** 200 ppm, never to be exceeded (NIOSH). */
     NIOSH_CEILING,
     /** 35 ppm, mean over 8 h (NIOSH). */
     NIOSH_MEAN,

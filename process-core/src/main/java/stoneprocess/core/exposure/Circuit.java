@@ -9,8 +9,8 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Voltage;
 
 /**
- * What a single-phase circuit carries for hours: volts x amperes x 80 %, the number {@code supply.continuous}. Immutable
- * and safe to share between threads.
+ * The load that a single-phase circuit carries for hours: volts x amperes x 80 %, the parameter {@code
+ * supply.continuous}. Immutable and safe to share between threads.
  */
 public final class Circuit {
     private final Parameters parameters;
@@ -19,14 +19,14 @@ public final class Circuit {
         this.parameters = parameters;
     }
 
-    /** Circuits by the given numbers. */
+    /** Reads the continuous share from the parameters. */
     public static Circuit of(Parameters parameters) {
         return new Circuit(Objects.requireNonNull(parameters, "parameters"));
     }
 
     /**
-     * Holds loads against a circuit. Motors draw more than their power says by their power factor, and several times as
-     * much on starting: give the input in volt-amperes where the plate states it.
+     * Compares loads with what a circuit carries. By their power factor motors draw more than their rated power, and
+     * several times as much when they start: give the input in volt-amperes where the rating plate states it.
      *
      * @throws stoneprocess.core.problem.InvalidInputException for volts or amperes outside their range, see {@link
      *     CircuitUse}
@@ -35,7 +35,7 @@ public final class Circuit {
         return load(new CircuitUse(volts, breaker, loads));
     }
 
-    /** The same for a circuit and its loads. */
+    /** As {@link #load(Voltage, Current, List)}, for a circuit with its loads. */
     public CircuitLoad load(CircuitUse use) {
         Limit<Share> limit = Limit.of(parameters, "supply.continuous", Share.class, Role.ELECTRICIAN);
         double share = limit.value().percent() / 100;

@@ -5,12 +5,12 @@ import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Share;
 
 /**
- * A circuit with what hangs on it.
+ * A circuit and its load.
  *
- * @param continuous power that it carries for hours
+ * @param continuous power that the circuit carries for hours
  * @param load power of everything that runs at once
- * @param spare what may be added, zero when there is nothing left
- * @param verdict whether it carries the load
+ * @param spare power that may be added; zero when none is left
+ * @param verdict whether the circuit carries the load
  * @param limit share of the breaker's rating that may be drawn for hours
  */
 public record CircuitLoad(Power continuous, Power load, Power spare, CircuitVerdict verdict, Limit<Share> limit) {

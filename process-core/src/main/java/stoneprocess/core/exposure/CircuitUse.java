@@ -8,11 +8,11 @@ import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Voltage;
 
 /**
- * A single-phase circuit and what hangs on it.
+ * A single-phase circuit and its loads.
  *
- * @param volts of the circuit, above zero and up to 1000 V
+ * @param volts voltage of the circuit, above zero and up to 1000 V
  * @param breaker rating of the breaker, above zero and up to 1000 A
- * @param loads everything that runs at once, the neighbours' machines too; may be empty
+ * @param loads everything that runs at once, other trades' machines included; may be empty
  */
 public record CircuitUse(Voltage volts, Current breaker, List<Power> loads) implements ExposureInput {
     /**

@@ -6,7 +6,7 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Airflow;
 import stoneprocess.core.quantity.Share;
 
-/** How dust is kept down. */
+/** How dust is controlled. */
 public sealed interface DustControl {
     /** The tool's own water delivery feeds the cutting face without a break. */
     record WaterFed() implements DustControl {}
@@ -14,17 +14,17 @@ public sealed interface DustControl {
     /** Water thrown, sprayed or mopped onto the floor by hand. */
     record BucketWater() implements DustControl {}
 
-    /** Dry, with nothing. */
+    /** Dry grinding without dust control. */
     record Nothing() implements DustControl {}
 
     /**
-     * Dry, with a dust collector. What is not known is given as false or as empty.
+     * Dry grinding with a dust collector. Give false or empty for what is not known.
      *
      * @param shroud the tool wears the shroud and collection system made for it
-     * @param airflow what the collector draws at the tool
-     * @param makersAirflow what the maker of a floor grinder asks for
-     * @param filter share of dust that the filter holds back, up to 100 %
-     * @param filterCleaning it cleans its filter, or for a hand grinder has a cyclone before it
+     * @param airflow air that the collector draws at the tool
+     * @param makersAirflow air that the maker of a floor grinder prescribes
+     * @param filter share of the dust that the filter retains, up to 100 %
+     * @param filterCleaning the collector cleans its filter or, for a hand grinder, has a cyclone before it
      */
     record Collector(
             boolean shroud, Airflow airflow, Optional<Airflow> makersAirflow, Share filter, boolean filterCleaning)

@@ -2,9 +2,9 @@ package stoneprocess.core.exposure;
 
 import stoneprocess.core.term.Term;
 
-/** What a calculation can say of an engine indoors. There is no value for "cleared": none exists. */
+/** What a calculation can say about an engine indoors. There is no value for "cleared", on purpose. */
 public enum EngineVerdict implements Term {
-    /** The computed limits are not reached, which clears nothing. */
+    /** The computed concentrations are below the limits, which does not clear the engine. */
     NOT_CLEARED,
     /** The mean over 8 h is above a limit. */
     OVER_MEAN,

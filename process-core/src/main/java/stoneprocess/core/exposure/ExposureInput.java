@@ -1,6 +1,6 @@
 package stoneprocess.core.exposure;
 
-/** One thing to be held against its limit: what the sheets about exposure are made from. */
+/** One exposure to be compared with its limit. The exposure sheets are made from these. */
 public sealed interface ExposureInput
         permits NoiseDay,
                 RunningEngine,

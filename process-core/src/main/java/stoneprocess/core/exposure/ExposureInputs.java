@@ -4,9 +4,9 @@ import java.util.List;
 import stoneprocess.core.internal.check.Refuse;
 
 /**
- * What is to be held against its limits on one site.
+ * The exposures of one site that are to be compared with their limits.
  *
- * @param inputs one thing each, in the order of the answers
+ * @param inputs the exposures, in the order in which they are answered
  */
 public record ExposureInputs(List<ExposureInput> inputs) {
     /** The version of the JSON form. */

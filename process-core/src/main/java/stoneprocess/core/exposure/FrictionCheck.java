@@ -5,13 +5,13 @@ import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Friction;
 
 /**
- * A measured dynamic coefficient of friction against its limit.
+ * A measured dynamic coefficient of friction, compared with its limit.
  *
  * @param place what the floor is used for
- * @param measured the value as measured by the method of ANSI A326.3, wet except for the dry place
- * @param meetsLimit the value is the limit or more
- * @param limit the least value for that use
- * @param cautions what the check holds for
+ * @param measured the value measured by the method of ANSI A326.3: dry for the dry place, otherwise wet
+ * @param meetsLimit whether the value is the limit or more
+ * @param limit the lowest value accepted for that use
+ * @param cautions how far the check holds
  */
 public record FrictionCheck(
         SlipPlace place, Friction measured, boolean meetsLimit, Limit<Friction> limit, List<SlipCaution> cautions) {

@@ -2,10 +2,10 @@ package stoneprocess.core.exposure;
 
 import stoneprocess.core.term.Term;
 
-/** A tool as Table 1 of 29 CFR 1926.1153 names it. */
+/** A kind of tool in Table 1 of 29 CFR 1926.1153. */
 public enum GrindingTool implements Term {
-    /** A machine that is walked behind. */
+    /** A walk-behind machine. */
     FLOOR_GRINDER,
-    /** A tool held in the hands, for anything but mortar removal. */
+    /** A hand-held tool used for anything but mortar removal. */
     HAND_GRINDER
 }

@@ -9,17 +9,17 @@ import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.TimeSpan;
 
 /**
- * A two-handed lift by one person, seen at one end of the lift. Where the load is set down with care, judge both ends
- * and keep the lower limit.
+ * A two-handed lift by one person, described at one end of the lift. Where the load has to be set down with care,
+ * assess both ends and use the lower limit.
  *
  * @param load mass of the load
  * @param reach horizontal distance of the hands from the ankles
- * @param height of the hands above the floor
+ * @param height height of the hands above the floor
  * @param travel vertical distance from start to end
  * @param turn angle between the load and straight ahead, up to 180 degrees
- * @param lifts counted
- * @param counted time in which they were counted, above zero; the manual counts over 15 minutes
- * @param duration of the lifting task, above zero and up to 8 h
+ * @param lifts number of lifts counted
+ * @param counted time over which they were counted, above zero; the manual counts over 15 minutes
+ * @param duration duration of the lifting task, above zero and up to 8 h
  * @param coupling how well the hands hold
  */
 public record Lift(

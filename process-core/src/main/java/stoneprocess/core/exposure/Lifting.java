@@ -13,14 +13,14 @@ import stoneprocess.core.quantity.Unit;
 /**
  * The revised lifting equation (NIOSH 94-110), metric form: RWL = 23 kg x HM x VM x DM x AM x FM x CM.
  *
- * <p>It holds for smooth two-handed lifting on a firm, dry floor. It does not hold for one hand, sitting, kneeling, tight
- * places, unstable loads, barrows or shovels; wet stone floors ask for less. Immutable and safe to share between
- * threads.
+ * <p>It holds for smooth two-handed lifting on a firm, dry floor. It does not hold for lifting with one hand, sitting,
+ * kneeling or in tight places, nor for unstable loads, barrows or shovels. On wet stone floors lift less. Immutable and
+ * safe to share between threads.
  */
 public final class Lifting {
     private static final List<Tsv.Row> FREQUENCIES = Tsv.read(Lifting.class, "lifting-frequency.tsv");
 
-    /** Height of the hands that the equation is built about, in centimetres. */
+    /** Height of the hands, in centimetres, at which the vertical multiplier is 1. */
     private static final double KNUCKLE_HEIGHT = 75;
 
     private final Parameters parameters;
@@ -29,17 +29,17 @@ public final class Lifting {
         this.parameters = parameters;
     }
 
-    /** Lifting by the given numbers, those named {@code lifting.}. */
+    /** Reads the equation's constants from the parameters named {@code lifting.}. */
     public static Lifting of(Parameters parameters) {
         return new Lifting(Objects.requireNonNull(parameters, "parameters"));
     }
 
     /**
-     * Holds a lift against its limit.
+     * Compares a lift with its limit.
      *
      * <p>With centimetres and degrees: HM = 25/H, 1 under 25 and 0 above 63; VM = 1 - 0.003 |V - 75|, 0 above 175; DM =
-     * 0.82 + 4.5/D, 1 under 25 and 0 above 175; AM = 1 - 0.0032 A, 0 above 135; FM from the table, by the next higher
-     * frequency, 0 above 15 lifts a minute; CM by hold, where fair costs 5 % below 75 cm only and poor 10 %.
+     * 0.82 + 4.5/D, 1 under 25 and 0 above 175; AM = 1 - 0.0032 A, 0 above 135; FM from the table, at the next higher
+     * frequency, 0 above 15 lifts a minute; CM by grip: a fair one takes off 5 % below 75 cm only, a poor one 10 %.
      */
     public LiftingLimit limit(Lift lift) {
         Limit<Mass> constant = Limit.of(parameters, "lifting.load-constant", Mass.class, Role.ERGONOMIST);

@@ -6,13 +6,13 @@ import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Share;
 
 /**
- * A lift against its recommended weight limit.
+ * A lift compared with its recommended weight limit.
  *
  * @param recommended recommended weight limit; zero when a distance, angle or frequency is beyond the equation
  * @param index load as a share of that limit, the lifting index; empty when the limit is zero
- * @param multipliers what the limit was made of
- * @param verdict where that stands
- * @param limit the load constant: what the best possible lift may weigh
+ * @param multipliers the multipliers that make the limit
+ * @param verdict how the load compares with the limit
+ * @param limit the load constant: the heaviest load that the best possible lift allows
  */
 public record LiftingLimit(
         Mass recommended, Optional<Share> index, LiftMultipliers multipliers, LiftVerdict verdict, Limit<Mass> limit) {

@@ -7,12 +7,12 @@ import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.source.Citation;
 
 /**
- * What a value is held against.
+ * A limit with its source and who decides on it.
  *
- * @param value the limit with its unit
- * @param source where the limit comes from; the house, when an embedder has retuned it
- * @param decides who decides
- * @param <Q> what is limited
+ * @param value the limit
+ * @param source where the limit comes from; the house where an overlay has retuned it
+ * @param decides the role that decides
+ * @param <Q> the quantity that is limited
  */
 public record Limit<Q extends Quantity>(Q value, Citation source, Role decides) {
     public Limit {

@@ -7,11 +7,11 @@ import stoneprocess.core.quantity.Concentration;
 import stoneprocess.core.quantity.TimeSpan;
 
 /**
- * Fresh air that would hold an engine's carbon monoxide at a limit for good, were the room fully mixed.
+ * Fresh air that would keep an engine's carbon monoxide at a limit if the room were fully mixed.
  *
- * @param air the air; empty when the air that comes in is itself at the limit
- * @param oneChange the time in which that air fills the room once: half a minute is 120 air changes an hour
- * @param limit the limit that it holds
+ * @param air the fresh air; empty when the air that comes in is itself at the limit or above it
+ * @param oneChange time for one air change: half a minute is 120 air changes an hour
+ * @param limit the limit that it keeps
  */
 public record NeededAir(Optional<Airflow> air, Optional<TimeSpan> oneChange, Limit<Concentration> limit)
         implements EngineFigure {

@@ -11,10 +11,10 @@ import stoneprocess.core.quantity.TimeSpan;
 /**
  * Noise of a working day, by 29 CFR 1910.95 with its appendix A and by NIOSH 98-126.
  *
- * <p>With criterion level Lc, exchange rate q and day Tc of 8 h, a level L may last T = Tc / 2^((L - Lc)/q). The dose of
- * periods C at levels L is D = 100 sum(C/T), in percent, and the mean over 8 h is Lc + q log2(D/100), which is the
- * published 16.61 log10(D/100) + 90 with q of 5 dB. Levels under the threshold of 80 dBA do not count; counting from
- * there, as the rule does for hearing tests, never gives less than counting from 90 dBA. Immutable and safe to share
+ * <p>With criterion level Lc, exchange rate q and day Tc of 8 h, a level L may last T = Tc / 2^((L - Lc)/q). The dose
+ * of periods C at levels L is D = 100 sum(C/T), in percent, and the mean over 8 h is Lc + q log2(D/100), which is the
+ * published 16.61 log10(D/100) + 90 with q of 5 dB. Levels below the threshold of 80 dBA do not count. The rule counts
+ * from 80 dBA for hearing tests; that never gives a lower dose than counting from 90 dBA. Immutable and safe to share
  * between threads.
  */
 public final class Noise {
@@ -24,16 +24,16 @@ public final class Noise {
         this.parameters = parameters;
     }
 
-    /** Noise by the given numbers, those named {@code noise.}. */
+    /** Reads its limits from the parameters named {@code noise.}. */
     public static Noise of(Parameters parameters) {
         return new Noise(Objects.requireNonNull(parameters, "parameters"));
     }
 
     /**
-     * How long a level may last in a day when nothing else is heard: T = 8 h / 2^((L - Lc)/q).
+     * How long a level may last in a day that is otherwise quiet: T = 8 h / 2^((L - Lc)/q).
      *
      * @param level A-weighted level at the ear, slow, from 0 to 140 dBA
-     * @return the time, zero above the ceiling; empty under the threshold, where time is not limited
+     * @return the time, zero above the ceiling; empty below the threshold, where time is not limited
      * @throws stoneprocess.core.problem.InvalidInputException for a level above 140 dBA
      */
     public Optional<TimeSpan> allowedTime(SoundLevel level, NoiseRule rule) {
@@ -48,7 +48,7 @@ public final class Noise {
     /**
      * Dose, mean and verdict of a day.
      *
-     * <p>Over the limit is a dose of more than 100 %; the hearing programme starts at the action level itself.
+     * <p>A dose of more than 100 % is over the limit; the hearing programme starts at the action level itself.
      *
      * @param periods the parts of the day, together up to 24 h; what is not listed counts as quiet
      * @throws stoneprocess.core.problem.InvalidInputException when no period is given or they make more than 24 h

@@ -10,14 +10,14 @@ import stoneprocess.core.quantity.Unit;
  * A part of the day at one level.
  *
  * @param level A-weighted level at the ear, slow, from 0 to 140 dBA
- * @param time how long, up to 24 h
+ * @param time duration, up to 24 h
  */
 public record NoisePeriod(SoundLevel level, TimeSpan time) {
     static final SoundLevel LOUDEST = new SoundLevel(140);
     static final TimeSpan WHOLE_DAY = TimeSpan.of(24, Unit.HOUR);
 
     /**
-     * Checks both ends of the ranges.
+     * Checks the ranges.
      *
      * @throws InvalidInputException for a level above 140 dBA or a time above 24 h
      */

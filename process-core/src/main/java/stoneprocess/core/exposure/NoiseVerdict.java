@@ -2,11 +2,11 @@ package stoneprocess.core.exposure;
 
 import stoneprocess.core.term.Term;
 
-/** Where a day's noise stands, from the mildest to the worst. */
+/** How a day's noise compares with the limits, from the mildest to the worst. */
 public enum NoiseVerdict implements Term {
-    /** Under the level from which hearing has to be looked after. */
+    /** Below the level at which a hearing programme is due. */
     BELOW_ACTION,
-    /** Within the limit, but hearing has to be looked after: measuring, hearing tests, protectors, training. */
+    /** Within the limit, but a hearing programme is due: measuring, hearing tests, protectors, training. */
     HEARING_PROGRAMME,
     /** Over the limit of the day: less noise or less time. */
     OVER_LIMIT,

@@ -6,10 +6,10 @@ import stoneprocess.core.quantity.Concentration;
 import stoneprocess.core.quantity.TimeSpan;
 
 /**
- * Airing a room that everybody has left and where the engine is off.
+ * Airing a room that everybody has left and in which the engine is off.
  *
- * @param time until the mixed room is down to the limit; empty when it never gets there
- * @param limit the limit that is aimed at
+ * @param time time until the fully mixed room is down to the limit; empty when it never gets there
+ * @param limit the limit to be reached
  */
 public record Purge(Optional<TimeSpan> time, Limit<Concentration> limit) implements EngineFigure {
     public Purge {

@@ -4,7 +4,7 @@ import stoneprocess.core.term.Term;
 
 /** Class of the shod ramp test (EN 16165 annex B), from the lowest. */
 public enum RampClass implements Term {
-    /** Slips under the lowest class. */
+    /** Below the lowest class. */
     UNCLASSED,
     /** 6 degrees and over. */
     R9,

@@ -5,12 +5,12 @@ import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Angle;
 
 /**
- * A ramp test.
+ * The result of a ramp test.
  *
  * @param measured mean angle at which the walkers slip
- * @param ramp its class
+ * @param ramp class of that angle
  * @param limit where the lowest class starts
- * @param cautions what the class holds for
+ * @param cautions how far the class holds
  */
 public record RampResult(Angle measured, RampClass ramp, Limit<Angle> limit, List<SlipCaution> cautions) {
     /** Copies the cautions. */

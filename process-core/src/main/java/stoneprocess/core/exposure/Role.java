@@ -2,7 +2,7 @@ package stoneprocess.core.exposure;
 
 import stoneprocess.core.term.Term;
 
-/** Who decides. A calculation prepares that decision and never takes its place. */
+/** Who decides. A calculation prepares the decision and never replaces it. */
 public enum Role implements Term {
     /** The occupational hygienist, who measures noise, dust and gas. */
     HYGIENIST,
@@ -12,21 +12,21 @@ public enum Role implements Term {
     ERGONOMIST,
     /** The slip tester who measures the floor. */
     SLIP_TESTER,
-    /** The authority that gives leave to discharge or takes the waste. */
+    /** The authority that permits discharge or takes the waste. */
     WASTE_AUTHORITY,
     /** The materials laboratory. */
     LABORATORY,
-    /** The electrician who answers for the supply. */
+    /** The electrician who is responsible for the supply. */
     ELECTRICIAN,
     /** The licensed surveyor of asbestos and lead. */
     ASBESTOS_SURVEYOR,
-    /** The structural engineer who answers for what a floor carries. */
+    /** The structural engineer who is responsible for what a floor carries. */
     STRUCTURAL_ENGINEER,
     /** The conservator of historic fabric. */
     CONSERVATOR,
     /** The officer who is responsible for a listed building. */
     RESPONSIBLE_OFFICER,
-    /** The authority that gives leave to discharge to a sewer or to waters. */
+    /** The authority that permits discharge to a sewer or to waters. */
     WATER_AUTHORITY,
     /** The building manager. */
     BUILDING_MANAGER,

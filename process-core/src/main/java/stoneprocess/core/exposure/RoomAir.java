@@ -10,8 +10,8 @@ import stoneprocess.core.quantity.Volume;
  * A room and its air.
  *
  * @param volume the empty room, at least 1 m3
- * @param outdoorAir fresh air that is known to come in, zero when nothing is known
- * @param background carbon monoxide of the air that comes in
+ * @param outdoorAir fresh air known to come in; zero when not known
+ * @param background carbon monoxide in the air that comes in
  */
 public record RoomAir(Volume volume, Airflow outdoorAir, Concentration background) {
     /**

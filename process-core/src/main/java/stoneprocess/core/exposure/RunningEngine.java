@@ -8,12 +8,12 @@ import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.TimeSpan;
 
 /**
- * An engine that runs in a room. Either its power is known, and it counts as a small petrol engine, or the gas that it
- * gives off.
+ * An engine that runs in a room. Give either its power, and it counts as a small petrol engine, or the carbon monoxide
+ * that it gives off.
  *
  * @param room the room and its air
  * @param petrolEngine mechanical power in use, above zero and up to 19 kW
- * @param source pure carbon monoxide that it gives off, above zero
+ * @param source pure carbon monoxide that the engine gives off, above zero
  * @param running running time, up to 8 h
  */
 public record RunningEngine(RoomAir room, Optional<Power> petrolEngine, Optional<Airflow> source, TimeSpan running)

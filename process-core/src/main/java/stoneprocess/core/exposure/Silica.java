@@ -16,9 +16,9 @@ import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.source.Sources;
 
 /**
- * Silica dust of grinding, by Table 1 of 29 CFR 1926.1153(c), rows for hand grinders other than mortar removal and for
- * walk-behind floor grinders. Says whether a listed control is there in full, never that the air is clean; stone that
- * is poor in silica is not free of it. Immutable and safe to share between threads.
+ * Silica dust from grinding, by Table 1 of 29 CFR 1926.1153(c): the rows for hand grinders other than for mortar
+ * removal, and for walk-behind floor grinders. Says whether a listed control is complete, never that the air is clean.
+ * Stone low in silica is not free of it. Immutable and safe to share between threads.
  */
 public final class Silica {
     private static final String TABLE_1 = "29-CFR-1926.1153";
@@ -30,8 +30,8 @@ public final class Silica {
     }
 
     /**
-     * Silica by the given numbers, those named {@code silica.}. A house may make them stricter than the table and never
-     * looser, see {@link stoneprocess.core.parameter.HouseBound}; so that a control which meets them meets the table.
+     * Reads its limits from the parameters named {@code silica.}. A house may make them stricter than the table but
+     * never looser, see {@link stoneprocess.core.parameter.HouseBound}. So a control that meets them meets the table.
      */
     public static Silica of(Parameters parameters) {
         return new Silica(Objects.requireNonNull(parameters, "parameters"));
@@ -39,9 +39,9 @@ public final class Silica {
 
     /**
      * Airflow that a hand grinder's collector has to draw: 25 cfm for every inch of wheel diameter, in proportion. The
-     * figure for an inch is taken to 0.001 cfm, so that a collector of exactly 125 cfm serves a wheel of 5 inches.
+     * airflow for one inch is rounded to 0.001 cfm, so that exactly 125 cfm is enough for a wheel of 5 inches.
      *
-     * @param wheel diameter
+     * @param wheel diameter of the wheel
      */
     public Airflow handGrinderAirflow(Length wheel) {
         BigDecimal perInch = parameters
@@ -53,16 +53,16 @@ public final class Silica {
     }
 
     /**
-     * Holds a task against the table.
+     * Compares a task with the table.
      *
      * <p>Floor grinder: water fed to the cutting face; or a collector with the maker's airflow, a filter of 99 % or
-     * better and filter cleaning, and indoors a high-efficiency vacuum between passes. Hand grinder: water fed, outdoors
-     * only; or shroud and collector with 25 cfm an inch, such a filter and filter cleaning or a cyclone, and dry indoors
-     * for more than 4 h a respirator of protection factor 10. Bucket water, and wet hand grinding indoors, are not
-     * listed and need the employer's own assessment.
+     * better and filter cleaning, and indoors a high-efficiency vacuum between passes. Hand grinder: water fed,
+     * outdoors only; or a shroud and a collector with 25 cfm an inch, the same filter, and filter cleaning or a
+     * cyclone. Dry hand grinding indoors for more than 4 h also needs a respirator of protection factor 10. Bucket
+     * water, and wet hand grinding indoors, are not listed and need the employer's own assessment.
      *
-     * <p>With stricter house numbers "not met" may be said of a control that the table alone would take; "met" and "no
-     * respirator" are said only where the table's own conditions hold.
+     * <p>Stricter house numbers may give "not met" for a control that the table itself accepts. "Met" and "no
+     * respirator" are given only where the table's own conditions hold.
      */
     public SilicaControl control(SilicaTask task) {
         boolean hand = task.tool() == GrindingTool.HAND_GRINDER;

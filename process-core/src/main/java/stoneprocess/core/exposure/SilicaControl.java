@@ -8,16 +8,16 @@ import stoneprocess.core.quantity.Count;
 import stoneprocess.core.source.Citation;
 
 /**
- * A task held against Table 1.
+ * A task compared with Table 1.
  *
- * @param verdict where it stands
- * @param missing what it lacks of the listed control; empty when the table is met
+ * @param verdict whether it meets the table
+ * @param missing what the task lacks of the listed control; empty when the table is met
  * @param neededAirflow what a collector has to draw at this tool: by wheel diameter for a hand grinder, the maker's
  *     figure for a floor grinder; empty when that figure is not known
- * @param respirator whether a respirator is worn
- * @param protectionFactor the least assigned protection factor, where the table asks for one
+ * @param respirator whether a respirator has to be worn
+ * @param protectionFactor the lowest assigned protection factor, where the table requires one
  * @param source the table
- * @param decides who decides
+ * @param decides the role that decides
  */
 public record SilicaControl(
         SilicaVerdict verdict,

@@ -2,7 +2,7 @@ package stoneprocess.core.exposure;
 
 import stoneprocess.core.term.Term;
 
-/** What a task lacks of the control that Table 1 lists. */
+/** What a task lacks of a control listed in Table 1. */
 public enum SilicaGap implements Term {
     /** Water fed to the cutting face by the tool, or a collector. */
     WATER_FED_OR_COLLECTOR,
@@ -10,7 +10,7 @@ public enum SilicaGap implements Term {
     COLLECTOR,
     /** The shroud and collection system made for the tool. */
     SHROUD,
-    /** The airflow that the maker asks for is not known. */
+    /** The airflow that the maker prescribes, which is not known. */
     MAKERS_AIRFLOW,
     /** More airflow. */
     AIRFLOW,

@@ -9,11 +9,11 @@ import stoneprocess.core.quantity.TimeSpan;
  * Grinding that raises stone dust.
  *
  * @param tool the tool
- * @param control how dust is kept down
+ * @param control how dust is controlled
  * @param wheel diameter of the wheel or pad, above zero and up to 2 m
- * @param indoors inside, or in any enclosed place; true when not known
- * @param time on this task in one shift, up to 24 h
- * @param hepaBetweenPasses loose dust is vacuumed between passes with a high-efficiency filter
+ * @param indoors whether the work is indoors or in any enclosed place; true when not known
+ * @param time time on this task in one shift, up to 24 h
+ * @param hepaBetweenPasses whether loose dust is vacuumed between passes with a high-efficiency filter
  */
 public record SilicaTask(
         GrindingTool tool, DustControl control, Length wheel, boolean indoors, TimeSpan time, boolean hepaBetweenPasses)

@@ -2,7 +2,7 @@ package stoneprocess.core.exposure;
 
 import stoneprocess.core.term.Term;
 
-/** What a slip class holds for and no further. */
+/** How far a slip class holds. */
 public enum SlipCaution implements Term {
     /** Level floor and straight walking: slopes, turns, pushing and running need more. */
     LEVEL_AND_STRAIGHT_WALKING_ONLY,

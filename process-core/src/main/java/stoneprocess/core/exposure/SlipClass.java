@@ -5,13 +5,13 @@ import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Quantity;
 
 /**
- * The slip potential that a measured value stands for.
+ * The slip potential of a measured value.
  *
- * @param measured the value as it was measured on the floor, wet
- * @param potential its class
+ * @param measured the value measured on the wet floor
+ * @param potential class of that value
  * @param limit where low slip potential starts
- * @param cautions what the class holds for
- * @param <Q> what was measured
+ * @param cautions how far the class holds
+ * @param <Q> the quantity that was measured
  */
 public record SlipClass<Q extends Quantity>(
         Q measured, SlipPotential potential, Limit<Q> limit, List<SlipCaution> cautions) {

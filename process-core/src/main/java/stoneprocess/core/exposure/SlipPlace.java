@@ -4,11 +4,11 @@ import stoneprocess.core.term.Term;
 
 /** What a floor is used for, as ANSI A326.3 names it. */
 public enum SlipPlace implements Term {
-    /** Inside and kept dry; measured dry. */
+    /** Indoors and kept dry; measured dry. */
     INTERIOR_DRY,
     /** Indoors, walked on wet. */
     INTERIOR_WET,
-    /** Indoors, wet with higher demand: showers, pools, kitchens without grease. */
+    /** Indoors, wet, with higher demands: showers, pools, kitchens without grease. */
     INTERIOR_WET_PLUS,
     /** Outdoors. */
     EXTERIOR_WET,

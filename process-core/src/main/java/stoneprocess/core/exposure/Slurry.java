@@ -6,8 +6,8 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Acidity;
 
 /**
- * Slurry water by its pH: corrosive waste at 2 and below or 12.5 and above (40 CFR 261.22), no sewer under 5 (40 CFR
- * 403.5). Local rules decide the rest. Immutable and safe to share between threads.
+ * Classifies slurry water by its pH: corrosive waste at 2 and below or at 12.5 and above (40 CFR 261.22), not to a
+ * sewer below 5 (40 CFR 403.5). Local rules decide the rest. Immutable and safe to share between threads.
  */
 public final class Slurry {
     private final Parameters parameters;
@@ -16,15 +16,15 @@ public final class Slurry {
         this.parameters = parameters;
     }
 
-    /** Slurry by the given numbers, those named {@code slurry-ph.}. */
+    /** Reads its limits from the parameters named {@code slurry-ph.}. */
     public static Slurry of(Parameters parameters) {
         return new Slurry(Objects.requireNonNull(parameters, "parameters"));
     }
 
     /**
-     * The class of a measured pH. The limits 2 and 12.5 are corrosive themselves; 5 is not too acid.
+     * The class of a measured pH. Exactly 2 and exactly 12.5 are corrosive; exactly 5 is not too acid.
      *
-     * @param measured from 0 to 14 pH
+     * @param measured measured pH, from 0 to 14 pH
      * @throws InvalidInputException above 14 pH
      */
     public SlurryWater classify(Acidity measured) {

@@ -2,14 +2,16 @@ package stoneprocess.core.exposure;
 
 import stoneprocess.core.term.Term;
 
-/** Where slurry water may go by its pH alone. No class ends in a storm drain: nothing but rain goes there. */
+/** Where slurry water may go by its pH alone. No class permits a storm drain: only rain goes there. */
 public enum SlurryClass implements Term {
-    /** Corrosive waste by its acid. */
+    /** Corrosive waste because it is acid. */
     CORROSIVE_ACID,
     /** Too acid for a sewer. */
     TOO_ACID_FOR_SEWER,
-    /** Its pH alone forbids no sewer: settle the solids out first, and ask the local authority, which often sets more. */
+    /**
+     * The pH alone does not forbid a sewer: settle the solids first and ask the local authority, which often sets more.
+     */
     SEWER_BY_LEAVE_ONLY,
-    /** Corrosive waste by its alkali, as fresh concrete slurry can be. */
+    /** Corrosive waste because it is alkaline, as fresh concrete slurry can be. */
     CORROSIVE_ALKALI
 }

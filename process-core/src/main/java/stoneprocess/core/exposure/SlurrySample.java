@@ -7,7 +7,7 @@ import stoneprocess.core.quantity.Acidity;
 /**
  * Slurry water whose acidity was measured.
  *
- * @param ph from 0 to 14 pH
+ * @param ph measured pH, from 0 to 14 pH
  */
 public record SlurrySample(Acidity ph) implements ExposureInput {
     /**

@@ -10,8 +10,8 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.PendulumValue;
 
 /**
- * Slip classes of values that were measured on the floor. Nothing here takes gloss or grit: a polish tells nothing about
- * slip, and a class is never inferred. Immutable and safe to share between threads.
+ * Slip classes of values that were measured on the floor. They never come from gloss or grit: a polish says nothing
+ * about slip, and a class is never inferred. Immutable and safe to share between threads.
  */
 public final class WetSlip {
     private static final PendulumValue PENDULUM_END = new PendulumValue(150);
@@ -24,14 +24,14 @@ public final class WetSlip {
         this.parameters = parameters;
     }
 
-    /** Slip by the given numbers, those named {@code slip-}. */
+    /** Reads its limits from the parameters whose names start with {@code slip-}. */
     public static WetSlip of(Parameters parameters) {
         return new WetSlip(Objects.requireNonNull(parameters, "parameters"));
     }
 
     /**
-     * Slip potential by pendulum: under 25 high, 25 to 35 moderate, 36 and over low (HSE). Between 35 and 36 it is
-     * moderate.
+     * Slip potential by pendulum: high below 25, moderate from 25, low from 36 (HSE). HSE gives 25 to 35 as moderate;
+     * between 35 and 36 it counts as moderate too.
      *
      * @param value lowest mean of the directions tested, wet, from 0 to 150 PTV: hard slider for shoes, soft for bare
      *     feet
@@ -51,8 +51,8 @@ public final class WetSlip {
     }
 
     /**
-     * Slip potential by roughness Rz in clean water: under 10 micrometres high, 10 to 20 moderate, over 20 low (HSE).
-     * Supports a pendulum test and does not replace it.
+     * Slip potential by roughness Rz in clean water: high below 10 micrometres, moderate from 10 to 20, low above 20
+     * (HSE). It supports a pendulum test and does not replace it.
      *
      * @param rz mean peak-to-valley height by stylus, from 0 to 1 mm
      * @throws InvalidInputException above 1 mm
@@ -71,10 +71,10 @@ public final class WetSlip {
     }
 
     /**
-     * Dynamic friction against the limit for the use (ANSI A326.3): 0.42 inside dry or wet, 0.50 inside wet plus, 0.55
-     * outside wet and under oil or grease. The limit itself meets it.
+     * Compares dynamic friction with the limit for the use of the floor (ANSI A326.3): 0.42 indoors dry or wet, 0.50
+     * indoors wet with higher demands, 0.55 outdoors wet and under oil or grease. A value at the limit meets it.
      *
-     * @param measured value by the method of that standard, from 0 to 2.5; dry for the dry place, else wet
+     * @param measured value by the method of that standard, from 0 to 2.5; dry for the dry place, otherwise wet
      * @throws InvalidInputException above 2.5
      */
     public FrictionCheck byFriction(Friction measured, SlipPlace place) {
@@ -89,7 +89,8 @@ public final class WetSlip {
     }
 
     /**
-     * Class of the shod ramp (EN 16165 annex B): R9 from 6 degrees, R10 over 10, R11 over 19, R12 over 27, R13 over 35.
+     * Class of the shod ramp (EN 16165 annex B): R9 from 6 degrees, R10 above 10, R11 above 19, R12 above 27, R13 above
+     * 35.
      *
      * @param slip mean angle of slip on oil, from 0 to 45 degrees
      * @throws InvalidInputException above 45 degrees
@@ -107,9 +108,10 @@ public final class WetSlip {
     }
 
     /**
-     * Coefficient of friction of a pendulum value: mu = 3 PTV / (330 - PTV), by the energy that the slider takes (HSE).
+     * Coefficient of friction of a pendulum value: mu = 3 PTV / (330 - PTV), from the energy that the slider takes up
+     * (HSE).
      *
-     * @param value from 0 to 150 PTV
+     * @param value pendulum value, from 0 to 150 PTV
      * @throws InvalidInputException above 150 PTV
      */
     public static Friction friction(PendulumValue value) {
@@ -120,7 +122,7 @@ public final class WetSlip {
     /**
      * Pendulum value of a coefficient of friction: PTV = 330 mu / (3 + mu), the inverse of {@link #friction}.
      *
-     * @param friction from 0 to 2.5
+     * @param friction coefficient of friction, from 0 to 2.5
      * @throws InvalidInputException above 2.5
      */
     public static PendulumValue pendulumValue(Friction friction) {

@@ -234,7 +234,8 @@ public final class GlossForecast {
                 .filter(option -> option.probability().compareTo(likely) >= 0)
                 .findFirst();
         Optional<TargetOption> best = options.stream()
-                .reduce((one, other) -> other.probability().compareTo(one.probability()) > 0 ? other : one);
+                .reduce((likelier, option) ->
+                        option.probability().compareTo(likelier.probability()) > 0 ? option : likelier);
         Share oldDamage = percent(grid.oldDamageUnder(target.gloss()));
         return new TargetOutlook(
                 verdict(target, reachedBy.map(options::indexOf), own, best),

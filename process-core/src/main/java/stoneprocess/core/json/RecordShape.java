@@ -196,19 +196,19 @@ final class RecordShape implements Shape {
                 details.topicAfter(part.component, scope).ifPresent(topic -> scope.put("topic", topic));
             }
         }
-        Object made = node.checkedParts(names, () -> {
+        Object value = node.checkedParts(names, () -> {
             Object read = reflect(() -> constructor.newInstance(components));
             details.check.accept(read);
             return read;
         });
         for (String method : details.derived) {
             Node told = node.get(details.name(method));
-            Object expected = derived(made, method);
+            Object expected = derived(value, method);
             if (!told.value().equals(expected)) {
                 throw told.refused(expected + ", as the other fields tell");
             }
         }
-        return made;
+        return value;
     }
 
     private Object read(Part part, Node node) {

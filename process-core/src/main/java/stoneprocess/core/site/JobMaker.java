@@ -309,7 +309,8 @@ final class JobMaker {
             Optional<Area> surveyed = handWork.surveyed(repair, recommendation.survey(), area);
             notes.add(surveyed.isPresent() ? JobNote.REPAIRS_BY_SURVEY : JobNote.REPAIRS_BY_LIMIT);
             notes.add(JobNote.HAND_WORK_USES_UP_MORE);
-            Range<Area> places = surveyed.map(one -> Range.of(one, one)).orElseGet(() -> handWork.upToLimit(area));
+            Range<Area> places =
+                    surveyed.map(counted -> Range.of(counted, counted)).orElseGet(() -> handWork.upToLimit(area));
             rated(new OtherWork(name, handWork.over(places, grades), NONE, Optional.empty()), BY_HAND, PLACE);
         }
     }

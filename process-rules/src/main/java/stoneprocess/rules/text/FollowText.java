@@ -300,10 +300,10 @@ public final class FollowText {
             if (why.isEmpty()) {
                 draft.bullet(phrase("follow.ask").with("who", ask));
             }
-            List<Item> who = ask == Ask.OWNER
+            List<Item> askedOf = ask == Ask.OWNER
                     ? List.of()
                     : List.of(label("follow.who", phrase("follow.ask").with("who", ask)));
-            why.forEach(title -> draft.bullet(title, who));
+            why.forEach(title -> draft.bullet(title, askedOf));
         }
     }
 

@@ -33,14 +33,14 @@ public final class RuleText {
     /** What it then asks for, without a full stop. */
     public static Wording then(RuleContent rule) {
         Contribution says = rule.says();
-        Wording what = rule.follows()
+        Wording outcome = rule.follows()
                 .<Wording>map(
                         fact -> phrase("rule.follows." + says.kind().key()).with("fact", FactWords.name(fact)))
                 .orElseGet(() -> ValueWords.says(says.topic(), says.kind(), says.values()));
         return says.subject() instanceof Subject.OfTrack track
                 ? phrase("rule.on-track")
                         .with("track", ValueWords.track(track.track()))
-                        .with("what", what)
-                : what;
+                        .with("what", outcome)
+                : outcome;
     }
 }

@@ -206,10 +206,10 @@ public final class SurveyQuestions {
         return phrase("form.word").with("key", term.key()).with("meaning", meaning(term));
     }
 
-    /** What is said of a word in the form, and of a class of measures where it begins. */
+    /** The meaning of a word in the form; for a class of measured values also the value at which it begins. */
     private Wording meaning(Term term) {
-        String said = "form." + Wording.key(term);
-        Wording meaning = Language.english().has(said) ? phrase(said) : ValueWords.name(term);
+        String key = "form." + Wording.key(term);
+        Wording meaning = Language.english().has(key) ? phrase(key) : ValueWords.name(term);
         return limit(term)
                 .<Wording>map(from -> phrase("form.from")
                         .with("meaning", meaning)

@@ -143,10 +143,10 @@ final class EstimateCommand extends ConsoleCommand {
             Estimator estimator,
             List<CrewTiming> timings,
             Optional<PriceList> priceList) {
-        Alternative first = new Alternative("here", planned.job(), timings);
-        Alternative other = Alternative.withTimingsOfItsSteps("there", second.job(), timings);
+        Alternative chosen = new Alternative("here", planned.job(), timings);
+        Alternative compared = Alternative.withTimingsOfItsSteps("there", second.job(), timings);
         return priceList
-                .map(list -> EstimateComparison.of(first, other, estimator, list))
-                .orElseGet(() -> EstimateComparison.of(first, other, estimator));
+                .map(list -> EstimateComparison.of(chosen, compared, estimator, list))
+                .orElseGet(() -> EstimateComparison.of(chosen, compared, estimator));
     }
 }
