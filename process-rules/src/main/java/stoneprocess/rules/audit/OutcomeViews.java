@@ -29,6 +29,7 @@ final class OutcomeViews {
     private final List<Term> domain;
     private final List<FiringWay> ways;
     private final List<List<Term>> wishes;
+    private final Map<FiringWay, Long> permitted = new IdentityHashMap<>();
 
     /**
      * @param topic the topic
@@ -91,6 +92,10 @@ final class OutcomeViews {
 
     /** The values that a demand or an exclusion leaves, as bits. */
     long permitted(FiringWay way) {
+        return permitted.computeIfAbsent(way, this::findPermitted);
+    }
+
+    private long findPermitted(FiringWay way) {
         long bits = 0;
         for (int i = 0; i < domain.size(); i++) {
             if (!excludes(way, domain.get(i))) {
@@ -120,6 +125,8 @@ final class OutcomeViews {
 
     /** Allowed values and wishes; the policy itself makes the outcome of them. */
     private final class AllowedValues implements View<Left> {
+        private final Map<FiringWay, Long> wished = new IdentityHashMap<>();
+
         @Override
         public Left start() {
             return new Left(all(), 0);
@@ -132,15 +139,23 @@ final class OutcomeViews {
 
         @Override
         public boolean idle(Left left, FiringWay way) {
-            return left.allowed() == 0 || with(left, way).equals(left);
+            return left.allowed() == 0
+                    || (way.isWish() ? (wished(way) & ~left.wished()) == 0 : (left.allowed() & ~permitted(way)) == 0);
         }
 
         private Left with(Left left, FiringWay way) {
-            if (!way.isWish()) {
-                return new Left(left.allowed() & permitted(way), left.wished());
-            }
+            return way.isWish()
+                    ? new Left(left.allowed(), left.wished() | wished(way))
+                    : new Left(left.allowed() & permitted(way), left.wished());
+        }
+
+        private long wished(FiringWay way) {
+            return wished.computeIfAbsent(way, this::findWished);
+        }
+
+        private long findWished(FiringWay way) {
             int place = policy.isSingle() ? wishes.indexOf(way.says().values()) : -1;
-            return place < 0 ? left : new Left(left.allowed(), left.wished() | 1L << place);
+            return place < 0 ? 0 : 1L << place;
         }
 
         @Override

@@ -114,15 +114,13 @@ final class Sweep<S> {
     private Map<State<S>, Path> next(Map<State<S>, Path> now, List<Integer> order, int step) {
         int place = order.get(step);
         Map<BitSet, int[]> alike = alike(place);
-        List<Integer> touched = new ArrayList<>();
+        BitSet touched = new BitSet();
         for (int i = 0; i < ways.size(); i++) {
-            if (ways.get(i).accepts().containsKey(place)) {
-                touched.add(i);
-            }
+            touched.set(i, ways.get(i).accepts().containsKey(place));
         }
         boolean[] begins = new boolean[ways.size()];
         boolean[] ends = new boolean[ways.size()];
-        for (int i : touched) {
+        for (int i = touched.nextSetBit(0); i >= 0; i = touched.nextSetBit(i + 1)) {
             long before = order.subList(0, step).stream()
                     .filter(ways.get(i).accepts()::containsKey)
                     .count();
@@ -132,21 +130,25 @@ final class Sweep<S> {
         Map<State<S>, Path> after = new LinkedHashMap<>();
         now.forEach((state, path) -> alike.forEach((accepting, chosen) -> {
             BitSet open = (BitSet) state.open().clone();
+            open.andNot(touched);
             S kept = state.kept();
-            for (int i : touched) {
-                boolean alive = accepting.get(i) && (begins[i] || open.get(i)) && !tally.idle(kept, ways.get(i));
+            for (int i = accepting.nextSetBit(0); i >= 0; i = accepting.nextSetBit(i + 1)) {
+                boolean alive = (begins[i] || state.open().get(i)) && !tally.idle(kept, ways.get(i));
                 if (alive && ends[i]) {
                     Optional<S> more = tally.add(kept, ways.get(i));
                     if (more.isEmpty()) {
                         return;
                     }
                     kept = more.get();
+                } else if (alive) {
+                    open.set(i);
                 }
-                open.set(i, alive && !ends[i]);
             }
-            for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
-                if (tally.idle(kept, ways.get(i))) {
-                    open.clear(i);
+            if (kept != state.kept()) {
+                for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
+                    if (tally.idle(kept, ways.get(i))) {
+                        open.clear(i);
+                    }
                 }
             }
             BigInteger count = path.count.multiply(BigInteger.valueOf(chosen[1]));

@@ -19,7 +19,7 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.tool.GritSequence;
-import stoneprocess.core.topic.Stage;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
 import stoneprocess.rules.internal.engine.FlatRules;
@@ -44,14 +44,12 @@ final class Witnesses {
 
     private final Function<FloorSurvey, Recommendation> answers;
     private final RuleMeanings rules;
-    private final FlatRules flat;
     private final Parameters parameters;
     private final long seed;
 
     Witnesses(Function<FloorSurvey, Recommendation> answers, RuleMeanings rules, Parameters parameters, long seed) {
         this.answers = answers;
         this.rules = rules;
-        this.flat = FlatRules.of(rules.rules());
         this.parameters = parameters;
         this.seed = seed;
     }
@@ -101,11 +99,12 @@ final class Witnesses {
         return Optional.empty();
     }
 
-    /** As far as the topic of the finding, without an engine. */
+    /** As far as the topic of the finding, by the rules on which it rests and without an engine. */
     private Run run(AuditFinding finding, FloorSurvey survey) {
         Situation situation = new Situation(survey, parameters, GritSequence.standard());
-        Stage last = finding.topic().orElseThrow().stage();
-        return Runner.runTo(last, flat, situation, Facts.after(Optional.empty(), situation));
+        Topic<?> topic = finding.topic().orElseThrow();
+        FlatRules flat = rules.reach().upTo(topic);
+        return Runner.runTo(topic.stage(), flat, situation, Facts.after(Optional.empty(), situation, flat::reads));
     }
 
     private static long unmet(List<RuleMeaning> wanted, Run run) {

@@ -1,7 +1,7 @@
 package stoneprocess.rules.decide;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import stoneprocess.core.decision.Decision;
@@ -16,14 +16,14 @@ import stoneprocess.core.topic.Subject;
 public final class All implements Policy {
     @Override
     public <V extends Term> Outcome close(Choice<V> topic, Subject subject, List<Stated> stated) {
-        Set<Term> asked = new LinkedHashSet<>();
-        Set<Term> excluded = new LinkedHashSet<>();
+        Set<Term> asked = new HashSet<>();
+        Set<Term> excluded = new HashSet<>();
         for (Stated each : stated) {
             (asks(each.kind()) ? asked : excluded).addAll(each.contribution().values());
         }
-        List<V> stand = topic.domain().stream()
-                .filter(value -> asked.contains(value) && !excluded.contains(value))
-                .toList();
+        asked.removeAll(excluded);
+        List<V> stand = new ArrayList<>(topic.domain());
+        stand.retainAll(asked);
         List<Reason> won = new ArrayList<>();
         List<Reason> vetoed = new ArrayList<>();
         for (Stated each : stated) {

@@ -2,8 +2,10 @@ package stoneprocess.rules.decide;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
@@ -149,6 +151,9 @@ public enum Formula {
         }
     };
 
+    private static final Map<Topic<?>, Formula> BY_TOPIC =
+            Stream.of(values()).collect(Collectors.toUnmodifiableMap(Formula::topic, formula -> formula));
+
     private final Derived<?> topic;
     private final List<Topic<?>> topics;
     private final List<SurveyField<?>> fields;
@@ -163,7 +168,7 @@ public enum Formula {
 
     /** The formula of a derived topic; empty for a choice, which rules make. */
     public static Optional<Formula> of(Topic<?> topic) {
-        return Stream.of(values()).filter(formula -> formula.topic == topic).findFirst();
+        return Optional.ofNullable(BY_TOPIC.get(topic));
     }
 
     /** The topic that it closes. */

@@ -1,5 +1,6 @@
 package stoneprocess.rules.decide;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -46,9 +47,11 @@ public sealed interface Policy permits One, All, Precedence, Remains, Ranked, Fe
      */
     default <V extends Term> List<Outcome> closeTrack(
             Choice<V> topic, List<Subject> subjects, Function<Subject, List<Stated>> about) {
-        return subjects.stream()
-                .map(subject -> close(topic, subject, about.apply(subject)))
-                .toList();
+        List<Outcome> outcomes = new ArrayList<>();
+        for (Subject subject : subjects) {
+            outcomes.add(close(topic, subject, about.apply(subject)));
+        }
+        return outcomes;
     }
 
     /** True where a need takes away the values that it does not name, so that no value may be left. */

@@ -18,10 +18,10 @@ public final class Precedence implements Policy {
     @Override
     public <V extends Term> Outcome close(Choice<V> topic, Subject subject, List<Stated> stated) {
         List<V> domain = topic.domain();
-        int first = stated.stream()
-                .mapToInt(each -> place(topic, each.reason()))
-                .min()
-                .orElse(domain.size() - 1);
+        int first = domain.size() - 1;
+        for (Stated each : stated) {
+            first = Math.min(first, place(topic, each.reason()));
+        }
         List<Reason> won = new ArrayList<>();
         List<Reason> outweighed = new ArrayList<>();
         for (Stated each : stated) {

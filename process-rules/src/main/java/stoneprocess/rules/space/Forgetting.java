@@ -76,20 +76,18 @@ public final class Forgetting {
 
     /** Every survey that knows one answer less: a field, a kind of damage in all zones, or in one of several zones. */
     public static List<LessKnown> oneByOne(FloorSurvey survey) {
-        List<LessKnown> less = new ArrayList<>();
-        for (String name : known(survey)) {
-            less.add(new LessKnown(name, without(survey, name)));
-        }
-        if (survey.zones().size() > 1) {
-            for (Zone zone : survey.zones()) {
-                for (DamageKind kind : zone.damages().keySet()) {
-                    less.add(new LessKnown(
-                            zone.name() + "/" + Facts.damage(kind),
-                            survey.toBuilder().replace(zone, zone.without(kind)).build()));
-                }
-            }
-        }
-        return less;
+        return eachOne(survey).toList();
+    }
+
+    /** The same, each made when it is asked for. */
+    static Stream<LessKnown> eachOne(FloorSurvey survey) {
+        Stream<LessKnown> everywhere = known(survey).stream().map(name -> new LessKnown(name, without(survey, name)));
+        Stream<Zone> severalZones = survey.zones().size() > 1 ? survey.zones().stream() : Stream.empty();
+        Stream<LessKnown> inOneZone = severalZones.flatMap(zone -> zone.damages().keySet().stream()
+                .map(kind -> new LessKnown(
+                        zone.name() + "/" + Facts.damage(kind),
+                        survey.toBuilder().replace(zone, zone.without(kind)).build())));
+        return Stream.concat(everywhere, inOneZone);
     }
 
     /** The survey of a floor about which nothing is known, not even its zones. */

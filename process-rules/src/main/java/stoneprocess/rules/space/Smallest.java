@@ -47,7 +47,7 @@ public final class Smallest {
                 : Stream.empty();
         return Stream.of(
                         withoutZone,
-                        Forgetting.oneByOne(survey).stream().map(Forgetting.LessKnown::survey),
+                        Forgetting.eachOne(survey).map(Forgetting.LessKnown::survey),
                         unremarkableAnswers(survey),
                         unremarkableZones(survey))
                 .flatMap(surveys -> surveys);

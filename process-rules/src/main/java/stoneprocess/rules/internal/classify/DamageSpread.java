@@ -1,5 +1,6 @@
 package stoneprocess.rules.internal.classify;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -18,8 +19,8 @@ import stoneprocess.core.survey.ZoneKind;
 
 /**
  * Weighs one kind of damage over the zones of the floor, of its field or of its edges. The worst class that reaches the
- * share of a local repair governs; what is worse and rarer is local. What nobody looked at may be anything, so the answer is computed twice: as mild and
- * as bad as the survey allows.
+ * share of a local repair governs; what is worse and rarer is local. What nobody looked at may be anything, so the answer
+ * is computed twice: as mild and as bad as the survey allows.
  */
 final class DamageSpread {
     /** Percent that counts as more than nothing and as less than any share that a survey can state. */
@@ -52,6 +53,7 @@ final class DamageSpread {
     private final Parameters parameters;
     private final double threshold;
     private final int worst;
+    private final List<Zone> zones = new ArrayList<>();
 
     private DamageSpread(FloorSurvey survey, DamageKind kind, Parameters parameters, Part part) {
         this.survey = survey;
@@ -61,6 +63,11 @@ final class DamageSpread {
         this.threshold =
                 parameters.get("local-repair." + kind.shareOf(), Share.class).percent();
         this.worst = kind.terms().size() - 1;
+        for (Zone zone : survey.zones()) {
+            if (part.holds(zone)) {
+                zones.add(zone);
+            }
+        }
     }
 
     /** All that is worked: the whole floor, or its lanes alone. */
@@ -87,13 +94,13 @@ final class DamageSpread {
     /** Where people walk; empty where no such zone was surveyed apart. */
     static Optional<DamageSpread> ofLanes(FloorSurvey survey, DamageKind kind, Parameters parameters) {
         return Optional.of(new DamageSpread(survey, kind, parameters, Part.LANES))
-                .filter(lanes -> !lanes.zones().isEmpty());
+                .filter(lanes -> !lanes.zones.isEmpty());
     }
 
     /** The field off the lanes; empty where no such zone was surveyed. */
     static Optional<DamageSpread> offLanes(FloorSurvey survey, DamageKind kind, Parameters parameters) {
         return Optional.of(new DamageSpread(survey, kind, parameters, Part.OFF_LANES))
-                .filter(rest -> !rest.zones().isEmpty());
+                .filter(beside -> !beside.zones.isEmpty());
     }
 
     /** True for a floor of nothing but edges and stairs, which no floor machine reaches. */
@@ -102,10 +109,13 @@ final class DamageSpread {
     }
 
     private static double shareOfHandWork(FloorSurvey survey) {
-        return survey.zones().stream()
-                .filter(DamageSpread::handWorked)
-                .mapToDouble(zone -> zone.share().percent())
-                .sum();
+        double share = 0;
+        for (Zone zone : survey.zones()) {
+            if (handWorked(zone)) {
+                share += zone.share().percent();
+            }
+        }
+        return share;
     }
 
     private static boolean handWorked(Zone zone) {
@@ -145,7 +155,7 @@ final class DamageSpread {
         if (severity != governing(shares(true))) {
             return Optional.empty();
         }
-        return zones().stream()
+        return zones.stream()
                 .map(zone -> zone.damages().get(kind))
                 .filter(Objects::nonNull)
                 .filter(damage -> damage.severity(parameters) == severity)
@@ -164,12 +174,8 @@ final class DamageSpread {
             case WHOLE -> 100;
             case FIELD -> 100 - shareOfHandWork(survey);
             case LANES, OFF_LANES, EDGES ->
-                zones().stream().mapToDouble(zone -> zone.share().percent()).sum();
+                zones.stream().mapToDouble(zone -> zone.share().percent()).sum();
         };
-    }
-
-    private List<Zone> zones() {
-        return survey.zones().stream().filter(part::holds).toList();
     }
 
     /** Share of the part, in percent, that has each class; unknown read as none or as the worst everywhere. */
@@ -177,7 +183,7 @@ final class DamageSpread {
         double[] shares = new double[worst + 1];
         double surveyed = 0;
         double whole = share();
-        for (Zone zone : zones()) {
+        for (Zone zone : zones) {
             double zoneShare = zone.share().percent() * 100 / whole;
             surveyed += zoneShare;
             Damage damage = zone.damages().get(kind);
@@ -189,10 +195,10 @@ final class DamageSpread {
             double affected = damage.share().map(Share::percent).orElse(unknownIsBad ? 100.0 : TRACE);
             shares[severity] += severity == 0 ? zoneShare : zoneShare * affected / 100;
         }
-        double rest = 100 - surveyed;
-        boolean restCounts = part == Part.WHOLE || part == Part.FIELD;
-        if (restCounts && rest > SHARE_OF_NOTHING) {
-            shares[unknownIsBad ? worst : 0] += rest;
+        double unsurveyed = 100 - surveyed;
+        boolean unsurveyedCounts = part == Part.WHOLE || part == Part.FIELD;
+        if (unsurveyedCounts && unsurveyed > SHARE_OF_NOTHING) {
+            shares[unknownIsBad ? worst : 0] += unsurveyed;
         }
         return shares;
     }

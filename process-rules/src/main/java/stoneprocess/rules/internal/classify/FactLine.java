@@ -1,9 +1,7 @@
 package stoneprocess.rules.internal.classify;
 
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.MatchedFact;
@@ -71,11 +69,6 @@ sealed interface FactLine permits SingleFact, FactPerConstant, StepFacts {
 
         Origin behind(String... names) {
             return new Origin(when, after, fields, List.of(names), topics);
-        }
-
-        /** True when one of the fields or damage kinds can make a difference, those behind the topics left out. */
-        boolean reads(Set<String> names) {
-            return !Collections.disjoint(fields, names) || !Collections.disjoint(behind, names);
         }
 
         /** All fields and damage kinds that can make a difference, those behind the topics left out. */

@@ -1,7 +1,6 @@
 package stoneprocess.rules.internal.classify;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -38,9 +37,11 @@ record FactPerConstant<K extends Enum<K> & Term, E extends Enum<E> & Term, F ext
 
     @Override
     public List<F> facts(Situation situation) {
-        return Arrays.stream(constants.getEnumConstants())
-                .map(constant -> fact(constant, situation))
-                .toList();
+        List<F> facts = new ArrayList<>();
+        for (K constant : constants.getEnumConstants()) {
+            facts.add(fact(constant, situation));
+        }
+        return facts;
     }
 
     @Override

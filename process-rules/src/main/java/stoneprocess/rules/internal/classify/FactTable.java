@@ -2,6 +2,8 @@ package stoneprocess.rules.internal.classify;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +38,7 @@ final class FactTable {
 
     private static final Map<Class<?>, FactLine> LINES = new LinkedHashMap<>();
     private static final Map<Optional<Stage>, List<FactLine>> BY_STAGE;
+    private static final Map<String, Set<Class<?>>> READING = new HashMap<>();
 
     /** Reads the classes of a kind of damage off the floor. */
     private interface Weighing<E extends Enum<E>> {
@@ -58,6 +61,10 @@ final class FactTable {
         add(new StepFacts());
         BY_STAGE = LINES.values().stream()
                 .collect(Collectors.groupingBy(line -> line.origin().after()));
+        LINES.forEach((type, line) -> line.origin()
+                .reads()
+                .forEach(name ->
+                        READING.computeIfAbsent(name, key -> new HashSet<>()).add(type)));
     }
 
     private FactTable() {}
@@ -239,6 +246,11 @@ final class FactTable {
             throw new InvalidInputException("fact", type.getName(), "a type of the table of facts");
         }
         return line;
+    }
+
+    /** The types of facts to which a field or a kind of damage can make a difference, those behind their topics left out. */
+    static Set<Class<?>> reading(String name) {
+        return READING.getOrDefault(name, Set.of());
     }
 
     /** The name by which questions refer to a kind of damage. */

@@ -1,6 +1,7 @@
 package stoneprocess.rules.internal.classify;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -76,10 +77,12 @@ public final class Facts {
      * @param situation the survey
      */
     public static List<Object> again(List<Object> before, Set<String> changed, Situation situation) {
+        Set<Class<?>> touched = new HashSet<>();
+        changed.forEach(name -> touched.addAll(FactTable.reading(name)));
         List<Object> facts = new ArrayList<>(before.size());
         for (Object fact : before) {
-            FactLine line = FactTable.line(fact.getClass());
-            facts.add(line.origin().reads(changed) ? line.again(fact, situation) : fact);
+            Class<?> type = fact.getClass();
+            facts.add(touched.contains(type) ? FactTable.line(type).again(fact, situation) : fact);
         }
         return facts;
     }

@@ -37,6 +37,9 @@ import stoneprocess.rules.feature.MachinePace;
 
 /** Floor machines side by side over the grits of the open field. */
 final class MachineClasses {
+    /** A grit and the depth that it has to take off. */
+    private record Cut(AbrasiveGrade grade, Range<Length> depth) {}
+
     private MachineClasses() {}
 
     /**
@@ -48,8 +51,9 @@ final class MachineClasses {
         if (path.isEmpty()) {
             return EnumSet.of(MachinePace.EVEN);
         }
-        int order = hours(MachineClass.SINGLE_DISC, path, usualShift(situation), situation)
-                .compareTo(hours(MachineClass.PLANETARY, path, usualShift(situation), situation));
+        List<Cut> cuts = cuts(path, situation);
+        int order = hours(MachineClass.SINGLE_DISC, cuts, usualShift(situation), situation)
+                .compareTo(hours(MachineClass.PLANETARY, cuts, usualShift(situation), situation));
         return EnumSet.of(order == 0 ? MachinePace.EVEN : order < 0 ? MachinePace.SINGLE_DISC : MachinePace.PLANETARY);
     }
 
@@ -67,7 +71,7 @@ final class MachineClasses {
         if (deadline.isEmpty()) {
             return EnumSet.allOf(DeadlineFit.class);
         }
-        double rest = situation.values(Topics.PREPARATION).stream()
+        double longestRest = situation.values(Topics.PREPARATION).stream()
                 .flatMap(task -> StepFigures.rest(task, survey, situation.stone(), situation.parameters()).stream())
                 .mapToDouble(range -> range.low().minutes())
                 .max()
@@ -78,7 +82,7 @@ final class MachineClasses {
         double work = crew.map(people -> hours(situation, shift.orElse(day)).minutes() / people.number())
                 .orElse(0.0);
         double shifts = StrictMath.ceil(work / shift.orElse(day).minutes());
-        if (rest + shifts * day.minutes() > deadline.get().minutes()) {
+        if (longestRest + shifts * day.minutes() > deadline.get().minutes()) {
             return EnumSet.of(DeadlineFit.TOO_SHORT);
         }
         boolean told =
@@ -100,27 +104,36 @@ final class MachineClasses {
                 .findFirst();
         boolean reckoned =
                 machine.isPresent() && situation.areaOf(TrackKind.OPEN_FIELD).isPresent();
-        return reckoned ? hours(machine.get(), path, shift, situation) : new TimeSpan(0);
+        return reckoned ? hours(machine.get(), cuts(path, situation), shift, situation) : new TimeSpan(0);
     }
 
-    private static TimeSpan hours(MachineClass machine, List<Grit> path, TimeSpan shift, Situation situation) {
+    /** What each grit of a path has to take off, whichever machine turns it. */
+    private static List<Cut> cuts(List<Grit> path, Situation situation) {
+        List<Cut> cuts = new ArrayList<>();
+        Optional<AbrasiveGrade> before = situation.worked(TrackKind.OPEN_FIELD);
+        for (Grit grit : path) {
+            AbrasiveGrade grade = situation.sequence().get(grit, Topics.GRIT_PATH.id());
+            cuts.add(new Cut(grade, situation.depth(TrackKind.OPEN_FIELD, before, grade)));
+            before = Optional.of(grade);
+        }
+        return cuts;
+    }
+
+    private static TimeSpan hours(MachineClass machine, List<Cut> cuts, TimeSpan shift, Situation situation) {
         Parameters parameters = situation.parameters();
         Removal removal = new Removal(situation.stone().cutting(), parameters);
         Mass weight = StepFigures.middleMass(machine, AddedWeight.USUAL, parameters);
         boolean dryMetal = situation.values(Topics.METAL_METHOD, Subject.FLOOR).contains(WorkMethod.DRY);
         List<JobStep> steps = new ArrayList<>();
-        Optional<AbrasiveGrade> before = situation.worked(TrackKind.OPEN_FIELD);
-        for (Grit grit : path) {
-            AbrasiveGrade grade = situation.sequence().get(grit, Topics.GRIT_PATH.id());
-            Range<Length> depth = situation.depth(TrackKind.OPEN_FIELD, before, grade);
+        for (Cut cut : cuts) {
+            AbrasiveGrade grade = cut.grade();
             Coverage water = new Coverage(dryMetal && grade.bond() == Bond.METAL ? 0 : 1);
             steps.add(JobStep.of(
                     grade,
-                    depth,
+                    cut.depth(),
                     FloorMachine.usual(machine, parameters),
-                    removal.passes(depth, grade, machine, weight),
+                    removal.passes(cut.depth(), grade, machine, weight),
                     Range.of(water, water)));
-            before = Optional.of(grade);
         }
         Area area = situation
                 .areaOf(TrackKind.OPEN_FIELD)

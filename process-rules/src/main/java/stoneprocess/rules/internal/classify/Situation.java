@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.parameter.Parameters;
@@ -36,6 +37,7 @@ public final class Situation implements Known {
     private final Optional<LogReview> log;
     private final Map<TrackKind, AbrasiveGrade> worked;
     private final Map<Topic<?>, Map<Subject, Outcome>> outcomes = new LinkedHashMap<>();
+    private @Nullable KnownStone stone;
 
     public Situation(FloorSurvey survey, Parameters parameters, GritSequence sequence) {
         this(survey, parameters, sequence, Optional.empty(), Map.of());
@@ -113,7 +115,12 @@ public final class Situation implements Known {
     /** What is known of the stone; any stone until its topic is closed. */
     @Override
     public KnownStone stone() {
-        return KnownStone.of(survey, values(Topics.STONE));
+        KnownStone known = stone;
+        if (known == null) {
+            known = KnownStone.of(survey, values(Topics.STONE));
+            stone = known;
+        }
+        return known;
     }
 
     /** True for a floor of nothing but edges and stairs, which no floor machine reaches. */
@@ -131,6 +138,9 @@ public final class Situation implements Known {
     public void close(Outcome outcome) {
         outcomes.computeIfAbsent(outcome.topic(), topic -> new LinkedHashMap<>())
                 .put(outcome.subject(), outcome);
+        if (outcome.topic() == Topics.STONE) {
+            stone = null;
+        }
     }
 
     /** All closed topics in the order in which they closed. */

@@ -77,23 +77,24 @@ public final class FlatRule {
         return new FlatRule(loaded, consequence, arguments);
     }
 
-    /** Adds a firing for every combination of facts that meets all conditions. */
-    void fire(Map<Class<?>, List<Object>> facts, List<Firing> firings) {
-        fire(facts, new Object[loaded.conditions().size()], 0, firings);
+    /**
+     * Adds a firing for every combination of facts that meets all conditions.
+     *
+     * @param meeting for each condition, in their order, the facts that meet it
+     */
+    void fire(List<List<Object>> meeting, List<Firing> firings) {
+        fire(meeting, new Object[meeting.size()], 0, firings);
     }
 
-    private void fire(Map<Class<?>, List<Object>> facts, Object[] matched, int index, List<Firing> firings) {
+    private void fire(List<List<Object>> meeting, Object[] matched, int index, List<Firing> firings) {
         if (index == matched.length) {
             List<Object> all = List.of(matched);
             firings.add(new Firing(loaded.card(), contribution(all), all));
             return;
         }
-        FactPattern condition = loaded.conditions().get(index);
-        for (Object fact : facts.getOrDefault(condition.type(), List.of())) {
-            if (condition.matches(fact)) {
-                matched[index] = fact;
-                fire(facts, matched, index + 1, firings);
-            }
+        for (Object fact : meeting.get(index)) {
+            matched[index] = fact;
+            fire(meeting, matched, index + 1, firings);
         }
     }
 

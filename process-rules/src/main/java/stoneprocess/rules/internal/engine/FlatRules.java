@@ -1,7 +1,7 @@
 package stoneprocess.rules.internal.engine;
 
 import java.util.ArrayList;
-import java.util.BitSet;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -21,13 +21,21 @@ import stoneprocess.rules.internal.classify.Facts;
  * come from here. Immutable and safe to share between threads.
  */
 public final class FlatRules {
-    private final Map<Stage, List<FlatRule>> byStage = new EnumMap<>(Stage.class);
+    /** A rule with the numbers of its conditions. */
+    record Numbered(FlatRule rule, int[] conditions) {}
 
-    private final Map<Class<?>, List<FactPattern>> conditions = new HashMap<>();
+    private final Map<Stage, List<Numbered>> byStage = new EnumMap<>(Stage.class);
+
+    /** The conditions of all rules; the place of each is its number. */
+    private final List<FactPattern> conditions = new ArrayList<>();
+
+    private final Map<Class<?>, List<Integer>> conditionsByType = new HashMap<>();
 
     /** Types from whose facts a rule copies what it says. */
     private final Set<Class<?>> copied = new HashSet<>();
 
+    // Facts are made of classes, so that there are only so many.
+    private final Map<Object, int[]> met = new ConcurrentHashMap<>();
     private final Map<Object, Object> seen = new ConcurrentHashMap<>();
 
     private FlatRules() {}
@@ -51,21 +59,25 @@ public final class FlatRules {
     public FlatRules onTopics(Predicate<Topic<?>> topics) {
         FlatRules some = new FlatRules();
         byStage.forEach((stage, rules) -> rules.stream()
+                .map(Numbered::rule)
                 .filter(rule -> topics.test(rule.loaded().card().topic()))
                 .forEach(rule -> some.add(stage, rule)));
         return some;
     }
 
     private void add(Stage stage, FlatRule rule) {
-        byStage.computeIfAbsent(stage, key -> new ArrayList<>()).add(rule);
-        for (FactPattern condition : rule.loaded().conditions()) {
-            conditions
-                    .computeIfAbsent(condition.type(), type -> new ArrayList<>())
-                    .add(condition);
+        List<FactPattern> own = rule.loaded().conditions();
+        int[] numbers = new int[own.size()];
+        for (int i = 0; i < numbers.length; i++) {
+            Class<?> type = own.get(i).type();
+            numbers[i] = conditions.size();
+            conditions.add(own.get(i));
+            conditionsByType.computeIfAbsent(type, key -> new ArrayList<>()).add(numbers[i]);
             if (!rule.alwaysSaysTheSame()) {
-                copied.add(condition.type());
+                copied.add(type);
             }
         }
+        byStage.computeIfAbsent(stage, key -> new ArrayList<>()).add(new Numbered(rule, numbers));
     }
 
     /** A new run. */
@@ -75,7 +87,7 @@ public final class FlatRules {
 
     /** True when any of the rules reads facts of a type; the others need not be made. */
     public boolean reads(Class<?> type) {
-        return conditions.containsKey(type);
+        return conditionsByType.containsKey(type);
     }
 
     /**
@@ -90,15 +102,28 @@ public final class FlatRules {
         if (copied.contains(fact.getClass())) {
             return fact;
         }
-        List<FactPattern> asked = conditions.getOrDefault(fact.getClass(), List.of());
-        BitSet met = new BitSet();
-        for (int i = 0; i < asked.size(); i++) {
-            met.set(i, asked.get(i).matches(fact));
-        }
-        return List.of(met, Facts.matched(fact).known());
+        return List.of(
+                Arrays.stream(met(fact)).boxed().toList(), Facts.matched(fact).known());
     }
 
-    List<FlatRule> of(Stage stage) {
+    /** How many conditions the rules have together. */
+    int size() {
+        return conditions.size();
+    }
+
+    /** The numbers of the conditions that a fact meets. */
+    int[] met(Object fact) {
+        return met.computeIfAbsent(fact, this::findMet);
+    }
+
+    private int[] findMet(Object fact) {
+        return conditionsByType.getOrDefault(fact.getClass(), List.of()).stream()
+                .filter(number -> conditions.get(number).matches(fact))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    List<Numbered> of(Stage stage) {
         return byStage.getOrDefault(stage, List.of());
     }
 }

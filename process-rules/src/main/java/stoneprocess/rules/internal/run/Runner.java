@@ -130,7 +130,9 @@ public final class Runner {
     }
 
     private void insert(StageRun rules, List<Object> more) {
-        order.apply(more).forEach(rules::insert);
+        for (Object fact : order.apply(more)) {
+            rules.insert(fact);
+        }
         facts.addAll(more);
     }
 
@@ -204,11 +206,13 @@ public final class Runner {
 
     /** Keeps an outcome, unless the topic is pinned for its subject. */
     private void settle(Outcome outcome) {
-        Outcome pinned = pins.stream()
-                .filter(pin -> pin.closes(outcome.topic(), outcome.subject()))
-                .findFirst()
-                .orElse(outcome);
-        situation.close(pinned);
+        for (Outcome pin : pins) {
+            if (pin.closes(outcome.topic(), outcome.subject())) {
+                situation.close(pin);
+                return;
+            }
+        }
+        situation.close(outcome);
     }
 
     private List<Step> makeSteps() {

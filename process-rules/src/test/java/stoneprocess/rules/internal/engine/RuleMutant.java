@@ -110,8 +110,14 @@ public record RuleMutant(String id, Operator operator, String what, LoadedRule o
     }
 
     private static List<Contribution> said(FlatRule rule, Map<Class<?>, List<Object>> byType) {
+        List<List<Object>> meeting = new ArrayList<>();
+        for (FactPattern condition : rule.loaded().conditions()) {
+            meeting.add(byType.getOrDefault(condition.type(), List.of()).stream()
+                    .filter(condition::matches)
+                    .toList());
+        }
         List<Firing> firings = new ArrayList<>();
-        rule.fire(byType, firings);
+        rule.fire(meeting, firings);
         return firings.stream().map(Firing::contribution).toList();
     }
 
