@@ -99,7 +99,7 @@ final class FollowChanges {
             }
         }
         tracks.forEach((grades, kinds) -> changes.add(phrase("follow.change-grade")
-                .with("track", Wording.list(Joint.AND, kinds))
+                .with("track", Wording.list(Joint.COMMA, kinds))
                 .with("grades", Wording.list(Joint.COMMA, grades, ValueWords::grade))));
     }
 

@@ -342,7 +342,7 @@ public final class FollowText {
 
     /** Tracks with the same grits to come: the grits once, the first step of each. */
     private static void ahead(Draft draft, NextMove next, List<Track> tracks) {
-        Wording kinds = Wording.list(Joint.AND, tracks, track -> ValueWords.track(track.kind()));
+        Wording kinds = Wording.list(Joint.COMMA, tracks, track -> ValueWords.track(track.kind()));
         boolean powdered = tracks.stream().anyMatch(track -> track.kind() != TrackKind.LOCAL_REPAIR);
         Wording grits = PlanSections.grades(tracks.get(0));
         Wording grades = phrase("follow.grades")

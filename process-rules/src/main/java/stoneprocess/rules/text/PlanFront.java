@@ -103,15 +103,16 @@ record PlanFront(Draft draft, Recommendation recommendation) {
                 .filter(question -> recommendation.status() != Status.IMPASSE || question.isDecisive())
                 .sorted(Comparator.comparing(question -> isUntouchable() ? risk(question) : 0))
                 .toList();
+        long decisiveOnes = questions.stream().filter(Question::isDecisive).count();
+        long shown = Math.max(1, Math.min(QUESTIONS_THAT_MATTER_MOST, decisiveOnes));
         List<Wording> words = new ArrayList<>();
         questions.stream()
-                .limit(QUESTIONS_THAT_MATTER_MOST)
+                .limit(shown)
                 .forEach(question -> words.add(FieldWords.question(recommendation.survey(), question.field())));
         if (isUntouchable() && !questions.isEmpty()) {
             words.add(0, phrase("front.untouched"));
         }
-        List<Question> more =
-                questions.stream().skip(QUESTIONS_THAT_MATTER_MOST).toList();
+        List<Question> more = questions.stream().skip(shown).toList();
         int decisive = (int) more.stream().filter(Question::isDecisive).count();
         if (decisive > 0) {
             words.add(phrase("front.decisive-questions").with("more", decisive));

@@ -62,7 +62,7 @@ record PlanWords(List<String> variants) {
         return new PlanWords(brief);
     }
 
-    /** What a plan does without, so that no phrase tells of it. */
+    /** What a plan does without, so that no phrase tells of it, and what its phrases have to tell besides. */
     private static List<String> ofPlan(Plan plan) {
         List<String> without = new ArrayList<>();
         List<PlannedStep> steps =
@@ -78,6 +78,9 @@ record PlanWords(List<String> variants) {
         }
         if (plan.finish().filter(finish -> finish.compareTo(Finish.POLISH) < 0).isPresent()) {
             without.add(".below-polish");
+        }
+        if (plan.tasks().contains(Task.CONSULT_CONSERVATOR)) {
+            without.add(".historic");
         }
         if (steps.stream().map(PlannedStep::grade).distinct().count() == 1) {
             without.add(".one-grit");

@@ -11,6 +11,8 @@ import stoneprocess.core.estimate.StepKind;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Track;
+import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Volume;
 import stoneprocess.core.tool.AbrasiveGrade;
@@ -25,6 +27,7 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.text.document.Item;
+import stoneprocess.rules.text.document.Precision;
 import stoneprocess.rules.text.document.StatedValue;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
@@ -75,9 +78,12 @@ final class StepTable {
     private List<Wording> headings() {
         List<Wording> headings = new ArrayList<>();
         headings.add(phrase("table.grit"));
-        headings.add(phrase(oneMachine ? "table.weight" : "table.tool"));
+        headings.add(phrase(oneMachine ? "table.weight" : "table.tool").with("unit", unit(new Mass(0))));
         plan.tracks().forEach(track -> headings.add(Wording.of(track.kind(), "column")));
-        headings.add(phrase(notes.hasLitres() ? "table.water-litres" : "table.water"));
+        headings.add(
+                notes.hasLitres()
+                        ? phrase("table.water-litres").with("unit", unit(new Volume(0)))
+                        : phrase("table.water"));
         headings.add(phrase("table.check"));
         return headings;
     }
@@ -125,7 +131,7 @@ final class StepTable {
 
     private static Wording weight(PlannedStep step) {
         Wording.Phrase weight = PlanWords.shortly(step.weight());
-        return step.weight() == AddedWeight.NONE ? weight : weight.with("mass", step.addedMass());
+        return step.weight() == AddedWeight.NONE ? weight : weight.with("mass", figures(step.addedMass()));
     }
 
     private static Wording passes(Track track, PlannedStep step) {
@@ -156,7 +162,18 @@ final class StepTable {
     }
 
     private static Wording amount(Range<Volume> litres) {
-        return new Wording.AmountRange(whole(litres.low()), whole(litres.high()));
+        return figures(Range.of(whole(litres.low()), whole(litres.high())));
+    }
+
+    /** A range without its unit, which stands above the column. */
+    private static Wording figures(Range<? extends Quantity> range) {
+        return phrase("table.range")
+                .with("low", Wording.amount(range.low(), Precision.NUMBER))
+                .with("high", Wording.amount(range.high(), Precision.NUMBER));
+    }
+
+    private static Wording unit(Quantity quantity) {
+        return Wording.amount(quantity, Precision.UNIT);
     }
 
     /** Nobody measures tenths of a litre out of a tank. */

@@ -20,7 +20,6 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.survey.HowFound;
-import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
@@ -30,8 +29,6 @@ import stoneprocess.rules.text.document.Wording.Joint;
 
 /** How a floor would get a value, and what is worth finding out, in words. */
 final class WayWords {
-    private static final int TOPICS_SHOWN = 2;
-
     private WayWords() {}
 
     /** The ways, after those of the offers that give the value; leaving the floor as it is gives none. */
@@ -157,13 +154,14 @@ final class WayWords {
         Map<Wording, List<Item>> bearing = new LinkedHashMap<>();
         open.stream()
                 .filter(found -> !stopping.contains(found))
-                .forEach(found -> bearing.computeIfAbsent(topics(found.topics()), topics -> new ArrayList<>())
+                .forEach(found -> bearing.computeIfAbsent(
+                                ValueWords.topic(found.topics().get(0)), topic -> new ArrayList<>())
                         .add(new Item.Bullet(false, asked(found), List.of())));
         if (!bearing.isEmpty()) {
             draft.section("what-else.then");
         }
         bearing.forEach(
-                (topics, questions) -> draft.group(phrase("what-else.bears-on").with("topics", topics), questions));
+                (topic, questions) -> draft.group(phrase("what-else.bears-on").with("topic", topic), questions));
         draft.list(
                 "what-else.unasked",
                 whatElse.open().stream()
@@ -175,12 +173,6 @@ final class WayWords {
 
     private static Wording asked(WhatElse.Open open) {
         return sentences(FieldWords.question(open.field()), FieldWords.howFound(open.field()));
-    }
-
-    private static Wording topics(List<Topic<?>> topics) {
-        int shown = Math.min(TOPICS_SHOWN, topics.size());
-        Wording listed = Wording.list(Joint.COMMA, topics.subList(0, shown), ValueWords::topic);
-        return shown == topics.size() ? listed : phrase("what-else.more").with("topics", listed);
     }
 
     private static Wording nothing(WhatElse whatElse) {

@@ -182,7 +182,7 @@ class PlanTextTest {
                 Floors.unremarkable().set(SurveyField.GOAL, Goal.POLISH).build());
         String page = Texts.english().markdown(TEXT.document(plan, Detail.BRIEF));
         assertThat(page.lines())
-                .anyMatch(line -> line.matches("\\| grit \\| .*added weight \\| open field \\| edges \\| .*"))
+                .anyMatch(line -> line.matches("\\| grit \\| .*added weight, kg \\| open field \\| edges \\| .*"))
                 .anyMatch(line -> line.startsWith("| resin 3000 |"));
     }
 

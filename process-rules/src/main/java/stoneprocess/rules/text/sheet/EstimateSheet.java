@@ -42,7 +42,6 @@ import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.MachineHours;
 import stoneprocess.core.site.PlannedJob;
 import stoneprocess.rules.internal.classify.Facts;
-import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Ledger;
@@ -93,12 +92,11 @@ public final class EstimateSheet {
         sheet.plausibility();
         sheet.machines();
         sheet.stock();
-        sheet.restsOn();
         sheet.cautions(cost.isPresent());
-        sheet.hazards();
+        sheet.restsOn();
         return sheet.draft
                 .section("closing.heading")
-                .paragraph("closing.deference")
+                .paragraph("closing.beside-plan")
                 .document();
     }
 
@@ -144,9 +142,11 @@ public final class EstimateSheet {
         Ledger hours = ledger(phrase("estimate.hours"), phrase("estimate.people-and-basis"));
         for (Line.WorkLine line : worked()) {
             BigDecimal helpers = line.helper().decimal().movePointLeft(2);
-            Wording people = phrase("estimate.people")
-                    .with("people", number(BigDecimal.ONE.add(helpers), 1))
-                    .with("basis", EstimateWords.basis(planned, line));
+            Wording count = number(BigDecimal.ONE.add(helpers), 1);
+            Wording basis = EstimateWords.basis(planned, line);
+            Wording people = basis.equals(EstimateWords.PRACTICE)
+                    ? count
+                    : phrase("estimate.people").with("people", count).with("basis", basis);
             row(
                     hours,
                     EstimateWords.ofStep(line.work(), line.subject()),
@@ -156,7 +156,7 @@ public final class EstimateSheet {
         }
         row(hours, phrase("estimate.all"), estimate.personHours(), EstimateWords::hours, NOTHING);
         row(hours, phrase("estimate.by-the-clock"), estimate.clock(), EstimateWords::hours, NOTHING);
-        draft.add(hours.table());
+        draft.add(hours.table()).paragraph("estimate.people.practice");
     }
 
     private List<Line.WorkLine> worked() {
@@ -209,7 +209,9 @@ public final class EstimateSheet {
     }
 
     private static void consumable(Ledger used, ConsumableKind kind, Wording step, Spread<Quantity> amount) {
-        Wording label = phrase("estimate.consumable").with("kind", kind).with("step", step);
+        Wording label = kind == ConsumableKind.POWDER
+                ? Wording.of(kind)
+                : phrase("estimate.consumable").with("kind", kind).with("step", step);
         row(used, label, amount, EstimateWords::number, EstimateWords.unit(amount.high()));
     }
 
@@ -364,9 +366,5 @@ public final class EstimateSheet {
         draft.bullets(notes, Wording::of)
                 .bullets(new TreeSet<>(estimate.remarks()), Wording::of)
                 .bullet("estimate.rounding");
-    }
-
-    private void hazards() {
-        draft.list("estimate.hazards", recommendation.warnings(), Words::whoDecides);
     }
 }

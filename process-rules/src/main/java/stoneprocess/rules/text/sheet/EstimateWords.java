@@ -37,6 +37,7 @@ import stoneprocess.rules.text.document.Wording;
 /** Words for the lines of an estimate and their figures. */
 final class EstimateWords {
     static final Wording NOTHING = Wording.name("");
+    static final Wording PRACTICE = phrase("estimate.basis.practice");
     static final Wording HOURS = Wording.name(Unit.HOUR.symbol());
     private static final MathContext TWO_DIGITS = new MathContext(2);
     private static final String TASK = "task.";
@@ -123,7 +124,7 @@ final class EstimateWords {
             return phrase("estimate.basis.house");
         }
         return assumptions.stream().anyMatch(assumption -> assumption.source().practice())
-                ? phrase("estimate.basis.practice")
+                ? PRACTICE
                 : Wording.of(assumptions.stream()
                         .map(assumption -> assumption.source().grade())
                         .max(Comparator.naturalOrder())
