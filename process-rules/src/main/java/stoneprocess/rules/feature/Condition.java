@@ -199,6 +199,13 @@ public final class Condition {
         }
     }
 
+    /** The readings against the ceiling of the stone. */
+    public record CeilingRead(Set<CeilingMatch> mayBe) implements Feature<CeilingMatch> {
+        public CeilingRead {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
     /** Whether scratches, etching or wear make the lanes worse than the field beside them. */
     public record LanesWorn(Set<LaneContrast> mayBe) implements Feature<LaneContrast> {
         public LanesWorn {

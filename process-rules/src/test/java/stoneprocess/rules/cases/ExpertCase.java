@@ -22,7 +22,7 @@ record ExpertCase(String name, ObjectNode json) {
     private static final Path FOLDER = Path.of("src/test/resources/expert-cases");
     private static final JsonMapper MAPPER = new JsonMapper();
     private static final Set<String> PARTS =
-            Set.of("title", "source", "reasoning", "base", "told", "survey", "expect", "changed");
+            Set.of("title", "source", "reasoning", "base", "told", "survey", "expect", "changed", "cannot-be-said");
 
     /** All cases of plans, by name. */
     static List<ExpertCase> all() {

@@ -51,9 +51,7 @@ class LeftOutTest {
                 boolean same = less.status() == known.status() && less.plan().equals(known.plan());
                 boolean refused = less.status() == Status.REFUSED;
                 boolean answeredByAge = name.equals(SurveyField.HISTORIC.name())
-                        && less.questions().stream()
-                                .map(Question::field)
-                                .noneMatch(SurveyField.LAID_AGO.name()::equals)
+                        && less.questions().stream().map(Question::field).noneMatch(SurveyField.LAID_AGO.name()::equals)
                         && survey.answer(SurveyField.LAID_AGO).isKnown();
                 if (!asked && !same && !contradicted && !refused && !answeredByAge) {
                     SILENT.add(expert.name() + " without " + name);

@@ -20,6 +20,7 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Question;
+import stoneprocess.core.stone.FibreRisk;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.HowFound;
@@ -30,6 +31,7 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.feature.Feature;
+import stoneprocess.rules.feature.StoneTraits;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.engine.FactPattern;
 import stoneprocess.rules.internal.engine.LoadedRule;
@@ -261,8 +263,12 @@ final class Questions {
     }
 
     private List<Question> ranked() {
-        Comparator<Map.Entry<String, Draft>> order = Comparator.comparing(
-                        (Map.Entry<String, Draft> entry) -> !entry.getValue().stops)
+        // Where needles or a green ground are known, the laboratory decides before name and tests do.
+        boolean fibres = factsByType.getOrDefault(StoneTraits.FibreSuspicion.class, List.of()).stream()
+                .anyMatch(fact -> ((StoneTraits.FibreSuspicion) fact).known() == FibreRisk.POSSIBLE);
+        Comparator<Map.Entry<String, Draft>> order = Comparator.comparing((Map.Entry<String, Draft> entry) ->
+                        !(fibres && SurveyField.LABORATORY.name().equals(entry.getKey())))
+                .thenComparing(entry -> !entry.getValue().stops)
                 .thenComparing(entry -> !entry.getValue().holds)
                 .thenComparing(entry -> !Question.isDecisive(entry.getValue().topics))
                 // What can be seen, tapped or asked on the floor comes before a sample.

@@ -182,6 +182,7 @@ final class FactTable {
                 Site.HistoricFabric.class,
                 StoneClasses::historic,
                 stone.withFields(names(SurveyField.HISTORIC, SurveyField.LAID_AGO)));
+        line(Condition.CeilingRead.class, StoneClasses::ceiling, stone.withFields(READINGS));
         trait(StoneTraits.SilicaShare.class, Traits::silica);
         trait(StoneTraits.BoundBy.class, Traits::body);
         trait(StoneTraits.MetalTolerance.class, Traits::metal);

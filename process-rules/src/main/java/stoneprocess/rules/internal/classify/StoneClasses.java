@@ -1,8 +1,12 @@
 package stoneprocess.rules.internal.classify;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import stoneprocess.core.gloss.GlossCeiling;
+import stoneprocess.core.gloss.GlossCheck;
+import stoneprocess.core.gloss.GlossSuspicion;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.stone.Body;
 import stoneprocess.core.stone.Family;
@@ -14,6 +18,7 @@ import stoneprocess.core.survey.AcidDrop;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.survey.Historic;
 import stoneprocess.core.survey.IdentifiedBy;
 import stoneprocess.core.survey.LaboratoryResult;
@@ -21,10 +26,12 @@ import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.SolventRag;
 import stoneprocess.core.survey.StoneColour;
+import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.feature.CeilingMatch;
 import stoneprocess.rules.feature.Identification;
 
 /** What the stone is concluded to be, and what its tests tell. */
@@ -113,6 +120,21 @@ final class StoneClasses {
             risks.addAll(suspect ? EnumSet.of(FibreRisk.POSSIBLE) : byKind);
         }
         return risks;
+    }
+
+    /** Over only where a clean, dry reading passes the ceiling of every family that the stone may be. */
+    static Set<CeilingMatch> ceiling(Situation situation) {
+        GlossCeiling highest = situation.stone().highestCeiling();
+        List<GlossReading> telling = situation.survey().readings().stream()
+                .filter(reading -> reading.state() == SurfaceState.CLEAN_DRY)
+                .toList();
+        if (telling.isEmpty()) {
+            return EnumSet.allOf(CeilingMatch.class);
+        }
+        boolean over = telling.stream()
+                .map(reading -> GlossCheck.of(reading.gloss(), reading.geometry(), highest, situation.parameters()))
+                .anyMatch(check -> check.suspicion() == GlossSuspicion.OVER_CEILING);
+        return EnumSet.of(over ? CeilingMatch.OVER : CeilingMatch.WITHIN);
     }
 
     /** As answered; else a floor poured in place is not historic while it is young: nobody has laid it anew from old pieces. */

@@ -10,11 +10,16 @@ import java.util.Set;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Outcome;
+import stoneprocess.core.gloss.GlossCeiling;
+import stoneprocess.core.gloss.GlossCheck;
+import stoneprocess.core.gloss.GlossSuspicion;
+import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.stone.AcidReaction;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Traits;
@@ -91,7 +96,8 @@ record UnknownLaw(int answers) implements Law.Check {
         return recommendation.impasses().stream().map(Impasse::topic).anyMatch(topic -> topic == Topics.STONE);
     }
 
-    /** Bare with a film on the rag, a bare hone that was read or sheds water, never ground and yet worked or polished, crystallised where acid attacks nothing, historic and yet young. */
+    /** Bare with a film on the rag, a bare hone that was read or sheds water, never ground and yet worked or polished, crystallised where acid attacks nothing, historic and yet young,
+     * read higher than the stone can give. */
     private static boolean contradictory(Recommendation recommendation) {
         FloorSurvey survey = recommendation.survey();
         boolean film = is(survey, SurveyField.COATING, Set.of(Coating.NONE))
@@ -114,7 +120,13 @@ record UnknownLaw(int answers) implements Law.Check {
                 && is(survey, SurveyField.WATER_DROP, Set.of(WaterDrop.NOT_DARKENED))
                 && !survey.answer(SurveyField.LAST_TREATMENT).isKnown()
                 && ABSORBENT.containsAll(recommendation.values(Topics.STONE, Subject.FLOOR));
-        return film || skin && worked || layer || shinyHone || shedding || youngHistoric(recommendation);
+        return film
+                || skin && worked
+                || layer
+                || shinyHone
+                || shedding
+                || youngHistoric(recommendation)
+                || overCeiling(recommendation);
     }
 
     /** A floor poured less than 50 years ago and yet historic: were that forgotten, its age would clear it. */
@@ -126,6 +138,17 @@ record UnknownLaw(int answers) implements Law.Check {
                         .filter(age -> age.compareTo(TimeSpan.of(50, Unit.YEAR)) < 0)
                         .isPresent()
                 && POURED.containsAll(recommendation.values(Topics.STONE, Subject.FLOOR));
+    }
+
+    /** A reading that the stone cannot give. */
+    private static boolean overCeiling(Recommendation recommendation) {
+        GlossCeiling highest = KnownStone.of(
+                        recommendation.survey(), recommendation.values(Topics.STONE, Subject.FLOOR))
+                .highestCeiling();
+        return recommendation.survey().readings().stream()
+                .anyMatch(reading -> GlossCheck.of(reading.gloss(), reading.geometry(), highest, Parameters.standard())
+                                .suspicion()
+                        == GlossSuspicion.OVER_CEILING);
     }
 
     private static <T> boolean is(FloorSurvey survey, SurveyField<T> field, Set<T> answers) {
