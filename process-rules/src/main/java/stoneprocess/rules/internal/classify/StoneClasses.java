@@ -122,15 +122,12 @@ final class StoneClasses {
         return risks;
     }
 
-    /** Over only where a clean, dry reading passes the ceiling of every family that the stone may be. */
+    /** Over only where a clean, dry reading passes the ceiling of every family that the stone may be; within, where none was taken. */
     static Set<CeilingMatch> ceiling(Situation situation) {
         GlossCeiling highest = situation.stone().highestCeiling();
         List<GlossReading> telling = situation.survey().readings().stream()
                 .filter(reading -> reading.state() == SurfaceState.CLEAN_DRY)
                 .toList();
-        if (telling.isEmpty()) {
-            return EnumSet.allOf(CeilingMatch.class);
-        }
         boolean over = telling.stream()
                 .map(reading -> GlossCheck.of(reading.gloss(), reading.geometry(), highest, situation.parameters()))
                 .anyMatch(check -> check.suspicion() == GlossSuspicion.OVER_CEILING);

@@ -84,6 +84,7 @@ final class AnswerLaws {
 
     /** Answers that can contradict each other and are then asked for again. */
     private static final Set<String> CONTRADICTORY = Set.of(
+            SurveyField.ACID_DROP.name(),
             SurveyField.COATING.name(),
             SurveyField.SOLVENT_RAG.name(),
             SurveyField.WATER_DROP.name(),
@@ -95,7 +96,7 @@ final class AnswerLaws {
             "question-is-open",
             "A question names a field of the survey once, one that the survey leaves open, and a rule that asks; name, acid"
                     + " and scriber are asked again where they contradict each other, a name also where a plan is held or stuck,"
-                    + " coating, rag, water drop, surface, finish and last treatment where the work is on hold for what they contradict",
+                    + " acid, coating, rag, water drop, surface, finish and last treatment where the work is on hold for what they contradict",
             "Nobody answers twice but for a contradiction, and nobody answers what no rule reads",
             AnswerLaws::openQuestions);
 
