@@ -82,6 +82,7 @@ public final class PlanText {
         recommendation.plan().ifPresent(plan -> PlanSections.write(draft, recommendation, plan, words, totals));
         if (detail == Detail.FULL) {
             reasons(draft, recommendation);
+            WarningWords.sources(draft, recommendation.warnings());
         }
         WarningWords.close(draft, recommendation.rulebase(), detail);
         return draft.document();
@@ -219,6 +220,7 @@ public final class PlanText {
         Map<List<Object>, List<Decision<?>>> alike = new LinkedHashMap<>();
         for (Outcome outcome : recommendation.outcomes()) {
             if (outcome instanceof Decision<?> decision
+                    && !decision.reasons().isEmpty()
                     && (outcome.subject().equals(Subject.FLOOR) || isWorked(recommendation, outcome))
                     && (outcome.topic() != Topics.VERDICT
                             || recommendation.plan().isPresent()
@@ -286,9 +288,6 @@ public final class PlanText {
     private List<Item> reasons(Decision<?> decision) {
         List<Item> reasons = new ArrayList<>();
         List<String> won = RuleWords.rules(decision.won());
-        if (won.isEmpty()) {
-            reasons.add(new Item.Labelled(Wording.name(""), phrase("reasons.nothing-said")));
-        }
         won.forEach(rule -> reasons.add(new Item.Labelled(Wording.name(rule), cards.because(rule))));
         RuleWords.rules(decision.outweighed()).forEach(rule -> reasons.add(lost("reasons.outweighed", rule)));
         RuleWords.rules(decision.vetoed()).forEach(rule -> reasons.add(lost("reasons.vetoed", rule)));

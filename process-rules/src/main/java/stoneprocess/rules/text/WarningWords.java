@@ -60,12 +60,20 @@ final class WarningWords {
                 label("warnings.controls", sentences(warning.precautions())),
                 label("warnings.limit", Wording.of(hazard, "limit")),
                 label("warnings.decides", decides(warning)),
-                label(
-                        "warnings.source",
-                        Wording.list(
-                                Joint.SEMICOLON,
-                                warning.sources(),
-                                id -> Wording.source(Sources.standard().get(id)))));
+                label("warnings.source", Wording.list(Joint.COMMA, warning.sources(), Wording::name)));
+    }
+
+    /** The sources that the sheets name by their ids, each once. */
+    static void sources(Draft draft, List<SafetyWarning> warnings) {
+        draft.list(
+                "warnings.sources",
+                warnings.stream()
+                        .flatMap(warning -> warning.sources().stream())
+                        .distinct()
+                        .toList(),
+                id -> phrase("warnings.source-of-id")
+                        .with("id", id)
+                        .with("source", Wording.source(Sources.standard().get(id))));
     }
 
     /** For each of the warnings the weightiest question that can settle it. */

@@ -105,18 +105,24 @@ record GlossForecastPart(Recommendation recommendation, FloorGloss gloss) {
         starts(draft, planned);
     }
 
+    /** How starts would end; a start that has proved too fine, and finer ones, are no way out. */
     private void starts(Draft draft, PlannedGloss planned) {
-        if (planned.starts().isEmpty()) {
+        boolean tooFine =
+                planned.toTarget().filter(way -> way.outlook().startedTooFine()).isPresent();
+        List<GlossStart> starts = planned.starts().stream()
+                .takeWhile(start -> !tooFine || !start.planned())
+                .toList();
+        if (starts.isEmpty()) {
             return;
         }
         draft.section(phrase(gloss.holdPoints().isEmpty() ? "gloss-sheet.starts" : "gloss-sheet.starts-again")
-                        .with("grit", grit(planned.starts().get(0).end())))
+                        .with("grit", grit(starts.get(0).end())))
                 .row(
                         phrase("gloss-sheet.column.start"),
                         phrase("gloss-sheet.column.damage-left"),
                         phrase("gloss-sheet.column.interval").with("level", share("gloss-forecast.level")),
                         phrase("gloss-sheet.column.median"));
-        planned.starts().forEach(start -> row(draft, start));
+        starts.forEach(start -> row(draft, start));
         draft.bullets("gloss-sheet.starts.why", "gloss-sheet.starts.rests");
     }
 
