@@ -85,7 +85,9 @@ final class AnswerWords {
                 details.add(label("answer.by", Wording.list(Joint.SEMICOLON, facts)));
             }
             details.add(label("answer.says", ValueWords.says(card.topic(), first.kind(), first.values())));
-            details.add(label("answer.basis", Wording.source(card.source())));
+            details.add(label(
+                    "answer.basis",
+                    card.source().practice() ? phrase("answer.practice") : Wording.source(card.source())));
             draft.bullet(RuleWords.withIds(RuleWords.because(card), List.of(rule)), details);
         });
     }

@@ -154,20 +154,22 @@ final class DifferenceWords {
 
     /** What both sides decide, and otherwise; places where it changes alike in one line. */
     private static List<Wording> matters(Difference difference) {
-        Map<List<Wording>, List<Wording>> places = new LinkedHashMap<>();
+        Map<Change, List<Wording>> places = new LinkedHashMap<>();
         changed(difference).stream()
                 .filter(matter ->
                         !IN_SECTIONS_OF_THEIR_OWN.contains(matter.matter().topic()))
-                .forEach(matter -> places.computeIfAbsent(
-                                List.of(ValueWords.topic(matter.matter().topic()), change(matter)),
-                                key -> new ArrayList<>())
+                .forEach(matter -> places.computeIfAbsent(change(matter), change -> new ArrayList<>())
                         .add(ValueWords.subject(matter.matter().subject())));
         return places.entrySet().stream()
-                .<Wording>map(entry -> phrase("difference.matter")
-                        .with("matter", matter(entry.getKey().get(0), entry.getValue()))
-                        .with("change", entry.getKey().get(1)))
+                .<Wording>map(
+                        entry -> phrase(entry.getKey().partly() ? "difference.matter-partly" : "difference.matter")
+                                .with("matter", matter(entry.getKey().topic(), entry.getValue()))
+                                .with("change", entry.getKey().words()))
                 .toList();
     }
+
+    /** How a topic changes, be it in a part of its values only. */
+    private record Change(Wording topic, Wording words, boolean partly) {}
 
     private static Wording matter(Wording topic, List<Wording> places) {
         boolean whole = places.equals(List.of(ValueWords.subject(Subject.FLOOR)));
@@ -176,12 +178,15 @@ final class DifferenceWords {
                 : phrase("value.matter").with("topic", topic).with("subject", Wording.list(Joint.SEMICOLON, places));
     }
 
-    private static Wording change(MatterDifference matter) {
-        return matter.matter().topic().policy().isPlural()
-                        && matter.one().closing() == Closing.DECIDED
-                        && matter.other().closing() == Closing.DECIDED
-                ? partly(matter.one(), matter.other())
-                : instead(side(matter.other()), side(matter.one()));
+    private static Change change(MatterDifference matter) {
+        Topic<?> topic = matter.matter().topic();
+        boolean partly = topic.policy().isPlural()
+                && matter.one().closing() == Closing.DECIDED
+                && matter.other().closing() == Closing.DECIDED;
+        return new Change(
+                ValueWords.topic(topic),
+                partly ? partly(matter.one(), matter.other()) : instead(side(matter.other()), side(matter.one())),
+                partly);
     }
 
     /** Of many values only those that one side alone has. */

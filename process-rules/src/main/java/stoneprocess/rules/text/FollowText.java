@@ -366,7 +366,11 @@ public final class FollowText {
         Wording passes = next.morePasses()
                 .filter(more -> isInWork(next, track))
                 .map(FollowText::morePasses)
-                .orElseGet(() -> StepWords.passes(first));
+                .orElseGet(() -> isInWork(next, track) && next.move() == Move.RE_PLAN
+                        ? phrase("follow.passes-done")
+                                .with("passes", StepWords.passes(first))
+                                .with("done", next.at().orElseThrow().passes())
+                        : StepWords.passes(first));
         return StepWords.inOneGo(track.kind(), first, passes);
     }
 

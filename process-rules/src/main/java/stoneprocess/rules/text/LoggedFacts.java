@@ -77,7 +77,7 @@ final class LoggedFacts {
     private static Wording oneOfMany(String fact, String which, String value) {
         if (fact.equals(OnSite.Suspected.class.getSimpleName())) {
             return phrase("fact.suspected")
-                    .with("fault", Term.parse(Fault.class, which, fact))
+                    .with("fault", ValueWords.name(Term.parse(Fault.class, which, fact)))
                     .with("standing", phrase("Standing." + value));
         }
         String key = "fact." + fact + "." + value;
