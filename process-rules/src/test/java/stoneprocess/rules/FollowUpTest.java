@@ -56,11 +56,7 @@ class FollowUpTest {
         NextMove next = session(Goal.JUST_BETTER, 1);
 
         assertThat(next.findings())
-                .contains(
-                        Finding.GAIN_NEEDS_READINGS,
-                        Finding.READ_AT_85,
-                        Finding.LATEST_GAIN_LARGEST,
-                        Finding.GLOSS_STILL_CLIMBS);
+                .contains(Finding.GAIN_NEEDS_READINGS, Finding.READ_AT_85, Finding.LATEST_GAIN_LARGEST);
         assertThat(next.progress())
                 .singleElement()
                 .satisfies(zone -> assertThat(zone.gain().orElseThrow())

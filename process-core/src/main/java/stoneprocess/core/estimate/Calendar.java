@@ -1,8 +1,6 @@
 package stoneprocess.core.estimate;
 
 import java.util.List;
-import java.util.function.Function;
-import java.util.stream.Stream;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.TimeSpan;
@@ -10,10 +8,10 @@ import stoneprocess.core.quantity.TimeSpan;
 /**
  * How long the floor is taken, without dates.
  *
- * @param workingDays shifts that the hours of work fill
+ * @param workingDays days on which the crew comes, one shift each
  * @param waiting all waits added up, in hours of the clock
- * @param days days from the start of the first shift until the floor is used again; waits run day and night, work goes
- *     on in the next shift
+ * @param days days from the start of the first shift until the floor is used again; waits run day and night, and after one
+ *     the work goes on with the next day
  */
 public record Calendar(Spread<Count> workingDays, Spread<TimeSpan> waiting, Spread<Count> days) {
     private static final double DAY = 1440;
@@ -24,51 +22,64 @@ public record Calendar(Spread<Count> workingDays, Spread<TimeSpan> waiting, Spre
         Refuse.nulls(Calendar.class, workingDays, waiting, days);
     }
 
-    /** The calendar of lines that follow one another, with one shift a day. */
-    static Calendar of(List<Line> lines, TimeSpan shift) {
+    /**
+     * The calendar of lines that follow one another, with one shift a day.
+     *
+     * @param daily what beginning and ending a day takes of every shift but the first, less than a shift; not in the lines
+     */
+    static Calendar of(List<Line> lines, TimeSpan shift, Spread<TimeSpan> daily) {
         return new Calendar(
+                Case.spread(which -> Course.of(lines, which, shift, daily).days, Count::new),
                 Case.spread(
-                        which -> whole(minutes(
-                                        Estimate.lines(lines, Line.WorkLine.class),
-                                        line -> line.clock().at(which))
-                                / shift.minutes()),
-                        Count::new),
-                Case.spread(
-                        which -> minutes(
-                                Estimate.lines(lines, Line.WaitLine.class),
-                                line -> line.hours().at(which)),
+                        which -> Estimate.lines(lines, Line.WaitLine.class)
+                                .mapToDouble(line -> line.hours().at(which).minutes())
+                                .sum(),
                         TimeSpan::new),
-                Case.spread(which -> whole(end(lines, which, shift.minutes()) / DAY), Count::new));
-    }
-
-    private static <L> double minutes(Stream<L> lines, Function<L, TimeSpan> time) {
-        return lines.map(line -> time.apply(line).minutes()).reduce(0.0, Double::sum);
+                Case.spread(which -> whole(Course.of(lines, which, shift, daily).now / DAY), Count::new));
     }
 
     private static double whole(double days) {
         return StrictMath.ceil(days - ROUNDING / DAY);
     }
 
-    /** Minutes of the clock from the start of the first shift to the end of the last line. */
-    private static double end(List<Line> lines, Case which, double shift) {
-        double now = 0;
-        for (Line line : lines) {
-            if (line instanceof Line.WaitLine wait) {
-                now += wait.hours().at(which).minutes();
-            } else if (line instanceof Line.WorkLine work) {
-                now = afterWork(now, work.clock().at(which).minutes(), shift);
-            }
-        }
-        return now;
-    }
+    /** The days of one case: what stands between two waits fills whole days, the last of them as far as it goes. */
+    private static final class Course {
+        private final double shift;
+        private final double daily;
+        private double work;
+        private double days;
+        private double now;
 
-    private static double afterWork(double start, double minutes, double shift) {
-        if (minutes == 0) {
-            return start;
+        private Course(double shift, double daily) {
+            this.shift = shift;
+            this.daily = daily;
         }
-        double day = StrictMath.floor(start / DAY);
-        double worked = Math.min(start - day * DAY, shift) + minutes;
-        double fullShifts = StrictMath.ceil(worked / shift) - 1;
-        return (day + fullShifts) * DAY + worked - fullShifts * shift;
+
+        static Course of(List<Line> lines, Case which, TimeSpan shift, Spread<TimeSpan> daily) {
+            Course course = new Course(shift.minutes(), daily.at(which).minutes());
+            for (Line line : lines) {
+                if (line instanceof Line.WorkLine work) {
+                    course.work += work.elapsed().at(which).minutes();
+                } else if (line instanceof Line.WaitLine wait
+                        && wait.hours().at(which).minutes() > 0) {
+                    course.visit();
+                    course.now += wait.hours().at(which).minutes();
+                }
+            }
+            course.visit();
+            return course;
+        }
+
+        private void visit() {
+            if (work == 0) {
+                return;
+            }
+            double inTheWay = days == 0 ? work : work + daily;
+            double each = shift - daily;
+            double more = Math.max(0, StrictMath.ceil((inTheWay - shift - ROUNDING) / each));
+            now = (whole(now / DAY) + more) * DAY + inTheWay - more * each;
+            days += 1 + more;
+            work = 0;
+        }
     }
 }

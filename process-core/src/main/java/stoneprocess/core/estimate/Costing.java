@@ -37,8 +37,8 @@ final class Costing {
         this.prices = prices;
     }
 
-    /** A job; the distance is one way, driven there and back on each working day. */
-    static Cost ofJob(PriceList prices, Estimate estimate, Optional<Length> distance) {
+    /** A job, with the way to the site and back on each working day. */
+    static Cost ofJob(PriceList prices, Estimate estimate) {
         Costing costing = new Costing(prices);
         costing.labour(estimate);
         costing.machines(estimate);
@@ -52,7 +52,7 @@ final class Costing {
         costing.used(estimate, ConsumableKind.ENERGY, PriceItem.ENERGY_KILOWATT_HOUR, 1);
         costing.travel(
                 estimate.job().site().mobilisations(),
-                distance,
+                estimate.job().site().distance(),
                 which -> estimate.calendar().workingDays().at(which).kept());
         return costing.cost(prices.minimumCharge());
     }
@@ -86,7 +86,8 @@ final class Costing {
             price(PriceItem.LABOUR_HOUR, all);
             return;
         }
-        ToDoubleFunction<Case> alone = which -> estimate.clock().at(which).minutes() / 60 * nightFactor;
+        ToDoubleFunction<Case> alone =
+                which -> all.applyAsDouble(which) / estimate.job().site().people();
         price(PriceItem.LABOUR_HOUR, alone);
         price(PriceItem.HELPER_HOUR, which -> all.applyAsDouble(which) - alone.applyAsDouble(which));
     }

@@ -54,16 +54,16 @@ public record Estimate(
                 .findFirst();
     }
 
-    /** Hours of work by the clock, all lines one after the other. */
+    /** Hours that the site is worked, by the clock. */
     public Spread<TimeSpan> clock() {
         return Case.spread(
                 which -> work().stream()
-                        .mapToDouble(line -> line.clock().at(which).minutes())
+                        .mapToDouble(line -> line.elapsed().at(which).minutes())
                         .sum(),
                 TimeSpan::new);
     }
 
-    /** Hours of work times the people at work. */
+    /** Hours that are paid: of everybody on the site while it is worked, and on the road. */
     public Spread<TimeSpan> personHours() {
         return Case.spread(
                 which -> work().stream()
@@ -90,8 +90,8 @@ public record Estimate(
     }
 
     /**
-     * Area finished in one working day by one machine: area times shift over the clock hours of the open field and its
-     * part of rinsing, setting up and rework. Edges are another tool's. The lowest area belongs to the highest hours.
+     * Area finished in one working day by one machine: area times shift over the clock hours of the open field, rinsing,
+     * setting up and rework. Edges are another tool's. The lowest area belongs to the highest hours.
      *
      * @throws InvalidInputException for a job without steps
      */
@@ -105,15 +105,11 @@ public record Estimate(
     }
 
     private double machineMinutes(Case which) {
-        double minutes = 0;
-        for (JobStep step : job.steps()) {
-            double field = minutes(Work.OPEN_FIELD, step, which);
-            double around = minutes(Work.RINSING, step, which)
-                    + minutes(Work.SETTING_UP, step, which)
-                    + minutes(Work.REWORK, step, which);
-            minutes += field + around * field / (field + minutes(Work.EDGES, step, which));
-        }
-        return minutes;
+        return job.steps().stream()
+                .mapToDouble(step -> Stream.of(Work.OPEN_FIELD, Work.RINSING, Work.SETTING_UP, Work.REWORK)
+                        .mapToDouble(work -> minutes(work, step, which))
+                        .sum())
+                .sum();
     }
 
     /** Minutes of some work at a step; none when there is no such line. */

@@ -90,7 +90,11 @@ public record EstimateComparison(
     }
 
     private static Map<String, Spread<TimeSpan>> work(Estimate estimate) {
-        return byName(estimate.work().stream(), Line.WorkLine::name, Line.WorkLine::personHours);
+        return byName(
+                estimate.work().stream()
+                        .filter(line -> line.personHours().high().minutes() > 0),
+                Line.WorkLine::name,
+                Line.WorkLine::personHours);
     }
 
     private static Map<String, Spread<TimeSpan>> waits(Estimate estimate) {

@@ -3,9 +3,11 @@ package stoneprocess.core.estimate;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.TimeSpan;
 
 /**
@@ -26,10 +28,11 @@ public final class Estimator {
     }
 
     /**
-     * Hours, calendar and consumables of a job. Work lines follow one another; one person is at work, on wet steps with a
-     * helper who serves several. Open field: area over the rate at which the machine is walked, all passes, or over the
+     * Hours, calendar and consumables of a job. Work lines follow one another. Everybody on the site is paid while it is
+     * worked: one runs the machine, the others do the edges and the slurry beside it; masking, sealing and other work of one
+     * technician are shared. Open field: area over the rate at which the machine is walked, all passes, or over the
      * rate of powder. Edges: length times passes over the speed of the hand tool. Setting up: once a grit and once a bay.
-     * Rinsing and rework: shares of the cutting. Low takes every low figure, high every high one, likely the middle of
+     * Rinsing: by the area at each grit. Rework: a share of both. Low takes every low figure, high every high one, likely the middle of
      * every range.
      *
      * @param job what is to be done
@@ -43,7 +46,12 @@ public final class Estimator {
         return new Estimate(
                 job,
                 lines,
-                Calendar.of(lines, job.site().shift()),
+                Calendar.of(
+                        lines.stream()
+                                .filter(line -> !line.name().equals(Work.DAILY.key()))
+                                .toList(),
+                        job.site().shift(),
+                        Hours.daily(job, new Numbers(parameters))),
                 Consumption.of(job, lines, parameters),
                 Plausibility.of(job, lines, parameters),
                 EnumSet.allOf(Remark.class));
@@ -59,15 +67,17 @@ public final class Estimator {
     }
 
     /**
-     * The hours of a visit without machines, with getting there as on a small floor.
+     * The person-hours of a visit of one person without machines, with loading as for a small floor.
      *
      * @param parameter the range of its hours
+     * @param distance one way to the site; empty where nobody told it
      */
-    public Spread<TimeSpan> visit(String parameter) {
+    public Spread<TimeSpan> visit(String parameter, Optional<Length> distance) {
         Numbers numbers = new Numbers(parameters);
         return Case.spread(
                 which -> numbers.at(parameter, which)
-                        + numbers.share("estimate.small") * numbers.at("estimate.mobilisation", which),
+                        + numbers.share("estimate.small") * numbers.at("estimate.mobilisation", which)
+                        + distance.map(way -> Hours.road(way, numbers, which)).orElse(0.0),
                 TimeSpan::new);
     }
 

@@ -4,30 +4,40 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.AreaRate;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Speed;
 import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.tool.MachineClass;
 
 /** The course of one job: which work and which waits follow one another, and how long they take. */
 final class Hours {
-    private static final Share ALONE = new Share(0);
-
     private final Numbers numbers;
     private final Job job;
     private final List<CrewTiming> timings;
+    private final int people;
+    /** Square metres as wide tools count them. */
+    private final double wide;
+
     private final List<Line> lines = new ArrayList<>();
+
+    /** Hours of one person or machine, and what they rest on. */
+    private record Timed(Spread<TimeSpan> clock, Basis basis, List<Assumption> assumptions) {}
 
     private Hours(Parameters parameters, Job job, List<CrewTiming> timings) {
         this.numbers = new Numbers(parameters);
         this.job = job;
         this.timings = timings;
+        this.people = job.site().people();
+        this.wide = Job.withWideTools(job.area(), parameters).squareMetres();
     }
 
     static List<Line> of(Job job, List<CrewTiming> timings, Parameters parameters) {
@@ -46,34 +56,28 @@ final class Hours {
     }
 
     private void before() {
-        boolean anyWet = job.steps().stream().anyMatch(JobStep::wet);
         double part = Job.ofUsual(job.area(), numbers.parameters()).percent() / 100;
-        work(
+        together(
                 Work.MOBILISATION,
                 Optional.empty(),
                 which -> part * job.site().mobilisations() * numbers.at("estimate.mobilisation", which),
-                helper(anyWet),
-                List.of(numbers.ranged("estimate.mobilisation")));
+                numbers.ranged("estimate.mobilisation"));
         if (job.edges().kept() > 0) {
-            work(
+            shared(
                     Work.MASKING,
-                    Optional.empty(),
                     which -> along(job.edges(), numbers.divisor("estimate.masking", which.opposite())),
-                    ALONE,
-                    List.of(numbers.ranged("estimate.masking")));
+                    numbers.ranged("estimate.masking"));
         }
     }
 
     /** On the floor as it was prepared, so that what the owner signs is what the floor will look like. */
     private void testArea() {
-        boolean anyWet = job.steps().stream().anyMatch(JobStep::wet);
         double part = Job.ofUsual(job.area(), numbers.parameters()).percent() / 100;
-        work(
+        together(
                 Work.TEST_AREA,
                 Optional.empty(),
                 which -> part * numbers.at("estimate.test-area", which),
-                helper(anyWet),
-                List.of(numbers.ranged("estimate.test-area")));
+                numbers.ranged("estimate.test-area"));
         waiting(Wait.SIGN_OFF, Optional.empty(), job.site().signOff());
     }
 
@@ -81,61 +85,82 @@ final class Hours {
         for (OtherWork other : job.others()) {
             if (other.after().equals(after)) {
                 Optional<String> name = Optional.of(other.name());
+                Spread<TimeSpan> work = Case.spread(which -> which.of(other.work()), TimeSpan::new);
                 lines.add(new Line.WorkLine(
-                        Work.OTHER_WORK,
-                        name,
-                        Case.spread(which -> which.of(other.work()), TimeSpan::new),
-                        ALONE,
-                        Basis.GIVEN,
-                        List.of()));
+                        Work.OTHER_WORK, name, work, times(1.0 / people, work), work, Basis.GIVEN, List.of()));
                 waiting(Wait.CURING, name, other.curing());
             }
         }
     }
 
+    /**
+     * One person runs the machine; the others do the edges and carry the slurry beside it, and help to the end when the
+     * machine is done first.
+     */
     private void step(JobStep step) {
         Optional<String> name = Optional.of(step.name());
-        Line.WorkLine field = field(step, name);
-        lines.add(field);
-        ToDoubleFunction<Case> cutting = which -> field.clock().at(which).minutes();
-        if (step.edges().isPresent() && job.edges().kept() > 0) {
-            Line.WorkLine edges = edges(step, name, step.edges().get());
-            lines.add(edges);
-            cutting = which ->
-                    field.clock().at(which).minutes() + edges.clock().at(which).minutes();
-        }
-        ToDoubleFunction<Case> cut = cutting;
-        double rinsing = numbers.share("estimate.rinsing");
-        Share helper = helper(step);
-        work(
+        Timed field = field(step);
+        Optional<Timed> edges =
+                step.edges().filter(passes -> job.edges().kept() > 0).map(passes -> edges(step, passes));
+        Optional<Timed> slurry = step.wet() ? Optional.of(slurry(step)) : Optional.empty();
+        List<Timed> beside = Stream.of(edges, slurry).flatMap(Optional::stream).toList();
+        Spread<TimeSpan> elapsed = Case.spread(
+                which -> Math.max(
+                        field.clock.at(which).minutes(),
+                        (field.clock.at(which).minutes() + minutes(beside, which)) / people),
+                TimeSpan::new);
+        Spread<TimeSpan> none = Case.spread(which -> 0, TimeSpan::new);
+        lines.add(line(Work.OPEN_FIELD, name, field, elapsed));
+        edges.ifPresent(timed -> lines.add(line(Work.EDGES, name, timed, none)));
+        Spread<TimeSpan> rinsing =
+                Case.spread(which -> 60 * wide / numbers.divisor("estimate.rinsing", which.opposite()), TimeSpan::new);
+        together(
                 Work.RINSING,
                 name,
-                which -> cut.applyAsDouble(which) * rinsing,
-                helper,
-                List.of(numbers.single("estimate.rinsing")));
+                which -> rinsing.at(which).minutes(),
+                numbers.ranged("estimate.rinsing"),
+                numbers.single("estimate.wide-floor"),
+                numbers.single("estimate.wide-rate"));
         double bays = bays(step);
-        work(
+        together(
                 Work.SETTING_UP,
                 name,
                 which -> numbers.at("estimate.grit-set-up", which) + bays * numbers.at("estimate.bay-set-up", which),
-                helper,
-                List.of(numbers.ranged("estimate.grit-set-up"), numbers.ranged("estimate.bay-set-up")));
-        work(
+                numbers.ranged("estimate.grit-set-up"),
+                numbers.ranged("estimate.bay-set-up"));
+        together(
                 Work.REWORK,
                 name,
-                which -> cut.applyAsDouble(which) * (1 + rinsing) * numbers.share("estimate.rework", which),
-                helper,
-                List.of(numbers.ranged("estimate.rework")));
-        if (step.wet()) {
-            work(
-                    Work.SLURRY,
-                    name,
-                    which -> Consumption.litresOfSlurry(job, step, which, numbers)
-                            / 1000
-                            * numbers.at("estimate.slurry", which),
-                    ALONE,
-                    List.of(numbers.ranged("estimate.slurry")));
-        }
+                which -> (elapsed.at(which).minutes() + rinsing.at(which).minutes())
+                        * numbers.share("estimate.rework", which),
+                numbers.ranged("estimate.rework"));
+        slurry.ifPresent(timed -> lines.add(line(Work.SLURRY, name, timed, none)));
+    }
+
+    private static double minutes(List<Timed> all, Case which) {
+        return all.stream()
+                .mapToDouble(timed -> timed.clock.at(which).minutes())
+                .sum();
+    }
+
+    private Line.WorkLine line(Work work, Optional<String> name, Timed timed, Spread<TimeSpan> elapsed) {
+        return new Line.WorkLine(
+                work, name, timed.clock, elapsed, times(people, elapsed), timed.basis, timed.assumptions);
+    }
+
+    private static Spread<TimeSpan> times(double factor, Spread<TimeSpan> time) {
+        return Case.spread(which -> factor * time.at(which).minutes(), TimeSpan::new);
+    }
+
+    private Timed slurry(JobStep step) {
+        return new Timed(
+                Case.spread(
+                        which -> Consumption.litresOfSlurry(job, step, which, numbers)
+                                / 1000
+                                * numbers.at("estimate.slurry", which),
+                        TimeSpan::new),
+                Basis.DEFAULT,
+                List.of(numbers.ranged("estimate.slurry")));
     }
 
     /** Square bays as long as a walk, of a planetary machine lanes; powder dries, so it goes in square bays under any. */
@@ -147,7 +172,7 @@ final class Hours {
         return StrictMath.ceil(job.area().squareMetres() / bay);
     }
 
-    private Line.WorkLine field(JobStep step, Optional<String> name) {
+    private Timed field(JobStep step) {
         double area = job.area().squareMetres();
         Optional<Range<AreaRate>> timed = timing(step).flatMap(CrewTiming::field);
         ToDoubleFunction<Case> rate;
@@ -166,16 +191,14 @@ final class Hours {
             rate = which -> walked(step, which);
             assumptions = List.of(
                     numbers.ranged("estimate.walk." + step.kind().key()),
+                    numbers.single(job.stone().walkParameter()),
                     numbers.single("estimate.overlap"),
                     numbers.single("estimate.bay"),
                     numbers.single("estimate.turn"),
                     numbers.ranged("estimate.handling"));
         }
-        return new Line.WorkLine(
-                Work.OPEN_FIELD,
-                name,
+        return new Timed(
                 Case.spread(which -> 60 * area / rate.applyAsDouble(which.opposite()), TimeSpan::new),
-                helper(step),
                 timed.isPresent() ? Basis.CREW_TIMING : Basis.DEFAULT,
                 assumptions);
     }
@@ -186,7 +209,8 @@ final class Hours {
         double rate = new Kinematics(
                         step.machine().path(),
                         parameters.get("estimate.overlap", Share.class),
-                        new Speed(numbers.at("estimate.walk." + step.kind().key(), which)),
+                        new Speed(walkShare()
+                                * numbers.at("estimate.walk." + step.kind().key(), which)),
                         which.opposite().ofWhole(step.passes()),
                         parameters.get("estimate.bay", Length.class),
                         parameters.get("estimate.turn", TimeSpan.class),
@@ -199,21 +223,22 @@ final class Hours {
         return rate;
     }
 
-    private Line.WorkLine edges(JobStep step, Optional<String> name, Range<Integer> passes) {
+    private Timed edges(JobStep step, Range<Integer> passes) {
         Optional<Range<Speed>> timed = timing(step).flatMap(CrewTiming::edges);
         boolean powder = step.kind() == StepKind.POWDER;
         String parameter = powder ? "estimate.powder-edges" : "estimate.hand";
         ToDoubleFunction<Case> rate = timed.isPresent()
                 ? which -> which.of(timed.get())
                 : which -> numbers.divisor(parameter, which)
-                        / (powder ? 1 : which.opposite().ofWhole(passes));
-        return new Line.WorkLine(
-                Work.EDGES,
-                name,
+                        / (powder ? 1 : which.opposite().ofWhole(passes) / walkShare());
+        return new Timed(
                 Case.spread(which -> along(job.edges(), rate.applyAsDouble(which.opposite())), TimeSpan::new),
-                ALONE,
                 timed.isPresent() ? Basis.CREW_TIMING : Basis.DEFAULT,
                 timed.isPresent() ? List.of() : List.of(numbers.ranged(parameter)));
+    }
+
+    private double walkShare() {
+        return numbers.share(job.stone().walkParameter());
     }
 
     private Optional<CrewTiming> timing(JobStep step) {
@@ -224,59 +249,67 @@ final class Hours {
 
     private void seal(Sealing sealing) {
         waiting(Wait.DRYING, Optional.empty(), sealing.drying());
-        work(
+        shared(
                 Work.SEALING,
-                Optional.empty(),
-                which -> 60
-                        * Job.withWideTools(job.area(), numbers.parameters()).squareMetres()
-                        / numbers.divisor("estimate.sealing", which.opposite()),
-                ALONE,
-                List.of(
-                        numbers.ranged("estimate.sealing"),
-                        numbers.single("estimate.wide-floor"),
-                        numbers.single("estimate.wide-rate")));
+                which -> 60 * wide / numbers.divisor("estimate.sealing", which.opposite()),
+                numbers.ranged("estimate.sealing"),
+                numbers.single("estimate.wide-floor"),
+                numbers.single("estimate.wide-rate"));
         waiting(Wait.SEALER_CURING, Optional.empty(), sealing.curing());
     }
 
-    /** Each shift that the other work fills begins and ends; the first one with the travel. */
+    /** What each day after the first takes to begin and end. */
     private void daily() {
-        boolean anyWet = job.steps().stream().anyMatch(JobStep::wet);
-        Spread<TimeSpan> all = Case.spread(
-                which -> Estimate.lines(lines, Line.WorkLine.class)
-                        .mapToDouble(line -> line.clock().at(which).minutes())
-                        .sum(),
-                TimeSpan::new);
-        double shift = job.site().shift().minutes();
-        work(
+        Spread<TimeSpan> each = daily(job, numbers);
+        Spread<Count> days = Calendar.of(lines, job.site().shift(), each).workingDays();
+        together(
                 Work.DAILY,
                 Optional.empty(),
-                which -> Math.max(0, StrictMath.ceil(all.at(which).minutes() / shift) - 1)
-                        * numbers.at("estimate.daily", which),
-                helper(anyWet),
-                List.of(numbers.ranged("estimate.daily")));
+                which -> Math.max(0, days.at(which).kept() - 1) * each.at(which).minutes(),
+                numbers.ranged("estimate.daily"));
+        job.site().distance().ifPresent(way -> {
+            Spread<TimeSpan> road =
+                    Case.spread(which -> days.at(which).kept() * road(way, numbers, which), TimeSpan::new);
+            lines.add(new Line.WorkLine(
+                    Work.ROAD,
+                    Optional.empty(),
+                    road,
+                    Case.spread(which -> 0, TimeSpan::new),
+                    times(people, road),
+                    Basis.DEFAULT,
+                    List.of(numbers.ranged("estimate.road"))));
+        });
+    }
+
+    /** What one day takes to begin and end: less on a small floor, never more than half of the shift. */
+    static Spread<TimeSpan> daily(Job job, Numbers numbers) {
+        double part = Job.ofUsual(job.area(), numbers.parameters()).percent() / 100;
+        double most = job.site().shift().minutes() / 2;
+        return Case.spread(which -> Math.min(part * numbers.at("estimate.daily", which), most), TimeSpan::new);
+    }
+
+    /** Minutes to the site and back. */
+    static double road(Length way, Numbers numbers, Case which) {
+        return 2 * way.in(Unit.KILOMETRE).doubleValue() * numbers.at("estimate.road", which);
     }
 
     private static double along(Length edges, double metresPerMinute) {
         return edges.millimetres() / 1000 / metresPerMinute;
     }
 
-    /** A helper serves the cuts; the published rates of powder have none to speak of. */
-    private Share helper(JobStep step) {
-        return helper(step.wet() && step.kind() != StepKind.POWDER);
-    }
-
-    private Share helper(boolean wet) {
-        return wet ? numbers.parameters().get("estimate.helper", Share.class) : ALONE;
-    }
-
-    private void work(
-            Work work,
-            Optional<String> subject,
-            ToDoubleFunction<Case> minutes,
-            Share helper,
-            List<Assumption> assumptions) {
+    /** Work at which everybody on the site is. */
+    private void together(
+            Work work, Optional<String> subject, ToDoubleFunction<Case> minutes, Assumption... assumptions) {
+        Spread<TimeSpan> clock = Case.spread(minutes, TimeSpan::new);
         lines.add(new Line.WorkLine(
-                work, subject, Case.spread(minutes, TimeSpan::new), helper, Basis.DEFAULT, assumptions));
+                work, subject, clock, clock, times(people, clock), Basis.DEFAULT, List.of(assumptions)));
+    }
+
+    /** Work of one technician that all share. */
+    private void shared(Work work, ToDoubleFunction<Case> minutes, Assumption... assumptions) {
+        Spread<TimeSpan> clock = Case.spread(minutes, TimeSpan::new);
+        lines.add(new Line.WorkLine(
+                work, Optional.empty(), clock, times(1.0 / people, clock), clock, Basis.DEFAULT, List.of(assumptions)));
     }
 
     private void waiting(Wait reason, Optional<String> subject, Range<TimeSpan> hours) {

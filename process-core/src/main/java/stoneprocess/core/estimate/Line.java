@@ -3,7 +3,6 @@ package stoneprocess.core.estimate;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.internal.check.Refuse;
-import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 
 /** One entry of a job's course, in the order in which the job runs. */
@@ -16,8 +15,9 @@ public sealed interface Line {
      *
      * @param work what is done
      * @param subject the step or the other work; empty for what concerns the whole job
-     * @param clock hours by the clock
-     * @param helper share of the hours that a helper, who serves several, works along
+     * @param clock hours that one person or machine takes
+     * @param elapsed by how much it lengthens the time on the site; none for what is done beside the machine or elsewhere
+     * @param personHours hours that are paid: of everybody on the site while it lasts, and on the road
      * @param basis what the hours rest on
      * @param assumptions the numbers behind it; none for what the crew timed or the job gave
      */
@@ -25,19 +25,14 @@ public sealed interface Line {
             Work work,
             Optional<String> subject,
             Spread<TimeSpan> clock,
-            Share helper,
+            Spread<TimeSpan> elapsed,
+            Spread<TimeSpan> personHours,
             Basis basis,
             List<Assumption> assumptions)
             implements Line {
         public WorkLine {
-            Refuse.nulls(WorkLine.class, work, subject, clock, helper, basis, assumptions);
+            Refuse.nulls(WorkLine.class, work, subject, clock, elapsed, personHours, basis, assumptions);
             assumptions = List.copyOf(assumptions);
-        }
-
-        /** Hours by the clock and the helper's. */
-        public Spread<TimeSpan> personHours() {
-            return Case.spread(
-                    which -> (1 + helper.percent() / 100) * clock.at(which).minutes(), TimeSpan::new);
         }
 
         @Override

@@ -33,7 +33,7 @@ public enum PriceItem implements Term {
     ENERGY_KILOWATT_HOUR,
     /** Coming and going once, besides the hours. */
     MOBILISATION,
-    /** One kilometre that the crew drives, its vehicle and its time on the road. */
+    /** One kilometre of the vehicle; the time on the road is labour. */
     TRAVEL_KILOMETRE;
 
     /** One set of pads of a bond. */

@@ -154,25 +154,24 @@ public record PriceList(
      * hours in the open field with rework. The total is not below the minimum charge.
      */
     public Cost cost(Estimate estimate) {
-        return Costing.ofJob(this, estimate, Optional.empty());
+        return Costing.ofJob(this, estimate);
     }
 
     /**
      * The price of an estimated job.
      *
-     * @param distance one way to the site, driven there and back on each working day; empty where nobody told it
      * @throws InvalidInputException when the list has no terms
      */
-    public Price price(Estimate estimate, Optional<Length> distance) {
-        Refuse.nulls(PriceList.class, estimate, distance);
-        return Price.of(Costing.ofJob(this, estimate, distance), requireTerms(), minimumCharge);
+    public Price price(Estimate estimate) {
+        Refuse.nulls(PriceList.class, estimate);
+        return Price.of(Costing.ofJob(this, estimate), requireTerms(), minimumCharge);
     }
 
     /**
      * The price of one visit on which hours are worked and no machine; the minimum charge is for jobs and not for visits.
      *
-     * @param hours person-hours
-     * @param distance as in {@link #price(Estimate, Optional)}
+     * @param hours person-hours, with the time on the road
+     * @param distance one way to the site; empty where nobody told it
      * @throws InvalidInputException when the list has no terms
      */
     public Price price(Spread<TimeSpan> hours, Optional<Length> distance) {

@@ -47,7 +47,10 @@ final class Scheduling {
 
     Scheduling(Estimate estimate, WorkingTimes times, Optional<Temperature> floor, Parameters parameters) {
         this.times = times;
-        this.shift = times.shift().minutes() - new Numbers(parameters).at("estimate.daily", Case.LIKELY);
+        this.shift = times.shift().minutes()
+                - Job.ofUsual(estimate.job().area(), parameters).percent()
+                        / 100
+                        * new Numbers(parameters).at("estimate.daily", Case.LIKELY);
         if (shift < 1) {
             throw new InvalidInputException(
                     "times.shift", times.shift().print(), "longer than what beginning and ending a day take");
@@ -70,12 +73,14 @@ final class Scheduling {
         List<Task> tasks = new ArrayList<>();
         boolean whole = true;
         for (Line line : estimate.lines()) {
-            if (line instanceof Line.WorkLine work && work.work() != Work.DAILY) {
+            if (line instanceof Line.WorkLine work
+                    && work.work() != Work.DAILY
+                    && work.elapsed().likely().minutes() > 0) {
                 String name = work.subject().orElse(work.work().key());
                 if (tasks.isEmpty() || !last(tasks).name.equals(name)) {
                     tasks.add(new Task(name, whole));
                 }
-                last(tasks).minutes += work.clock().likely().minutes();
+                last(tasks).minutes += work.elapsed().likely().minutes();
                 whole &= work.work() != Work.TEST_AREA;
             } else if (line instanceof Line.WaitLine wait && !tasks.isEmpty()) {
                 last(tasks).wait += wait.hours().likely().minutes();

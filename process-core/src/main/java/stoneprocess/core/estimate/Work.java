@@ -4,7 +4,7 @@ import stoneprocess.core.term.Term;
 
 /** What hours are spent on. */
 public enum Work implements Term {
-    /** Getting there, unloading, protecting the way, and the same back. */
+    /** Loading, unloading, protecting the way, and the same back. */
     MOBILISATION,
     /** Masking walls and fittings along the edges. */
     MASKING,
@@ -28,5 +28,8 @@ public enum Work implements Term {
     SEALING,
 
     /** Getting to work and leaving it clean on each day after the first. */
-    DAILY
+    DAILY,
+
+    /** Driving to the site and back on each day, outside the shift. */
+    ROAD
 }

@@ -21,6 +21,11 @@ public enum CuttingClass implements Term {
         return "cut-rate." + key();
     }
 
+    /** Name of the parameter that tells how fast a machine is walked over it, as a share of the usual speed. */
+    public String walkParameter() {
+        return "walk-share." + key();
+    }
+
     /** Name of the parameter that tells how deep a grade scratches it, as a share of the grain. */
     public String reachParameter() {
         return "scratch-reach." + key();

@@ -34,21 +34,29 @@ public record Removal(CuttingClass stone, Parameters parameters) {
     }
 
     /**
-     * How hard a machine presses on each metre of its path, mass and added weight together, relative to the usual single
-     * disc with the middle of its usual weight. The hand tool and machines that are not for cutting have a number of
-     * their own. That planetary heads slide faster is left out: what the crews count does not show it.
+     * What a pass does beside one of the usual single disc with the middle of its usual weight, walked at the usual speed:
+     * mass and added weight on each metre of the path, over the share of that speed at which the stone is walked. The hand
+     * tool and machines that are not for cutting have a number of their own in place of the weight. That planetary heads
+     * slide faster is left out: what the crews count does not show it.
      *
      * @param added the weight put on
      */
     public Share intensity(MachineClass machine, Mass added) {
+        double walk = parameters.part(stone.walkParameter());
+        if (!(walk > 0)) {
+            throw new InvalidInputException(stone.walkParameter(), 100 * walk + " %", "more than zero");
+        }
+        return new Share(100 * load(machine, added) / walk);
+    }
+
+    private double load(MachineClass machine, Mass added) {
         return switch (machine) {
             case SINGLE_DISC, PLANETARY ->
-                new Share(100
-                        * perMetre(machine, added.kilograms())
+                perMetre(machine, added.kilograms())
                         / perMetre(
-                                MachineClass.SINGLE_DISC, middle(parameters.range("weight.single-disc", Mass.class))));
-            case EDGE_TOOL -> parameters.get("removal.edge-tool", Share.class);
-            case BURNISHER, PROPANE_MACHINE, SCRUBBER -> parameters.get("removal.other", Share.class);
+                                MachineClass.SINGLE_DISC, middle(parameters.range("weight.single-disc", Mass.class)));
+            case EDGE_TOOL -> parameters.part("removal.edge-tool");
+            case BURNISHER, PROPANE_MACHINE, SCRUBBER -> parameters.part("removal.other");
         };
     }
 
@@ -124,6 +132,7 @@ public record Removal(CuttingClass stone, Parameters parameters) {
                                 bond + ".number",
                                 stone.rateParameter(),
                                 stone.reachParameter(),
+                                stone.walkParameter(),
                                 "weight.single-disc.low",
                                 "weight.single-disc.high"),
                         load.stream())

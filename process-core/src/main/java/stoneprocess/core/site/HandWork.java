@@ -12,6 +12,7 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Speed;
 import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
@@ -19,7 +20,7 @@ import stoneprocess.core.survey.Zone;
 import stoneprocess.core.topic.Repair;
 
 /** Hours of one technician with a hand tool. */
-record HandWork(Parameters parameters) {
+record HandWork(CuttingClass stone, Parameters parameters) {
     private static final Map<Repair, DamageKind> DAMAGE = Map.of(
             Repair.LOCAL_SCRATCHES, DamageKind.SCRATCHES,
             Repair.LOCAL_ETCHES, DamageKind.ETCHES,
@@ -61,9 +62,10 @@ record HandWork(Parameters parameters) {
         if (speed.low().kept() == 0) {
             throw new InvalidInputException("estimate.hand.low", speed.low().print(), "more than zero");
         }
+        double slowed = metres * passes / parameters.part(stone.walkParameter());
         return Range.of(
-                new TimeSpan(metres * passes / speed.high().kept()),
-                new TimeSpan(metres * passes / speed.low().kept()));
+                new TimeSpan(slowed / speed.high().kept()),
+                new TimeSpan(slowed / speed.low().kept()));
     }
 
     /** Whether a repair is cut over places with an area of their own; raised edges are not. */

@@ -70,6 +70,8 @@ final class JobMaker {
     private static final String BUILD_UP = "estimate.upkeep.build-up";
     private static final String BY_HAND = "estimate.hand";
     private static final String PLACE = "estimate.place";
+    /** Before the name of the grit. */
+    static final String CUT_GROUT = "cut-grout ";
 
     private static final double SHARE_OF_NOTHING = 0.01;
 
@@ -82,13 +84,15 @@ final class JobMaker {
     private final Set<String> takesHours = new TreeSet<>();
 
     private final Map<String, List<Assumption>> rates = new LinkedHashMap<>();
+    private final KnownStone stone;
     private final HandWork handWork;
 
     JobMaker(Recommendation recommendation, JobOptions options) {
         this.recommendation = recommendation;
         this.parameters = recommendation.parameters();
         this.options = options;
-        this.handWork = new HandWork(parameters);
+        this.stone = KnownStone.of(recommendation);
+        this.handWork = new HandWork(stone.cutting(), parameters);
     }
 
     PlannedJob make() {
@@ -144,8 +148,6 @@ final class JobMaker {
                         NONE,
                         sealing.isPresent() && AFTER_SEALING.contains(task) ? Optional.of(OtherWork.SEALING) : last(),
                         area));
-        crew();
-        KnownStone stone = KnownStone.of(recommendation);
         if (stone.reckonedHardInDoubt()) {
             notes.add(JobNote.STONE_MAY_BE_HARD);
         }
@@ -189,8 +191,9 @@ final class JobMaker {
                 .answer(SurveyField.WORKING_HOURS)
                 .value()
                 .equals(Optional.of(WorkingHours.NIGHT));
-        return new SiteConditions(
-                usual.mobilisations(), usual.signOff(), shift, night ? new Share(100) : usual.night());
+        return usual.withShift(shift)
+                .withNight(night ? new Share(100) : usual.night())
+                .withPeople(people(usual));
     }
 
     private Length edges(Area area, List<PlannedStep> field, List<PlannedStep> edge) {
@@ -296,10 +299,14 @@ final class JobMaker {
         }
     }
 
-    /** Local repairs are cut before the field, which then blends over them. */
+    /** Local repairs are cut before the field, which then blends over them; a lip that is relaid needs no cutting. */
     private void repairs(Plan plan, Area area) {
         List<PlannedStep> grades = plan.steps(TrackKind.LOCAL_REPAIR);
+        boolean relaid = plan.preparation().stream().anyMatch(task -> task.task() == Task.RELAY_LIPPED);
         for (Repair repair : plan.repairs()) {
+            if (repair == Repair.LOCAL_LIPPAGE && relaid) {
+                continue;
+            }
             String name = repair.key();
             if (grades.isEmpty() || !HandWork.hasArea(repair) || options.times().containsKey(name)) {
                 timed(name, NONE, Optional.empty(), area);
@@ -350,11 +357,33 @@ final class JobMaker {
                         parameters.range("rest.regrout", TimeSpan.class),
                         after,
                         area);
+                if (step.equals(field.get(field.size() - 1)) && step.machine() != MachineClass.EDGE_TOOL) {
+                    after = Optional.of(cutGrout(steps.get(steps.size() - 1)).name());
+                }
             }
         }
         for (PlannedStep step : edge.subList(next, edge.size())) {
             edgesAlone(step, edges, area, after);
         }
+    }
+
+    /** The last grit once more, which cuts the grout off the chips in half of its passes and takes no stone. */
+    private JobStep cutGrout(JobStep last) {
+        Length none = new Length(0);
+        JobStep again = new JobStep(
+                CUT_GROUT + last.name(),
+                last.kind(),
+                Range.of(none, none),
+                last.machine(),
+                half(last.passes()),
+                last.water(),
+                last.edges().map(JobMaker::half));
+        steps.add(again);
+        return again;
+    }
+
+    private static Range<Integer> half(Range<Integer> passes) {
+        return Range.of((passes.low() + 1) / 2, (passes.high() + 1) / 2);
     }
 
     private void edgesAlone(PlannedStep step, Length edges, Area area, Optional<String> after) {
@@ -438,14 +467,19 @@ final class JobMaker {
         return Optional.of(sealing);
     }
 
-    private void crew() {
-        int reckoned = steps.stream().anyMatch(JobStep::wet) ? 2 : 1;
-        recommendation.survey().answer(SurveyField.CREW).value().ifPresent(crew -> {
-            if (crew.number() < reckoned) {
-                notes.add(JobNote.CREW_IS_SMALLER);
-            } else if (crew.number() > reckoned) {
-                notes.add(JobNote.CREW_IS_LARGER);
-            }
-        });
+    /** The people with one machine, of whom the survey may have fewer. */
+    private int people(SiteConditions usual) {
+        int crew = recommendation
+                .survey()
+                .answer(SurveyField.CREW)
+                .value()
+                .map(told -> (int) told.number())
+                .orElse(usual.people());
+        if (crew > usual.people()) {
+            notes.add(JobNote.CREW_IS_LARGER);
+        } else if (crew < usual.people() && steps.stream().anyMatch(JobStep::wet)) {
+            notes.add(JobNote.CREW_IS_SMALLER);
+        }
+        return Math.min(crew, usual.people());
     }
 }

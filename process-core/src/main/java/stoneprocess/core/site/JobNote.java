@@ -34,7 +34,7 @@ public enum JobNote implements Term {
     /** Polishing powder is reckoned with the usual passes and the water of the finest grits. */
     POWDER_AS_USUAL,
 
-    /** Wet steps are reckoned with more people than the survey names. */
+    /** The survey names fewer people than one machine's crew, and there are wet steps. */
     CREW_IS_SMALLER,
 
     /** The survey names more people than one machine's crew. */

@@ -78,7 +78,10 @@ public record MachineHours(MachineClass machine, boolean onHand, TimeSpan likely
         List<PlannedStep> field = recommendation.steps(TrackKind.OPEN_FIELD);
         List<JobStep> steps = planned.job().steps().stream()
                 .map(step -> field.stream()
-                        .filter(grit -> grit.grade().key().equals(step.name()))
+                        .filter(grit -> List.of(
+                                        grit.grade().key(),
+                                        JobMaker.CUT_GROUT + grit.grade().key())
+                                .contains(step.name()))
                         .findFirst()
                         .map(grit -> step.withPasses(removal.passes(
                                 grit.depth(),

@@ -19,6 +19,7 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
@@ -94,6 +95,11 @@ public record PlannedJob(
             case UNSEALED -> withJob(unsealed());
             case REPAIRS_ONLY -> withJob(repairs(recommendation));
         };
+    }
+
+    /** The same job at a distance, or at one that nobody told. */
+    PlannedJob at(Optional<Length> distance) {
+        return withJob(job.withSite(job.site().withDistance(distance)));
     }
 
     private PlannedJob withJob(Job other) {

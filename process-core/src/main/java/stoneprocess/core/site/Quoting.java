@@ -119,7 +119,8 @@ final class Quoting {
     }
 
     private QuotedJob job(Variant variant, Recommendation plan) {
-        PlannedJob planned = PlannedJob.beside(plan, request.job()).in(variant.scope(), plan);
+        PlannedJob planned =
+                PlannedJob.beside(plan, request.job()).in(variant.scope(), plan).at(request.distance());
         taken.addAll(planned.takesHours());
         Alternative timed = Alternative.withTimingsOfItsSteps("quoted", planned.job(), request.timings());
         Estimate estimate = new Estimator(plan.parameters()).estimate(timed.job(), timed.timings());
@@ -131,7 +132,7 @@ final class Quoting {
                 planned.job().sealing().isPresent(),
                 estimate.calendar().days(),
                 planned.notes(),
-                prices.price(estimate, request.distance()));
+                prices.price(estimate));
     }
 
     /** Hours given for work that only some variants have are left out of the others. */
@@ -154,8 +155,8 @@ final class Quoting {
     }
 
     private Visit visit(VisitKind kind, Parameters parameters) {
-        Spread<TimeSpan> hours =
-                new Estimator(parameters).visit(kind == VisitKind.SURVEY ? "visit.survey" : "estimate.test-area");
+        Spread<TimeSpan> hours = new Estimator(parameters)
+                .visit(kind == VisitKind.SURVEY ? "visit.survey" : "estimate.test-area", request.distance());
         return new Visit(kind, hours, prices.price(hours, request.distance()));
     }
 

@@ -138,7 +138,7 @@ class CostTest {
         PriceList prices =
                 PriceList.empty("crowns").with(PriceItem.LABOUR_HOUR, "100").withNightFactor(new Share(150));
         SiteConditions day = ESTIMATE.job().site();
-        SiteConditions half = new SiteConditions(1, day.signOff(), day.shift(), new Share(50));
+        SiteConditions half = day.withNight(new Share(50));
         double byDay = prices.cost(ESTIMATE).total().likely().amount().doubleValue();
         double byNight = prices.cost(ESTIMATOR.estimate(ESTIMATE.job().withSite(half)))
                 .total()
@@ -196,7 +196,11 @@ class CostTest {
                 PriceList.empty("crowns").with(PriceItem.LABOUR_HOUR, "60"));
         assertThat(comparison.work())
                 .filteredOn(line -> line.line().endsWith("resin-800"))
-                .hasSize(6)
+                .extracting(EstimateDifference::line)
+                .containsExactly(
+                        "open-field resin-800", "rinsing resin-800", "setting-up resin-800", "rework resin-800");
+        assertThat(comparison.work())
+                .filteredOn(line -> line.line().endsWith("resin-800"))
                 .allSatisfy(line -> {
                     assertThat(line.first()).isEmpty();
                     assertThat(line.direction()).isEqualTo(EstimateDifference.Direction.MORE);
@@ -227,7 +231,8 @@ class CostTest {
                 Alternative.of("planetary", Jobs.marble(Jobs.METAL_100.withMachine(Jobs.PLANETARY))),
                 ESTIMATOR);
         assertThat(direction(comparison, "open-field metal-100")).isEqualTo(EstimateDifference.Direction.LESS);
-        assertThat(direction(comparison, "edges metal-100")).isEqualTo(EstimateDifference.Direction.SAME);
+        assertThat(comparison.second().work(Work.EDGES, "metal-100"))
+                .isEqualTo(comparison.first().work(Work.EDGES, "metal-100"));
         assertThat(comparison.costs()).isEmpty();
         assertThat(comparison.total()).isEmpty();
     }

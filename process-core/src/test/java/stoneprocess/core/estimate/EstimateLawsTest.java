@@ -62,19 +62,14 @@ class EstimateLawsTest {
         Arbitrary<Boolean> extras = Arbitraries.of(true, false);
         Arbitrary<Double> night =
                 Arbitraries.doubles().between(0, 100).ofScale(0).withoutEdgeCases();
-        return Combinators.combine(area, edges, stone, sequence, planetary, passes, extras, night)
-                .as(EstimateLawsTest::job);
+        Arbitrary<Integer> people = Arbitraries.of(1, 2, 2, 3);
+        return Combinators.combine(area, edges, stone, sequence, planetary, passes)
+                .as(EstimateLawsTest::job)
+                .flatMap(job -> Combinators.combine(extras, night, people)
+                        .as((more, share, crew) -> onSite(more ? withExtras(job) : job, share, crew)));
     }
 
-    private static Job job(
-            double area,
-            double edges,
-            CuttingClass stone,
-            int sequence,
-            boolean planetary,
-            int passes,
-            boolean extras,
-            double night) {
+    private static Job job(double area, double edges, CuttingClass stone, int sequence, boolean planetary, int passes) {
         List<JobStep> steps = new ArrayList<>();
         List<AbrasiveGrade> grades = GritSequence.standard().grades();
         for (int i = 0; i < 9; i++) {
@@ -89,21 +84,20 @@ class EstimateLawsTest {
                                 : Range.of(new Coverage(0.2), new Coverage(0.5))));
             }
         }
-        SiteConditions usual = SiteConditions.usual(Jobs.STANDARD);
-        Job job = Job.of(
-                new Area(area),
-                Length.of(edges, Unit.METRE),
-                stone,
-                steps,
-                new SiteConditions(1, usual.signOff(), usual.shift(), new Share(night)));
-        return extras
-                ? job.withSealing(Sealing.usual(Jobs.STANDARD))
-                        .withOthers(List.of(new OtherWork(
-                                "fills",
-                                Range.of(new TimeSpan(60), new TimeSpan(120)),
-                                Range.of(new TimeSpan(720), new TimeSpan(1440)),
-                                Optional.of(steps.get(0).name()))))
-                : job;
+        return Job.of(new Area(area), Length.of(edges, Unit.METRE), stone, steps, SiteConditions.usual(Jobs.STANDARD));
+    }
+
+    private static Job withExtras(Job job) {
+        return job.withSealing(Sealing.usual(Jobs.STANDARD))
+                .withOthers(List.of(new OtherWork(
+                        "fills",
+                        Range.of(new TimeSpan(60), new TimeSpan(120)),
+                        Range.of(new TimeSpan(720), new TimeSpan(1440)),
+                        Optional.of(job.steps().get(0).name()))));
+    }
+
+    private static Job onSite(Job job, double night, int people) {
+        return job.withSite(job.site().withNight(new Share(night)).withPeople(people));
     }
 
     @Property(seed = "1955", tries = 300)
@@ -161,7 +155,10 @@ class EstimateLawsTest {
         requireNotLess(ESTIMATOR.estimate(job), ESTIMATOR.estimate(job.withSteps(steps)));
     }
 
-    /** Likely hours a square metre rise with the area by no more than the setting up of one bay, at every step, and one more day. */
+    /**
+     * Likely hours a square metre rise with the area by no more than the setting up of one bay, at every step, and one more day
+     * between any two waits.
+     */
     @Property(seed = "1955", tries = 300)
     void a_square_metre_of_a_larger_floor_takes_no_longer_but_for_one_set_up(
             @ForAll("jobs") Job job, @ForAll @DoubleRange(min = 0, max = 500) double more) {
@@ -175,7 +172,10 @@ class EstimateLawsTest {
                 / new Area(area + more).kept();
         Statistics.label("larger").collect(more > 1);
         Statistics.label("larger").coverage(drawn -> drawn.check(true).percentage(share -> share > 50));
-        double oneSetUp = 1.23 * (60 + 6 * job.steps().size()) / new Area(area + more).kept();
+        long waits = Estimate.lines(ESTIMATOR.estimate(job).lines(), Line.WaitLine.class)
+                .count();
+        double oneSetUp =
+                job.site().people() * (60 * (1 + waits) + 6 * job.steps().size()) / new Area(area + more).kept();
         assertThat(large).isLessThanOrEqualTo(small + oneSetUp + 1e-6);
     }
 
@@ -184,11 +184,10 @@ class EstimateLawsTest {
         Estimate estimate = ESTIMATOR.estimate(job);
         for (Case which : Case.values()) {
             double clock = estimate.work().stream()
-                    .mapToDouble(line -> line.clock().at(which).minutes())
+                    .mapToDouble(line -> line.elapsed().at(which).minutes())
                     .sum();
             double people = estimate.work().stream()
-                    .mapToDouble(line -> line.clock().at(which).minutes()
-                            * (1 + line.helper().percent() / 100))
+                    .mapToDouble(line -> line.personHours().at(which).minutes())
                     .sum();
             assertThat(estimate.clock().at(which).minutes()).isCloseTo(clock, Percentage.withPercentage(0.01));
             assertThat(estimate.personHours().at(which).minutes()).isCloseTo(people, Percentage.withPercentage(0.01));
@@ -207,11 +206,9 @@ class EstimateLawsTest {
                                 other.name(), inHours(other.work()), inHours(other.curing()), other.after()))
                         .toList(),
                 job.sealing().map(sealing -> new Sealing(inHours(sealing.drying()), inHours(sealing.curing()))),
-                new SiteConditions(
-                        1,
-                        inHours(job.site().signOff()),
-                        in(job.site().shift(), Unit.HOUR, TimeSpan.class),
-                        job.site().night()));
+                job.site()
+                        .withSignOff(inHours(job.site().signOff()))
+                        .withShift(in(job.site().shift(), Unit.HOUR, TimeSpan.class)));
         Estimate metric = ESTIMATOR.estimate(job);
         Estimate us = ESTIMATOR.estimate(american);
         assertThat(us).isEqualTo(metric);
@@ -269,8 +266,7 @@ class EstimateLawsTest {
 
     @Property(seed = "1955", tries = 200)
     void night_work_is_never_cheaper(@ForAll("jobs") Job job) {
-        SiteConditions day =
-                new SiteConditions(1, job.site().signOff(), job.site().shift(), new Share(0));
+        SiteConditions day = job.site().withNight(new Share(0));
         assertThat(PRICES.cost(ESTIMATOR.estimate(job)).total().likely())
                 .isGreaterThanOrEqualTo(PRICES.cost(ESTIMATOR.estimate(job.withSite(day)))
                         .total()
@@ -291,8 +287,7 @@ class EstimateLawsTest {
     private static Calendar calendar(Job job, double hours) {
         SiteConditions site = job.site();
         return ESTIMATOR
-                .estimate(job.withSite(
-                        new SiteConditions(1, site.signOff(), TimeSpan.of(hours, Unit.HOUR), site.night())))
+                .estimate(job.withSite(site.withShift(TimeSpan.of(hours, Unit.HOUR))))
                 .calendar();
     }
 
@@ -337,7 +332,7 @@ class EstimateLawsTest {
             @ForAll @IntRange(max = 30) int tax,
             @ForAll @IntRange(min = 1, max = 5000) int hundredths) {
         PriceTerms terms = terms(risk, margin, tax, hundredths);
-        Price price = PRICES.withTerms(terms).price(ESTIMATOR.estimate(job), Optional.empty());
+        Price price = PRICES.withTerms(terms).price(ESTIMATOR.estimate(job));
         Price.Lines lines = price.lines();
         BigDecimal net =
                 List.of(lines.work(), lines.risk(), lines.margin(), lines.travel(), lines.upToMinimum()).stream()
@@ -367,24 +362,64 @@ class EstimateLawsTest {
         }
     }
 
-    /** Neither margin nor risk is on travel, and the kilometres are counted once. */
+    /** Everybody is paid while the site is worked, all hours of work find a place in them, and in the days of the calendar. */
     @Property(seed = "1955", tries = 300)
-    void a_longer_way_costs_its_kilometres_and_no_more(
+    void the_paid_hours_are_those_of_all_people_on_the_site_and_hold_all_work(@ForAll("jobs") Job job) {
+        Estimate estimate = ESTIMATOR.estimate(job);
+        int people = job.site().people();
+        Statistics.label("people").collect(people > 1);
+        Statistics.label("people").coverage(drawn -> drawn.check(true).percentage(share -> share > 50));
+        double shift = job.site().shift().minutes();
+        for (Case which : Case.values()) {
+            double paid = estimate.personHours().at(which).minutes();
+            double work = estimate.work().stream()
+                    .mapToDouble(line -> line.clock().at(which).minutes())
+                    .sum();
+            assertThat(paid)
+                    .isCloseTo(people * estimate.clock().at(which).minutes(), Percentage.withPercentage(0.01))
+                    .isGreaterThanOrEqualTo(work * (1 - 1e-6));
+            assertThat(estimate.clock().at(which).minutes())
+                    .isLessThanOrEqualTo(
+                            shift * estimate.calendar().workingDays().at(which).kept() + 1);
+        }
+    }
+
+    @Property(seed = "1955", tries = 200)
+    void one_person_more_never_takes_more_days(@ForAll("jobs") Job job) {
+        Estimate fewer = ESTIMATOR.estimate(job);
+        Estimate more =
+                ESTIMATOR.estimate(job.withSite(job.site().withPeople(job.site().people() + 1)));
+        assertThat(more.clock().likely()).isLessThanOrEqualTo(fewer.clock().likely());
+        assertThat(more.calendar().workingDays().likely())
+                .isLessThanOrEqualTo(fewer.calendar().workingDays().likely());
+    }
+
+    /** Neither margin nor risk is on the kilometres; the hours on the road are paid like all hours. */
+    @Property(seed = "1955", tries = 300)
+    void a_longer_way_costs_its_kilometres_and_the_hours_on_the_road(
             @ForAll("jobs") Job job,
-            @ForAll @IntRange(max = 100) int risk,
             @ForAll @IntRange(max = 50) int margin,
             @ForAll @IntRange(min = 1, max = 400) int kilometres) {
-        Estimate estimate = ESTIMATOR.estimate(job);
         PriceList prices = PRICES.withMinimumCharge("0")
                 .with(PriceItem.TRAVEL_KILOMETRE, "2")
-                .withTerms(terms(risk, margin, 20, 1));
-        BigDecimal near = prices.price(estimate, Optional.empty()).lines().net().amount();
-        BigDecimal far = prices.price(estimate, Optional.of(Length.of(kilometres, Unit.KILOMETRE)))
+                .withNightFactor(new Share(100))
+                .withTerms(terms(0, margin, 20, 1));
+        Job away = job.withSite(job.site().withDistance(Optional.of(Length.of(kilometres, Unit.KILOMETRE))));
+        Estimate near = ESTIMATOR.estimate(job);
+        Estimate far = ESTIMATOR.estimate(away);
+        assertThat(far.calendar()).isEqualTo(near.calendar());
+        double driven = 2 * kilometres * far.calendar().workingDays().likely().kept();
+        double hours = driven * 1.4 / 60 * job.site().people();
+        assertThat((far.personHours().likely().minutes()
+                                - near.personHours().likely().minutes())
+                        / 60)
+                .isCloseTo(hours, Percentage.withPercentage(0.1));
+        double more = prices.price(far)
                 .lines()
                 .net()
-                .amount();
-        double driven =
-                2 * kilometres * estimate.calendar().workingDays().likely().kept();
-        assertThat(far.subtract(near).doubleValue()).isCloseTo(2 * driven, Offset.offset(0.0101));
+                .amount()
+                .subtract(prices.price(near).lines().net().amount())
+                .doubleValue();
+        assertThat(more).isCloseTo(2 * driven + 40 * hours * (1 + margin / 100.0), Offset.offset(0.02));
     }
 }

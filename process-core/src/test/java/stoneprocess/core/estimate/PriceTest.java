@@ -87,27 +87,27 @@ class PriceTest {
     }
 
     /**
-     * Ten hours of filling on 50 m2, one person throughout, shifts of 8 h; the usual 1 to 3 h of coming and going, 2 to 4 h
-     * of test area, 0.75 to 1.25 h for each day after the first.
+     * Ten hours of filling on 50 m2 by one person alone, shifts of 8 h; the usual 1 to 3 h of loading, 2 to 4 h of test
+     * area, 0.75 to 1.25 h for each day after the first, 30 km away at 1.2 to 1.6 min a kilometre.
      *
      * <pre>
-     *           hours                            days
-     * low       1 + 2 + 10 + 1 x 0.75 = 13.75    2
-     * likely    2 + 3 + 10 + 1 x 1    = 16       2
-     * high      3 + 4 + 10 + 2 x 1.25 = 19.5     3
+     *           hours                                      days
+     * low       1 + 2 + 10 + 1 x 0.75 + 2 x 1.2 = 16.15    2
+     * likely    2 + 3 + 10 + 1 x 1    + 2 x 1.4 = 18.8     2
+     * high      3 + 4 + 10 + 2 x 1.25 + 3 x 1.6 = 24.3     3
      *
-     * work      16 x 40                          640    rounded to 10: 640
-     * risk      25 % of (19.5 - 16) x 40          35    running 675 -> 680, so 40
-     * margin    20 % of 675                      135    running 810 -> 810, so 130
-     * travel    60 + 2 days x 50 km x 1.20       180    running 990 -> 990, so 180
-     * minimum   1000                                    10
-     * without tax                                       1000
-     * tax       19 %                                    190
-     * to pay                                            1190
+     * work      18.8 x 40                        752    rounded to 10: 750
+     * risk      25 % of (24.3 - 18.8) x 40        55    running 807 -> 810, so 60
+     * margin    20 % of 807                      161.40 running 968.40 -> 970, so 160
+     * travel    60 + 2 days x 60 km x 1.20       204    running 1172.40 -> 1170, so 200
+     * minimum   1200                                    30
+     * without tax                                       1200
+     * tax       19 %                                    228
+     * to pay                                            1428
      *
-     * low       550 x 1.2 + 180 = 840, so 1000, + 190                       1190
-     * likely    640 x 1.2 + 180 = 948, so 1000, + 190                       1190
-     * high      780 x 1.2 + 60 + 3 x 60 = 1176 -> 1180, + 224.20            1404.20
+     * low       646 x 1.2 + 204 = 979.20, so 1200, + 228                    1428
+     * likely    752 x 1.2 + 204 = 1106.40, so 1200, + 228                   1428
+     * high      972 x 1.2 + 60 + 3 x 72 = 1442.40 -> 1440, + 273.60         1713.60
      * </pre>
      */
     @Test
@@ -121,21 +121,22 @@ class PriceTest {
                 List.of(),
                 List.of(new OtherWork("fill", Range.of(ten, ten), Range.of(none, none), Optional.empty())),
                 Optional.empty(),
-                SiteConditions.usual(Jobs.STANDARD));
-        Price price = PRICES.withMinimumCharge("1000")
+                SiteConditions.usual(Jobs.STANDARD)
+                        .withPeople(1)
+                        .withDistance(Optional.of(Length.of(30, Unit.KILOMETRE))));
+        Price price = PRICES.withMinimumCharge("1200")
                 .withTerms(terms(25, 20, 19, "10"))
-                .price(new Estimator(Jobs.STANDARD).estimate(job), DISTANCE);
+                .price(new Estimator(Jobs.STANDARD).estimate(job));
         assertThat(lines(price.lines()))
-                .containsExactly("640.00", "40.00", "130.00", "180.00", "10.00", "1000.00", "190.00", "1190.00");
-        assertThat(band(price)).containsExactly("1190.00", "1190.00", "1404.20");
+                .containsExactly("750.00", "60.00", "160.00", "200.00", "30.00", "1200.00", "228.00", "1428.00");
+        assertThat(band(price)).containsExactly("1428.00", "1428.00", "1713.60");
     }
 
-    /** 50 m2 with water: the helper's part of the hours at 30 in place of 40. */
+    /** Two people on 50 m2: half of the hours at 30 in place of 40. */
     @Test
     void a_helper_is_paid_by_a_price_of_his_own() {
         Estimate estimate = new Estimator(Jobs.STANDARD).estimate(Jobs.marble(Jobs.RESIN_400));
-        double helper = estimate.personHours().likely().minutes()
-                - estimate.clock().likely().minutes();
+        double helper = estimate.personHours().likely().minutes() / 2;
         assertThat(helper).isGreaterThan(0);
         double alike = PRICES.cost(estimate).total().likely().amount().doubleValue();
         Cost cost = PRICES.with(PriceItem.HELPER_HOUR, "30").cost(estimate);

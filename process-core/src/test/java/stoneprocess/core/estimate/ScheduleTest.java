@@ -44,6 +44,10 @@ class ScheduleTest {
         return new WorkingTimes(EIGHT_HOURS, 1, 5, 1, crews, bays, List.of(closures));
     }
 
+    private static WorkingTimes everyDay(int bays) {
+        return new WorkingTimes(EIGHT_HOURS, 1, 7, 1, 1, bays, List.of());
+    }
+
     private static Schedule schedule(Estimate estimate, WorkingTimes times) {
         return Schedule.of(estimate, times, Jobs.STANDARD);
     }
@@ -52,8 +56,8 @@ class ScheduleTest {
     void a_wait_runs_beside_the_work_in_other_bays() {
         Estimate estimate = estimate(400, 72);
 
-        Schedule alone = schedule(estimate, times(1, 1));
-        Schedule four = schedule(estimate, times(1, 4));
+        Schedule alone = schedule(estimate, everyDay(1));
+        Schedule four = schedule(estimate, everyDay(4));
 
         assertThat(four.days()).isLessThan(alone.days());
         List<Bar> waits = four.bars().stream().filter(Bar::isWait).toList();
@@ -167,7 +171,7 @@ class ScheduleTest {
                 .sum();
         double reckoned = estimate.work().stream()
                 .filter(line -> line.work() != Work.DAILY)
-                .mapToDouble(line -> line.clock().likely().minutes())
+                .mapToDouble(line -> line.elapsed().likely().minutes())
                 .sum();
         assertThat(worked).as("the bars add up to the hours").isCloseTo(reckoned, within(ROUNDING * 100));
         assertThat(schedule.end().minutes()).isGreaterThanOrEqualTo(reckoned / crews - ROUNDING);

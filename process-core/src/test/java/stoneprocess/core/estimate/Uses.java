@@ -2,10 +2,13 @@ package stoneprocess.core.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Coverage;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.MachineClass;
@@ -46,10 +49,11 @@ final class Uses {
                 Job job = Jobs.marble(both.toArray(JobStep[]::new))
                         .withArea(new Area(405))
                         .withStone(stone)
-                        .withSite(SiteConditions.usual(parameters))
+                        .withSite(SiteConditions.usual(parameters)
+                                .withDistance(Optional.of(Length.of(10, Unit.KILOMETRE))))
                         .withSealing(Sealing.usual(parameters));
                 Estimate estimate = new Estimator(parameters).estimate(job);
-                estimate.work().forEach(line -> figures.add(List.of(line.name(), line.clock(), line.helper())));
+                estimate.work().forEach(line -> figures.add(List.of(line.name(), line.clock(), line.personHours())));
                 estimate.consumables().forEach(line -> figures.add(List.of(line.name(), line.amount())));
                 figures.add(List.of(
                         estimate.plausibility().orElseThrow().reckoned(),

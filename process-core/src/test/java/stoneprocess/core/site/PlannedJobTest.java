@@ -407,7 +407,7 @@ class PlannedJobTest {
     @Test
     void a_site_that_is_given_is_kept() {
         SiteConditions usual = SiteConditions.usual(Parameters.standard());
-        SiteConditions night = new SiteConditions(2, usual.signOff(), usual.shift(), new Share(50));
+        SiteConditions night = usual.withMobilisations(2).withNight(new Share(50));
         assertThat(PlannedJob.of(Plans.marble().recommendation(), EDGES.withSite(night))
                         .job()
                         .site())

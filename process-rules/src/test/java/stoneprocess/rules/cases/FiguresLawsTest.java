@@ -14,6 +14,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.JobStep;
+import stoneprocess.core.estimate.Line;
 import stoneprocess.core.estimate.StepKind;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.log.JobLog;
@@ -230,12 +231,15 @@ class FiguresLawsTest {
         double less = before.get().personHours().likely().minutes();
         double more = after.get().personHours().likely().minutes();
         Parameters parameters = small.parameters();
-        double helper = 1 + parameters.part("estimate.helper");
+        int people = before.get().job().site().people();
+        long waits = before.get().lines().stream()
+                .filter(Line.WaitLine.class::isInstance)
+                .count();
         double setUp =
-                helper * (large.steps(TrackKind.OPEN_FIELD).size() + 1) * middle(parameters, "estimate.bay-set-up");
-        double day = helper * middle(parameters, "estimate.daily");
+                people * (large.steps(TrackKind.OPEN_FIELD).size() + 1) * middle(parameters, "estimate.bay-set-up");
+        double day = people * middle(parameters, "estimate.daily");
         assertThat(more).isGreaterThanOrEqualTo(less);
-        assertThat(more).isLessThanOrEqualTo(less * times + setUp + times * day);
+        assertThat(more).isLessThanOrEqualTo(less * times + setUp + (times + waits) * day);
     }
 
     private static double middle(Parameters parameters, String name) {

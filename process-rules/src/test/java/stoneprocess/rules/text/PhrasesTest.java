@@ -261,7 +261,7 @@ class PhrasesTest {
         for (EstimateDifference.Direction direction : EstimateDifference.Direction.values()) {
             keys.add("compared.by." + direction.key());
         }
-        for (String work : List.of("by-hand", "edges-alone", "densify", "powder")) {
+        for (String work : List.of("by-hand", "cut-grout", "edges-alone", "densify", "powder")) {
             keys.add("estimate.work." + work);
         }
         keys.add(Wording.key(WhyNotKind.OUTWEIGHED) + ".verdict");

@@ -52,12 +52,8 @@ final class JobArguments {
             options = options.withEdges(Amounts.quantity(edges.get(), "--edges", Length.class, "48 m"));
         }
         if (night.isPresent()) {
-            SiteConditions usual = SiteConditions.usual(parameters);
-            options = options.withSite(new SiteConditions(
-                    usual.mobilisations(),
-                    usual.signOff(),
-                    usual.shift(),
-                    Amounts.quantity(night.get(), "--night", Share.class, "50 %")));
+            options = options.withSite(SiteConditions.usual(parameters)
+                    .withNight(Amounts.quantity(night.get(), "--night", Share.class, "50 %")));
         }
         for (Map.Entry<String, String> task : work.entrySet()) {
             options = options.withTime(

@@ -138,8 +138,7 @@ final class MachineClasses {
         Area area = situation
                 .areaOf(TrackKind.OPEN_FIELD)
                 .orElseGet(() -> parameters.get("estimate.bay-planetary", Area.class));
-        SiteConditions usual = SiteConditions.usual(parameters);
-        SiteConditions site = new SiteConditions(usual.mobilisations(), usual.signOff(), shift, usual.night());
+        SiteConditions site = SiteConditions.usual(parameters).withShift(shift);
         Job job = Job.of(area, new Length(0), situation.stone().cutting(), steps, site);
         return new Estimator(parameters).likelyHours(job);
     }

@@ -140,23 +140,37 @@ public final class EstimateSheet {
 
     private void work() {
         Ledger hours = ledger(phrase("estimate.hours"), phrase("estimate.people-and-basis"));
+        List<Line.WorkLine> beside = worked().stream()
+                .filter(line -> line.personHours().high().minutes() == 0)
+                .toList();
         for (Line.WorkLine line : worked()) {
-            BigDecimal helpers = line.helper().decimal().movePointLeft(2);
-            Wording count = number(BigDecimal.ONE.add(helpers), 1);
-            Wording basis = EstimateWords.basis(planned, line);
-            Wording people = basis.equals(EstimateWords.PRACTICE)
-                    ? count
-                    : phrase("estimate.people").with("people", count).with("basis", basis);
-            row(
-                    hours,
-                    EstimateWords.ofStep(line.work(), line.subject()),
-                    line.personHours(),
-                    EstimateWords::hours,
-                    people);
+            if (!beside.contains(line)) {
+                Wording basis = EstimateWords.basis(planned, line);
+                row(
+                        hours,
+                        EstimateWords.ofStep(line.work(), line.subject()),
+                        line.personHours(),
+                        EstimateWords::hours,
+                        basis.equals(EstimateWords.PRACTICE) ? NOTHING : basis);
+            }
         }
         row(hours, phrase("estimate.all"), estimate.personHours(), EstimateWords::hours, NOTHING);
         row(hours, phrase("estimate.by-the-clock"), estimate.clock(), EstimateWords::hours, NOTHING);
-        draft.add(hours.table()).paragraph("estimate.people.practice");
+        draft.add(hours.table())
+                .paragraph("estimate.people.practice")
+                .bullet(phrase("estimate.paid")
+                        .with("people", planned.job().site().people()));
+        if (!beside.isEmpty()) {
+            draft.bullet(phrase("estimate.beside")
+                    .with("work", Wording.list(Joint.SEMICOLON, beside, EstimateSheet::beside)));
+        }
+    }
+
+    private static Wording beside(Line.WorkLine line) {
+        return phrase("estimate.beside.line")
+                .with("line", EstimateWords.ofStep(line.work(), line.subject()))
+                .with("low", hours(line.clock().low()))
+                .with("high", hours(line.clock().high()));
     }
 
     private List<Line.WorkLine> worked() {

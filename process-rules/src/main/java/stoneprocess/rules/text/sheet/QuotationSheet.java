@@ -15,6 +15,7 @@ import stoneprocess.core.estimate.Price;
 import stoneprocess.core.estimate.PriceTerms;
 import stoneprocess.core.estimate.Remark;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.Quotation;
@@ -146,13 +147,22 @@ public final class QuotationSheet {
         row(
                 prices,
                 phrase("quotation.days"),
-                job -> EstimateWords.number(job.days().likely()));
+                job -> phrase("table.range")
+                        .with("low", EstimateWords.number(job.days().likely()))
+                        .with("high", EstimateWords.number(atRisk(job))));
         draft.add(prices.table());
         priced.stream()
                 .map(variant -> variant.variant().scope())
                 .distinct()
                 .filter(scope -> scope != VariantScope.AS_PLANNED)
                 .forEach(scope -> draft.bullet(Wording.of(scope, "caution")));
+    }
+
+    /** As far from the likely days towards the high ones as the price goes. */
+    private static Count atRisk(QuotedJob job) {
+        double likely = job.days().likely().kept();
+        double risk = job.price().terms().risk().percent() / 100;
+        return new Count(StrictMath.ceil(likely + risk * (job.days().high().kept() - likely)));
     }
 
     /** By how much the others cost more or less than the first that has a price. */
