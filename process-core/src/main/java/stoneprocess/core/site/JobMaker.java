@@ -383,7 +383,7 @@ final class JobMaker {
     }
 
     private static Range<Integer> half(Range<Integer> passes) {
-        return Range.of((passes.low() + 1) / 2, (passes.high() + 1) / 2);
+        return Range.of(Math.max(1, passes.low() / 2), Math.max(1, passes.high() / 2));
     }
 
     private void edgesAlone(PlannedStep step, Length edges, Area area, Optional<String> after) {

@@ -305,7 +305,7 @@ class EstimateCommandTest {
                         "The stone is cut as hard stone.",
                         "Common practice of the trade, no source:",
                         "No rate is published for this stone or machine",
-                        "The floor may lose",
+                        "a floor may lose",
                         "Who decides: a licensed electrician.",
                         "Local codes, product safety data sheets");
     }
