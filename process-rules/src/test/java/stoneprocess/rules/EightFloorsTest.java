@@ -59,13 +59,7 @@ class EightFloorsTest {
         assertThat(plan.finish()).contains(Finish.POLISH);
         assertPath(plan, "resin-800", "resin-1500", "resin-3000");
         assertThat(plan.tasks())
-                .containsExactly(
-                        Task.MASK,
-                        Task.PROTECT_ROUTE,
-                        Task.CLOSE_OFF,
-                        Task.PLAN_BAYS,
-                        Task.PLACE_FOR_SLURRY,
-                        Task.SILENCE_DETECTORS);
+                .containsExactly(Task.MASK, Task.PROTECT_ROUTE, Task.CLOSE_OFF, Task.PLAN_BAYS, Task.PLACE_FOR_SLURRY);
         assertThat(plan.repairs()).isEmpty();
         assertThat(plan.testArea()).isEqualTo(TestArea.REQUIRED);
         assertThat(field(plan)).extracting(PlannedStep::machine).containsOnly(MachineClass.PLANETARY);
@@ -125,7 +119,6 @@ class EightFloorsTest {
                         Task.CLOSE_OFF,
                         Task.PLAN_BAYS,
                         Task.PLACE_FOR_SLURRY,
-                        Task.SILENCE_DETECTORS,
                         Task.RELAY_LIPPED);
         assertThat(plan.repairs()).containsExactly(Repair.LOCAL_LIPPAGE);
         assertThat(field(plan)).extracting(PlannedStep::weight).containsOnly(AddedWeight.REDUCED);
@@ -155,7 +148,6 @@ class EightFloorsTest {
                         Task.CLOSE_OFF,
                         Task.PLAN_BAYS,
                         Task.PLACE_FOR_SLURRY,
-                        Task.SILENCE_DETECTORS,
                         Task.TRY_ON_STRIP,
                         Task.STRIP_COATING);
         assertThat(plan.finish()).contains(Finish.HONE);
@@ -287,7 +279,7 @@ class EightFloorsTest {
         assertThat(answer.values(Topics.BONDS, Subject.FLOOR)).doesNotContain(Bond.METAL);
         assertThat(plan.tasks())
                 .startsWith(Task.STOP_AND_SAMPLE)
-                .contains(Task.TEST_STONE, Task.CONSULT_CONSERVATOR, Task.CONFIRM_FLOOR_LOAD, Task.CLEANING_TRIAL);
+                .contains(Task.TEST_STONE, Task.CONSULT_CONSERVATOR, Task.CLEANING_TRIAL);
         assertThat(plan.polishingAgent()).isEqualTo(PolishingAgent.NONE);
         assertThat(plan.densifier()).isEqualTo(Densifier.NONE);
         assertThat(plan.sealer()).isEqualTo(Sealer.NONE);

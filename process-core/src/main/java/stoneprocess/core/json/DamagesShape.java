@@ -94,6 +94,7 @@ final class DamagesShape implements Shape {
             either.add(Shape.object("required", List.of("depth")));
         }
         properties.put("share", Amount.of(Dimension.SHARE).alone().schema(definitions));
+        properties.put("count", ZoneShares.countSchema(definitions));
         Map<String, Object> schema = Leaves.objectSchema(properties, List.of());
         schema.put("anyOf", either);
         return schema;

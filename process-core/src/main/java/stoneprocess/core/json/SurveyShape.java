@@ -146,6 +146,7 @@ final class SurveyShape implements Shape {
                             answers.known(name).ifPresent(answer -> builder.put(field, read(field, answer))));
                 }));
         node.optional("zones")
+                .map(zones -> ZoneShares.told(zones, node))
                 .ifPresent(zones -> builder.zones((List<Zone>) Shapes.of(ZONES).read(zones)));
         node.optional("readings")
                 .ifPresent(readings -> builder.readings(
@@ -181,6 +182,7 @@ final class SurveyShape implements Shape {
             properties.put(section, Leaves.objectSchema(answers, List.of()));
         });
         properties.put("zones", Shapes.of(ZONES).schema(definitions));
+        ZoneShares.describe(definitions);
         properties.put(
                 "readings",
                 definitions.answer("readings", "", Shapes.of(READINGS).schema(definitions)));

@@ -28,6 +28,9 @@ public record Question(String field, List<String> rules, List<String> waiting, L
             Topics.TRANSITION,
             Topics.GRIT_PATH);
 
+    private static final Set<Topic<?>> WEIGHTY =
+            Set.of(Topics.WARNINGS, Topics.PREPARATION, Topics.MACHINE, Topics.METAL_METHOD, Topics.POLISHING_AGENT);
+
     public Question {
         Refuse.nulls(Question.class, field, rules, waiting, topics);
         rules = List.copyOf(rules);
@@ -38,6 +41,11 @@ public record Question(String field, List<String> rules, List<String> waiting, L
     /** True where the answer can change whether the floor is worked, or where and with which grits it is cut. */
     public boolean isDecisive() {
         return isDecisive(topics);
+    }
+
+    /** True where the answer can change whether and how the floor is cut, what is safe, or what the job costs. */
+    public boolean isWeighty() {
+        return isDecisive() || topics.stream().anyMatch(WEIGHTY::contains);
     }
 
     /** True where one of these topics says whether a floor is worked, or where and with which grits it is cut. */

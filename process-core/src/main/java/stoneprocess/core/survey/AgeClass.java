@@ -11,5 +11,11 @@ public enum AgeClass implements Term {
     MATURING,
 
     /** Hardened. */
-    OLD
+    OLD,
+
+    /** Hardened, and laid while asbestos was still sold. */
+    ASBESTOS_YEARS,
+
+    /** Hardened, and laid before floors were bound by resin. */
+    BEFORE_RESIN
 }

@@ -82,9 +82,8 @@ public final class SurveyField<T> {
     public static final SurveyField<Sounding> SOUNDING = choice(
                     "build-up.sounding", Sounding.class, HowFound.TAP, ChangedBy.CREW)
             .as("TapSound");
-    public static final SurveyField<HazardousLayer> HAZARDOUS_LAYER = choice(
-                    "build-up.hazardous-layer", HazardousLayer.class, HowFound.LABORATORY, ChangedBy.NOBODY)
-            .as("LayerBelow");
+    public static final SurveyField<HazardousLayer> HAZARDOUS_LAYER =
+            choice("build-up.hazardous-layer", HazardousLayer.class, HowFound.LABORATORY, ChangedBy.NOBODY);
     public static final SurveyField<Share> MOISTURE =
             measure("build-up.moisture", Share.class, 0, 100, HowFound.METER, ChangedBy.CREW);
     public static final SurveyField<Share> DRY_REFERENCE =

@@ -4,6 +4,9 @@ import stoneprocess.core.term.Term;
 
 /** What the owner accepts before the start. */
 public enum Acceptance implements Term {
+    /** Nobody named a finish; the plan assumes the most modest. */
+    FINISH_IS_ASSUMED,
+
     /** A sealer does not stop etching. */
     SEALER_STOPS_NO_ETCHING,
 

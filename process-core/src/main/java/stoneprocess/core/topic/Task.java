@@ -16,6 +16,9 @@ public enum Task implements Term {
     /** Keep people from tripping over what rocks or stands proud, from today until it is mended. */
     BAR_TRIPS,
 
+    /** Keep people from slipping, from today until wet slip has been measured. */
+    GUARD_SLIPS,
+
     /** Agree the work with the conservator or the owner's officer. */
     CONSULT_CONSERVATOR,
 

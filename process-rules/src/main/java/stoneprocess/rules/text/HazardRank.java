@@ -9,8 +9,11 @@ import stoneprocess.core.topic.Hazard;
 
 /** How much a floor adds to what every wet job has to mind, the most first. */
 enum HazardRank implements Term {
-    /** Nobody starts before a licensed person has cleared it, whether it was found or is only not checked. */
+    /** Nobody starts before a licensed person has cleared it. */
     STOPS_THE_WORK,
+
+    /** Would stop the work, and is raised only because a question is open: the answer comes before any cut. */
+    SETTLE_FIRST,
 
     /** Out of the ordinary: this floor, its products or its people add it. */
     ADDED_HERE,
@@ -34,7 +37,7 @@ enum HazardRank implements Term {
 
     static HazardRank of(SafetyWarning warning) {
         if (STOPPING.contains(warning.hazard())) {
-            return STOPS_THE_WORK;
+            return warning.certain() ? STOPS_THE_WORK : SETTLE_FIRST;
         }
         if (ON_EVERY_WET_JOB.contains(warning.hazard())) {
             return STANDING;

@@ -31,6 +31,7 @@ import stoneprocess.rules.text.document.Wording.Joint;
 /** The first page of a plan: the answer, what to ask first, what stops the work, each hazard by name, and the table. */
 record PlanFront(Draft draft, Recommendation recommendation) {
     private static final int QUESTIONS_THAT_MATTER_MOST = 3;
+    private static final int QUESTIONS_ON_A_VISIT = 15;
 
     static void write(Draft draft, Recommendation recommendation, PlanWords words, PlanTotals totals) {
         PlanFront front = new PlanFront(draft, recommendation);
@@ -42,7 +43,8 @@ record PlanFront(Draft draft, Recommendation recommendation) {
         front.care();
         cutting.ifPresent(plan -> {
             StepNotes notes = new StepNotes(plan, words);
-            draft.section("table.heading").add(StepTable.of(plan, notes, totals));
+            draft.section(recommendation.status() == Status.PLANNED ? "table.heading" : "table.heading-held")
+                    .add(StepTable.of(plan, notes, totals));
             List<Wording> legend = new ArrayList<>(List.of(notes.tools()));
             if (!notes.hasLitres()) {
                 legend.add(phrase("table.no-litres"));
@@ -99,12 +101,8 @@ record PlanFront(Draft draft, Recommendation recommendation) {
     }
 
     private void ask() {
-        List<Question> questions = recommendation.questions().stream()
-                .filter(question -> recommendation.status() != Status.IMPASSE || question.isDecisive())
-                .sorted(Comparator.comparing(question -> isUntouchable() ? risk(question) : 0))
-                .toList();
-        long decisiveOnes = questions.stream().filter(Question::isDecisive).count();
-        long shown = Math.max(1, Math.min(QUESTIONS_THAT_MATTER_MOST, decisiveOnes));
+        List<Question> questions = asked();
+        long shown = shown();
         List<Wording> words = new ArrayList<>();
         questions.stream()
                 .limit(shown)
@@ -112,13 +110,9 @@ record PlanFront(Draft draft, Recommendation recommendation) {
         if (isUntouchable() && !questions.isEmpty()) {
             words.add(0, phrase("front.untouched"));
         }
-        List<Question> more = questions.stream().skip(shown).toList();
-        int decisive = (int) more.stream().filter(Question::isDecisive).count();
-        if (decisive > 0) {
-            words.add(phrase("front.decisive-questions").with("more", decisive));
-        }
-        if (more.size() > decisive) {
-            words.add(phrase("front.other-questions").with("more", more.size() - decisive));
+        int listed = visit().size();
+        if (listed > 0) {
+            words.add(phrase("front.visit-questions").with("more", listed));
         }
         labelled("front.ask", words);
     }
@@ -141,6 +135,35 @@ record PlanFront(Draft draft, Recommendation recommendation) {
                 .orElse(1);
     }
 
+    private long shown() {
+        long decisive = asked().stream().filter(Question::isDecisive).count();
+        return Math.max(1, Math.min(QUESTIONS_THAT_MATTER_MOST, decisive));
+    }
+
+    private List<Question> asked() {
+        return recommendation.questions().stream()
+                .filter(question -> recommendation.status() != Status.IMPASSE || question.isDecisive())
+                .sorted(Comparator.comparing(question -> isUntouchable() ? risk(question) : 0))
+                .toList();
+    }
+
+    /** The questions that are put on the visit, those on the first screen left out. */
+    private List<Question> visit() {
+        long shown = shown();
+        return asked().stream().skip(shown).filter(Question::isWeighty).limit(QUESTIONS_ON_A_VISIT - shown).toList();
+    }
+
+    /** In brief, what else is asked on the visit, and how many questions are left that change no more than details. */
+    static void visit(Draft draft, Recommendation recommendation) {
+        PlanFront front = new PlanFront(draft, recommendation);
+        List<Question> visit = front.visit();
+        draft.list("questions.visit", visit, asked -> FieldWords.question(recommendation.survey(), asked.field()));
+        long left = front.asked().size() - visit.size() - front.shown();
+        if (left > 0 && !visit.isEmpty()) {
+            draft.bullet(phrase("questions.left").with("more", (int) left));
+        }
+    }
+
     private void labelled(String label, List<Wording> sentences) {
         if (!sentences.isEmpty()) {
             draft.labelled(label, Wording.list(Joint.SENTENCES, sentences));
@@ -148,7 +171,7 @@ record PlanFront(Draft draft, Recommendation recommendation) {
     }
 
     private void stop(boolean cuts) {
-        List<Wording> words = hazards(HazardRank.STOPS_THE_WORK);
+        List<Wording> words = hazards(HazardRank.STOPS_THE_WORK, HazardRank.SETTLE_FIRST);
         if (recommendation.plan().isPresent()) {
             words.add(phrase(cuts ? "front.stop-cutting" : "front.stop"));
         }

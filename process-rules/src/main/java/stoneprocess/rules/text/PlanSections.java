@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import stoneprocess.core.answer.NotPlanned;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.LaneStart;
@@ -43,6 +44,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         sections.list("acceptances.heading", Topics.ACCEPTANCES, plan.acceptances());
         sections.preparation();
         sections.list("repairs.heading", Topics.REPAIRS, plan.repairs());
+        draft.list("not-planned.heading", NotPlanned.of(recommendation), PlanSections::notPlanned);
         sections.testArea(recommendation.survey());
         sections.list("shortfalls.heading", Topics.SHORTFALLS, plan.shortfalls());
         draft.list("starts.heading", plan.starts(), PlanSections::start);
@@ -60,6 +62,13 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
 
     private static Wording start(LaneStart start) {
         return phrase("starts.start").with("zone", start.zone()).with("grit", ValueWords.grade(start.grade()));
+    }
+
+    private static Wording notPlanned(NotPlanned left) {
+        return phrase("not-planned.damage")
+                .with("damage", ValueWords.name(left.kind()))
+                .with("why", Wording.of(left.why()))
+                .with("treatment", Wording.of(left.kind(), "treatment"));
     }
 
     /** The grits of a track. */
@@ -98,7 +107,13 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         if (plan.testArea() != TestArea.REQUIRED) {
             return;
         }
-        draft.section("test-area.heading").bullet(words.ofFloor(Topics.TEST_AREA, plan.testArea()));
+        draft.section("test-area.heading");
+        if (plan.tracks().isEmpty()) {
+            draft.bullet(PlanWords.stating(
+                    StatedValue.ofFloor(Topics.TEST_AREA, plan.testArea().key()), phrase("test-area.no-cut-yet")));
+            return;
+        }
+        draft.bullet(words.ofFloor(Topics.TEST_AREA, plan.testArea()));
         if (plan.testCuts().size() > 1) {
             draft.bullet(words.phrase("test-area.cuts")
                     .with("first", testCut(plan.testCuts().get(0)))

@@ -27,6 +27,7 @@ import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Protection;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
@@ -52,6 +53,9 @@ public final class PlanText {
             Topics.DENSIFIER,
             Topics.SEALER);
 
+    private static final Set<Task> AT_ONCE =
+            Set.of(Task.STOP_AND_SAMPLE, Task.STOP_CLEANER, Task.BAR_TRIPS, Task.GUARD_SLIPS);
+
     private final RuleWords cards;
 
     /**
@@ -67,16 +71,20 @@ public final class PlanText {
         PlanTotals totals = PlanTotals.of(recommendation);
         PlanWords words = PlanWords.of(recommendation, detail);
         PlanFront.write(draft, recommendation, words, totals);
+        today(draft, recommendation);
         refusals(draft, recommendation);
         verdict(draft, recommendation);
         impasses(draft, recommendation);
         if (detail == Detail.FULL) {
             draft.list("questions.heading", recommendation.questions(), asked -> question(recommendation, asked));
+        } else {
+            PlanFront.visit(draft, recommendation);
         }
         boolean mayStart = recommendation.plan().isPresent() || recommendation.status() == Status.REFUSED;
         if (detail == Detail.FULL
                 || mayStart
-                || !HazardRank.STOPS_THE_WORK.of(recommendation.warnings()).isEmpty()) {
+                || !HazardRank.STOPS_THE_WORK.of(recommendation.warnings()).isEmpty()
+                || !HazardRank.SETTLE_FIRST.of(recommendation.warnings()).isEmpty()) {
             WarningWords.warnings(draft, recommendation, detail);
         }
         recommendation.plan().ifPresent(plan -> PlanSections.write(draft, recommendation, plan, words, totals));
@@ -86,6 +94,16 @@ public final class PlanText {
         }
         WarningWords.close(draft, recommendation.rulebase(), detail);
         return draft.document();
+    }
+
+    /** What keeps people safe before there is a plan; a plan has it among its preparation. */
+    private static void today(Draft draft, Recommendation recommendation) {
+        if (recommendation.plan().isEmpty()) {
+            List<Task> tasks = recommendation.values(Topics.PREPARATION, Subject.FLOOR).stream()
+                    .filter(AT_ONCE::contains)
+                    .toList();
+            draft.list("today.heading", tasks);
+        }
     }
 
     private void refusals(Draft draft, Recommendation recommendation) {

@@ -39,6 +39,15 @@ final class WarningWords {
             return;
         }
         draft.bullets(HazardRank.STOPS_THE_WORK.of(warnings), warning -> stating(warning, inOneGo(warning)));
+        List<SafetyWarning> open = HazardRank.SETTLE_FIRST.of(warnings);
+        if (!open.isEmpty()) {
+            draft.bullet(phrase("warnings.settle-first").with("questions", questions(recommendation, open)));
+            draft.bullets(
+                    open,
+                    warning -> phrase("warnings.settle")
+                            .with("hazard", name(warning))
+                            .with("how", Wording.of(warning.hazard(), "brief")));
+        }
         rows(draft, HazardRank.ADDED_HERE.of(warnings));
         rows(draft, HazardRank.STANDING.of(warnings));
         List<SafetyWarning> unchecked = HazardRank.NOT_CHECKED.of(warnings);

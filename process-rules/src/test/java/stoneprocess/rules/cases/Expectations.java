@@ -87,6 +87,7 @@ record Expectations(Recommendation answer, List<String> misses) {
             case "warnings" -> holds("warnings", texts(wanted), hazards());
             case "no-warnings" -> lacks("warnings", texts(wanted), hazards());
             case "asks" -> holds("asks", texts(wanted), asked());
+            case "asks-not" -> lacks("asks", texts(wanted), asked());
             case "contradictions" -> holds("contradictions", texts(wanted), contradicted());
             case "asks-first" ->
                 same(

@@ -22,6 +22,7 @@ import stoneprocess.core.quantity.Current;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
@@ -78,7 +79,8 @@ class HouseBoundsTest {
                             .mapToObj(seed -> SurveyGenerator.of(new Share(95)).draw(new SplittableRandom(seed))),
                     DoubleStream.of(2.3, 2.47, 2.53, 2.8).mapToObj(HouseBoundsTest::damp),
                     DoubleStream.of(32, 55, 58, 65, 75, 85).mapToObj(HouseBoundsTest::wanted),
-                    DoubleStream.of(6, 7, 8).mapToObj(HouseBoundsTest::supplied))
+                    DoubleStream.of(6, 7, 8).mapToObj(HouseBoundsTest::supplied),
+                    DoubleStream.of(12, 19, 25).mapToObj(HouseBoundsTest::laid))
             .flatMap(surveys -> surveys)
             .toList();
 
@@ -102,7 +104,13 @@ class HouseBoundsTest {
         }
         assertThat(moving)
                 .containsExactly(
-                        "crew.several", "finish.polish", "floor-load.ordinary", "supply.continuous", "supply.light")
+                        "age.asbestos-years",
+                        "crew.several",
+                        "finish.polish",
+                        "floor-load.ordinary",
+                        "scratch-depth.gouged",
+                        "supply.continuous",
+                        "supply.light")
                 .allSatisfy(
                         name -> assertThat(Parameters.standard().parameter(name).house())
                                 .as(name)
@@ -180,6 +188,13 @@ class HouseBoundsTest {
     private static FloorSurvey supplied(double amperes) {
         return Floors.unremarkable()
                 .set(SurveyField.AMPS, Current.of(amperes, Unit.AMPERE))
+                .build();
+    }
+
+    private static FloorSurvey laid(double years) {
+        return Floors.unremarkable()
+                .unknown(SurveyField.HAZARDOUS_LAYER)
+                .set(SurveyField.LAID_AGO, TimeSpan.of(years, Unit.YEAR))
                 .build();
     }
 

@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import stoneprocess.core.answer.NotPlanned;
 import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.answer.WhyNotKind;
 import stoneprocess.core.audit.FindingKind;
@@ -59,7 +60,6 @@ import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Precaution;
-import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.UnitSystem;
 import stoneprocess.core.removal.CuttingClass;
@@ -230,16 +230,16 @@ class PhrasesTest {
             }
         }
         terms.addAll(List.of(HazardRank.values()));
+        terms.addAll(List.of(NotPlanned.Why.values()));
+        for (DamageKind kind : DamageKind.values()) {
+            keys.add(Wording.key(kind) + ".treatment");
+        }
         terms.forEach(term -> keys.add(Wording.key(term)));
         for (Hazard hazard : Hazard.values()) {
             for (String part : List.of("exposed", "limit")) {
                 keys.add(Wording.key(hazard) + "." + part);
             }
-            boolean line = HazardRank.of(new SafetyWarning(hazard, List.of(), List.of(), List.of(), List.of(), true))
-                    != HazardRank.STOPS_THE_WORK;
-            if (line) {
-                keys.add(Wording.key(hazard) + ".brief");
-            }
+            keys.add(Wording.key(hazard) + ".brief");
         }
         for (GainVerdict verdict : GainVerdict.values()) {
             keys.add(Wording.key(verdict) + ".gain");

@@ -43,7 +43,8 @@ import stoneprocess.rules.internal.run.Run;
  * stone is that is known already. What could stop the work comes first, then what holds it, then what decides how the
  * floor is cut; of these what needs no laboratory, then the earlier stages, then what touches more topics. A refused
  * floor is asked only what could lift or deepen the refusal, and what holds it and is a hazard besides or tells the
- * stone; a stone refused for its fibres is neither scraped nor scratched to find out more.
+ * stone; a stone refused for its fibres is neither scraped nor scratched to find out more, and no laboratory is asked
+ * for while nobody has looked at the colour.
  */
 final class Questions {
     private static final double SHARE_OF_NOTHING = 0.01;
@@ -51,6 +52,17 @@ final class Questions {
     /** What is asked again, on a scraped spot, where name and tests contradict each other. */
     private static final Set<String> CONTRADICTED =
             Set.of(SurveyField.STONE_NAME.name(), SurveyField.ACID_DROP.name(), SurveyField.SCRIBER.name());
+
+    /** What is asked only once the answer that may make it needless is there. */
+    private static final Map<String, String> AFTER = Map.of(
+            SurveyField.FROST.name(), SurveyField.SETTING.name(),
+            SurveyField.CONSENT.name(), SurveyField.HISTORIC.name(),
+            SurveyField.LOAD_CONFIRMED.name(), SurveyField.STRUCTURE.name(),
+            SurveyField.FLOOR_LOAD.name(), SurveyField.STRUCTURE.name(),
+            SurveyField.TREATED_AGO.name(), SurveyField.LAST_TREATMENT.name(),
+            SurveyField.MIXED_CHOICE.name(), SurveyField.MIX.name(),
+            SurveyField.STRIP_LEVEL.name(), SurveyField.STRIPS.name(),
+            SurveyField.CRACK_HARM.name(), Facts.damage(DamageKind.CRACKS));
 
     /** Tests that break the surface. */
     private static final Set<String> SCRAPES = Set.of(SurveyField.ACID_DROP.name(), SurveyField.SCRIBER.name());
@@ -269,6 +281,8 @@ final class Questions {
         Comparator<Map.Entry<String, Draft>> order = Comparator.comparing((Map.Entry<String, Draft> entry) ->
                         !(fibres && SurveyField.LABORATORY.name().equals(entry.getKey())))
                 .thenComparing(entry -> !entry.getValue().stops)
+                // What is wanted costs a question alone and decides how far the floor is cut.
+                .thenComparing(entry -> !entry.getKey().equals(SurveyField.GOAL.name()))
                 .thenComparing(entry -> !entry.getValue().holds)
                 .thenComparing(entry -> !Question.isDecisive(entry.getValue().topics))
                 // What can be seen, tapped or asked on the floor comes before a sample.
@@ -280,6 +294,8 @@ final class Questions {
                 .filter(entry -> !entry.getValue().topics.isEmpty())
                 .filter(entry -> !refused || entry.getValue().bearsOnRefusal(entry.getKey()))
                 .filter(entry -> !(SCRAPES.contains(entry.getKey()) && refusedForFibres()))
+                .filter(entry -> !AFTER.containsKey(entry.getKey()) || !unanswered(AFTER.get(entry.getKey())))
+                .filter(entry -> !entry.getKey().equals(SurveyField.LABORATORY.name()) || !isColourOpen())
                 .sorted(order)
                 .map(entry -> new Question(
                         entry.getKey(),
@@ -287,6 +303,13 @@ final class Questions {
                         List.copyOf(entry.getValue().waiting),
                         inTableOrder(entry.getValue().topics)))
                 .toList();
+    }
+
+    /** True while one look may show that no laboratory is needed. */
+    private boolean isColourOpen() {
+        boolean suspicionOpen = factsByType.getOrDefault(StoneTraits.FibreSuspicion.class, List.of()).stream()
+                .anyMatch(Questions::isUnknown);
+        return suspicionOpen && unanswered(SurveyField.COLOUR.name());
     }
 
     /** True where the stone is refused for certain because it may hold fibres. */

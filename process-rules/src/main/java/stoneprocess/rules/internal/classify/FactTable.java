@@ -82,6 +82,7 @@ final class FactTable {
                 SurveyClasses::cementFace,
                 SurveyField.CEMENT_SURFACE,
                 SurveyField.LAST_TREATMENT);
+        survey(BuildUp.LayerBelow.class, SurveyClasses::layer, SurveyField.HAZARDOUS_LAYER, SurveyField.LAID_AGO);
         survey(BuildUp.Moisture.class, SurveyClasses::damp, SurveyField.MOISTURE, SurveyField.DRY_REFERENCE);
         survey(Site.PowerSupply.class, SurveyClasses::supply, SurveyField.VOLTS, SurveyField.AMPS);
         survey(Equipment.GradesOnHand.class, SurveyClasses::anyGrade, SurveyField.GRADES);

@@ -13,12 +13,14 @@ import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.survey.AgeClass;
 import stoneprocess.core.survey.CementSurface;
 import stoneprocess.core.survey.Damp;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.HazardousLayer;
 import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.SurfaceState;
@@ -34,6 +36,8 @@ import stoneprocess.rules.feature.SupplyClass;
 
 /** Answers of a survey that have to be measured by a scale, or read together, before they are classes. */
 final class SurveyClasses {
+    private static final NamedScale<AgeClass> AGE = new NamedScale<>("age", AgeClass.class);
+
     private SurveyClasses() {}
 
     /** The class of a measured answer, or all classes when it is unknown. */
@@ -46,6 +50,16 @@ final class SurveyClasses {
                 .<Set<E>>map(
                         measured -> EnumSet.of(scale.in(situation.parameters()).classify(measured)))
                 .orElseGet(() -> EnumSet.allOf(scale.classes()));
+    }
+
+    /** As answered; a layer that nobody looked for is none in a floor laid, bed included, after asbestos was banned. */
+    static Set<HazardousLayer> layer(Situation situation) {
+        boolean open = !situation.survey().answer(SurveyField.HAZARDOUS_LAYER).isKnown();
+        boolean young = scaled(situation, SurveyField.LAID_AGO, AGE).stream()
+                .allMatch(age -> age.compareTo(AgeClass.ASBESTOS_YEARS) < 0);
+        return open && young
+                ? EnumSet.of(HazardousLayer.NONE, HazardousLayer.CLEARED)
+                : situation.answer(SurveyField.HAZARDOUS_LAYER, HazardousLayer.class);
     }
 
     /** Moisture against the dry reference. */

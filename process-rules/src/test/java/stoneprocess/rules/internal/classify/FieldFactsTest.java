@@ -87,6 +87,7 @@ class FieldFactsTest {
                 .containsExactlyInAnyOrder(
                         SurveyField.WATER_DROP,
                         SurveyField.IDENTIFIED_BY,
+                        SurveyField.HAZARDOUS_LAYER,
                         SurveyField.CEMENT_SURFACE,
                         SurveyField.HISTORIC,
                         SurveyField.EXTENT);

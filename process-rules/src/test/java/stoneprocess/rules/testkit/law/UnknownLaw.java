@@ -63,6 +63,9 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  * surface of a slab is forgotten that is known to be raw and of unknown age: what is known to be raw is likely to be new, and waits
  * until somebody says when it was poured.
  *
+ * <p>A layer that was seen stops the work, whatever the date of the floor; one that nobody looked for is not expected in a floor
+ * laid after asbestos was banned. The two are not compared.
+ *
  * <p>A densifier and a sealer belong to a finish: they are compared where the same finish is decided, and not where no grits
  * are decided for the open field, as at an impasse.
  *
@@ -151,6 +154,14 @@ record UnknownLaw(int answers) implements Law.Check {
                         == GlossSuspicion.OVER_CEILING);
     }
 
+    /** Twenty years: after 1 January 2005 no asbestos product was marketed in the European Union (European Commission, 1999). */
+    private static boolean laidAfterTheBan(FloorSurvey survey) {
+        return survey.answer(SurveyField.LAID_AGO)
+                .value()
+                .filter(age -> age.compareTo(TimeSpan.of(20, Unit.YEAR)) < 0)
+                .isPresent();
+    }
+
     private static <T> boolean is(FloorSurvey survey, SurveyField<T> field, Set<T> answers) {
         return survey.answer(field).value().filter(answers::contains).isPresent();
     }
@@ -164,8 +175,9 @@ record UnknownLaw(int answers) implements Law.Check {
         boolean forgotRaw = forgotten.equals(SurveyField.CEMENT_SURFACE.name())
                 && is(known.survey(), SurveyField.CEMENT_SURFACE, Set.of(CementSurface.RAW))
                 && !known.survey().answer(SurveyField.LAID_AGO).isKnown();
+        boolean forgotLayer = forgotten.equals(SurveyField.HAZARDOUS_LAYER.name()) && laidAfterTheBan(unknown.survey());
         boolean slab = TAKEN_FOR_GRANTED_OF_A_SLAB.contains(forgotten) && neverGround(unknown);
-        if (forgotStone || forgotSurface || forgotLanes || slab) {
+        if (forgotStone || forgotSurface || forgotLanes || forgotLayer || slab) {
             return violations;
         }
         for (Outcome outcome : unknown.outcomes()) {

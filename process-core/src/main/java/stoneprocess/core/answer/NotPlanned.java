@@ -1,0 +1,99 @@
+package stoneprocess.core.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Status;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.LippageClass;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.topic.Repair;
+import stoneprocess.core.topic.Task;
+
+/**
+ * A damage that the survey tells and the plan does not treat.
+ *
+ * @param kind the damage
+ * @param why what keeps it from being treated
+ */
+public record NotPlanned(DamageKind kind, Why why) {
+    /** What keeps a damage from being treated. */
+    public enum Why implements Term {
+        /** Nobody said how much of the floor has it. */
+        SHARE_MISSING,
+
+        /** The work waits, and no cut is planned yet. */
+        NO_CUT_YET,
+
+        /** The plan leaves it as it is. */
+        STAYS
+    }
+
+    private static final Set<DamageKind> CUT_BY_SHARE =
+            Set.of(DamageKind.SCRATCHES, DamageKind.ETCHES, DamageKind.WEAR, DamageKind.LIPPAGE, DamageKind.WAVINESS);
+    private static final Map<DamageKind, Task> BY_TASK = Map.of(
+            DamageKind.CRACKS, Task.FILL_CRACKS,
+            DamageKind.OIL_STAINS, Task.POULTICE_OIL,
+            DamageKind.ORGANIC_STAINS, Task.POULTICE_ORGANIC,
+            DamageKind.RUST_STAINS, Task.POULTICE_RUST,
+            DamageKind.SALTS, Task.DRY_CLEAN_SALTS,
+            DamageKind.FLAKING, Task.FIND_MOISTURE);
+
+    public NotPlanned {
+        Refuse.nulls(NotPlanned.class, kind, why);
+    }
+
+    /** All of a recommendation with a plan, in the order of the survey form; slight lippage needs no treatment. */
+    public static List<NotPlanned> of(Recommendation recommendation) {
+        Refuse.nulls(NotPlanned.class, recommendation);
+        List<NotPlanned> left = new ArrayList<>();
+        recommendation.plan().ifPresent(plan -> {
+            for (DamageKind kind : DamageKind.values()) {
+                List<Damage> told = told(recommendation, kind);
+                boolean shareMissing = CUT_BY_SHARE.contains(kind)
+                        && told.stream().anyMatch(damage -> damage.share().isEmpty());
+                if (!told.isEmpty() && (shareMissing || !isTreated(kind, plan))) {
+                    left.add(new NotPlanned(kind, why(kind, plan, shareMissing, recommendation)));
+                }
+            }
+        });
+        return List.copyOf(left);
+    }
+
+    private static Why why(DamageKind kind, Plan plan, boolean shareMissing, Recommendation recommendation) {
+        if (shareMissing) {
+            return Why.SHARE_MISSING;
+        }
+        boolean waits =
+                recommendation.status() == Status.PROVISIONAL && plan.tracks().isEmpty() && CUT_BY_SHARE.contains(kind);
+        return waits ? Why.NO_CUT_YET : Why.STAYS;
+    }
+
+    private static List<Damage> told(Recommendation recommendation, DamageKind kind) {
+        int mildest = kind == DamageKind.LIPPAGE ? LippageClass.MODERATE.ordinal() : 1;
+        return recommendation.survey().zones().stream()
+                .flatMap(zone -> zone.damage(kind).value().stream())
+                .filter(damage -> damage.severity(recommendation.parameters()) >= mildest)
+                .toList();
+    }
+
+    private static boolean isTreated(DamageKind kind, Plan plan) {
+        boolean groundFlat = plan.tracks().stream()
+                .anyMatch(track -> track.steps().get(0).grade().bond() == Bond.METAL);
+        return switch (kind) {
+            case SCRATCHES, ETCHES, WEAR -> !plan.tracks().isEmpty();
+            case LIPPAGE ->
+                groundFlat
+                        || plan.tasks().contains(Task.RELAY_LIPPED)
+                        || plan.repairs().contains(Repair.LOCAL_LIPPAGE);
+            case WAVINESS -> groundFlat;
+            default -> plan.tasks().contains(BY_TASK.get(kind));
+        };
+    }
+}
