@@ -150,7 +150,11 @@ record PlanFront(Draft draft, Recommendation recommendation) {
     /** The questions that are put on the visit, those on the first screen left out. */
     private List<Question> visit() {
         long shown = shown();
-        return asked().stream().skip(shown).filter(Question::isWeighty).limit(QUESTIONS_ON_A_VISIT - shown).toList();
+        return asked().stream()
+                .skip(shown)
+                .filter(Question::isWeighty)
+                .limit(QUESTIONS_ON_A_VISIT - shown)
+                .toList();
     }
 
     /** In brief, what else is asked on the visit, and how many questions are left that change no more than details. */

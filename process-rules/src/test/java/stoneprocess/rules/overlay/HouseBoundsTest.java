@@ -108,7 +108,6 @@ class HouseBoundsTest {
                         "crew.several",
                         "finish.polish",
                         "floor-load.ordinary",
-                        "scratch-depth.gouged",
                         "supply.continuous",
                         "supply.light")
                 .allSatisfy(
