@@ -88,6 +88,8 @@ import stoneprocess.core.site.Variant;
 import stoneprocess.core.source.Citation;
 import stoneprocess.core.source.Sources;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
@@ -218,9 +220,17 @@ class EveryWordIsInTheBundlesTest {
         Difference difference = Difference.between(plan, ADVISOR.recommend(survey("ferry-hall-granite")));
         pages.add(TEXTS.page(answers.document(difference)));
         pages.add(TEXTS.line(answers.document(difference)));
+        Recommendation polished = ADVISOR.recommend(survey("ferry-hall-granite"));
+        FloorSurvey honed = survey("ferry-hall-granite").toBuilder()
+                .put(SurveyField.GOAL, Goal.HONE)
+                .build();
+        Document whatIf = answers.document(
+                polished, ADVISOR.recommend(honed), ADVISOR.rulebase().cards());
+        pages.add(TEXTS.page(whatIf));
+        pages.add(TEXTS.line(whatIf));
         WhatElse whatElse = ADVISOR.whatElse(survey);
-        pages.add(TEXTS.page(answers.document(whatElse)));
-        pages.add(TEXTS.line(answers.document(whatElse)));
+        pages.add(TEXTS.page(answers.document(whatElse, plan)));
+        pages.add(TEXTS.line(answers.document(whatElse, plan)));
         List<String> names = names(survey);
         names.addAll(names(survey("ferry-hall-granite")));
         assertBracketed(pages, names);

@@ -1,16 +1,16 @@
 package stoneprocess.rules.text;
 
+import java.util.Collection;
 import java.util.List;
 import stoneprocess.core.answer.Comparison;
 import stoneprocess.core.answer.Difference;
 import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.WhatElse;
-import stoneprocess.core.answer.WhatIf;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.topic.Card;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Wording;
 
@@ -41,7 +41,7 @@ public final class AnswerText {
 
     /** What differs between two recommendations. */
     public Document document(Difference difference) {
-        return DifferenceWords.full(Wording.phrase("difference.title"), List.of(), difference, List.of(), parameters);
+        return DifferenceWords.full(Wording.phrase("difference.title"), difference, List.of(), parameters);
     }
 
     /**
@@ -54,20 +54,20 @@ public final class AnswerText {
         String title = one.survey().title();
         return DifferenceWords.full(
                 title.equals(other.survey().title()) ? Wording.name(title) : Wording.phrase("difference.title"),
-                List.of(),
                 difference,
                 PlanTotals.instead(one, other),
                 parameters);
     }
 
-    /** What changes of a survey bring. */
-    public Document document(WhatIf whatIf) {
-        return DifferenceWords.full(
-                Wording.name(whatIf.before().survey().title()),
-                whatIf.changes().stream().map(FieldWords::change).toList(),
-                Difference.between(whatIf.before(), whatIf.after()),
-                PlanTotals.instead(whatIf.before(), whatIf.after()),
-                parameters);
+    /**
+     * What other answers to the survey of a floor bring: the plan then, what goes and what comes.
+     *
+     * @param before the recommendation for the floor as it is
+     * @param after the recommendation for the floor with the changes
+     * @param cards the cards of the rulebase that made them
+     */
+    public Document document(Recommendation before, Recommendation after, Collection<Card> cards) {
+        return WhatIfWords.full(before, after, cards);
     }
 
     /** How a floor would get a value. */
@@ -84,22 +84,13 @@ public final class AnswerText {
         return WayWords.full(howTo, recommendation.counterOffers(), parameters);
     }
 
-    /** What is worth finding out. */
-    public Document document(WhatElse whatElse) {
-        return WayWords.full(
-                whatElse, whatElse.open().stream().map(WhatElse.Open::field).toList(), parameters);
-    }
-
     /**
-     * What is worth finding out, with what the plan does not ask for set apart.
+     * What is worth finding out, most decisive first.
      *
      * @param recommendation the recommendation for the floor that was asked about
      */
     public Document document(WhatElse whatElse, Recommendation recommendation) {
-        return WayWords.full(
-                whatElse,
-                recommendation.questions().stream().map(Question::field).toList(),
-                parameters);
+        return WhatElseWords.full(whatElse, recommendation);
     }
 
     /** Which floors two rulebases advise otherwise. */

@@ -38,17 +38,12 @@ final class DifferenceWords {
     private DifferenceWords() {}
 
     /**
-     * @param changes what was changed, in words; none where two surveys are compared as they are
      * @param totals what the jobs of both need in all, line by line; none where it is not asked for
      */
-    static Document full(
-            Wording title, List<Wording> changes, Difference difference, List<Wording> totals, Parameters parameters) {
+    static Document full(Wording title, Difference difference, List<Wording> totals, Parameters parameters) {
         Draft draft =
                 Draft.titled(title, parameters).inOneLine(brief(difference)).paragraph(summary(difference));
-        draft.list("difference.changes", changes, Function.identity());
-        if (changes.isEmpty()) {
-            draft.list("difference.answers", answers(difference.answers()), Function.identity());
-        }
+        draft.list("difference.answers", answers(difference.answers()), Function.identity());
         draft.list("difference.totals", totals, Function.identity());
         draft.list("difference.grits", grits(difference), Function.identity());
         draft.list("difference.matters", matters(difference), Function.identity());

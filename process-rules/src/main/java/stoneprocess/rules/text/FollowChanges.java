@@ -57,12 +57,13 @@ final class FollowChanges {
     private void status(RuleWords cards) {
         if (ahead.status() != plan.status()) {
             changes.add(phrase("follow.change-status").with("change", ahead.status()));
-            stops().forEach(rule -> changes.add(phrase("follow.change-reason").with("change", cards.because(rule))));
+            stops(ahead)
+                    .forEach(rule -> changes.add(phrase("follow.change-reason").with("change", cards.because(rule))));
         }
     }
 
-    /** The rules behind a refusal, an impasse or a wait of the plan ahead. */
-    private List<String> stops() {
+    /** The rules behind a refusal, an impasse or a wait. */
+    static List<String> stops(Recommendation ahead) {
         List<Reason> reasons = new ArrayList<>(ahead.refusals());
         ahead.decision(Topics.VERDICT, Subject.FLOOR).stream()
                 .flatMap(decision -> decision.won().stream())

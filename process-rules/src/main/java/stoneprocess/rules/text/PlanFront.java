@@ -59,7 +59,8 @@ record PlanFront(Draft draft, Recommendation recommendation) {
         });
     }
 
-    private Wording answer() {
+    /** Whether there is a plan, with its finish and its grits. */
+    Wording answer() {
         Wording status = PlanWords.verdict(recommendation);
         return recommendation
                 .plan()

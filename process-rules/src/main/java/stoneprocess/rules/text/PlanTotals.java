@@ -128,6 +128,16 @@ record PlanTotals(Optional<Estimate> estimate) {
                 .with("range", phrase("table.range").with("low", low).with("high", high));
     }
 
+    /** Hours of the crew. */
+    Optional<Wording> work() {
+        return estimate.map(PlanTotals::work);
+    }
+
+    /** Days until the floor is used again. */
+    Optional<Wording> days() {
+        return estimate.map(PlanTotals::days);
+    }
+
     private static Wording hours(TimeSpan time) {
         return Wording.number(time.in(Unit.HOUR).round(TWO_DIGITS));
     }

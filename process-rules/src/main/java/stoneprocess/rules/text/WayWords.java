@@ -4,30 +4,22 @@ import static stoneprocess.rules.text.document.Draft.label;
 import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.document.Wording.sentences;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import stoneprocess.core.answer.Change;
 import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.Way;
 import stoneprocess.core.answer.WayKind;
-import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
-import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
-import stoneprocess.rules.text.document.Item;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
-/** How a floor would get a value, and what is worth finding out, in words. */
+/** How a floor would get a value, in words. */
 final class WayWords {
     private WayWords() {}
 
@@ -120,76 +112,5 @@ final class WayWords {
 
     private static Wording byValue(HowTo howTo, Wording way) {
         return phrase("how-to.brief-value").with("value", wanted(howTo)).with("way", way);
-    }
-
-    /**
-     * What is worth finding out, in the order in which it bears on the work.
-     *
-     * @param asked the fields that the plan asks for
-     */
-    static Document full(WhatElse whatElse, Collection<String> asked, Parameters parameters) {
-        Draft draft = Draft.titled(phrase("what-else.title"), parameters).inOneLine(brief(whatElse));
-        if (!whatElse.untried().isEmpty()) {
-            draft.paragraph(
-                    phrase("what-else.untried").with("count", whatElse.untried().size()));
-        }
-        if (whatElse.open().isEmpty()) {
-            return draft.paragraph(nothing(whatElse)).document();
-        }
-        draft.paragraph(phrase("what-else.count").with("count", whatElse.open().size()));
-        List<WhatElse.Open> open = whatElse.open().stream()
-                .filter(found -> asked.contains(found.field()))
-                .toList();
-        if (open.stream().anyMatch(found -> found.howFound() == HowFound.LABORATORY)) {
-            draft.paragraph("what-else.caution");
-        }
-        List<WhatElse.Open> stopping = open.stream()
-                .filter(found -> found.topics().contains(Topics.VERDICT))
-                .sorted(Comparator.comparing(found -> found.howFound() != HowFound.LABORATORY))
-                .toList();
-        if (!stopping.isEmpty()) {
-            draft.section("what-else.heading");
-        }
-        stopping.forEach(found -> draft.numbered(asked(found)));
-        Map<Wording, List<Item>> bearing = new LinkedHashMap<>();
-        open.stream()
-                .filter(found -> !stopping.contains(found))
-                .forEach(found -> bearing.computeIfAbsent(
-                                ValueWords.topic(found.topics().get(0)), topic -> new ArrayList<>())
-                        .add(new Item.Bullet(false, asked(found), List.of())));
-        if (!bearing.isEmpty()) {
-            draft.section("what-else.then");
-        }
-        bearing.forEach(
-                (topic, questions) -> draft.group(phrase("what-else.bears-on").with("topic", topic), questions));
-        draft.list(
-                "what-else.unasked",
-                whatElse.open().stream()
-                        .filter(found -> !asked.contains(found.field()))
-                        .toList(),
-                found -> FieldWords.question(found.field()));
-        return draft.document();
-    }
-
-    private static Wording asked(WhatElse.Open open) {
-        return sentences(FieldWords.question(open.field()), FieldWords.howFound(open.field()));
-    }
-
-    private static Wording nothing(WhatElse whatElse) {
-        return phrase(whatElse.untried().isEmpty() ? "what-else.nothing" : "what-else.nothing-so-far");
-    }
-
-    private static Wording brief(WhatElse whatElse) {
-        if (whatElse.open().isEmpty()) {
-            return nothing(whatElse);
-        }
-        WhatElse.Open first = whatElse.open().get(0);
-        Wording question = FieldWords.question(first.field());
-        return AnswerWords.shortest(
-                phrase("what-else.brief")
-                        .with("question", question)
-                        .with("topics", first.topics().size())
-                        .with("more", whatElse.open().size() - 1),
-                phrase("what-else.first").with("question", question));
     }
 }

@@ -44,6 +44,7 @@ import stoneprocess.rules.Options;
 import stoneprocess.rules.Rulebase;
 import stoneprocess.rules.overlay.Overlay;
 import stoneprocess.rules.space.SurveyGenerator;
+import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.document.Wording;
 
@@ -86,6 +87,10 @@ class AnswerTextTest {
         assertThat(asked).isGreaterThan(100 * SURVEYS);
     }
 
+    private static Document document(WhatIf whatIf) {
+        return TEXT.document(whatIf.before(), whatIf.after(), ADVISOR.rulebase().cards());
+    }
+
     private static void assertShort(String text) {
         assertThat(text)
                 .hasSizeLessThan(140)
@@ -119,8 +124,8 @@ class AnswerTextTest {
         int found = 0;
         for (FloorSurvey survey : surveys.subList(0, 3)) {
             WhatElse whatElse = ADVISOR.whatElse(survey);
-            assertShort(Texts.english().line(TEXT.document(whatElse)));
-            assertLong(Texts.english().page(TEXT.document(whatElse)));
+            assertShort(Texts.english().line(TEXT.document(whatElse, ADVISOR.recommend(survey))));
+            assertLong(Texts.english().page(TEXT.document(whatElse, ADVISOR.recommend(survey))));
             for (Cut cut : List.of(Cut.NONE, Cut.REFRESH, Cut.HONE)) {
                 HowTo howTo = ADVISOR.howTo(survey, Topics.FIRST_CUT, Subject.OPEN_FIELD, cut.key());
                 assertShort(Texts.english().line(TEXT.document(howTo)));
@@ -128,8 +133,8 @@ class AnswerTextTest {
                 for (Way way : howTo.ways()) {
                     if (!way.changes().isEmpty()) {
                         WhatIf whatIf = ADVISOR.whatIf(survey, way.changes());
-                        assertShort(Texts.english().line(TEXT.document(whatIf)));
-                        assertLong(Texts.english().page(TEXT.document(whatIf)));
+                        assertShort(Texts.english().line(document(whatIf)));
+                        assertLong(Texts.english().page(document(whatIf)));
                         found++;
                     }
                 }

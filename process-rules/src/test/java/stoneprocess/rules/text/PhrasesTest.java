@@ -234,6 +234,7 @@ class PhrasesTest {
         for (DamageKind kind : DamageKind.values()) {
             keys.add(Wording.key(kind) + ".treatment");
         }
+        terms.addAll(List.of(WhatElseWords.Effect.values()));
         terms.forEach(term -> keys.add(Wording.key(term)));
         for (Hazard hazard : Hazard.values()) {
             for (String part : List.of("exposed", "limit")) {

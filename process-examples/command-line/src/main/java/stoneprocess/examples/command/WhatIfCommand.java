@@ -5,6 +5,9 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
+import stoneprocess.core.answer.Difference;
+import stoneprocess.core.json.Json;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
 
@@ -41,7 +44,14 @@ final class WhatIfCommand extends ConsoleCommand {
         for (FieldChange change : read) {
             after = change.in(after, advisor.options().sequence());
         }
-        form.print(console(), advisor.recommend(before), advisor.recommend(after));
+        Recommendation now = advisor.recommend(before);
+        Recommendation then = advisor.recommend(after);
+        form.print(
+                console(),
+                Json.DIFFERENCE,
+                Difference.between(now, then),
+                (answers, difference) ->
+                        answers.document(now, then, advisor.rulebase().cards()));
         return ExitCode.DONE;
     }
 }

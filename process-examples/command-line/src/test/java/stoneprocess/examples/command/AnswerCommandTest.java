@@ -98,7 +98,31 @@ class AnswerCommandTest {
                 "lane to the desks/damages.etches=gloss-lost, 15 %",
                 "equipment.machines=planetary,single-disc,edge-tool",
                 "build-up.thickness=30 mm");
-        assertThat(text).contains("lane to the desks: seen but not felt, 40 %", "first", "second");
+        assertThat(text).contains("lane to the desks: seen but not felt, 40 %", "with that", "as surveyed");
+    }
+
+    @Test
+    void what_if_answers_what_an_owner_asks() {
+        String text = printed("what-if", FERRY, "owner.goal=hone");
+        assertThat(text)
+                .contains("With that: PLAN. Finish: hone.", "Person-hours", "Days to reopening", "What falls away")
+                .doesNotContain("not reached");
+        assertThat(text.split("\\s+")).hasSizeLessThan(200);
+        assertThat(printed("what-if", LIBRARY, "site.historic=yes"))
+                .contains(
+                        "With that: NO PLAN YET.",
+                        "without written consent",
+                        "Has the conservator or the responsible officer agreed in writing?");
+    }
+
+    @Test
+    void fibres_are_warned_of_only_where_the_plan_has_that_hazard() {
+        assertThat(printed("what-else", FERRY))
+                .contains("Not needed to start: a laboratory test")
+                .doesNotContain("What did a laboratory find", "Until a laboratory");
+        assertThat(printed("what-else", LIGHTHOUSE))
+                .contains("What did a laboratory find", "Until a laboratory")
+                .doesNotContain("Not needed to start: a laboratory test");
     }
 
     @Test

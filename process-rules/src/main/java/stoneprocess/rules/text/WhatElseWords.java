@@ -1,0 +1,192 @@
+package stoneprocess.rules.text;
+
+import static stoneprocess.rules.text.document.Wording.phrase;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stoneprocess.core.answer.WhatElse;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.survey.HowFound;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Hazard;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
+
+/** What is worth finding out, in words: what decides most first, and of that what is cheapest to find out. */
+record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
+    private static final Set<Hazard> FIBRES = Set.of(Hazard.FIBROUS_STONE, Hazard.HAZARDOUS_LAYER);
+
+    /** From the cheapest test on; what scratches or wets the stone comes after the laboratory. */
+    private static final List<HowFound> BY_EFFORT = List.of(
+            HowFound.ASK,
+            HowFound.COUNT,
+            HowFound.LOOK,
+            HowFound.TAP,
+            HowFound.METER,
+            HowFound.THERMOMETER,
+            HowFound.TOUCH,
+            HowFound.MEASURE,
+            HowFound.ENGINEER,
+            HowFound.LABORATORY,
+            HowFound.DRAWINGS,
+            HowFound.WATER,
+            HowFound.SOLVENT,
+            HowFound.SCRIBER,
+            HowFound.ACID,
+            HowFound.SCRAPE,
+            HowFound.TRIAL);
+
+    private static final String LABORATORY = SurveyField.LABORATORY.name();
+
+    /** What an answer can change, the most decisive first. */
+    enum Effect implements Term {
+        WHETHER_CUT(List.of(Topics.VERDICT)),
+        FINISH_OR_GRITS(List.of(
+                Topics.STONE,
+                Topics.FINISH,
+                Topics.BONDS,
+                Topics.FIRST_CUT,
+                Topics.REPAIRS,
+                Topics.LAST_GRIT,
+                Topics.STEP_RULE,
+                Topics.TRANSITION,
+                Topics.GRIT_PATH)),
+        WAY_OF_WORKING(List.of(
+                Topics.METAL_METHOD,
+                Topics.TEST_CUTS,
+                Topics.MACHINE,
+                Topics.ADDED_WEIGHT,
+                Topics.WATER_LEVEL,
+                Topics.PASSES,
+                Topics.LITRES,
+                Topics.POLISHING_AGENT,
+                Topics.DENSIFIER,
+                Topics.SEALER)),
+        CARE(Topics.all()),
+        PREPARATION_ALONE(List.of(Topics.PREPARATION)),
+        AGREEMENT_ALONE(List.of(Topics.ACCEPTANCES));
+
+        private final List<Topic<?>> topics;
+
+        Effect(List<Topic<?>> topics) {
+            this.topics = topics;
+        }
+
+        static Effect of(WhatElse.Open open) {
+            for (Effect alone : List.of(PREPARATION_ALONE, AGREEMENT_ALONE)) {
+                if (alone.topics.containsAll(open.topics())) {
+                    return alone;
+                }
+            }
+            return List.of(values()).stream()
+                    .filter(effect -> open.topics().stream().anyMatch(effect.topics::contains))
+                    .findFirst()
+                    .orElseThrow();
+        }
+    }
+
+    static Document full(WhatElse whatElse, Recommendation recommendation) {
+        return new WhatElseWords(whatElse, recommendation).document();
+    }
+
+    private Document document() {
+        Map<Effect, List<WhatElse.Open>> byEffect = byEffect();
+        Draft draft = Draft.titled(
+                        phrase("what-else.title")
+                                .with("floor", recommendation.survey().title()),
+                        recommendation.parameters())
+                .inOneLine(brief(byEffect));
+        if (!whatElse.untried().isEmpty()) {
+            draft.paragraph(
+                    phrase("what-else.untried").with("count", whatElse.untried().size()));
+        }
+        draft.paragraph(byEffect.isEmpty() ? nothing() : count(byEffect));
+        if (!byEffect.isEmpty() && warnsOf(FIBRES)) {
+            draft.paragraph("what-else.caution");
+        }
+        byEffect.forEach((effect, open) -> {
+            draft.section(Wording.of(effect));
+            byTest(open).forEach((how, questions) -> draft.numbered(questions(how, questions)));
+        });
+        if (isLaboratoryIdle()) {
+            draft.section("closing.heading").paragraph("what-else.laboratory");
+        }
+        return draft.document();
+    }
+
+    /** A laboratory test of a stone that nothing makes suspect can change the advice only by what nobody expects. */
+    private boolean isLaboratoryIdle() {
+        return whatElse.open().stream().anyMatch(open -> open.field().equals(LABORATORY))
+                && !warnsOf(Set.of(Hazard.FIBROUS_STONE));
+    }
+
+    private boolean warnsOf(Set<Hazard> hazards) {
+        return recommendation.warnings().stream().map(SafetyWarning::hazard).anyMatch(hazards::contains);
+    }
+
+    private Map<Effect, List<WhatElse.Open>> byEffect() {
+        Map<Effect, List<WhatElse.Open>> byEffect = new EnumMap<>(Effect.class);
+        boolean idle = isLaboratoryIdle();
+        whatElse.open().stream()
+                .filter(open -> !idle || !open.field().equals(LABORATORY))
+                .sorted(Comparator.comparingInt(open -> BY_EFFORT.indexOf(open.howFound())))
+                .forEach(open -> byEffect.computeIfAbsent(Effect.of(open), effect -> new ArrayList<>())
+                        .add(open));
+        return byEffect;
+    }
+
+    /** Questions by the test that settles them, so that one look answers several. */
+    private Map<Wording, List<Wording>> byTest(List<WhatElse.Open> open) {
+        Map<Wording, List<Wording>> byTest = new LinkedHashMap<>();
+        open.forEach(asked -> byTest.computeIfAbsent(FieldWords.howFound(asked.field()), how -> new ArrayList<>())
+                .add(FieldWords.question(recommendation.survey(), asked.field())));
+        return byTest;
+    }
+
+    private static Wording questions(Wording how, List<Wording> questions) {
+        List<Wording> sentences = new ArrayList<>(questions);
+        sentences.add(how);
+        return Wording.list(Joint.SENTENCES, sentences);
+    }
+
+    private Wording nothing() {
+        return phrase(whatElse.untried().isEmpty() ? "what-else.nothing" : "what-else.nothing-so-far");
+    }
+
+    private static Wording count(Map<Effect, List<WhatElse.Open>> byEffect) {
+        int all = byEffect.values().stream().mapToInt(List::size).sum();
+        int decisive = Optional.ofNullable(byEffect.get(Effect.WHETHER_CUT))
+                .map(List::size)
+                .orElse(0);
+        return phrase(decisive == 0 ? "what-else.count" : "what-else.count-decisive")
+                .with("count", all)
+                .with("decisive", decisive);
+    }
+
+    private Wording brief(Map<Effect, List<WhatElse.Open>> byEffect) {
+        return byEffect.values().stream()
+                .map(open -> open.get(0))
+                .findFirst()
+                .map(first -> {
+                    Wording question = FieldWords.question(recommendation.survey(), first.field());
+                    return AnswerWords.shortest(
+                            phrase("what-else.brief")
+                                    .with("question", question)
+                                    .with("more", whatElse.open().size() - 1),
+                            phrase("what-else.first").with("question", question));
+                })
+                .orElseGet(this::nothing);
+    }
+}

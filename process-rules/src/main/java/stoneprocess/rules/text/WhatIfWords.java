@@ -1,0 +1,225 @@
+package stoneprocess.rules.text;
+
+import static stoneprocess.rules.text.document.Wording.phrase;
+import static stoneprocess.rules.text.document.Wording.sentences;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import stoneprocess.core.answer.FieldAnswer;
+import stoneprocess.core.answer.Split;
+import stoneprocess.core.plan.PlannedStep;
+import stoneprocess.core.plan.Question;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Track;
+import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.site.FloorGloss;
+import stoneprocess.core.site.GlossQuestion;
+import stoneprocess.core.topic.Card;
+import stoneprocess.core.topic.Scope;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topic;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
+import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
+
+/** What other answers bring to a floor, in words: what is planned then, what it costs in time, what goes and what comes. */
+record WhatIfWords(Recommendation before, Recommendation after, RuleWords cards, Draft draft) {
+    /** Told by the headline, or what follows from the grits that are told. */
+    private static final Set<Topic<?>> TOLD = Set.of(Topics.VERDICT, Topics.STEP_RULE, Topics.TEST_CUTS);
+
+    /** Told with each grit that stays and is worked in another way. */
+    private static final List<Topic<?>> WAY_OF_WORKING =
+            List.of(Topics.MACHINE, Topics.ADDED_WEIGHT, Topics.WATER_LEVEL, Topics.PASSES);
+
+    static Document full(Recommendation before, Recommendation after, Collection<Card> cards) {
+        Draft draft = Draft.titled(Wording.name(after.survey().title()), after.parameters());
+        return new WhatIfWords(before, after, new RuleWords(cards), draft).document();
+    }
+
+    private Document document() {
+        Wording now = new PlanFront(draft, before).answer();
+        Wording then = new PlanFront(draft, after).answer();
+        boolean same = sameOutcomes();
+        Wording lead = same
+                ? phrase("what-if.same")
+                : phrase("what-if.lead").with("then", then).with("now", now);
+        draft.inOneLine(AnswerWords.shortest(lead, then, Wording.of(after.status())));
+        changes().forEach(draft::paragraph);
+        draft.paragraph(lead);
+        if (after.plan().isEmpty()) {
+            stops();
+        } else if (before.plan().isEmpty()) {
+            PlanTotals.of(after).words().ifPresent(draft::paragraph);
+        } else if (!same) {
+            table();
+            section("what-if.goes", before, after);
+            section("what-if.comes", after, before);
+            workedOtherwise();
+        }
+        questions();
+        return draft.document();
+    }
+
+    private boolean sameOutcomes() {
+        return before.status() == after.status() && before.outcomes().equals(after.outcomes());
+    }
+
+    /** Each answer that was changed, and what it was. */
+    private List<Wording> changes() {
+        Split<FieldAnswer> answers = Split.of(FieldAnswer.known(before.survey()), FieldAnswer.known(after.survey()));
+        Set<String> fields = new LinkedHashSet<>();
+        answers.other().forEach(answer -> fields.add(answer.field()));
+        answers.one().forEach(answer -> fields.add(answer.field()));
+        return fields.stream()
+                .<Wording>map(field -> phrase("what-if.change")
+                        .with("question", FieldWords.question(field))
+                        .with("then", FieldWords.answer(FieldAnswer.of(after.survey(), field)))
+                        .with("now", FieldWords.answer(FieldAnswer.of(before.survey(), field))))
+                .toList();
+    }
+
+    /** The rules that stop the work now and did not speak before; all that stop it where each spoke before. */
+    private void stops() {
+        List<String> all = FollowChanges.stops(after);
+        List<String> spoke = before.outcomes().stream()
+                .flatMap(outcome -> RuleWords.rules(outcome.reasons()).stream())
+                .toList();
+        List<String> only = Split.of(all, spoke).one();
+        draft.list("what-if.stops", only.isEmpty() ? all : only, cards::because);
+        draft.list("how-to.offers", after.counterOffers(), OfferWords::offer);
+    }
+
+    private void table() {
+        draft.section("what-if.differs").row(Wording.name(""), phrase("what-if.then"), phrase("what-if.now"));
+        for (Topic<?> topic : Topics.all()) {
+            if (topic.scope() == Scope.FLOOR && !topic.policy().isPlural() && !TOLD.contains(topic)) {
+                row(ValueWords.topic(topic), recommendation -> value(recommendation, topic, Subject.FLOOR));
+            }
+        }
+        row(
+                ValueWords.topic(Topics.FIRST_CUT),
+                recommendation -> recommendation.steps(TrackKind.OPEN_FIELD).stream()
+                        .findFirst()
+                        .map(step -> ValueWords.grade(step.grade())));
+        row(phrase("what-if.gloss"), WhatIfWords::gloss);
+        row(
+                phrase("what-if.work"),
+                recommendation -> PlanTotals.of(recommendation).work());
+        row(
+                phrase("what-if.days"),
+                recommendation -> PlanTotals.of(recommendation).days());
+    }
+
+    private void row(Wording label, Function<Recommendation, Optional<Wording>> value) {
+        Optional<Wording> now = value.apply(before);
+        Optional<Wording> then = value.apply(after);
+        if (!now.equals(then)) {
+            draft.row(label, then.orElse(phrase("answer.nothing")), now.orElse(phrase("answer.nothing")));
+        }
+    }
+
+    private static Optional<Wording> value(Recommendation recommendation, Topic<?> topic, Subject subject) {
+        return recommendation.decision(topic, subject).map(AnswerWords::outcome);
+    }
+
+    /** The forecast for the end of the plan's last resin grit. */
+    private static Optional<Wording> gloss(Recommendation recommendation) {
+        GlossQuestion atTheEnd = new GlossQuestion(Optional.empty(), new Gloss(1), Optional.empty(), List.of());
+        return FloorGloss.of(recommendation, atTheEnd)
+                .planned()
+                .map(planned -> planned.ends().get(planned.ends().size() - 1).interval())
+                .map(range -> phrase("table.range")
+                        .with("low", Wording.number(StrictMath.round(range.low().gloss())))
+                        .with("high", new Gloss(StrictMath.round(range.high().gloss()))));
+    }
+
+    /** What the one plans and the other does not. */
+    private void section(String heading, Recommendation one, Recommendation other) {
+        List<Wording> lines = new ArrayList<>();
+        Map<List<Wording>, List<Wording>> tracks = new LinkedHashMap<>();
+        for (Track track : FollowText.tracks(one)) {
+            List<Wording> grits = Split.of(grits(one, track.kind()), grits(other, track.kind()))
+                    .one();
+            tracks.computeIfAbsent(grits, key -> new ArrayList<>()).add(ValueWords.track(track.kind()));
+        }
+        tracks.forEach((grits, of) -> {
+            if (!grits.isEmpty()) {
+                lines.add(phrase("what-if.part")
+                        .with("part", Wording.list(Joint.AND, of))
+                        .with("values", Wording.list(Joint.COMMA, grits)));
+            }
+        });
+        for (Topic<?> topic : Topics.all()) {
+            if (topic.scope() == Scope.FLOOR && topic.policy().isPlural()) {
+                part(topic, one, other).ifPresent(lines::add);
+            }
+        }
+        draft.list(heading, lines, Function.identity());
+    }
+
+    private static List<Wording> grits(Recommendation recommendation, TrackKind track) {
+        return recommendation.steps(track).stream()
+                .map(step -> ValueWords.grade(step.grade()))
+                .toList();
+    }
+
+    private static <V> Optional<Wording> part(Topic<V> topic, Recommendation one, Recommendation other) {
+        List<V> only = Split.of(one.values(topic, Subject.FLOOR), other.values(topic, Subject.FLOOR))
+                .one();
+        return only.isEmpty()
+                ? Optional.empty()
+                : Optional.of(phrase("what-if.part")
+                        .with("part", ValueWords.topic(topic))
+                        .with("values", ValueWords.values(topic, only)));
+    }
+
+    /** Grits that both run, where machine, weight, water or passes differ. */
+    private void workedOtherwise() {
+        Map<Wording, List<Wording>> lines = new LinkedHashMap<>();
+        for (Topic<?> topic : WAY_OF_WORKING) {
+            for (Track track : FollowText.tracks(after)) {
+                for (PlannedStep step : track.steps()) {
+                    Subject subject = PlanWords.subject(track.kind(), step);
+                    Optional<Wording> now = value(before, topic, subject);
+                    Optional<Wording> then = value(after, topic, subject);
+                    if (now.isPresent() && then.isPresent() && !now.equals(then)) {
+                        lines.computeIfAbsent(
+                                        phrase("what-if.otherwise")
+                                                .with("topic", ValueWords.topic(topic))
+                                                .with("then", then.get())
+                                                .with("now", now.get()),
+                                        key -> new ArrayList<>())
+                                .add(ValueWords.subject(subject));
+                    }
+                }
+            }
+        }
+        draft.list(
+                "what-if.worked-otherwise",
+                lines.entrySet(),
+                line -> sentences(
+                        line.getKey(),
+                        phrase("card.title").with("title", Wording.list(Joint.SEMICOLON, line.getValue()))));
+    }
+
+    private void questions() {
+        List<String> asked = before.questions().stream().map(Question::field).toList();
+        draft.list(
+                "what-if.questions",
+                after.questions().stream()
+                        .map(Question::field)
+                        .filter(field -> !asked.contains(field))
+                        .toList(),
+                field -> FieldWords.question(after.survey(), field));
+    }
+}
