@@ -104,6 +104,7 @@ import stoneprocess.rules.text.AuditText;
 import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.FollowText;
 import stoneprocess.rules.text.PlanText;
+import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.sheet.ComparedWay;
 import stoneprocess.rules.text.sheet.EstimateSheet;

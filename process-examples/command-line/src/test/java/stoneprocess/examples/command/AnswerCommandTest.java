@@ -105,7 +105,7 @@ class AnswerCommandTest {
     void what_if_answers_what_an_owner_asks() {
         String text = printed("what-if", FERRY, "owner.goal=hone");
         assertThat(text)
-                .contains("With that: PLAN. Finish: hone.", "Person-hours", "Days to reopening", "What falls away")
+                .contains("With that: PLAN. Finish: hone.", "person-hours", "Time to reopening", "What falls away")
                 .doesNotContain("not reached");
         assertThat(text.split("\\s+")).hasSizeLessThan(200);
         assertThat(printed("what-if", LIBRARY, "site.historic=yes"))
@@ -127,7 +127,7 @@ class AnswerCommandTest {
 
     @Test
     void the_same_floor_does_not_differ() {
-        assertThat(printed("compare", FERRY, FERRY)).contains("Both get the same advice");
+        assertThat(printed("compare", FERRY, FERRY)).contains("The advice and the reasons are the same.");
     }
 
     @Test
