@@ -6,6 +6,7 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import stoneprocess.core.answer.Closing;
 import stoneprocess.core.answer.FieldAnswer;
@@ -107,11 +108,10 @@ final class AnswerWords {
         });
     }
 
-    /** How a topic is decided, in the terms of the topic where the bundles have them. */
-    static Wording policy(Topic<?> topic) {
-        String general = Wording.key(topic.policy());
-        String own = general + "." + topic.id();
-        return phrase(Language.english().has(own) ? own : general);
+    /** How a topic is decided, where the bundles say it in the terms of the topic. */
+    static Optional<Wording> policy(Topic<?> topic) {
+        String own = Wording.key(topic.policy()) + "." + topic.id();
+        return Language.english().has(own) ? Optional.of(phrase(own)) : Optional.empty();
     }
 
     /** The fact to check first: one that is read from the survey, else one that was concluded. */

@@ -167,6 +167,16 @@ final class FieldWords {
         return becomes(change, found(change, answer.from(), answer.to()));
     }
 
+    /** What a change would have to overcome: the answer as it is. */
+    static Wording asItIs(Change change) {
+        if (change instanceof Change.OfDamage damage && damage.from().isPresent()) {
+            return becomes(change, inZone(damage.zone(), value(change.name(), damage.from().get())));
+        }
+        return change instanceof Change.OfAnswer answer && answer.from().isPresent()
+                ? becomes(change, value(change.name(), answer.from().get()))
+                : change(change);
+    }
+
     private static Wording becomes(Change change, Wording now) {
         return Wording.sentences(question(change.name()), now);
     }

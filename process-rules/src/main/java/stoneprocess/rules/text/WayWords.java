@@ -33,7 +33,7 @@ final class WayWords {
                 .filter(offer -> offer.kind() != OfferKind.LEAVE_IT)
                 .toList();
         if (!offered.isEmpty()) {
-            draft.section("how-to.offers");
+            draft.paragraph("how-to.not-now").section("how-to.offers");
             offered.forEach(offer -> draft.numbered(OfferWords.offer(offer)));
             draft.section("how-to.survey");
         }
@@ -42,22 +42,33 @@ final class WayWords {
             draft.paragraph("how-to.no-plan").section("how-to.offers");
             offers.forEach(offer -> draft.numbered(OfferWords.offer(offer)));
         } else {
-            draft.paragraph(Wording.of(howTo.kind()));
+            boolean byNature = howTo.kind().isFound() && howTo.ways().stream().noneMatch(Way::byPeople);
+            draft.paragraph(byNature ? phrase("how-to.not-now") : Wording.of(howTo.kind()));
         }
         if (howTo.kind().isFound()) {
-            ways(draft, "how-to.people", howTo.ways().stream().filter(Way::byPeople));
-            ways(draft, "how-to.nature", howTo.ways().stream().filter(way -> !way.byPeople()));
-            draft.section("closing.heading").paragraph("how-to.mind");
+            List<Way> people = howTo.ways().stream().filter(Way::byPeople).toList();
+            ways(draft, people);
+            nature(draft, howTo.ways().stream().filter(way -> !way.byPeople()));
+            if (!people.isEmpty()) {
+                draft.section("closing.heading").paragraph("how-to.mind");
+            }
         }
         return draft.inOneLine(brief(howTo)).document();
     }
 
-    private static void ways(Draft draft, String heading, Stream<Way> ways) {
-        List<Way> listed = ways.toList();
-        if (!listed.isEmpty()) {
-            draft.section(heading);
+    /** What the floor is, which no answer changes; what is not known is told as open. */
+    private static void nature(Draft draft, Stream<Way> ways) {
+        draft.list(
+                "how-to.nature",
+                ways.flatMap(way -> way.changes().stream()).distinct().toList(),
+                change -> change.isFoundOut() ? change(change) : FieldWords.asItIs(change));
+    }
+
+    private static void ways(Draft draft, List<Way> ways) {
+        if (!ways.isEmpty()) {
+            draft.section("how-to.people");
         }
-        for (Way way : listed) {
+        for (Way way : ways) {
             List<Change> changes = way.changes();
             draft.numbered(
                     change(changes.get(0)),

@@ -16,6 +16,7 @@ import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.feature.StoneTraits;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Item;
@@ -24,6 +25,10 @@ import stoneprocess.rules.text.document.Wording;
 /** Why a matter was not closed with a value, in words. */
 final class WhyNotWords {
     private static final int SILENT_SHOWN = 5;
+
+    /** Facts that say which material a floor is of. */
+    private static final Set<String> MATERIAL = Set.of(
+            StoneTraits.StoneFamily.class.getSimpleName(), StoneTraits.BoundBy.class.getSimpleName());
 
     private WhyNotWords() {}
 
@@ -61,12 +66,21 @@ final class WhyNotWords {
         return ValueWords.value(not.matter().topic(), not.value());
     }
 
+    /** The nearest rules; those about another material last, and only where there is no other. */
+    private static List<SilentRule> silent(WhyNot not) {
+        List<SilentRule> ofThisMaterial = not.silent().stream()
+                .filter(silent -> silent.unmet().stream().noneMatch(unmet -> MATERIAL.contains(unmet.fact())))
+                .toList();
+        return ofThisMaterial.isEmpty() ? not.silent() : ofThisMaterial;
+    }
+
     private static void silent(Draft draft, WhyNot not) {
-        if (!not.silent().isEmpty()) {
+        List<SilentRule> rules = silent(not);
+        if (!rules.isEmpty()) {
             draft.section("why-not.silent");
         }
-        int shown = Math.min(SILENT_SHOWN, not.silent().size());
-        for (SilentRule silent : not.silent().subList(0, shown)) {
+        int shown = Math.min(SILENT_SHOWN, rules.size());
+        for (SilentRule silent : rules.subList(0, shown)) {
             draft.bullet(
                     AnswerWords.titleWithId(not.card(silent.rule())),
                     silent.unmet().stream()
@@ -75,8 +89,8 @@ final class WhyNotWords {
                                     label("why-not.here", FactWords.so(unmet.fact(), unmet.actual()))))
                             .toList());
         }
-        if (shown < not.silent().size()) {
-            draft.bullet(phrase("why-not.more").with("count", not.silent().size() - shown));
+        if (shown < rules.size()) {
+            draft.bullet(phrase("why-not.more").with("count", rules.size() - shown));
         }
     }
 
@@ -90,7 +104,7 @@ final class WhyNotWords {
         for (Reason reason : not.by()) {
             reason.facts().forEach(fact -> fields.addAll(fact.fields()));
         }
-        not.silent().stream()
+        silent(not).stream()
                 .limit(SILENT_SHOWN)
                 .forEach(silent -> silent.unmet().forEach(unmet -> fields.addAll(unmet.fields())));
         return fields;
@@ -117,7 +131,7 @@ final class WhyNotWords {
                     sentences(instead, rule));
         }
         if (!not.silent().isEmpty()) {
-            SilentRule nearest = not.silent().get(0);
+            SilentRule nearest = silent(not).get(0);
             Wording needs = needs(nearest, wanted(nearest.nearest()));
             Wording check = needs(nearest, FactWords.name(nearest.nearest().fact()));
             return AnswerWords.shortest(

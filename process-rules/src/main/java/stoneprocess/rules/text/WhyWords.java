@@ -23,6 +23,7 @@ import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
 /** Why a matter was closed as it was, in words. */
 final class WhyWords {
@@ -33,12 +34,12 @@ final class WhyWords {
         Draft draft = Draft.titled(ValueWords.matter(outcome), parameters);
         boolean mayCut =
                 outcome instanceof Decision<?> decision && decision.values().equals(List.of(Verdict.GO));
-        draft.paragraph(
-                mayCut
-                        ? phrase("answer.may-cut")
-                        : sentences(
-                                phrase("answer.it-is").with("value", AnswerWords.outcome(outcome)),
-                                AnswerWords.policy(outcome.topic())));
+        List<Wording> lead = new ArrayList<>();
+        lead.add(mayCut ? phrase("answer.may-cut") : phrase("answer.it-is").with("value", AnswerWords.outcome(outcome)));
+        if (!mayCut) {
+            AnswerWords.policy(outcome.topic()).ifPresent(lead::add);
+        }
+        draft.paragraph(Wording.list(Joint.SENTENCES, lead));
         if (outcome instanceof Decision<?> decision) {
             AnswerWords.reasons(draft, "answer.won", decision.won(), why::card);
             AnswerWords.reasons(draft, "answer.outweighed", decision.outweighed(), why::card);
@@ -59,7 +60,9 @@ final class WhyWords {
     private static void restsOn(Draft draft, Why why) {
         draft.list(
                 "answer.rests-on",
-                why.grounds().subList(1, why.grounds().size()),
+                why.grounds().stream()
+                        .filter(ground -> why.grounds().get(0).restsOn().contains(ground.matter()))
+                        .toList(),
                 ground -> RuleWords.withIds(Words.outcome(ground.outcome()), RuleWords.rules(ground.reasons())));
     }
 
@@ -81,8 +84,10 @@ final class WhyWords {
     private static void checks(Draft draft, Why why) {
         Set<String> first = fields(why, decisive(why.outcome()));
         AnswerWords.checks(draft, first, why.answers());
+        boolean computed = why.outcome() instanceof Decision<?> decision
+                && !decision.inputs().isEmpty();
         List<FieldAnswer> rest = why.answers().stream()
-                .filter(answer -> !first.contains(answer.field()))
+                .filter(answer -> !computed && !first.contains(answer.field()))
                 .toList();
         draft.list(
                 first.isEmpty() ? "answer.survey" : "answer.survey-too",
