@@ -28,6 +28,9 @@ import stoneprocess.rules.text.document.Wording.Joint;
 record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
     private static final Set<Hazard> FIBRES = Set.of(Hazard.FIBROUS_STONE, Hazard.HAZARDOUS_LAYER);
 
+    /** Of more questions than these, those that change little are told without the way to find out. */
+    private static final int ONE_BY_ONE = 15;
+
     /** From the cheapest test on; what scratches or wets the stone comes after the laboratory. */
     private static final List<HowFound> BY_EFFORT = List.of(
             HowFound.ASK,
@@ -116,13 +119,26 @@ record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
         if (!byEffect.isEmpty() && warnsOf(FIBRES)) {
             draft.paragraph("what-else.caution");
         }
+        boolean many = byEffect.values().stream().mapToInt(List::size).sum() > ONE_BY_ONE;
         byEffect.forEach((effect, open) -> {
             draft.section(Wording.of(effect));
-            byTest(open).forEach((how, questions) -> draft.numbered(questions(how, questions)));
+            if (many && effect.compareTo(Effect.WAY_OF_WORKING) > 0) {
+                draft.paragraph(Wording.list(Joint.SENTENCES, open, this::question));
+            } else {
+                byTest(open).forEach((how, questions) -> draft.numbered(questions(how, questions)));
+            }
         });
-        if (isLaboratoryIdle()) {
-            draft.section("closing.heading").paragraph("what-else.laboratory");
+        List<String> notes = new ArrayList<>();
+        if (many) {
+            notes.add("what-else.form");
         }
+        if (isLaboratoryIdle()) {
+            notes.add("what-else.laboratory");
+        }
+        if (!notes.isEmpty()) {
+            draft.section("closing.heading");
+        }
+        notes.forEach(draft::paragraph);
         return draft.document();
     }
 
@@ -151,8 +167,12 @@ record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
     private Map<Wording, List<Wording>> byTest(List<WhatElse.Open> open) {
         Map<Wording, List<Wording>> byTest = new LinkedHashMap<>();
         open.forEach(asked -> byTest.computeIfAbsent(FieldWords.howFound(asked.field()), how -> new ArrayList<>())
-                .add(FieldWords.question(recommendation.survey(), asked.field())));
+                .add(question(asked)));
         return byTest;
+    }
+
+    private Wording question(WhatElse.Open open) {
+        return FieldWords.question(recommendation.survey(), open.field());
     }
 
     private static Wording questions(Wording how, List<Wording> questions) {
@@ -180,7 +200,7 @@ record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
                 .map(open -> open.get(0))
                 .findFirst()
                 .map(first -> {
-                    Wording question = FieldWords.question(recommendation.survey(), first.field());
+                    Wording question = question(first);
                     return AnswerWords.shortest(
                             phrase("what-else.brief")
                                     .with("question", question)

@@ -119,9 +119,9 @@ class AnswerCommandTest {
     void fibres_are_warned_of_only_where_the_plan_has_that_hazard() {
         assertThat(printed("what-else", FERRY))
                 .contains("Not needed to start: a laboratory test")
-                .doesNotContain("What did a laboratory find", "Until a laboratory");
+                .doesNotContain("Has a laboratory tested the stone", "Until a laboratory");
         assertThat(printed("what-else", LIGHTHOUSE))
-                .contains("What did a laboratory find", "Until a laboratory")
+                .contains("Has a laboratory tested the stone", "Until a laboratory")
                 .doesNotContain("Not needed to start: a laboratory test");
     }
 
