@@ -170,7 +170,9 @@ final class FieldWords {
     /** What a change would have to overcome: the answer as it is. */
     static Wording asItIs(Change change) {
         if (change instanceof Change.OfDamage damage && damage.from().isPresent()) {
-            return becomes(change, inZone(damage.zone(), value(change.name(), damage.from().get())));
+            return becomes(
+                    change,
+                    inZone(damage.zone(), value(change.name(), damage.from().get())));
         }
         return change instanceof Change.OfAnswer answer && answer.from().isPresent()
                 ? becomes(change, value(change.name(), answer.from().get()))

@@ -18,6 +18,7 @@ import stoneprocess.core.plan.Track;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.topic.Mend;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Draft;
@@ -35,8 +36,12 @@ final class FollowChanges {
         this.ahead = ahead;
     }
 
-    static void write(Draft draft, Recommendation plan, Recommendation ahead, RuleWords cards) {
+    /**
+     * @param mends what comes before the grits to come and the plan did not have
+     */
+    static void write(Draft draft, Recommendation plan, Recommendation ahead, RuleWords cards, List<Mend> mends) {
         FollowChanges found = new FollowChanges(plan, ahead);
+        mends.forEach(mend -> found.changes.add(phrase("follow.change-mend").with("change", mend)));
         found.status(cards);
         found.finish();
         found.grades();

@@ -23,12 +23,16 @@ import stoneprocess.core.follow.Diagnosis;
 import stoneprocess.core.follow.HoldPoint;
 import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.follow.Standing;
+import stoneprocess.core.gloss.Gain;
+import stoneprocess.core.gloss.GainVerdict;
 import stoneprocess.core.log.Entry;
 import stoneprocess.core.log.JobLog;
+import stoneprocess.core.log.Sign;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Track;
+import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
@@ -115,11 +119,10 @@ public final class FollowText {
     }
 
     private Document document(Recommendation plan, JobLog log, NextMove next, List<? extends Term> signs) {
+        boolean mendedFirst =
+                !signs.isEmpty() && next.move() == Move.RE_PLAN && !next.mends().isEmpty();
         Draft draft = Draft.titled(Wording.name(log.title()), next.ahead().parameters())
-                .paragraph(
-                        next.move() == Move.GO_ON && tracks(next.ahead()).isEmpty()
-                                ? phrase("follow.go-on-without-grit")
-                                : Wording.of(next.move()));
+                .paragraph(headline(next, mendedFirst));
         next.morePasses()
                 .ifPresent(
                         passes -> draft.paragraph(phrase("follow.more-passes").with("passes", morePasses(passes))));
@@ -127,7 +130,7 @@ public final class FollowText {
             draft.paragraph("follow.check-first");
         }
         draft.paragraph(next.at().map(point -> at(plan, log, point)).orElse(phrase("follow.not-begun")));
-        draft.list("follow.signs", signs);
+        draft.list("follow.signs", signs, sign -> sign(next, sign));
         why(draft, next);
         causes(draft, next);
         asks(draft, next);
@@ -138,7 +141,7 @@ public final class FollowText {
         }
         draft.list(stopped ? "follow.mends-later" : "follow.mends", next.mends());
         ahead(draft, log, next);
-        FollowChanges.write(draft, plan, next.ahead(), cards);
+        FollowChanges.write(draft, plan, next.ahead(), cards, mendedFirst ? next.mends() : List.of());
         draft.list(
                 "follow.findings",
                 next.findings().stream()
@@ -150,6 +153,29 @@ public final class FollowText {
         WarningWords.added(draft, plan, next.ahead());
         WarningWords.closeBesidePlan(draft, next.ahead().rulebase());
         return draft.document();
+    }
+
+    private static Wording headline(NextMove next, boolean mendedFirst) {
+        if (mendedFirst) {
+            return phrase("follow.re-plan").with("mends", Wording.sentences(next.mends()));
+        }
+        return next.move() == Move.GO_ON && tracks(next.ahead()).isEmpty()
+                ? phrase("follow.go-on-without-grit")
+                : Wording.of(next.move());
+    }
+
+    /** A sign; gloss that is said to stall is held against the readings. */
+    private static Wording sign(NextMove next, Term sign) {
+        Optional<Gain> rise = next.progress().stream()
+                .flatMap(zone -> zone.gain().stream())
+                .filter(gain ->
+                        gain.verdict() == GainVerdict.REAL && gain.change().glossUnits() > 0)
+                .findFirst();
+        return sign == Sign.STALLED_GLOSS && rise.isPresent()
+                ? phrase("follow.sign-disagrees")
+                        .with("sign", sign)
+                        .with("size", new Gloss(rise.get().change().glossUnits()))
+                : Wording.of(sign);
     }
 
     private static Wording morePasses(Range<Integer> passes) {

@@ -27,8 +27,8 @@ final class WhyNotWords {
     private static final int SILENT_SHOWN = 5;
 
     /** Facts that say which material a floor is of. */
-    private static final Set<String> MATERIAL = Set.of(
-            StoneTraits.StoneFamily.class.getSimpleName(), StoneTraits.BoundBy.class.getSimpleName());
+    private static final Set<String> MATERIAL =
+            Set.of(StoneTraits.StoneFamily.class.getSimpleName(), StoneTraits.BoundBy.class.getSimpleName());
 
     private WhyNotWords() {}
 

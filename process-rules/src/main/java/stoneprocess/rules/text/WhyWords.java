@@ -35,7 +35,8 @@ final class WhyWords {
         boolean mayCut =
                 outcome instanceof Decision<?> decision && decision.values().equals(List.of(Verdict.GO));
         List<Wording> lead = new ArrayList<>();
-        lead.add(mayCut ? phrase("answer.may-cut") : phrase("answer.it-is").with("value", AnswerWords.outcome(outcome)));
+        lead.add(
+                mayCut ? phrase("answer.may-cut") : phrase("answer.it-is").with("value", AnswerWords.outcome(outcome)));
         if (!mayCut) {
             AnswerWords.policy(outcome.topic()).ifPresent(lead::add);
         }
