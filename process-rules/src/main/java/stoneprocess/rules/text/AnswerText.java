@@ -1,6 +1,7 @@
 package stoneprocess.rules.text;
 
 import java.util.Collection;
+import java.util.Optional;
 import java.util.List;
 import stoneprocess.core.answer.Comparison;
 import stoneprocess.core.answer.Difference;
@@ -31,7 +32,16 @@ public final class AnswerText {
 
     /** Why a matter was closed as it was. */
     public Document document(Why why) {
-        return WhyWords.full(why, parameters);
+        return WhyWords.full(why, Optional.empty(), parameters);
+    }
+
+    /**
+     * The same, and where the work starts with another grit than the damage would allow.
+     *
+     * @param recommendation the recommendation that was asked about
+     */
+    public Document document(Why why, Recommendation recommendation) {
+        return WhyWords.full(why, PlanText.endBeforeStart(recommendation, why.outcome()), parameters);
     }
 
     /** Why a matter was not closed with a value. */

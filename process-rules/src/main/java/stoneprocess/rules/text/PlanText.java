@@ -269,8 +269,9 @@ public final class PlanText {
     }
 
     /** The only grit of a track whose first cut could be finer, were the last grit not coarser. */
-    private static Optional<AbrasiveGrade> endBeforeStart(Recommendation recommendation, Decision<?> decision) {
-        return decision.topic() == Topics.FIRST_CUT
+    static Optional<AbrasiveGrade> endBeforeStart(Recommendation recommendation, Outcome outcome) {
+        return outcome instanceof Decision<?> decision
+                        && decision.topic() == Topics.FIRST_CUT
                         && decision.subject() instanceof Subject.OfTrack track
                         && decision.values().equals(List.of(Cut.FINE_HONE))
                 ? recommendation.steps(track.track()).stream()

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.answer.Matter;
@@ -18,6 +19,7 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.text.document.Document;
@@ -29,7 +31,10 @@ import stoneprocess.rules.text.document.Wording.Joint;
 final class WhyWords {
     private WhyWords() {}
 
-    static Document full(Why why, Parameters parameters) {
+    /**
+     * @param start the grit with which the work starts where the last grit is coarser than the first cut
+     */
+    static Document full(Why why, Optional<AbrasiveGrade> start, Parameters parameters) {
         Outcome outcome = why.outcome();
         Draft draft = Draft.titled(ValueWords.matter(outcome), parameters);
         boolean mayCut =
@@ -40,6 +45,8 @@ final class WhyWords {
         if (!mayCut) {
             AnswerWords.policy(outcome.topic()).ifPresent(lead::add);
         }
+        start.ifPresent(
+                grade -> lead.add(phrase("reasons.end-before-start").with("grade", ValueWords.grade(grade))));
         draft.paragraph(Wording.list(Joint.SENTENCES, lead));
         if (outcome instanceof Decision<?> decision) {
             AnswerWords.reasons(draft, "answer.won", decision.won(), why::card);

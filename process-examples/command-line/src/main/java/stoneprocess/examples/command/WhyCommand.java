@@ -9,7 +9,6 @@ import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.text.AnswerText;
 
 /** Says why a matter was decided as it was. */
 @Command(name = "why", description = "Plans the floor of a survey and says why a topic was decided as it was.")
@@ -29,7 +28,7 @@ final class WhyCommand extends ConsoleCommand {
         Topic<?> topic = asked.topic();
         Recommendation plan = advisor.recommend(survey(asked.survey()));
         Why why = advisor.why(plan, topic, asked.subject(subject, plan));
-        form.print(console(), Json.WHY, why, AnswerText::document);
+        form.print(console(), Json.WHY, why, (answers, answer) -> answers.document(answer, plan));
         return ExitCode.DONE;
     }
 }
