@@ -1,8 +1,8 @@
 package stoneprocess.rules.text;
 
 import java.util.Collection;
-import java.util.Optional;
 import java.util.List;
+import java.util.Optional;
 import stoneprocess.core.answer.Comparison;
 import stoneprocess.core.answer.Difference;
 import stoneprocess.core.answer.HowTo;

@@ -45,8 +45,7 @@ final class WhyWords {
         if (!mayCut) {
             AnswerWords.policy(outcome.topic()).ifPresent(lead::add);
         }
-        start.ifPresent(
-                grade -> lead.add(phrase("reasons.end-before-start").with("grade", ValueWords.grade(grade))));
+        start.ifPresent(grade -> lead.add(phrase("reasons.end-before-start").with("grade", ValueWords.grade(grade))));
         draft.paragraph(Wording.list(Joint.SENTENCES, lead));
         if (outcome instanceof Decision<?> decision) {
             AnswerWords.reasons(draft, "answer.won", decision.won(), why::card);

@@ -100,6 +100,9 @@ final class SurveyedFloor {
     }
 
     private static Object answer(String name, FloorSurvey of) {
+        if (name.equals(Facts.READINGS)) {
+            return of.readings();
+        }
         return Facts.damage(name)
                 .<Object>map(kind ->
                         of.zones().stream().map(zone -> zone.damage(kind)).toList())
