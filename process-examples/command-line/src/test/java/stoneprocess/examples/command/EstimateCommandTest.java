@@ -306,7 +306,6 @@ class EstimateCommandTest {
                         "Common practice of the trade, no source:",
                         "No rate is published for this stone or machine",
                         "a floor may lose",
-                        "Who decides: a licensed electrician.",
                         "Local codes, product safety data sheets");
     }
 

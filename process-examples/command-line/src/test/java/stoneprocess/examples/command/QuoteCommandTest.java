@@ -98,7 +98,7 @@ class QuoteCommandTest {
                 .containsExactly(
                         totals.get(0).subtract(totals.get(1)), totals.get(0).subtract(totals.get(3)));
         assertThat(page)
-                .contains("2026-12-01. Valid for 30 days", "stone to replace", "No price in the list:", "electricity");
+                .contains("2026-12-01. Valid for 30 days", "stone to replace", "Not in the price:", "electricity");
         assertThat(page.indexOf("Not yet known")).isLessThan(page.indexOf("Prices "));
     }
 
