@@ -80,9 +80,7 @@ final class Witnesses {
     }
 
     private Optional<FloorSurvey> climb(AuditFinding finding, FloorSurvey from, SplittableRandom random) {
-        List<RuleMeaning> wanted = rules.all().stream()
-                .filter(rule -> finding.rules().contains(rule.id()))
-                .toList();
+        List<RuleMeaning> wanted = wanted(finding);
         FloorSurvey best = from;
         Run run = run(finding, best);
         for (int step = 0; step < STEPS; step++) {
@@ -99,9 +97,24 @@ final class Witnesses {
         return Optional.empty();
     }
 
+    private List<RuleMeaning> wanted(AuditFinding finding) {
+        return rules.all().stream()
+                .filter(rule -> finding.rules().contains(rule.id()))
+                .toList();
+    }
+
+    private boolean mayFire(List<RuleMeaning> wanted, FloorSurvey survey) {
+        Situation situation = situation(survey);
+        return wanted.stream().allMatch(rule -> rule.rule().mayFireOn(situation));
+    }
+
+    private Situation situation(FloorSurvey survey) {
+        return new Situation(survey, parameters, GritSequence.standard());
+    }
+
     /** As far as the topic of the finding, by the rules on which it rests and without an engine. */
     private Run run(AuditFinding finding, FloorSurvey survey) {
-        Situation situation = new Situation(survey, parameters, GritSequence.standard());
+        Situation situation = situation(survey);
         Topic<?> topic = finding.topic().orElseThrow();
         FlatRules flat = rules.reach().upTo(topic);
         return Runner.runTo(topic.stage(), flat, situation, Facts.after(Optional.empty(), situation, flat::reads));
@@ -167,11 +180,13 @@ final class Witnesses {
     /** Made small by the rules read without an engine; what the engine does not bear out is left as it was. */
     private FloorSurvey small(AuditFinding finding, FloorSurvey survey) {
         boolean byOffers = finding.kind() == FindingKind.IMPASSE_WITHOUT_OFFER;
+        List<RuleMeaning> wanted = wanted(finding);
         FloorSurvey small = Smallest.of(
                 survey,
                 less -> byOffers
                         ? shows(finding, answers.apply(less))
-                        : shows(finding, run(finding, less).outcomes()));
+                        : mayFire(wanted, less)
+                                && shows(finding, run(finding, less).outcomes()));
         return shows(finding, answers.apply(small)) ? small : survey;
     }
 }

@@ -26,7 +26,8 @@ import stoneprocess.rules.text.document.Wording.Joint;
 
 /** Words for topics, for what they are decided for, and for their values. */
 final class ValueWords {
-    private static final Pattern GRADE = Pattern.compile("(metal|transition|resin)-(\\d+)");
+    private static final Pattern GRADE =
+            Pattern.compile("(" + String.join("|", Term.keys(List.of(Bond.values()))) + ")-(\\d+)");
 
     private ValueWords() {}
 

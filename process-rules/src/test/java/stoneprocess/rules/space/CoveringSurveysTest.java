@@ -210,6 +210,9 @@ class CoveringSurveysTest {
     /** Without the engine, so that many floors can be tried; what is found is planned by it. */
     private static boolean speaks(LoadedRule rule, FlatRules rules, FloorSurvey survey) {
         Situation situation = new Situation(survey, Parameters.standard(), GritSequence.standard());
+        if (!rule.mayFireOn(situation)) {
+            return false;
+        }
         List<Object> facts = Facts.after(Optional.empty(), situation, rules::reads);
         return Runner.runTo(rule.card().topic().stage(), rules, situation, facts).outcomes().stream()
                 .flatMap(outcome -> outcome.reasons().stream())
