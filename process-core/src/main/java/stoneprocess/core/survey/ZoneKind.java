@@ -17,7 +17,18 @@ public enum ZoneKind implements Term {
     ENTRANCE,
 
     /** Treads and landings. */
-    STAIR;
+    STAIR,
+
+    /** The top of a kitchen, bar or wash-stand: no floor, and not planned as one. */
+    WORKTOP,
+
+    /** Cladding of a wall: no floor, and not planned as one. */
+    WALL;
+
+    /** False for a worktop and a wall. */
+    public boolean isFloor() {
+        return this != WORKTOP && this != WALL;
+    }
 
     /** True for lanes and entrances. */
     public boolean isTrodden() {

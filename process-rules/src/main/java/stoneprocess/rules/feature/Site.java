@@ -181,6 +181,13 @@ public final class Site {
         }
     }
 
+    /** Whether a worktop or a wall is among what was surveyed. */
+    public record NoFloor(Set<Presence> mayBe) implements Feature<Presence> {
+        public NoFloor {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
     /** What rolls over the floor. */
     public record RollingLoad(Set<Wheels> mayBe) implements Feature<Wheels> {
         public RollingLoad {

@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Gloss;
@@ -53,6 +54,8 @@ import stoneprocess.rules.internal.classify.Facts;
  * contradict.
  */
 public final class SurveyGenerator {
+    private static final List<ZoneKind> FLOOR =
+            Stream.of(ZoneKind.values()).filter(ZoneKind::isFloor).toList();
     private static final double NAME_AND_TESTS_FIT = 0.85;
     private static final double ALL_GRADES_ON_HAND = 0.5;
     private static final double LOWEST_OF_A_LOGARITHM = 0.01;
@@ -230,7 +233,7 @@ public final class SurveyGenerator {
         for (DamageKind kind : DamageKind.values()) {
             damage(kind, calm, random).ifPresent(damage -> damages.put(kind, damage));
         }
-        return new Zone(name, pick(List.of(ZoneKind.values()), random), share, damages);
+        return new Zone(name, pick(FLOOR, random), share, damages);
     }
 
     /** A reading at 60 degrees, mostly of a clean, dry surface. */

@@ -142,7 +142,9 @@ final class Questions {
             for (MatchedFact fact : reason.facts()) {
                 // Where it is decided what the stone is, only the answers beside it are looked at again.
                 boolean again = lookAgain.contains(reason.rule())
-                        && !(stoneDecided && fact.topics().contains(Topics.STONE));
+                        && (!stoneDecided
+                                || !fact.topics().contains(Topics.STONE)
+                                || fact.fields().contains(Facts.READINGS));
                 if (fact.known() && !again) {
                     continue;
                 }

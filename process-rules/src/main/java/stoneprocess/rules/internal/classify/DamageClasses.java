@@ -129,6 +129,16 @@ final class DamageClasses {
         return contrasts;
     }
 
+    /** Worktops and walls; before any zone was told, whatever may be. */
+    static Set<Presence> noFloor(Situation situation) {
+        List<Zone> zones = situation.survey().zones();
+        boolean seen = zones.stream().anyMatch(zone -> !zone.kind().isFloor());
+        if (zones.isEmpty()) {
+            return EnumSet.allOf(Presence.class);
+        }
+        return EnumSet.of(seen ? Presence.PRESENT : Presence.NONE);
+    }
+
     /** Stairs; a part of the floor that was left out may hold some. */
     static Set<Presence> treads(Situation situation) {
         boolean seen = situation.survey().zones().stream().anyMatch(zone -> zone.kind() == ZoneKind.STAIR);

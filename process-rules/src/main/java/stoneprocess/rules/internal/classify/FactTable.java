@@ -130,6 +130,7 @@ final class FactTable {
                 DamageClasses::extent,
                 Origin.fields(SurveyField.EXTENT.name())
                         .behind(damage(DamageKind.SCRATCHES), damage(DamageKind.ETCHES), damage(DamageKind.WEAR)));
+        line(Site.NoFloor.class, DamageClasses::noFloor, Origin.fields(damage(DamageKind.WEAR)));
         line(Site.Treads.class, DamageClasses::treads, Origin.fields(damage(DamageKind.WEAR)));
         line(
                 Condition.GlossRead.class,
