@@ -1,6 +1,7 @@
 package stoneprocess.rules.internal.classify;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.survey.DamageKind;
@@ -10,6 +11,7 @@ import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WearClass;
+import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.feature.LaneContrast;
