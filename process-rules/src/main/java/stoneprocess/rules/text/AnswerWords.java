@@ -94,8 +94,8 @@ final class AnswerWords {
     }
 
     /** Questions of the survey with what it answers and how to look again. */
-    static void checks(Draft draft, Collection<String> questions, List<FieldAnswer> answers) {
-        draft.list("answer.to-overturn", questions, field -> {
+    static void checks(Draft draft, String heading, Collection<String> questions, List<FieldAnswer> answers) {
+        draft.list(heading, questions, field -> {
             List<Wording> words = new ArrayList<>();
             words.add(FieldWords.question(field));
             answers.stream()

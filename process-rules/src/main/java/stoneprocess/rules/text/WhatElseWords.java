@@ -132,6 +132,9 @@ record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
         if (many) {
             notes.add("what-else.form");
         }
+        if (whatElse.open().stream().anyMatch(open -> open.field().equals(SurveyField.SHIFT.name()))) {
+            notes.add("what-else.shift");
+        }
         if (isLaboratoryIdle()) {
             notes.add("what-else.laboratory");
         }

@@ -42,7 +42,8 @@ final class WhyNotWords {
         AnswerWords.reasons(draft, "why-not.asked", not.asked(), not::card);
         silent(draft, not);
         draft.list("answer.rests-on", not.restsOn(), matter -> ValueWords.matter(matter.topic(), matter.subject()));
-        AnswerWords.checks(draft, fields(not), not.answers());
+        boolean verdict = not.matter().topic() == Topics.VERDICT;
+        AnswerWords.checks(draft, verdict ? "why-not.put-right" : "answer.to-overturn", fields(not), not.answers());
         return draft.inOneLine(brief(not)).document();
     }
 

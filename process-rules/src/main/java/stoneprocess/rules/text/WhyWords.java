@@ -90,7 +90,7 @@ final class WhyWords {
 
     private static void checks(Draft draft, Why why) {
         Set<String> first = fields(why, decisive(why.outcome()));
-        AnswerWords.checks(draft, first, why.answers());
+        AnswerWords.checks(draft, "answer.to-overturn", first, why.answers());
         boolean computed = why.outcome() instanceof Decision<?> decision
                 && !decision.inputs().isEmpty();
         List<FieldAnswer> rest = why.answers().stream()
