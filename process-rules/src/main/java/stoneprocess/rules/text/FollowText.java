@@ -126,7 +126,7 @@ public final class FollowText {
         next.morePasses()
                 .ifPresent(
                         passes -> draft.paragraph(phrase("follow.more-passes").with("passes", morePasses(passes))));
-        if (!signs.isEmpty() && !next.checks().isEmpty() && CUTTING.contains(next.move())) {
+        if (!signs.isEmpty() && !next.checks().isEmpty() && (mendedFirst || CUTTING.contains(next.move()))) {
             draft.paragraph("follow.check-first");
         }
         draft.paragraph(next.at().map(point -> at(plan, log, point)).orElse(phrase("follow.not-begun")));
@@ -139,7 +139,9 @@ public final class FollowText {
             draft.section(stopped ? "follow.checks-later" : "follow.checks");
             next.checks().forEach(check -> draft.numbered(check(log, check)));
         }
-        draft.list(stopped ? "follow.mends-later" : "follow.mends", next.mends());
+        if (!mendedFirst) {
+            draft.list(stopped ? "follow.mends-later" : "follow.mends", next.mends());
+        }
         ahead(draft, log, next);
         FollowChanges.write(draft, plan, next.ahead(), cards, mendedFirst ? next.mends() : List.of());
         draft.list(
