@@ -31,6 +31,7 @@ final class WayWords {
                 .filter(offer ->
                         howTo.kind() != WayKind.ALREADY && offer.topic().equals(howTo.topic()))
                 .filter(offer -> offer.kind() != OfferKind.LEAVE_IT)
+                .filter(offer -> offer.values().isEmpty() || keys(offer).contains(howTo.wanted()))
                 .toList();
         if (!offered.isEmpty()) {
             draft.paragraph("how-to.not-now").section("how-to.offers");
@@ -76,6 +77,10 @@ final class WayWords {
                             .map(change -> label("how-to.and", change(change)))
                             .toList());
         }
+    }
+
+    private static <V> List<String> keys(CounterOffer<V> offer) {
+        return offer.topic().keys(offer.values());
     }
 
     private static Wording change(Change change) {
