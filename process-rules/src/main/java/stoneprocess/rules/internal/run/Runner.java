@@ -73,9 +73,15 @@ public final class Runner {
             Situation situation,
             List<Outcome> pins,
             UnaryOperator<List<Object>> order) {
-        try (StageRun rules = engine.start()) {
+        StageRun rules = engine.start();
+        try {
             return new Runner(situation, pins, order, type -> true)
                     .run(rules, program.stages(), Facts.after(Optional.empty(), situation));
+        } finally {
+            // Where memory ends in the run and again here the machine throws one and the same error, which a resource
+            // of
+            // the try would fail to suppress by itself.
+            rules.close();
         }
     }
 
