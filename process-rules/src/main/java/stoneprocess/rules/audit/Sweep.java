@@ -4,6 +4,8 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import stoneprocess.core.problem.RulebaseException;
 
@@ -94,14 +97,8 @@ final class Sweep<S> {
 
     /** All ends; none when every combination is of no interest. */
     List<End<S>> run() {
-        Optional<S> start = Optional.of(tally.start());
-        for (FiringWay way : ways) {
-            if (way.accepts().isEmpty()) {
-                start = start.flatMap(kept -> tally.idle(kept, way) ? Optional.of(kept) : tally.add(kept, way));
-            }
-        }
         Map<State<S>, Path> now = new LinkedHashMap<>();
-        start.ifPresent(kept -> now.put(new State<>(new BitSet(), kept), new Path(null, -1, 0, BigInteger.ONE)));
+        start().ifPresent(state -> now.put(state, new Path(null, -1, 0, BigInteger.ONE)));
         List<Integer> order = order();
         Map<State<S>, Path> last = now;
         for (int step = 0; step < order.size(); step++) {
@@ -111,55 +108,117 @@ final class Sweep<S> {
         return ends(last, order);
     }
 
-    private Map<State<S>, Path> next(Map<State<S>, Path> now, List<Integer> order, int step) {
+    /** True when what is kept of some combination passes a test; goes no further than the first that does. */
+    boolean ends(Predicate<S> test) {
+        List<Integer> order = order();
+        List<Taken> taken = new ArrayList<>();
+        List<Set<State<S>>> failed = new ArrayList<>();
+        for (int step = 0; step < order.size(); step++) {
+            taken.add(taken(order, step));
+            failed.add(new HashSet<>());
+        }
+        return start().filter(state -> ends(state, 0, taken, failed, test)).isPresent();
+    }
+
+    private boolean ends(State<S> state, int step, List<Taken> taken, List<Set<State<S>>> failed, Predicate<S> test) {
+        if (step == taken.size()) {
+            return test.test(state.kept());
+        }
+        if (failed.get(step).contains(state)) {
+            return false;
+        }
+        List<State<S>> reached = new ArrayList<>();
+        for (BitSet accepting : taken.get(step).alike().keySet()) {
+            after(state, accepting, taken.get(step)).ifPresent(reached::add);
+        }
+        reached.sort(Comparator.comparing(after -> after.open().cardinality()));
+        for (State<S> after : reached) {
+            if (ends(after, step + 1, taken, failed, test)) {
+                return true;
+            }
+        }
+        failed.get(step).add(state);
+        return false;
+    }
+
+    /** The state before any fact is taken; empty when ways without conditions make all of no interest. */
+    private Optional<State<S>> start() {
+        Optional<S> start = Optional.of(tally.start());
+        for (FiringWay way : ways) {
+            if (way.accepts().isEmpty()) {
+                start = start.flatMap(kept -> tally.idle(kept, way) ? Optional.of(kept) : tally.add(kept, way));
+            }
+        }
+        return start.map(kept -> new State<>(new BitSet(), kept));
+    }
+
+    /**
+     * A fact that is taken.
+     *
+     * @param place its index
+     * @param alike its classes, by the ways that accept them
+     * @param touched the ways that read it
+     * @param begins those of which it is the first fact
+     * @param ends those of which it is the last
+     */
+    private record Taken(int place, Map<BitSet, int[]> alike, BitSet touched, BitSet begins, BitSet ends) {}
+
+    private Taken taken(List<Integer> order, int step) {
         int place = order.get(step);
-        Map<BitSet, int[]> alike = alike(place);
-        BitSet touched = new BitSet();
+        Taken taken = new Taken(place, alike(place), new BitSet(), new BitSet(), new BitSet());
         for (int i = 0; i < ways.size(); i++) {
-            touched.set(i, ways.get(i).accepts().containsKey(place));
+            Set<Integer> read = ways.get(i).accepts().keySet();
+            if (read.contains(place)) {
+                long before =
+                        order.subList(0, step).stream().filter(read::contains).count();
+                taken.touched().set(i);
+                taken.begins().set(i, before == 0);
+                taken.ends().set(i, before + 1 == read.size());
+            }
         }
-        boolean[] begins = new boolean[ways.size()];
-        boolean[] ends = new boolean[ways.size()];
-        for (int i = touched.nextSetBit(0); i >= 0; i = touched.nextSetBit(i + 1)) {
-            long before = order.subList(0, step).stream()
-                    .filter(ways.get(i).accepts()::containsKey)
-                    .count();
-            begins[i] = before == 0;
-            ends[i] = before + 1 == ways.get(i).accepts().size();
+        return taken;
+    }
+
+    /** The state after a fact is of a class that some ways accept; empty when it is of no interest. */
+    private Optional<State<S>> after(State<S> state, BitSet accepting, Taken taken) {
+        BitSet open = (BitSet) state.open().clone();
+        open.andNot(taken.touched());
+        S kept = state.kept();
+        for (int i = accepting.nextSetBit(0); i >= 0; i = accepting.nextSetBit(i + 1)) {
+            boolean alive = (taken.begins().get(i) || state.open().get(i)) && !tally.idle(kept, ways.get(i));
+            if (alive && taken.ends().get(i)) {
+                Optional<S> more = tally.add(kept, ways.get(i));
+                if (more.isEmpty()) {
+                    return Optional.empty();
+                }
+                kept = more.get();
+            } else if (alive) {
+                open.set(i);
+            }
         }
+        if (kept != state.kept()) {
+            for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
+                if (tally.idle(kept, ways.get(i))) {
+                    open.clear(i);
+                }
+            }
+        }
+        return Optional.of(new State<>(open, kept));
+    }
+
+    private Map<State<S>, Path> next(Map<State<S>, Path> now, List<Integer> order, int step) {
+        Taken taken = taken(order, step);
         Map<State<S>, Path> after = new LinkedHashMap<>();
-        now.forEach((state, path) -> alike.forEach((accepting, chosen) -> {
-            BitSet open = (BitSet) state.open().clone();
-            open.andNot(touched);
-            S kept = state.kept();
-            for (int i = accepting.nextSetBit(0); i >= 0; i = accepting.nextSetBit(i + 1)) {
-                boolean alive = (begins[i] || state.open().get(i)) && !tally.idle(kept, ways.get(i));
-                if (alive && ends[i]) {
-                    Optional<S> more = tally.add(kept, ways.get(i));
-                    if (more.isEmpty()) {
-                        return;
+        now.forEach((state, path) -> taken.alike()
+                .forEach((accepting, chosen) -> after(state, accepting, taken).ifPresent(reached -> {
+                    BigInteger count = path.count.multiply(BigInteger.valueOf(chosen[1]));
+                    Path known = after.get(reached);
+                    if (known == null) {
+                        after.put(reached, new Path(path, taken.place(), chosen[0], count));
+                    } else {
+                        known.count = known.count.add(count);
                     }
-                    kept = more.get();
-                } else if (alive) {
-                    open.set(i);
-                }
-            }
-            if (kept != state.kept()) {
-                for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
-                    if (tally.idle(kept, ways.get(i))) {
-                        open.clear(i);
-                    }
-                }
-            }
-            BigInteger count = path.count.multiply(BigInteger.valueOf(chosen[1]));
-            State<S> reached = new State<>(open, kept);
-            Path known = after.get(reached);
-            if (known == null) {
-                after.put(reached, new Path(path, place, chosen[0], count));
-            } else {
-                known.count = known.count.add(count);
-            }
-        }));
+                })));
         if (after.size() > MOST_STATES) {
             throw new RulebaseException("The facts of topic " + space.topic().id() + " are too entangled: more than "
                     + MOST_STATES + " states at once");

@@ -151,7 +151,7 @@ final class TopicAudit {
         List<FiringWay> counting =
                 others.stream().filter(other -> view.countsBeside(way, other)).toList();
         return new Sweep<>(space, counting, way.accepts(), view.asLongAsChangedBy(way))
-                .run().stream().anyMatch(end -> view.changes(end.kept(), way));
+                .ends(kept -> view.changes(kept, way));
     }
 
     private OutcomeViews views(Subject subject) {
