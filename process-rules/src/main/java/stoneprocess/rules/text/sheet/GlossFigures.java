@@ -52,6 +52,11 @@ final class GlossFigures {
         return phrase("gloss-sheet.range").with("low", low).with("high", high);
     }
 
+    /** Up to the next tenth of a gloss unit: a meter shows no more, and scatter is not told too small. */
+    static Wording tenths(Gloss gloss) {
+        return Wording.amount(new Gloss(StrictMath.ceil(10 * gloss.glossUnits()) / 10));
+    }
+
     private static Wording signed(GlossChange change, Precision precision) {
         Wording size = Wording.amount(size(change), precision);
         return change.glossUnits() < 0 ? phrase("gloss-sheet.minus").with("size", size) : size;

@@ -79,7 +79,9 @@ record GlossReadingsPart(Recommendation recommendation, FloorGloss gloss) {
                 .map(interval -> phrase("gloss-sheet.interval")
                         .with("interval", GlossFigures.range(interval))
                         .with("confidence", GlossFigures.confidence(recommendation))
-                        .with("deviation", statistics.deviation().orElseThrow()))
+                        .with(
+                                "deviation",
+                                GlossFigures.tenths(statistics.deviation().orElseThrow())))
                 .orElseGet(() -> phrase("gloss-sheet.no-scatter"));
         return phrase("gloss-sheet.statistics")
                 .with("readings", GlossWords.readings(statistics.count()))
@@ -207,15 +209,15 @@ record GlossReadingsPart(Recommendation recommendation, FloorGloss gloss) {
 
     private static void needed(Draft draft, ReadingsNeeded needed, GlossQuestion question) {
         Wording.Phrase shows = needed.known()
-                ? phrase("gloss-sheet.mean-known").with("within", needed.shows())
+                ? phrase("gloss-sheet.mean-known").with("within", GlossFigures.tenths(needed.shows()))
                 : phrase("gloss-sheet.mean-not-known")
-                        .with("within", needed.shows())
+                        .with("within", GlossFigures.tenths(needed.shows()))
                         .with("wanted", question.within());
         draft.row(
                 GlossWords.readings(needed.number()),
                 phrase(needed.ownScatter() ? "gloss-sheet.own-scatter" : "gloss-sheet.usual-scatter")
                         .with("zone", needed.zone())
-                        .with("deviation", needed.deviation())
+                        .with("deviation", GlossFigures.tenths(needed.deviation()))
                         .with("readings", GlossWords.readings(needed.taken()))
                         .with("shows", shows));
     }

@@ -262,7 +262,7 @@ public final class QuotationSheet {
         if (priced.stream().anyMatch(variant -> job(variant).notes().contains(JobNote.SEALED_LATER))) {
             draft.bullet(Wording.of(JobNote.SEALED_LATER));
         }
-        draft.bullet(Wording.of(Remark.MATERIALS_ARE_NOT_COUNTED));
+        draft.bullet(Wording.of(Remark.MATERIALS_ARE_NOT_COUNTED, "owner"));
     }
 
     private static QuotedJob job(QuotedVariant variant) {
