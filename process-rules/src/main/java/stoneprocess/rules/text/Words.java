@@ -1,5 +1,9 @@
 package stoneprocess.rules.text;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Outcome;
@@ -66,6 +70,18 @@ public final class Words {
         return Wording.phrase("warnings.who-decides")
                 .with("hazard", warning.hazard())
                 .with("decides", WarningWords.decides(warning));
+    }
+
+    /** Hazards by who decides about them. */
+    public static List<Wording> whoDecide(List<SafetyWarning> warnings) {
+        Map<Wording, List<Wording>> byRole = new LinkedHashMap<>();
+        warnings.forEach(warning -> byRole.computeIfAbsent(WarningWords.decides(warning), role -> new ArrayList<>())
+                .add(PlanWords.shortly(warning.hazard())));
+        return byRole.entrySet().stream()
+                .<Wording>map(role -> Wording.phrase("warnings.decided-by")
+                        .with("hazards", Wording.list(Wording.Joint.COMMA, role.getValue()))
+                        .with("decides", role.getKey()))
+                .toList();
     }
 
     /** A step as one sentence: grit, machine, weight, water and passes. */

@@ -42,6 +42,7 @@ import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.MachineHours;
 import stoneprocess.core.site.PlannedJob;
 import stoneprocess.rules.internal.classify.Facts;
+import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Ledger;
@@ -94,6 +95,7 @@ public final class EstimateSheet {
         sheet.stock();
         sheet.cautions(cost.isPresent());
         sheet.restsOn();
+        sheet.draft.list("estimate.hazards", Words.whoDecide(recommendation.warnings()), Function.identity());
         return sheet.draft
                 .section("closing.heading")
                 .paragraph("closing.beside-plan")

@@ -54,7 +54,7 @@ final class GlossFigures {
 
     /** Up to the next tenth of a gloss unit: a meter shows no more, and scatter is not told too small. */
     static Wording tenths(Gloss gloss) {
-        return Wording.amount(new Gloss(StrictMath.ceil(10 * gloss.glossUnits()) / 10));
+        return Wording.amount(new Gloss(StrictMath.ceil(10 * gloss.gloss()) / 10));
     }
 
     private static Wording signed(GlossChange change, Precision precision) {
