@@ -36,7 +36,7 @@ import stoneprocess.rules.internal.meaning.RuleMeanings;
 import stoneprocess.rules.internal.run.Runner;
 
 class AuditTest {
-    private static final BigInteger FEW = BigInteger.valueOf(20_000);
+    private static final BigInteger FEW = BigInteger.valueOf(25_000);
 
     /** The recommendation's topics; with {@code -Daudit.whole=true}, as in the profile of that name, all topics. */
     @Test
