@@ -29,6 +29,7 @@ import stoneprocess.core.survey.AcidDrop;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.EtchClass;
+import stoneprocess.core.survey.DataSheet;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
@@ -184,8 +185,14 @@ class FloorTableTest {
         Finish other = cell.finish() == Finish.HONE ? Finish.POLISH : Finish.HONE;
         boolean etched = cell.damage().contains("etches");
         Damage[] found = DAMAGES.get(cell.damage()).stream().toArray(Damage[]::new);
-        return Floors.damaged(found)
-                .set(SurveyField.STONE_NAME, tests.get(1))
+        FloorSurvey.Builder floor = Floors.damaged(found);
+        // Without its data sheet an agglomerate is held, whatever else is known.
+        switch (tests.get(0)) {
+            case "engineered-quartz" -> floor.set(SurveyField.DATA_SHEET, DataSheet.HIGH_SILICA);
+            case "engineered-marble" -> floor.set(SurveyField.DATA_SHEET, DataSheet.LOW_SILICA);
+            default -> {}
+        }
+        return floor.set(SurveyField.STONE_NAME, tests.get(1))
                 .set(SurveyField.IDENTIFIED_BY, IdentifiedBy.PETROGRAPHER)
                 .set(SurveyField.ACID_DROP, Term.parse(AcidDrop.class, tests.get(etched ? 3 : 2), "acid-drop"))
                 .set(SurveyField.SCRIBER, Term.parse(ScriberTest.class, tests.get(4), "scriber"))

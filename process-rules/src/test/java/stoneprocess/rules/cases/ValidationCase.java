@@ -72,7 +72,7 @@ record ValidationCase(String name, ObjectNode json) {
 
     /** Where the answer is not what the source prescribes, and what cannot be said; none when the case is right. */
     List<String> misses(Recommendation answer) {
-        List<String> misses = new ArrayList<>(Expectations.misses(answer, json.get("must")));
+        List<String> misses = new ArrayList<>(Expectations.misses(answer, part("must")));
         misses.addAll(Expectations.found(answer, part("must-not")));
         if (json.has("must-ask")) {
             misses.addAll(Expectations.misses(
@@ -84,7 +84,7 @@ record ValidationCase(String name, ObjectNode json) {
 
     /** How many things are expected, of which a value that must be absent is one. */
     int expectations() {
-        return count(json.get("must"))
+        return count(part("must"))
                 + count(part("must-not"))
                 + json.path("must-ask").size();
     }
@@ -92,7 +92,7 @@ record ValidationCase(String name, ObjectNode json) {
     /** True when something is expected beside status and verdict. */
     boolean beyondTheVerdict() {
         return json.has("must-ask")
-                || Stream.of(json.get("must"), part("must-not"))
+                || Stream.of(part("must"), part("must-not"))
                         .flatMap(part -> part.properties().stream())
                         .filter(kind -> !kind.getKey().equals("status"))
                         .anyMatch(kind -> !kind.getValue().isObject()

@@ -339,7 +339,7 @@ class FollowTextTest {
         JobLog log = log(
                 worked(8, TrackKind.OPEN_FIELD, "resin-800", 8),
                 worked(9, TrackKind.EDGE, "resin-800", 10),
-                worked(10, TrackKind.OPEN_FIELD, "resin-1500", 8),
+                worked(10, TrackKind.OPEN_FIELD, "resin-1500", 3),
                 looked(10, FaceState.CLEAN_DRY, ScratchLook.OF_THE_LAST));
         NextMove next = ADVISOR.followUp(PLAN, log);
         assertThat(next.move()).isEqualTo(Move.MORE_PASSES);

@@ -280,11 +280,12 @@ final class Questions {
         // Where needles or a green ground are known, the laboratory decides before name and tests do.
         boolean fibres = factsByType.getOrDefault(StoneTraits.FibreSuspicion.class, List.of()).stream()
                 .anyMatch(fact -> ((StoneTraits.FibreSuspicion) fact).known() == FibreRisk.POSSIBLE);
+        boolean stoneIsKnown = run.situation().values(Topics.STONE).size() == 1;
         Comparator<Map.Entry<String, Draft>> order = Comparator.comparing((Map.Entry<String, Draft> entry) ->
                         !(fibres && SurveyField.LABORATORY.name().equals(entry.getKey())))
                 .thenComparing(entry -> !entry.getValue().stops)
-                // What is wanted costs a question alone and decides how far the floor is cut.
-                .thenComparing(entry -> !entry.getKey().equals(SurveyField.GOAL.name()))
+                // What is wanted costs a question alone and decides how far a stone that is known is cut.
+                .thenComparing(entry -> !(stoneIsKnown && entry.getKey().equals(SurveyField.GOAL.name())))
                 .thenComparing(entry -> !entry.getValue().holds)
                 .thenComparing(entry -> !Question.isDecisive(entry.getValue().topics))
                 // What can be seen, tapped or asked on the floor comes before a sample.

@@ -36,7 +36,7 @@ class FaultsTest {
         assertThat(advisor.recommend(FLOOR)).isEqualTo(USUAL);
         int torn = 0;
         int answered = 0;
-        for (int calls = 0; calls < 12_000; calls += 300) {
+        for (int calls = 100; calls < 400_000; calls += calls / 5) {
             AtomicReference<@Nullable Object> ending = new AtomicReference<>();
             int below = calls;
             Thread thread = new Thread(null, () -> ending.set(recommendBelow(below, advisor)), "deep", 1 << 19);
