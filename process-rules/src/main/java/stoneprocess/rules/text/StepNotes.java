@@ -24,6 +24,7 @@ import stoneprocess.core.topic.Check;
 import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Handling;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.StatedValue;
@@ -114,8 +115,10 @@ final class StepNotes {
                 .toList();
     }
 
+    /** Pits are grouted once, after a grit and not during it, also where there is one grit alone. */
     private <T> List<T> common(Function<PlannedStep, List<T>> part) {
         return part.apply(tracks.get(0).steps().get(0)).stream()
+                .filter(term -> term != Handling.REGROUT_PITS)
                 .filter(term ->
                         places().allMatch(place -> part.apply(place.step()).contains(term)))
                 .toList();

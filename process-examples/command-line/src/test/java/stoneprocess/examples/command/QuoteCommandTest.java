@@ -89,16 +89,16 @@ class QuoteCommandTest {
             assertThat(totals.get(i))
                     .isEqualByComparingTo(net.add(figures(page, "tax 20 %").get(i)));
         }
-        assertThat(figures(page, "dearer than the first"))
+        assertThat(figures(page, "more than the work as planned"))
                 .singleElement()
                 .satisfies(more ->
                         assertThat(more).isEqualByComparingTo(totals.get(2).subtract(totals.get(0))));
-        assertThat(figures(page, "saves against the first"))
+        assertThat(figures(page, "less than the work as planned"))
                 .usingComparatorForType(BigDecimal::compareTo, BigDecimal.class)
                 .containsExactly(
                         totals.get(0).subtract(totals.get(1)), totals.get(0).subtract(totals.get(3)));
         assertThat(page)
-                .contains("2026-12-01. Valid for 30 days", "stone to replace", "Not in the price:", "electricity");
+                .contains("2026-12-01. Valid for 30 days", "stone to replace", "Charged extra, at cost", "electricity");
         assertThat(page.indexOf("Not yet known")).isLessThan(page.indexOf("Prices "));
     }
 
