@@ -129,7 +129,8 @@ class EveryWordIsInTheBundlesTest {
                     Stream.of("s"),
                     // Classes of the shod ramp, as the standard names them.
                     Stream.of(RampClass.values()).map(RampClass::name),
-                    // Publications, by their own titles.
+                    // Publications, by their ids and by their own titles.
+                    Sources.standard().all().stream().map(Citation::id),
                     Sources.standard().all().stream()
                             .filter(citation -> !citation.practice())
                             .map(Citation::print))
@@ -159,7 +160,7 @@ class EveryWordIsInTheBundlesTest {
         String left = BRACKETED.matcher(page.replaceAll("\\s+", " ")).replaceAll(" ");
         List<String> data = new ArrayList<>(names);
         data.add(ADVISOR.rulebase().stamp().hash().substring(0, 12));
-        DATA.stream().filter(text -> text.contains(" ")).forEach(data::add);
+        DATA.stream().filter(text -> text.contains(" ") || text.contains("-")).forEach(data::add);
         data.removeIf(String::isBlank);
         data.sort(Comparator.comparing(String::length).reversed());
         for (String text : data) {
