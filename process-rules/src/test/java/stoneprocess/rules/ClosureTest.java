@@ -36,7 +36,8 @@ class ClosureTest {
     }
 
     private static List<Path> jars() throws IOException {
-        String path = Files.readString(Path.of("target", "run-time-closure.txt")).strip();
+        String path =
+                Files.readString(Path.of("target", "run-time-closure.txt")).strip();
         return List.of(path.split(File.pathSeparator)).stream()
                 .map(Path::of)
                 .filter(Files::isRegularFile)

@@ -21,6 +21,7 @@ import stoneprocess.core.log.JobLog;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.rules.Advisor;
+import stoneprocess.rules.Options;
 import stoneprocess.rules.text.Detail;
 import stoneprocess.rules.text.PlanText;
 import stoneprocess.rules.text.document.Texts;
@@ -80,7 +81,8 @@ class StoredRecommendationTest {
             assertThat(refused.field()).startsWith("recommendation.");
             return Ending.REFUSED_BY_THE_ADVISOR;
         }
-        assertThat(ADVISOR.recommend(read.survey())).isEqualTo(read);
+        assertThat(Advisor.of(ADVISOR.rulebase(), new Options(read.sequence())).recommend(read.survey()))
+                .isEqualTo(read);
         return Ending.STILL_WHAT_THE_RULES_SAY;
     }
 

@@ -141,7 +141,8 @@ class FiguresLawsTest {
                     // The last grit once more, which cuts the grout off and no stone.
                     PlannedStep last = field.get(field.size() - 1);
                     assertThat(step.name()).endsWith(last.grade().key());
-                    assertThat(step.passes().high()).isLessThanOrEqualTo(last.passes().high());
+                    assertThat(step.passes().high())
+                            .isLessThanOrEqualTo(last.passes().high());
                 } else if (step.kind() != StepKind.POWDER) {
                     PlannedStep planned = field.stream()
                             .filter(any -> any.grade().key().equals(step.name()))

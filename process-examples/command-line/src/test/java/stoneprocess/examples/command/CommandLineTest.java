@@ -58,7 +58,7 @@ class CommandLineTest {
         Ran ran = Ran.command("", "plan", sample(name));
         assertThat(ran.exit()).isZero();
         assertThat(ran.err()).isEmpty();
-        assertThat(ran.out()).contains("PLAN").contains("Local codes").endsWith(".\n");
+        assertThat(ran.out()).contains("PLAN").contains("local codes").endsWith(".\n");
     }
 
     @ParameterizedTest
@@ -91,8 +91,8 @@ class CommandLineTest {
     void the_three_questions_that_matter_most_come_first_and_the_rest_on_request() {
         Ran brief = Ran.command("", "plan", sample("lighthouse-unknown-stone"));
         Ran full = Ran.command("", "plan", sample("lighthouse-unknown-stone"), "--full");
-        assertThat(brief.out())
-                .contains("  ask  ", "12 more questions follow below")
+        assertThat(brief.out().replaceAll("\\s+", " "))
+                .contains(" ask ", "12 more questions follow below")
                 .doesNotContain("Is a wet vacuum on hand?");
         assertThat(full.out()).contains("Is a wet vacuum on hand?").contains("\nDecisions and reasons\n");
     }
@@ -101,8 +101,8 @@ class CommandLineTest {
     void us_units_are_printed_on_request() {
         assertThat(Ran.command("", "plan", sample("ferry-hall-granite"), "--units", "us")
                         .out())
-                .contains("  33-66 lb ")
-                .containsPattern("closed film, [0-9.-]+ gal")
+                .contains("added weight, lb", "gal/pass")
+                .containsPattern("  33-66  .* closed, [0-9.-]+")
                 .doesNotContain(" kg");
     }
 

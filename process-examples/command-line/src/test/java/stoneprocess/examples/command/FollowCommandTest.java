@@ -62,7 +62,7 @@ class FollowCommandTest {
                         "\nWhy\n",
                         "\nGrits to come\n",
                         "safety rules still apply",
-                        "Local codes")
+                        "local codes")
                 .endsWith(".\n");
     }
 

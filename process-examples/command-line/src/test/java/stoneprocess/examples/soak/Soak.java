@@ -89,7 +89,8 @@ public final class Soak {
     }
 
     private static void call(SplittableRandom random) {
-        FloorSurvey survey = SurveyGenerator.of(new Share(40 + random.nextInt(61))).draw(random);
+        FloorSurvey survey =
+                SurveyGenerator.of(new Share(40 + random.nextInt(61))).draw(random);
         Recommendation plan = ADVISOR.recommend(survey);
         switch (random.nextInt(40)) {
             case 0 -> ADVISOR.whatElse(survey);
@@ -97,7 +98,8 @@ public final class Soak {
             case 2, 3, 4 -> ADVISOR.explain(plan).why(Topics.VERDICT, Subject.FLOOR);
             case 5, 6, 7 -> Json.RECOMMENDATION.read(Json.RECOMMENDATION.print(plan));
             default -> {
-                if (plan.status() == Status.PLANNED && !plan.plan().orElseThrow().tracks().isEmpty()) {
+                if (plan.status() == Status.PLANNED
+                        && !plan.plan().orElseThrow().tracks().isEmpty()) {
                     ADVISOR.followUp(plan, new JobLog("log", List.of()));
                     PlannedJob.of(plan, JobOptions.defaults()).estimate();
                 }
