@@ -7,13 +7,13 @@ public enum StoneColour implements Term {
     /** White, cream, beige, pale pink or pale grey. */
     PALE,
 
-    /** Speckled or strongly veined, neither pale nor dark on the whole. */
+    /** Speckled or strongly veined, neither pale nor dark on the whole, and nothing green in it. */
     MIXED,
 
     /** Black, dark grey or dark brown. */
     DARK,
 
-    /** Green, of any shade. */
+    /** Green, of any shade; so is terrazzo with green chips. */
     GREEN,
 
     /** Of any colour, with needles, silky veins or shimmering leaves. */

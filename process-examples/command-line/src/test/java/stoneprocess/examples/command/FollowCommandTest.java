@@ -62,7 +62,7 @@ class FollowCommandTest {
                         "\nWhy\n",
                         "\nGrits to come\n",
                         "safety rules still apply",
-                        "local codes")
+                        "Local codes")
                 .endsWith(".\n");
     }
 
