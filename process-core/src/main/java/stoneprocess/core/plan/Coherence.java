@@ -1,8 +1,10 @@
 package stoneprocess.core.plan;
 
+import java.lang.reflect.RecordComponent;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +29,7 @@ import stoneprocess.core.topic.Topics;
  */
 final class Coherence {
     private static final Set<Status> WITH_PLAN = Set.of(Status.PLANNED, Status.PROVISIONAL);
+    private static final Set<String> WITHOUT_TOPIC = Set.of("tracks", "starts");
     private static final String DAMAGES = "damages.";
     private static final String READINGS = "readings";
 
@@ -77,21 +80,14 @@ final class Coherence {
     }
 
     private void plan(Plan plan) {
-        same("preparation", plan.tasks(), Topics.PREPARATION);
-        same("acceptances", plan.acceptances(), Topics.ACCEPTANCES);
-        sameOrFirst("test-area", plan.testArea(), Topics.TEST_AREA);
-        same("test-cuts", grits(plan.testCuts()), Topics.TEST_CUTS.keys(values(Topics.TEST_CUTS)));
-        same("repairs", plan.repairs(), Topics.REPAIRS);
-        plan.finish().ifPresent(finish -> same("finish", List.of(finish), Topics.FINISH));
+        for (RecordComponent part : Plan.class.getRecordComponents()) {
+            String name = part.getName().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+            if (!WITHOUT_TOPIC.contains(name)) {
+                sameAsTopic(name, part(part, plan), Topics.named(name));
+            }
+        }
         plan.tracks().forEach(this::track);
         plan.starts().forEach(this::start);
-        same("shortfalls", plan.shortfalls(), Topics.SHORTFALLS);
-        same("slurry", plan.slurry(), Topics.SLURRY);
-        sameOrFirst("polishing-agent", plan.polishingAgent(), Topics.POLISHING_AGENT);
-        sameOrFirst("densifier", plan.densifier(), Topics.DENSIFIER);
-        sameOrFirst("sealer", plan.sealer(), Topics.SEALER);
-        same("finish-tasks", plan.finishTasks(), Topics.FINISH_TASKS);
-        same("upkeep", plan.upkeep(), Topics.UPKEEP);
         for (Outcome outcome : recommendation.outcomes()) {
             if (outcome.topic() == Topics.GRIT_PATH && outcome.subject() instanceof Subject.OfTrack of) {
                 same(
@@ -190,14 +186,31 @@ final class Coherence {
         return recommendation.values(topic, subject);
     }
 
-    private <V> void same(String part, List<V> planned, Topic<V> topic) {
-        same(part, planned, values(topic));
+    /** A part that is named like its topic; what was not decided leaves a single value at "none" and a finish empty. */
+    private <V> void sameAsTopic(String name, Object part, Topic<V> topic) {
+        List<String> decided = topic.keys(values(topic));
+        if (part instanceof List<?> planned) {
+            same(name, planned.stream().map(Coherence::key).toList(), decided);
+        } else if (part instanceof Optional<?> planned) {
+            planned.ifPresent(value -> same(name, List.of(key(value)), decided));
+        } else if (!decided.isEmpty()) {
+            same(name, List.of(key(part)), decided);
+        }
     }
 
-    /** A topic that was not reached leaves its part of the plan at "none". */
-    private <V> void sameOrFirst(String part, V planned, Topic<V> topic) {
-        Optional<V> decided = values(topic).stream().findFirst();
-        decided.ifPresent(value -> same(part, List.of(planned), List.of(value)));
+    private static Object part(RecordComponent component, Plan plan) {
+        try {
+            return component.getAccessor().invoke(plan);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(component + " cannot be read", e);
+        }
+    }
+
+    private static String key(Object value) {
+        if (value instanceof Preparation preparation) {
+            return preparation.task().key();
+        }
+        return value instanceof AbrasiveGrade grade ? grade.key() : ((Term) value).key();
     }
 
     private static void same(String part, List<?> planned, List<?> decided) {
