@@ -305,7 +305,7 @@ class EstimateCommandTest {
                         "The stone is cut as hard stone.",
                         "Common practice of the trade, no source:",
                         "No rate is published for this stone or machine",
-                        "a floor may lose",
+                        "how much a slab may lose is for a structural engineer",
                         "Local codes, product safety data sheets");
     }
 
