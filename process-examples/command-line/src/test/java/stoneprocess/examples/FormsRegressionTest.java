@@ -32,9 +32,6 @@ import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Options;
 import stoneprocess.rules.Rulebase;
-import stoneprocess.rules.audit.Audit;
-import stoneprocess.rules.audit.AuditDepth;
-import stoneprocess.rules.audit.AuditProgress;
 import stoneprocess.rules.overlay.Overlay;
 
 /**
@@ -119,7 +116,7 @@ class FormsRegressionTest {
         print(
                 "audit",
                 "all",
-                Json.AUDIT.print(Audit.of(ADVISOR).run(AuditDepth.RECOMMENDATION, AuditProgress.silent())));
+                Json.AUDIT.print(AuditedOnce.REPORT));
         assertPinned();
     }
 

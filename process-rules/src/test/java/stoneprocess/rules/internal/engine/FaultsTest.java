@@ -70,7 +70,7 @@ class FaultsTest {
     void memory_that_ends_in_the_middle_of_a_call_leaves_the_advisor_as_it_was() throws Exception {
         Process process = new ProcessBuilder(List.of(
                         System.getProperty("java.home") + "/bin/java",
-                        "-Xmx64m",
+                        "-Xmx48m",
                         "-XX:+UseSerialGC",
                         "-cp",
                         System.getProperty("java.class.path"),
@@ -92,8 +92,8 @@ class FaultsTest {
             Advisor advisor = Advisor.standard();
             Recommendation usual = advisor.recommend(FLOOR);
             int torn = 0;
-            for (int left = 0; left < 6; left++) {
-                torn += recommendShort(advisor, left * 200) ? 1 : 0;
+            for (int left = 0; left < 3; left++) {
+                torn += recommendShort(advisor, left * 400) ? 1 : 0;
                 if (!advisor.recommend(FLOOR).equals(usual)) {
                     throw new IllegalStateException("another answer after memory had ended");
                 }
