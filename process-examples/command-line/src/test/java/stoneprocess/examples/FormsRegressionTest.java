@@ -113,10 +113,7 @@ class FormsRegressionTest {
                 Rulebase.with(Overlay.none().switchOff("FIN-001", "trainer", "shown side by side")),
                 Options.defaults());
         print("comparison", "all", Json.COMPARISON.print(ADVISOR.compare(house, surveys)));
-        print(
-                "audit",
-                "all",
-                Json.AUDIT.print(AuditedOnce.REPORT));
+        print("audit", "all", Json.AUDIT.print(AuditedOnce.REPORT));
         assertPinned();
     }
 
