@@ -81,7 +81,7 @@ public final class Fuzz {
                 "--custom_hook_includes=stoneprocess.core.**",
                 "--disabled_hooks=.*",
                 "-max_total_time=" + seconds,
-                "-max_len=60000",
+                "-max_len=400000",
                 "-dict=" + words,
                 "-artifact_prefix=" + inputs + "/",
                 "-print_final_stats=1",
