@@ -22,6 +22,7 @@ import stoneprocess.core.follow.NextMove;
 import stoneprocess.core.internal.check.FirstDifference;
 import stoneprocess.core.log.JobLog;
 import stoneprocess.core.log.Sign;
+import stoneprocess.core.parameter.Parameter;
 import stoneprocess.core.plan.LaneStart;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
@@ -300,6 +301,15 @@ public final class Advisor {
 
     /** A plan that was stored is what this rulebase makes of its survey; one that carries this very stamp was made here. */
     private void requireReplayed(Recommendation plan) {
+        for (Parameter own : rulebase.parameters().all()) {
+            Parameter stored = plan.parameters().parameter(own.name());
+            if (!stored.equals(own)) {
+                throw new InvalidInputException(
+                        "recommendation.parameters." + own.name(),
+                        stored.value().print(),
+                        "what this rulebase reckons with: " + own.value().print());
+            }
+        }
         Recommendation replayed = new Advisor(rulebase, options.withSequence(plan.sequence())).recommend(plan.survey());
         FirstDifference.of(plan, replayed).ifPresent(differing -> {
             throw new InvalidInputException(

@@ -16,7 +16,8 @@ import stoneprocess.core.topic.Topics;
  * @param topics what those rules speak to
  */
 public record Question(String field, List<String> rules, List<String> waiting, List<Topic<?>> topics) {
-    private static final Set<Topic<?>> DECISIVE = Set.of(
+    /** The topics that say whether a floor is worked, or where and with which grits it is cut. */
+    public static final Set<Topic<?>> DECISIVE = Set.of(
             Topics.STONE,
             Topics.VERDICT,
             Topics.FINISH,

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.answer.WhatElse;
+import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.survey.HowFound;
@@ -56,16 +57,7 @@ record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
     /** What an answer can change, the most decisive first. */
     enum Effect implements Term {
         WHETHER_CUT(List.of(Topics.VERDICT)),
-        FINISH_OR_GRITS(List.of(
-                Topics.STONE,
-                Topics.FINISH,
-                Topics.BONDS,
-                Topics.FIRST_CUT,
-                Topics.REPAIRS,
-                Topics.LAST_GRIT,
-                Topics.STEP_RULE,
-                Topics.TRANSITION,
-                Topics.GRIT_PATH)),
+        FINISH_OR_GRITS(List.copyOf(Question.DECISIVE)),
         WAY_OF_WORKING(List.of(
                 Topics.METAL_METHOD,
                 Topics.TEST_CUTS,
