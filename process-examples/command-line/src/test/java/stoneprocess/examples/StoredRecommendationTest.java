@@ -118,6 +118,18 @@ class StoredRecommendationTest {
     }
 
     @Test
+    void a_number_that_was_changed_is_named() throws IOException {
+        String stored = recommendation("ferry-hall-granite.json");
+        String retuned = stored.replaceFirst("(\"mats\\.low\" : \\{\\s*\"value\" : )[0-9.]+", "$15");
+        assertThat(retuned).isNotEqualTo(stored);
+        Recommendation read = Json.RECOMMENDATION.read(retuned);
+        assertThatThrownBy(() -> ADVISOR.explain(read))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith(
+                        "recommendation.parameters.mats.low: '5 mm' is not accepted; accepted: what this rulebase reckons with: 4500 mm");
+    }
+
+    @Test
     void one_that_was_stored_whole_is_gone_on_with() throws IOException {
         Recommendation read = Json.RECOMMENDATION.read(recommendation("ferry-hall-granite.json"));
         assertThat(ADVISOR.followUp(read, new JobLog("log", List.of())))
