@@ -84,7 +84,7 @@ final class Consumption {
     /** A set's life is told for {@code estimate.pads.passes}; more passes wear it in proportion. */
     private double sets(JobStep step, Case which) {
         double life = numbers.divisor("estimate.pads." + step.kind().key(), which.opposite());
-        return area(which) * which.ofWhole(step.passes()) / numbers.at("estimate.pads.passes") / life;
+        return area(which) * step.passes(which) / numbers.at("estimate.pads.passes") / life;
     }
 
     /** Kilograms. */
@@ -95,13 +95,12 @@ final class Consumption {
     }
 
     private double water(JobStep step, Case which) {
-        return area(which)
-                * (which.ofWhole(step.passes()) * which.of(step.water()) + numbers.at("estimate.rinse-water", which));
+        return area(which) * (step.passes(which) * which.of(step.water()) + numbers.at("estimate.rinse-water", which));
     }
 
     /** Litres of stone: millimetres over square metres. */
     private double stone(JobStep step, Case which) {
-        return area(which) * which.of(step.depth());
+        return area(which) * step.depth(which);
     }
 
     /** Kilowatt hours of the machine under load and of the wet vacuum while rinsing. */

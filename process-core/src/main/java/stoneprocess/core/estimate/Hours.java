@@ -211,7 +211,7 @@ final class Hours {
                         parameters.get("estimate.overlap", Share.class),
                         new Speed(walkShare()
                                 * numbers.at("estimate.walk." + step.kind().key(), which)),
-                        which.opposite().ofWhole(step.passes()),
+                        step.passes(which.opposite()),
                         parameters.get("estimate.bay", Length.class),
                         parameters.get("estimate.turn", TimeSpan.class),
                         new Share(numbers.at("estimate.handling", which.opposite())))

@@ -7,6 +7,7 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.AreaRate;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
@@ -16,15 +17,37 @@ import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.topic.Repair;
+import stoneprocess.core.topic.Task;
 
 /** Hours of one technician with a hand tool. */
 record HandWork(CuttingClass stone, Parameters parameters) {
-    private static final Map<Repair, DamageKind> DAMAGE = Map.of(
+    private static final Map<Repair, DamageKind> REPAIRED = Map.of(
             Repair.LOCAL_SCRATCHES, DamageKind.SCRATCHES,
+            Repair.POWDER_FIRST, DamageKind.ETCHES,
             Repair.LOCAL_ETCHES, DamageKind.ETCHES,
-            Repair.DEEP_ETCHES, DamageKind.ETCHES);
+            Repair.DEEP_ETCHES, DamageKind.ETCHES,
+            Repair.LOCAL_LIPPAGE, DamageKind.LIPPAGE);
+
+    private static final Map<Task, DamageKind> TREATED = Map.of(
+            Task.POULTICE_OIL, DamageKind.OIL_STAINS,
+            Task.POULTICE_ORGANIC, DamageKind.ORGANIC_STAINS,
+            Task.POULTICE_RUST, DamageKind.RUST_STAINS,
+            Task.DRY_CLEAN_SALTS, DamageKind.SALTS,
+            Task.FILL_CRACKS, DamageKind.CRACKS,
+            Task.RELAY_LIPPED, DamageKind.LIPPAGE);
+
+    /** The damage that a repair mends in its places; empty for work on the test area. */
+    static Optional<DamageKind> damage(Repair repair) {
+        return Optional.ofNullable(REPAIRED.get(repair));
+    }
+
+    /** The damage that a task treats in its places; empty for work on the whole floor. */
+    static Optional<DamageKind> damage(Task task) {
+        return Optional.ofNullable(TREATED.get(task));
+    }
 
     /** One grade along the edges: its passes at the speed of the hand tool, {@code estimate.hand}. */
     Range<TimeSpan> along(Length edges, PlannedStep step) {
@@ -68,24 +91,43 @@ record HandWork(CuttingClass stone, Parameters parameters) {
                 new TimeSpan(slowed / speed.low().kept()));
     }
 
-    /** Whether a repair is cut over places with an area of their own; raised edges are not. */
-    static boolean hasArea(Repair repair) {
-        return DAMAGE.containsKey(repair);
+    /** Places at a rate by their area, and the time to tape, wet and clean around them. */
+    Range<TimeSpan> at(String rate, Range<Area> places) {
+        Range<AreaRate> rates = parameters.range(rate, AreaRate.class);
+        if (rates.low().kept() == 0) {
+            throw new InvalidInputException(rate + ".low", rates.low().print(), "more than zero");
+        }
+        Range<TimeSpan> around = parameters.range("estimate.place", TimeSpan.class);
+        return Range.of(
+                new TimeSpan(60 * places.low().squareMetres() / rates.high().kept()
+                        + around.low().minutes()),
+                new TimeSpan(60 * places.high().squareMetres() / rates.low().kept()
+                        + around.high().minutes()));
     }
 
-    /**
-     * The places of a repair: the shares of the zones that have the worst damage of its kind, when the survey tells them
-     * all.
-     */
-    Optional<Area> surveyed(Repair repair, FloorSurvey survey, Area floor) {
-        List<Zone> hit = survey.zones().stream()
-                .filter(zone -> severity(zone, repair) > 0)
-                .toList();
-        int worst = hit.stream().mapToInt(zone -> severity(zone, repair)).max().orElse(0);
+    /** Pieces by their number, at least one, each for the hours of a piece: the fewest are the largest. */
+    Range<TimeSpan> pieces(String hours, Range<Area> places) {
+        Range<TimeSpan> each = parameters.range(hours, TimeSpan.class);
+        Range<Area> size = parameters.range("estimate.place-size", Area.class);
+        if (size.low().kept() == 0) {
+            throw new InvalidInputException(
+                    "estimate.place-size.low", size.low().print(), "more than zero");
+        }
+        double fewest = Math.max(1, places.low().kept() / size.high().kept());
+        double most = Math.max(1, places.high().kept() / size.low().kept());
+        return Range.of(
+                new TimeSpan(fewest * each.low().minutes()),
+                new TimeSpan(most * each.high().minutes()));
+    }
+
+    /** The places of the worst damage of a kind, or of all pieces that stand proud, when a survey tells them all. */
+    Optional<Area> told(DamageKind kind, FloorSurvey survey, Area floor) {
+        int worst = worst(kind, survey);
+        int least = kind == DamageKind.LIPPAGE ? Math.min(worst, LippageClass.MODERATE.ordinal()) : worst;
         double percent = 0;
-        for (Zone zone : hit) {
-            if (severity(zone, repair) == worst) {
-                Optional<Share> share = damage(zone, repair).flatMap(Damage::share);
+        for (Zone zone : survey.zones()) {
+            if (least > 0 && severity(zone, kind) >= least) {
+                Optional<Share> share = zone.damage(kind).value().flatMap(Damage::share);
                 if (share.isEmpty()) {
                     return Optional.empty();
                 }
@@ -101,12 +143,18 @@ record HandWork(CuttingClass stone, Parameters parameters) {
         return Range.of(new Area(0), new Area(floor.squareMetres() * share));
     }
 
-    private int severity(Zone zone, Repair repair) {
-        return damage(zone, repair).map(damage -> damage.severity(parameters)).orElse(0);
+    /** How bad the worst damage of a kind is, 0 for none. */
+    int worst(DamageKind kind, FloorSurvey survey) {
+        return survey.zones().stream()
+                .mapToInt(zone -> severity(zone, kind))
+                .max()
+                .orElse(0);
     }
 
-    private static Optional<Damage> damage(Zone zone, Repair repair) {
-        return Optional.ofNullable(DAMAGE.get(repair))
-                .flatMap(kind -> Optional.ofNullable(zone.damages().get(kind)));
+    private int severity(Zone zone, DamageKind kind) {
+        return zone.damage(kind)
+                .value()
+                .map(damage -> damage.severity(parameters))
+                .orElse(0);
     }
 }

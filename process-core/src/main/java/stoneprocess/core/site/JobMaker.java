@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.FloorMachine;
@@ -34,6 +35,10 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WorkingHours;
 import stoneprocess.core.survey.ZoneKind;
@@ -68,8 +73,15 @@ final class JobMaker {
     private static final String WIDE_RATE = "estimate.wide-rate";
     private static final String STRIPPING = "estimate.upkeep.strip";
     private static final String BUILD_UP = "estimate.upkeep.build-up";
+    private static final String STRIP_ROUNDS = "estimate.upkeep.strip-rounds";
+    private static final String STRIP_DWELL = "estimate.upkeep.strip-dwell";
+    private static final String STRIP_RINSES = "estimate.upkeep.strip-rinses";
+    private static final String RINSING = "estimate.rinsing";
     private static final String BY_HAND = "estimate.hand";
     private static final String PLACE = "estimate.place";
+    private static final String PIECE = "estimate.place-size";
+    private static final String EACH_PIECE = "task.relay-lipped";
+    private static final String HOLES = "estimate.place-holes";
     /** Before the name of the grit. */
     static final String CUT_GROUT = "cut-grout ";
 
@@ -226,24 +238,112 @@ final class JobMaker {
         if (task == Task.LET_DRY) {
             notes.add(JobNote.A_READING_ENDS_A_WAIT);
         }
-        if (task == Task.STRIP_COATING && !options.times().containsKey(task.key())) {
-            takesHours.add(task.key());
-            rated(new OtherWork(task.key(), stripping(area), rest, Optional.empty()), STRIPPING, BUILD_UP);
-        } else if (!WITHIN_OTHER_LINES.contains(task)) {
+        if (WITHIN_OTHER_LINES.contains(task)) {
+            return;
+        }
+        Optional<DamageKind> damage = HandWork.damage(task);
+        Sounding sounding =
+                recommendation.survey().answer(SurveyField.SOUNDING).value().orElse(Sounding.HOLLOW);
+        if (options.times().containsKey(task.key())) {
+            timed(task.key(), rest, Optional.empty(), area);
+        } else if (task == Task.STRIP_COATING) {
+            reckoned(
+                    task, rest, stripping(area), STRIPPING, BUILD_UP, STRIP_ROUNDS, STRIP_DWELL, STRIP_RINSES, RINSING);
+        } else if (task == Task.RELAY_LIPPED) {
+            reckoned(task, rest, handWork.pieces(EACH_PIECE, places(DamageKind.LIPPAGE, area)), EACH_PIECE, PIECE);
+        } else if (task == Task.FIX_HOLLOW && sounding != Sounding.HOLLOW) {
+            reckoned(task, rest, handWork.pieces(EACH_PIECE, moved(sounding, area)), EACH_PIECE, PIECE);
+        } else if (task == Task.FILL_CRACKS) {
+            fill(task, rest, area);
+        } else if (damage.isPresent()) {
+            String rate = "task." + task.key();
+            reckoned(task, rest, handWork.at(rate, places(damage.get(), area)), rate, PLACE);
+        } else {
             timed(task.key(), rest, Optional.empty(), area);
         }
     }
 
-    /** Fastest on one coat, slowest where coats have built up. */
+    private void reckoned(Task task, Range<TimeSpan> rest, Range<TimeSpan> hours, String... parameterNames) {
+        takesHours.add(task.key());
+        rated(new OtherWork(task.key(), hours, rest, Optional.empty()), parameterNames);
+    }
+
+    /** As large as the survey says, else as a few places usually are. */
+    private Range<Area> places(DamageKind damage, Area area) {
+        Optional<Area> told = handWork.told(damage, recommendation.survey(), area);
+        notes.add(told.isPresent() ? JobNote.REPAIRS_BY_SURVEY : JobNote.REPAIRS_AS_USUAL);
+        return told.map(counted -> Range.of(counted, counted)).orElseGet(() -> usualPlaces(area));
+    }
+
+    /** As much of a floor as a few places usually take up. */
+    private Range<Area> usualPlaces(Area area) {
+        Range<Share> share = parameters.range("estimate.places", Share.class);
+        return Range.of(
+                new Area(area.squareMetres() * share.low().percent() / 100),
+                new Area(area.squareMetres() * share.high().percent() / 100));
+    }
+
+    /** Few pieces as usual; where more of them rock, the least that is more than a few. */
+    private Range<Area> moved(Sounding sounding, Area area) {
+        notes.add(JobNote.REPAIRS_AS_USUAL);
+        if (sounding != Sounding.LOOSE) {
+            return usualPlaces(area);
+        }
+        Area many = new Area(area.squareMetres() * parameters.part("local-repair.pieces"));
+        return Range.of(many, many);
+    }
+
+    /** Cracks and gouges in their places; holes, where the stone has them everywhere, over the floor. */
+    private void fill(Task task, Range<TimeSpan> rest, Area area) {
+        FloorSurvey survey = recommendation.survey();
+        List<DamageKind> open = new ArrayList<>();
+        if (handWork.worst(DamageKind.CRACKS, survey) > 0) {
+            open.add(DamageKind.CRACKS);
+        }
+        if (handWork.worst(DamageKind.SCRATCHES, survey) == ScratchClass.GOUGED.ordinal()) {
+            open.add(DamageKind.SCRATCHES);
+        }
+        String rate = "task." + task.key();
+        if (open.isEmpty()) {
+            reckoned(task, rest, usual(HOLES, area), HOLES);
+            return;
+        }
+        List<Range<Area>> places =
+                open.stream().map(damage -> places(damage, area)).toList();
+        Range<Area> all = Range.of(sum(places, Range::low), sum(places, Range::high));
+        reckoned(task, rest, handWork.at(rate, all), rate, PLACE);
+    }
+
+    private static Area sum(List<Range<Area>> places, Function<Range<Area>, Area> end) {
+        return new Area(places.stream().map(end).mapToDouble(Area::squareMetres).sum());
+    }
+
+    /**
+     * In rounds, each spread, left to dwell, scrubbed off and rinsed: fastest on one coat, slowest where coats have built
+     * up.
+     */
     private Range<TimeSpan> stripping(Area area) {
         double rate = parameters.get(STRIPPING, AreaRate.class).squareMetresPerHour();
         double slowed = parameters.part(BUILD_UP);
-        if (!(rate * slowed > 0 && slowed <= 1)) {
+        Range<AreaRate> rinsing = parameters.range(RINSING, AreaRate.class);
+        if (!(rate * slowed > 0 && slowed <= 1 && rinsing.low().kept() > 0)) {
             throw new InvalidInputException(
-                    STRIPPING, rate + " and " + slowed, "a rate above zero, slowed to 100 % or less");
+                    STRIPPING,
+                    rate + ", " + slowed + " and " + rinsing.low().print(),
+                    "rates above zero, slowed to 100 % or less");
         }
-        double hours = area.squareMetres() / rate;
-        return Range.of(new TimeSpan(60 * hours), new TimeSpan(60 * hours / slowed));
+        double rounds = parameters.get(STRIP_ROUNDS, Count.class).number();
+        double rinsed = parameters.get(STRIP_RINSES, Count.class).number()
+                * Job.withWideTools(area, parameters).squareMetres();
+        Range<TimeSpan> dwell = parameters.range(STRIP_DWELL, TimeSpan.class);
+        double stripped = area.squareMetres() / rate;
+        return Range.of(
+                new TimeSpan(rounds
+                        * (60 * (stripped + rinsed / rinsing.high().squareMetresPerHour())
+                                + dwell.low().minutes())),
+                new TimeSpan(rounds
+                        * (60 * (stripped / slowed + rinsed / rinsing.low().squareMetresPerHour())
+                                + dwell.high().minutes())));
     }
 
     /** By the hours given, else by the usual ones, so that a total lacks nothing. */
@@ -299,26 +399,39 @@ final class JobMaker {
         }
     }
 
-    /** Local repairs are cut before the field, which then blends over them; a lip that is relaid needs no cutting. */
+    /**
+     * Local repairs are cut before the field, which then blends over them. Where pieces were relaid, what still stands
+     * proud is ground down by hand.
+     */
     private void repairs(Plan plan, Area area) {
         List<PlannedStep> grades = plan.steps(TrackKind.LOCAL_REPAIR);
         boolean relaid = plan.preparation().stream().anyMatch(task -> task.task() == Task.RELAY_LIPPED);
         for (Repair repair : plan.repairs()) {
-            if (repair == Repair.LOCAL_LIPPAGE && relaid) {
+            String name = repair.key();
+            Optional<DamageKind> damage = HandWork.damage(repair);
+            boolean ground = !grades.isEmpty() && repair != Repair.POWDER_FIRST;
+            if (repair == Repair.LOCAL_LIPPAGE && relaid && !ground) {
                 continue;
             }
-            String name = repair.key();
-            if (grades.isEmpty() || !HandWork.hasArea(repair) || options.times().containsKey(name)) {
+            if (damage.isEmpty() || options.times().containsKey(name)) {
                 timed(name, NONE, Optional.empty(), area);
                 continue;
             }
             takesHours.add(name);
-            Optional<Area> surveyed = handWork.surveyed(repair, recommendation.survey(), area);
-            notes.add(surveyed.isPresent() ? JobNote.REPAIRS_BY_SURVEY : JobNote.REPAIRS_BY_LIMIT);
+            Optional<Area> told = handWork.told(damage.get(), recommendation.survey(), area);
+            notes.add(told.isPresent() ? JobNote.REPAIRS_BY_SURVEY : JobNote.REPAIRS_BY_LIMIT);
             notes.add(JobNote.HAND_WORK_USES_UP_MORE);
             Range<Area> places =
-                    surveyed.map(counted -> Range.of(counted, counted)).orElseGet(() -> handWork.upToLimit(area));
-            rated(new OtherWork(name, handWork.over(places, grades), NONE, Optional.empty()), BY_HAND, PLACE);
+                    told.map(counted -> Range.of(counted, counted)).orElseGet(() -> handWork.upToLimit(area));
+            String rate = ground ? BY_HAND : "task." + name;
+            rated(
+                    new OtherWork(
+                            name,
+                            ground ? handWork.over(places, grades) : handWork.at(rate, places),
+                            NONE,
+                            Optional.empty()),
+                    rate,
+                    PLACE);
         }
     }
 
@@ -348,7 +461,9 @@ final class JobMaker {
                         .withEdges(
                                 same < 0
                                         ? Optional.empty()
-                                        : Optional.of(edge.get(same).passes())));
+                                        : Optional.of(edge.get(same).passes()))
+                        .withHighSpots(
+                                step.equals(field.get(0)) ? Levelling.of(recommendation, step) : Optional.empty()));
                 after = Optional.of(grade);
             }
             if (step.handling().contains(Handling.REGROUT_PITS)) {
@@ -377,7 +492,8 @@ final class JobMaker {
                 last.machine(),
                 half(last.passes()),
                 last.water(),
-                last.edges().map(JobMaker::half));
+                last.edges().map(JobMaker::half),
+                Optional.empty());
         steps.add(again);
         return again;
     }

@@ -22,11 +22,14 @@ public enum JobNote implements Term {
     /** The stone may be hard or softer: it is reckoned as hard. */
     STONE_MAY_BE_HARD,
 
-    /** The places of local repairs are as large as the survey says. */
+    /** The places that are repaired are as large as the survey says. */
     REPAIRS_BY_SURVEY,
 
     /** Nobody measured the places of local repairs: from none up to the share at which they would govern the floor. */
     REPAIRS_BY_LIMIT,
+
+    /** Nobody told how large the places are that are filled, poulticed or relaid: they are reckoned as usual. */
+    REPAIRS_AS_USUAL,
 
     /** Hand work has hours, but no pads, water, slurry and energy. */
     HAND_WORK_USES_UP_MORE,

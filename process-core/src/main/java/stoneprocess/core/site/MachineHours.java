@@ -8,12 +8,14 @@ import java.util.Set;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.estimate.Estimator;
 import stoneprocess.core.estimate.FloorMachine;
+import stoneprocess.core.estimate.HighSpots;
 import stoneprocess.core.estimate.Job;
 import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.removal.Removal;
 import stoneprocess.core.survey.SurveyField;
@@ -76,21 +78,28 @@ public record MachineHours(MachineClass machine, boolean onHand, TimeSpan likely
         Removal removal = new Removal(planned.job().stone(), parameters);
         FloorMachine walked = FloorMachine.usual(machine, parameters);
         List<PlannedStep> field = recommendation.steps(TrackKind.OPEN_FIELD);
-        List<JobStep> steps = planned.job().steps().stream()
-                .map(step -> field.stream()
-                        .filter(grit -> List.of(
-                                        grit.grade().key(),
-                                        JobMaker.CUT_GROUT + grit.grade().key())
-                                .contains(step.name()))
-                        .findFirst()
-                        .map(grit -> step.withPasses(removal.passes(
-                                grit.depth(),
-                                grit.grade(),
-                                machine,
-                                StepFigures.middleMass(machine, grit.weight(), parameters))))
-                        .orElse(step)
-                        .withMachine(walked))
-                .toList();
+        List<JobStep> steps = new ArrayList<>();
+        for (JobStep step : planned.job().steps()) {
+            Optional<PlannedStep> cut = field.stream()
+                    .filter(grit -> List.of(
+                                    grit.grade().key(),
+                                    JobMaker.CUT_GROUT + grit.grade().key())
+                            .contains(step.name()))
+                    .findFirst();
+            steps.add(cut.map(grit -> under(machine, grit, step, removal))
+                    .orElse(step)
+                    .withMachine(walked));
+        }
         return planned.job().withSteps(steps);
+    }
+
+    private static JobStep under(MachineClass machine, PlannedStep grit, JobStep step, Removal removal) {
+        Mass mass = StepFigures.middleMass(machine, grit.weight(), removal.parameters());
+        return step.withPasses(removal.passes(grit.depth(), grit.grade(), machine, mass))
+                .withHighSpots(step.highSpots()
+                        .map(spots -> new HighSpots(
+                                spots.share(),
+                                spots.depth(),
+                                removal.passes(spots.depth(), grit.grade(), machine, mass))));
     }
 }

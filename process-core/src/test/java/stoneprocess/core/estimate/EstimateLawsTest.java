@@ -231,7 +231,8 @@ class EstimateLawsTest {
                 Range.of(
                         in(step.water().low(), Unit.US_FLUID_OUNCE_PER_SQUARE_FOOT, Coverage.class),
                         in(step.water().high(), Unit.US_FLUID_OUNCE_PER_SQUARE_FOOT, Coverage.class)),
-                step.edges());
+                step.edges(),
+                Optional.empty());
     }
 
     private static <Q extends Quantity> Q in(Q quantity, Unit unit, Class<Q> type) {

@@ -80,7 +80,8 @@ class EstimateTest {
                 Jobs.SINGLE_DISC,
                 Range.of(4, 6),
                 Range.of(new Coverage(0), new Coverage(0)),
-                Optional.of(Range.of(4, 6)));
+                Optional.of(Range.of(4, 6)),
+                Optional.empty());
         assertHours(dry, 7, 2, 5, 10);
         assertHours(dry, 28.0 / 12, 2, 8.5, 17);
         assertHours(dry, 7, 1, 9, 9);

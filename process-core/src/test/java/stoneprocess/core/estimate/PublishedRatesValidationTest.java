@@ -55,7 +55,8 @@ class PublishedRatesValidationTest {
                     machine,
                     passes,
                     Range.of(new Coverage(0.2), new Coverage(0.5)),
-                    Optional.of(passes)));
+                    Optional.of(passes),
+                    Optional.empty()));
             before = grade;
         }
         return new Estimator(Jobs.STANDARD)

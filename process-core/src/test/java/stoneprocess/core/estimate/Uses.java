@@ -41,7 +41,8 @@ final class Uses {
                             step.machine(),
                             step.passes(),
                             Range.of(new Coverage(0), new Coverage(0)),
-                            step.edges()))
+                            step.edges(),
+                            Optional.empty()))
                     .toList();
             List<JobStep> both = new ArrayList<>(steps);
             both.addAll(dry);

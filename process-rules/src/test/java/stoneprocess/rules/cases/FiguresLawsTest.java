@@ -122,6 +122,35 @@ class FiguresLawsTest {
                         .isGreaterThanOrEqualTo(shallow.clock().likely()));
     }
 
+    /** What metal takes down is taken down where it stands proud; elsewhere the same grit makes fewer passes. */
+    @Property(tries = 150, seed = "1927")
+    void more_of_a_floor_that_stands_proud_never_takes_fewer_hours(
+            @ForAll @IntRange(min = 0, max = 1_000_000) int seed,
+            @ForAll boolean wavy,
+            @ForAll @DoubleRange(min = 1.6, max = 8) double depth,
+            @ForAll @DoubleRange(min = 11, max = 30) double share) {
+        DamageKind kind = wavy ? DamageKind.WAVINESS : DamageKind.LIPPAGE;
+        FloorSurvey floor = floor(seed, kind, depth, 300);
+        Recommendation less = ADVISOR.recommend(over(floor, kind, depth, share));
+        Recommendation more = ADVISOR.recommend(over(floor, kind, depth, 3 * share));
+        Optional<Estimate> part = estimate(less)
+                .filter(any -> any.job().steps().stream()
+                        .anyMatch(step -> step.highSpots().isPresent()));
+        boolean alike = part.isPresent() && method(less).equals(method(more));
+        Statistics.label("proud").collect(alike);
+        Statistics.label("proud").coverage(found -> found.check(true).count(met -> met >= LEAST_MET / 10));
+        if (alike) {
+            assertThat(estimate(more).orElseThrow().personHours().likely())
+                    .isGreaterThan(part.get().personHours().likely());
+        }
+    }
+
+    private static FloorSurvey over(FloorSurvey floor, DamageKind kind, double millimetres, double percent) {
+        Zone zone = floor.zones().get(0);
+        Damage damage = Damage.measured(kind, new Length(millimetres), new Share(percent));
+        return floor.toBuilder().zones(List.of(zone.with(damage))).build();
+    }
+
     /** Plan, estimate and what follows an empty log tell one figure for one thing. */
     @Property(tries = 180, seed = "1927")
     void plan_estimate_and_follow_tell_the_same_passes(

@@ -115,7 +115,7 @@ class SampleJobsTest {
                 new Sample("foyer, marble", only(powdered, 22, dull), 10, 50),
                 new Sample("lobby, terrazzo, hone", terrazzo, 15, 55),
                 new Sample("hall, granite", granite, 40, 160),
-                new Sample("reading room, marble", marble, 50, 180),
+                new Sample("reading room, marble", marble, 50, 200),
                 new Sample("granite, last grits and powder", only(granite, 180, dull), 100, 350),
                 new Sample("granite, 2 mm lippage, planetary", lipped, 150, 900),
                 new Sample("show floor, concrete", concrete, 100, 400),

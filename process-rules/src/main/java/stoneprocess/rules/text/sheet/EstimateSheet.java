@@ -322,7 +322,12 @@ public final class EstimateSheet {
         Wording passes = Wording.list(
                 Joint.COMMA,
                 steps,
-                step -> phrase("estimate.passes.of")
+                step -> step.highSpots()
+                        .map(spots -> phrase("estimate.passes.partly")
+                                .with("share", new Share(Math.rint(spots.share().percent())))
+                                .with("fewer", spots.passes().low())
+                                .with("more", spots.passes().high()))
+                        .orElseGet(() -> phrase("estimate.passes.of"))
                         .with("step", EstimateWords.subject(step.name()))
                         .with("low", step.passes().low())
                         .with("high", step.passes().high()));

@@ -33,8 +33,8 @@ import stoneprocess.rules.text.document.Wording.Joint;
 /** A quotation as an owner reads it: what is open, the variants side by side, what is not included. */
 public final class QuotationSheet {
     /** What nobody measured, so that the price depends on it. */
-    private static final Set<JobNote> UNMEASURED =
-            Set.of(JobNote.EDGES_FROM_AREA, JobNote.REPAIRS_BY_LIMIT, JobNote.STONE_MAY_BE_HARD);
+    private static final Set<JobNote> UNMEASURED = Set.of(
+            JobNote.EDGES_FROM_AREA, JobNote.REPAIRS_BY_LIMIT, JobNote.REPAIRS_AS_USUAL, JobNote.STONE_MAY_BE_HARD);
 
     private static final int CENTS = 2;
 

@@ -1,0 +1,119 @@
+package stoneprocess.core.site;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import stoneprocess.core.estimate.HighSpots;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.plan.PlannedStep;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.removal.Removal;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.LippageClass;
+import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.WavinessClass;
+import stoneprocess.core.survey.Zone;
+import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
+
+/** What a first metal cut that takes waves or lips down does where nothing stands proud. */
+final class Levelling {
+    /** Each edge of a piece may be the one that stands proud. */
+    private static final int EDGES_OF_A_PIECE = 4;
+
+    private final Recommendation recommendation;
+    private final Parameters parameters;
+
+    private Levelling(Recommendation recommendation) {
+        this.recommendation = recommendation;
+        this.parameters = recommendation.parameters();
+    }
+
+    /** The high spots of a first cut; empty where it is even all over, or none is known. */
+    static Optional<HighSpots> of(Recommendation recommendation, PlannedStep first) {
+        return new Levelling(recommendation).of(first);
+    }
+
+    private Optional<HighSpots> of(PlannedStep first) {
+        double proud = proud();
+        Range<Length> even = even(first.grade());
+        if (first.grade().bond() != Bond.METAL
+                || proud == 0
+                || even.high().compareTo(first.depth().high()) >= 0) {
+            return Optional.empty();
+        }
+        Range<Length> depth = Range.of(least(even.low(), first.depth().low()), even.high());
+        Range<Integer> passes = new Removal(KnownStone.of(recommendation).cutting(), parameters)
+                .passes(
+                        depth,
+                        first.grade(),
+                        first.machine(),
+                        StepFigures.middleMass(first.machine(), first.weight(), parameters));
+        return Optional.of(new HighSpots(new Share(100 * proud), depth, passes));
+    }
+
+    private static Length least(Length first, Length second) {
+        return first.compareTo(second) < 0 ? first : second;
+    }
+
+    /** The grade's own scratches to those of the next coarser one, or deep scratches. */
+    private Range<Length> even(AbrasiveGrade grade) {
+        Removal removal = new Removal(KnownStone.of(recommendation).cutting(), parameters);
+        double own = removal.leaves(grade).millimetres();
+        double coarser = recommendation.sequence().grades(grade.bond()).stream()
+                .filter(other -> other.number() < grade.number())
+                .mapToDouble(other -> removal.leaves(other).millimetres())
+                .min()
+                .orElse(2 * own);
+        double scratched = field().flatMap(zone -> zone.damage(DamageKind.SCRATCHES).value().stream())
+                .filter(damage -> damage.severity(parameters) >= ScratchClass.FELT_BY_COIN.ordinal())
+                .mapToDouble(this::deepest)
+                .max()
+                .orElse(0);
+        return Range.of(new Length(Math.max(own, scratched)), new Length(Math.max(coarser, scratched)));
+    }
+
+    /** As measured, else the limit of the next class. */
+    private double deepest(Damage scratches) {
+        ScratchClass deeper = scratches.severity(parameters) == ScratchClass.FELT_BY_COIN.ordinal()
+                ? ScratchClass.DEEP
+                : ScratchClass.GOUGED;
+        return scratches
+                .depth()
+                .orElseGet(() -> parameters.get("scratch-depth." + deeper.key(), Length.class))
+                .millimetres();
+    }
+
+    private Stream<Zone> field() {
+        return recommendation.survey().zones().stream()
+                .filter(zone -> zone.kind() != ZoneKind.EDGE && zone.kind() != ZoneKind.STAIR);
+    }
+
+    /** The share of the field that stands proud, of one. */
+    private double proud() {
+        double surveyed = field().mapToDouble(zone -> zone.share().percent()).sum();
+        double proud = field().mapToDouble(zone -> zone.share().percent()
+                        * (part(zone, DamageKind.WAVINESS, WavinessClass.WAVY.ordinal())
+                                + ground(part(zone, DamageKind.LIPPAGE, LippageClass.MODERATE.ordinal()))))
+                .sum();
+        return surveyed == 0 ? 0 : Math.min(1, proud / surveyed);
+    }
+
+    /** The pieces of which at least one edge stands proud. */
+    private static double ground(double joints) {
+        return 1 - StrictMath.pow(1 - joints, EDGES_OF_A_PIECE);
+    }
+
+    /** All of a zone of which no share was told. */
+    private double part(Zone zone, DamageKind kind, int severity) {
+        return zone.damage(kind)
+                .value()
+                .filter(damage -> damage.severity(parameters) >= severity)
+                .map(damage -> damage.share().map(Share::percent).orElse(100.0) / 100)
+                .orElse(0.0);
+    }
+}
