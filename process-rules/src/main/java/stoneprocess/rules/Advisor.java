@@ -32,7 +32,6 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.term.Term;
-import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -330,21 +329,16 @@ public final class Advisor {
     }
 
     private void requireGrades(FloorSurvey survey) {
-        List<AbrasiveGrade> known = options.sequence().grades();
         survey.answer(SurveyField.GRADES).value().stream()
                 .flatMap(List::stream)
-                .filter(grade -> !known.contains(grade))
+                .filter(grade -> !options.sequence().knows(grade))
                 .findFirst()
                 .ifPresent(grade -> {
                     throw new InvalidInputException(
                             "equipment.grades",
                             grade.key(),
                             "grades of the options' sequence, of the same grain: "
-                                    + String.join(
-                                            ", ",
-                                            known.stream()
-                                                    .map(AbrasiveGrade::key)
-                                                    .toList()));
+                                    + options.sequence().known());
                 });
     }
 
@@ -377,8 +371,9 @@ public final class Advisor {
                 .set(SurveyField.EXTENT, Extent.WHOLE_FLOOR)
                 .readings(List.of())
                 .build();
-        return run(lane, List.of()).situation().values(Topics.GRIT_PATH, Subject.OPEN_FIELD).stream()
+        Situation alone = run(lane, List.of()).situation();
+        return alone.values(Topics.GRIT_PATH, Subject.OPEN_FIELD).stream()
                 .findFirst()
-                .map(grit -> new LaneStart(zone.name(), options.sequence().get(grit, Topics.GRIT_PATH.id())));
+                .map(grit -> new LaneStart(zone.name(), alone.sequence().get(grit, Topics.GRIT_PATH.id())));
     }
 }

@@ -24,7 +24,8 @@ class GrainSizeValidationTest {
 
     /** Each grade with each published size that bears its number. */
     static Stream<Arguments> sizes() {
-        return GritSequence.standard().grades().stream()
+        GritSequence standard = GritSequence.standard();
+        return Stream.concat(standard.grades().stream(), standard.ofOtherLadders().stream())
                 .flatMap(grade -> PUBLISHED.stream()
                         .filter(row -> row.number("number") == grade.number())
                         .map(row -> Arguments.of(
@@ -67,7 +68,34 @@ class GrainSizeValidationTest {
                         "resin-800 P",
                         "resin-800 CAMI",
                         "resin-800 F",
-                        "resin-1500 P");
+                        "resin-1500 P",
+                        "metal-40 P",
+                        "metal-60 P",
+                        "metal-60 CAMI",
+                        "metal-60 E11",
+                        "metal-80 P",
+                        "metal-80 E11",
+                        "metal-120 P",
+                        "metal-120 E11",
+                        "metal-150 P",
+                        "metal-150 CAMI",
+                        "resin-60 P",
+                        "resin-60 CAMI",
+                        "resin-60 E11",
+                        "resin-120 P",
+                        "resin-120 E11",
+                        "resin-220 P",
+                        "resin-220 CAMI",
+                        "resin-320 P",
+                        "resin-320 CAMI",
+                        "resin-320 F",
+                        "resin-600 P",
+                        "resin-600 CAMI",
+                        "resin-600 F",
+                        "resin-1000 P",
+                        "resin-1000 CAMI",
+                        "resin-1000 F",
+                        "resin-2000 P");
     }
 
     /** ISO 6344: P180 82 and P220 68 micrometres, the neighbours of a number that no scale of grains has. */

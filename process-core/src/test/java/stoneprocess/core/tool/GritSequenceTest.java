@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -57,6 +58,44 @@ class GritSequenceTest {
                 .hasToString("[metal-16, metal-30, metal-50, metal-100, metal-200,"
                         + " transition-30, transition-50, transition-100, transition-200,"
                         + " resin-50, resin-100, resin-200, resin-400, resin-800, resin-1500, resin-3000, resin-6000]");
+    }
+
+    /** Common practice, no source: crews own 60, 120 and 220 as often as 50, 100 and 200. */
+    @Test
+    void grades_of_another_ladder_take_the_place_of_those_that_they_stand_for() {
+        GritSequence standard = GritSequence.standard();
+        List<AbrasiveGrade> owned = Stream.of("resin-60", "resin-120", "resin-200", "resin-220", "metal-40")
+                .map(key -> standard.get(key, "grades"))
+                .toList();
+        assertThat(standard.with(owned))
+                .hasToString("[metal-16, metal-40, metal-100, metal-200,"
+                        + " transition-30, transition-50, transition-100, transition-200,"
+                        + " resin-60, resin-120, resin-200, resin-220, resin-400, resin-800, resin-1500, resin-3000,"
+                        + " resin-6000]");
+    }
+
+    @Test
+    void a_crew_whose_grades_are_all_of_the_sequence_changes_nothing() {
+        GritSequence standard = GritSequence.standard();
+        assertThat(standard.with(List.of())).isSameAs(standard);
+        assertThat(standard.with(standard.grades(Bond.RESIN))).isSameAs(standard);
+    }
+
+    @Test
+    void a_sequence_of_the_callers_own_knows_no_other_ladder() {
+        GritSequence own = GritSequence.of(List.of(new AbrasiveGrade(Bond.RESIN, 100, GRAIN)));
+        AbrasiveGrade other = GritSequence.standard().get("resin-120", "grades");
+        assertThat(own.ofOtherLadders()).isEmpty();
+        assertThat(own.knows(other)).isFalse();
+        assertThat(own.with(List.of(other))).isSameAs(own);
+    }
+
+    @Test
+    void an_unknown_grade_is_refused_with_those_of_every_ladder() {
+        assertThatThrownBy(() -> GritSequence.standard().get("resin-77", "equipment.grades[0]"))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("resin-6000; of other ladders metal-40, metal-60, metal-80, metal-120, metal-150,"
+                        + " resin-60, resin-120, resin-220, resin-320, resin-600, resin-1000, resin-2000");
     }
 
     @Test

@@ -62,7 +62,7 @@ public final class Situation implements Known {
             Map<TrackKind, AbrasiveGrade> worked) {
         this.survey = survey;
         this.parameters = parameters;
-        this.sequence = sequence;
+        this.sequence = sequence.with(survey.answer(SurveyField.GRADES).value().orElse(List.of()));
         this.log = log;
         this.worked = worked;
     }
