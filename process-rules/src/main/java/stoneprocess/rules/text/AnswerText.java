@@ -82,7 +82,7 @@ public final class AnswerText {
 
     /** How a floor would get a value. */
     public Document document(HowTo howTo) {
-        return WayWords.full(howTo, List.of(), parameters);
+        return WayWords.full(howTo, Optional.empty(), parameters);
     }
 
     /**
@@ -91,7 +91,7 @@ public final class AnswerText {
      * @param recommendation the recommendation for the floor that was asked about
      */
     public Document document(HowTo howTo, Recommendation recommendation) {
-        return WayWords.full(howTo, recommendation.counterOffers(), parameters);
+        return WayWords.full(howTo, Optional.of(recommendation), parameters);
     }
 
     /**

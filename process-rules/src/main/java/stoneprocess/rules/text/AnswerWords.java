@@ -1,6 +1,5 @@
 package stoneprocess.rules.text;
 
-import static stoneprocess.rules.text.document.Draft.label;
 import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.util.ArrayList;
@@ -18,7 +17,6 @@ import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Draft;
-import stoneprocess.rules.text.document.Item;
 import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
@@ -68,44 +66,49 @@ final class AnswerWords {
         return new Wording.Shortest(SHORT, List.of(fromRichest));
     }
 
-    /** Rules with what they say of their topics and on which facts, one after the other. */
+    /** Rules one after the other, each with the facts of this floor that it rests on, its source and its id. */
     static void reasons(Draft draft, String heading, List<Reason> reasons, Function<String, Card> cards) {
         if (!reasons.isEmpty()) {
             draft.section(heading);
         }
         RuleWords.byRule(reasons).forEach((rule, ofRule) -> {
             Card card = cards.apply(rule);
-            Reason first = ofRule.get(0);
-            List<Item> details = new ArrayList<>();
+            List<Wording> words = new ArrayList<>(List.of(RuleWords.because(card)));
             List<Wording> facts = ofRule.stream()
                     .flatMap(reason -> reason.facts().stream())
+                    .filter(fact -> !FactWords.isStep(fact))
                     .map(FactWords::so)
                     .distinct()
                     .toList();
             if (!facts.isEmpty()) {
-                details.add(label("answer.by", Wording.list(Joint.SEMICOLON, facts)));
+                words.add(phrase("answer.by").with("facts", Wording.list(Joint.SEMICOLON, facts)));
             }
-            details.add(label("answer.says", ValueWords.says(card.topic(), first.kind(), first.values())));
-            details.add(label(
-                    "answer.basis",
-                    card.source().practice() ? phrase("answer.practice") : Wording.source(card.source())));
-            draft.bullet(RuleWords.withIds(RuleWords.because(card), List.of(rule)), details);
+            if (!card.source().practice()) {
+                words.add(phrase("answer.basis").with("source", Wording.source(card.source())));
+            }
+            Wording id = Wording.name(rule);
+            draft.bullet(phrase("card.ids")
+                    .with("words", Wording.list(Joint.SENTENCES, words))
+                    .with(
+                            "ids",
+                            card.source().practice()
+                                    ? Wording.list(Joint.COMMA, List.of(id, phrase("answer.practice")))
+                                    : id));
         });
     }
 
-    /** Questions of the survey with what it answers and how to look again. */
+    /** Questions of the survey, with what it answers where that is known. */
     static void checks(Draft draft, String heading, Collection<String> questions, List<FieldAnswer> answers) {
-        draft.list(heading, questions, field -> {
-            List<Wording> words = new ArrayList<>();
-            words.add(FieldWords.question(field));
-            answers.stream()
-                    .filter(answer -> answer.field().equals(field))
-                    .findFirst()
-                    .ifPresent(answer ->
-                            words.add(phrase("answer.survey-says").with("answer", FieldWords.answer(answer))));
-            words.add(phrase("answer.check-by").with("how", FieldWords.howFound(field)));
-            return Wording.list(Joint.SENTENCES, words);
-        });
+        draft.list(
+                heading,
+                questions,
+                field -> answers.stream()
+                        .filter(answer -> answer.field().equals(field))
+                        .findFirst()
+                        .<Wording>map(answer -> phrase("answer.answered")
+                                .with("question", FieldWords.question(field))
+                                .with("answer", FieldWords.answer(answer)))
+                        .orElse(FieldWords.question(field)));
     }
 
     /** How a topic is decided, where the bundles say it in the terms of the topic. */
@@ -120,17 +123,11 @@ final class AnswerWords {
                 .filter(fact -> !fact.fields().isEmpty())
                 .findFirst()
                 .orElse(matched.get(0));
-        boolean step = first.name().equals("Step");
-        Wording fact = step ? ValueWords.topic(Topics.GRIT_PATH) : FactWords.name(first.name());
+        Wording fact = FactWords.isStep(first) ? ValueWords.topic(Topics.GRIT_PATH) : FactWords.name(first.name());
         return phrase("answer.check").with("fact", fact);
     }
 
-    /** A rule by its title, with its id. */
-    static Wording titleWithId(Card card) {
-        return RuleWords.withIds(phrase("card.title").with("title", Wording.title(card)), List.of(card.id()));
-    }
-
-    /** The same as a part of one line. */
+    /** A rule by its title, with its id, as a part of one line. */
     static Wording titleInLine(Card card) {
         return phrase("card.in-line").with("title", Wording.title(card)).with("id", card.id());
     }

@@ -113,9 +113,14 @@ final class FactWords {
         return phrase("fact.or-not-known").with("known", known);
     }
 
+    /** True for the step that a rule speaks of, which the title names. */
+    static boolean isStep(MatchedFact fact) {
+        return fact.name().equals(STEP);
+    }
+
     /** What is so on a floor, as a rule matched it. */
     static Wording so(MatchedFact fact) {
-        if (fact.name().equals(STEP)) {
+        if (isStep(fact)) {
             return ValueWords.subject(Subject.parse(fact.mayBe().get(0), STEP));
         }
         return so(fact.name(), fact.mayBe());
@@ -123,12 +128,17 @@ final class FactWords {
 
     /** What may be so on a floor. */
     static Wording so(String fact, List<String> mayBe) {
+        return isLogged(fact) ? value(fact, mayBe) : is(name(fact), value(fact, mayBe));
+    }
+
+    /** The same without the name of the fact. */
+    static Wording value(String fact, List<String> mayBe) {
         if (isLogged(fact)) {
             return or(sentences(List.of(fact), mayBe));
         }
         int all = CLASSES.getOrDefault(bare(fact), Map.of()).size();
         boolean open = mayBe.isEmpty() || mayBe.size() > 1 && mayBe.size() == all;
-        return is(name(fact), open ? phrase("fact.nobody-knows") : or(words(fact, mayBe)));
+        return open ? phrase("fact.nobody-knows") : or(words(fact, mayBe));
     }
 
     static List<Wording> words(String fact, List<String> classes) {

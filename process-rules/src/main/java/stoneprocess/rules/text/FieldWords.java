@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import stoneprocess.core.answer.Change;
 import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.answer.Given;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
@@ -65,7 +66,7 @@ final class FieldWords {
     }
 
     /** The quickest test that settles it, in words of its own where the bundles have them. */
-    static Wording howFound(String field) {
+    static Wording.Phrase howFound(String field) {
         if (field.equals(READINGS)) {
             return phrase("question.how-readings");
         }
@@ -73,6 +74,11 @@ final class FieldWords {
             return phrase(HOW + field);
         }
         return Wording.of(SurveyField.named(field).howFound());
+    }
+
+    /** The same on a floor, where nothing waits for a laboratory unless something is suspect. */
+    static Wording howFound(Recommendation recommendation, String field) {
+        return PlanWords.clearedPhrase(howFound(field).key(), recommendation);
     }
 
     static Wording answer(FieldAnswer answer) {
@@ -167,16 +173,18 @@ final class FieldWords {
         return becomes(change, found(change, answer.from(), answer.to()));
     }
 
-    /** What a change would have to overcome: the answer as it is. */
+    /** What a change would have to overcome: the answer as it is, which is open where there is none. */
     static Wording asItIs(Change change) {
         if (change instanceof Change.OfDamage damage && damage.from().isPresent()) {
-            return becomes(
-                    change,
-                    inZone(damage.zone(), value(change.name(), damage.from().get())));
+            return inZone(damage.zone(), value(change.name(), damage.from().get()));
         }
-        return change instanceof Change.OfAnswer answer && answer.from().isPresent()
-                ? becomes(change, value(change.name(), answer.from().get()))
-                : change(change);
+        if (change instanceof Change.OfAnswer answer && answer.from().isPresent()) {
+            return value(change.name(), answer.from().get());
+        }
+        return change instanceof Change.OfMember member
+                ? phrase(member.added() ? "change.without" : "change.with")
+                        .with("value", value(change.name(), member.member()))
+                : phrase("fact.nobody-knows");
     }
 
     private static Wording becomes(Change change, Wording now) {

@@ -22,6 +22,7 @@ import stoneprocess.core.topic.Mend;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
@@ -51,12 +52,18 @@ final class FollowChanges {
         found.added("follow.change-owner", Plan::acceptances);
         found.added("follow.change-closing", Plan::finishTasks);
         found.added(
-                "follow.change-question", plan.questions(), ahead.questions(), Question::field, FieldWords::question);
-        draft.section("follow.changes");
-        if (found.changes.isEmpty()) {
-            draft.bullet("follow.unchanged");
-        }
-        draft.bullets(found.changes, Function.identity());
+                "follow.change-question",
+                plan.questions(),
+                ahead.questions(),
+                Question::field,
+                FollowChanges::question);
+        draft.list("follow.changes", found.changes, Function.identity());
+    }
+
+    /** A question in the words of what has happened, where the bundles have them. */
+    private static Wording question(String field) {
+        String own = "field." + field + ".happened";
+        return Language.english().has(own) ? phrase(own) : FieldWords.question(field);
     }
 
     private void status(RuleWords cards) {

@@ -1,8 +1,6 @@
 package stoneprocess.rules.text;
 
-import static stoneprocess.rules.text.document.Draft.label;
 import static stoneprocess.rules.text.document.Wording.phrase;
-import static stoneprocess.rules.text.document.Wording.sentences;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,8 +15,8 @@ import stoneprocess.core.gloss.TargetOutlook;
 import stoneprocess.core.gloss.TargetVerdict;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.source.Citation;
 import stoneprocess.rules.text.document.Draft;
-import stoneprocess.rules.text.document.Item;
 import stoneprocess.rules.text.document.Wording;
 
 /** What the readings of a job log tell, zone by zone. */
@@ -30,8 +28,24 @@ final class FollowReadings {
             return;
         }
         draft.section("follow.readings");
-        Share level = next.ahead().parameters().get("gloss-forecast.level", Share.class);
-        next.progress().forEach(zone -> draft.bullet(sentences(statistics(zone), scatter(zone, level)), details(zone)));
+        Share level = next.ahead().parameters().get("gloss-gain.confidence", Share.class);
+        next.progress().forEach(zone -> draft.bullet(Wording.list(Wording.Joint.SENTENCES, zone(zone, level))));
+        next.progress().stream()
+                .flatMap(zone -> zone.morePasses().stream())
+                .map(GlossPrediction::basis)
+                .distinct()
+                .forEach(basis -> draft.bullet(basis(basis)));
+    }
+
+    private static List<Wording> zone(ZoneProgress zone, Share level) {
+        List<Wording> words = new ArrayList<>(List.of(statistics(zone), scatter(zone, level)));
+        zone.gain().ifPresent(gain -> words.add(gain(gain)));
+        if (zone.angle() != Geometry.DEG_60) {
+            words.add(phrase("follow.read-at").with("angle", zone.angle().degrees()));
+        }
+        zone.outlook().ifPresent(outlook -> words.add(outlook(zone, outlook)));
+        zone.morePasses().ifPresent(more -> words.add(further(more)));
+        return words;
     }
 
     private static Wording statistics(ZoneProgress zone) {
@@ -50,22 +64,6 @@ final class FollowReadings {
                 .orElse(phrase("follow.no-scatter"));
     }
 
-    private static List<Item> details(ZoneProgress zone) {
-        List<Item> details = new ArrayList<>();
-        zone.gain().ifPresent(gain -> details.add(label("follow.gain", gain(gain))));
-        if (zone.angle() != Geometry.DEG_60) {
-            details.add(label(
-                    "follow.angle",
-                    phrase("follow.read-at").with("angle", zone.angle().degrees())));
-        }
-        zone.outlook().ifPresent(outlook -> details.add(label("follow.finish", outlook(outlook))));
-        zone.morePasses().ifPresent(more -> {
-            details.add(label("follow.further", further(more)));
-            details.add(label("follow.basis", basis(more.basis())));
-        });
-        return details;
-    }
-
     private static Wording gain(Gain gain) {
         double change = gain.change().glossUnits();
         List<Wording> text = new ArrayList<>();
@@ -80,12 +78,12 @@ final class FollowReadings {
         return Wording.list(Wording.Joint.SENTENCES, text);
     }
 
-    private static Wording outlook(TargetOutlook outlook) {
+    private static Wording outlook(ZoneProgress zone, TargetOutlook outlook) {
         List<Wording> text = new ArrayList<>();
         text.add(phrase("follow.target").with("target", outlook.target()));
         text.add(Wording.of(outlook.verdict()));
         if (outlook.verdict() != TargetVerdict.OUT_OF_REACH) {
-            outlook.reachedBy().or(outlook::best).ifPresent(option -> text.add(way(option)));
+            outlook.reachedBy().or(outlook::best).ifPresent(option -> text.add(way(zone, option)));
         }
         if (outlook.startedTooFine()) {
             text.add(phrase("follow.too-fine").with("chance", GlossWords.chance(outlook.oldDamage())));
@@ -93,15 +91,18 @@ final class FollowReadings {
         return Wording.list(Wording.Joint.SENTENCES, text);
     }
 
-    private static Wording way(TargetOption option) {
-        return phrase("follow.way")
+    /** The way to the finish; a finer grit comes after those that the plan has before it. */
+    private static Wording way(ZoneProgress zone, TargetOption option) {
+        boolean finer =
+                zone.morePasses().filter(more -> more.grit() < option.grit()).isPresent();
+        return phrase(finer ? "follow.way-finer" : "follow.way")
                 .with("grit", option.grit())
                 .with("passes", option.passes())
                 .with("chance", GlossWords.chance(option.probability()));
     }
 
     private static Wording further(GlossPrediction more) {
-        return phrase("follow.further-text")
+        return phrase("follow.further")
                 .with("passes", more.passes())
                 .with("grit", more.grit())
                 .with("median", more.median())
@@ -109,13 +110,18 @@ final class FollowReadings {
                 .with("level", more.level());
     }
 
+    /** What the forecast is made from: readings of the floor, common practice, publications. */
     private static Wording basis(ForecastBasis basis) {
-        Wording sources = Wording.list(Wording.Joint.SEMICOLON, basis.sources(), Wording::source);
-        return basis.defaultsOnly()
-                ? phrase("follow.basis-defaults").with("sources", sources)
+        List<Citation> published =
+                basis.sources().stream().filter(source -> !source.practice()).toList();
+        Wording.Phrase words = basis.defaultsOnly()
+                ? phrase("follow.basis-defaults")
                 : phrase("follow.basis-readings")
                         .with("readings", basis.readings())
-                        .with("occasions", basis.occasions())
-                        .with("sources", sources);
+                        .with("occasions", basis.occasions());
+        return words.with(
+                "sources",
+                Wording.list(
+                        Wording.Joint.SEMICOLON, published.isEmpty() ? basis.sources() : published, Wording::source));
     }
 }

@@ -1,12 +1,13 @@
 package stoneprocess.rules.text;
 
-import static stoneprocess.rules.text.document.Draft.label;
 import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.document.Wording.sentences;
 
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -34,6 +35,7 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.survey.Zone;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Ask;
@@ -49,7 +51,6 @@ import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
-import stoneprocess.rules.text.document.Item;
 import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
@@ -73,8 +74,16 @@ public final class FollowText {
             Finding.TARGET_OUT_OF_REACH,
             Finding.TARGET_OVER_STONE);
 
-    /** Facts that only say what is possible, what is wished and how far the work has come. */
-    private static final Set<String> BACKGROUND = Set.of("JobState", "OneBack", "TwoBack", "CoarserStart", "OwnerGoal");
+    private static final Set<Finding> TOLD_BY_FACTS = EnumSet.of(Finding.LOOK_IS_CLEAN, Finding.ZONES_NOT_SEEN);
+
+    private static final Set<Finding> GAINS = EnumSet.of(Finding.LATEST_GAIN_LARGEST, Finding.GLOSS_STILL_CLIMBS);
+
+    /** Facts that only say what is possible and how far the work has come. */
+    private static final Set<String> BACKGROUND =
+            Set.of("JobState", "OneBack", "TwoBack", "CoarserStart", "BackToStart", "GradeOrder");
+
+    /** So many reasons a crew reads before the work; the others stand with the rules. */
+    private static final int CAUSES_TOLD = 3;
 
     private final RuleWords cards;
 
@@ -119,42 +128,64 @@ public final class FollowText {
     }
 
     private Document document(Recommendation plan, JobLog log, NextMove next, List<? extends Term> signs) {
+        Draft draft = Draft.titled(Wording.name(log.title()), next.ahead().parameters());
+        List<String> strange = zonesOfAnotherFloor(plan, log);
+        if (!strange.isEmpty()) {
+            draft.paragraph(phrase("follow.another-floor")
+                    .with("survey", plan.survey().title())
+                    .with("zones", Wording.list(Joint.COMMA, strange, Wording::name)));
+            if (next.move() != Move.STOP_AND_ASK) {
+                return draft.document();
+            }
+        }
         boolean mendedFirst =
                 !signs.isEmpty() && next.move() == Move.RE_PLAN && !next.mends().isEmpty();
-        Draft draft = Draft.titled(Wording.name(log.title()), next.ahead().parameters())
-                .paragraph(headline(next, mendedFirst));
-        next.morePasses()
-                .ifPresent(
-                        passes -> draft.paragraph(phrase("follow.more-passes").with("passes", morePasses(passes))));
-        if (!signs.isEmpty() && !next.checks().isEmpty() && (mendedFirst || CUTTING.contains(next.move()))) {
-            draft.paragraph("follow.check-first");
+        draft.paragraph(lead(next, mendedFirst));
+        if (!signs.isEmpty()) {
+            draft.paragraph(phrase("follow.seen")
+                    .with("signs", Wording.list(Joint.SEMICOLON, signs, sign -> sign(next, sign))));
         }
+        Set<String> told = new HashSet<>();
+        causes(draft, next, told);
+        why(draft, log, next, told);
         draft.paragraph(next.at().map(point -> at(plan, log, point)).orElse(phrase("follow.not-begun")));
-        draft.list("follow.signs", signs, sign -> sign(next, sign));
-        why(draft, next);
-        causes(draft, next);
         asks(draft, next);
         boolean stopped = next.move() == Move.STOP_AND_ASK;
         if (!next.checks().isEmpty()) {
             draft.section(stopped ? "follow.checks-later" : "follow.checks");
-            next.checks().forEach(check -> draft.numbered(check(log, check)));
+            next.checks().forEach(check -> draft.numbered(check(log, next.ahead(), check)));
         }
         if (!mendedFirst) {
             draft.list(stopped ? "follow.mends-later" : "follow.mends", next.mends());
         }
         ahead(draft, log, next);
         FollowChanges.write(draft, plan, next.ahead(), cards, mendedFirst ? next.mends() : List.of());
-        draft.list(
-                "follow.findings",
-                next.findings().stream()
-                        .filter(finding -> next.progress().isEmpty() || !TOLD_BY_READINGS.contains(finding))
-                        .toList());
         FollowReadings.write(draft, next);
-        unknown(draft, next);
         LogWords.notes(draft, log, next.notes());
         WarningWords.added(draft, plan, next.ahead());
+        rules(draft, next, told);
         WarningWords.closeBesidePlan(draft, next.ahead().rulebase());
         return draft.document();
+    }
+
+    /** The zones that a log looks at and the floor does not have, where they are most of the zones that it looks at. */
+    private static List<String> zonesOfAnotherFloor(Recommendation plan, JobLog log) {
+        Set<String> judged = LogWords.zonesJudged(log);
+        List<String> surveyed = plan.survey().zones().stream().map(Zone::name).toList();
+        List<String> strange =
+                judged.stream().filter(zone -> !surveyed.contains(zone)).toList();
+        return 2 * strange.size() > judged.size() ? strange : List.of();
+    }
+
+    /** What to do now, how much of it, and that it is tried first where stone would be cut. */
+    private static Wording lead(NextMove next, boolean mendedFirst) {
+        List<Wording> lead = new ArrayList<>(List.of(headline(next, mendedFirst)));
+        next.morePasses()
+                .ifPresent(passes -> lead.add(phrase("follow.more-passes").with("passes", morePasses(passes))));
+        if (!next.checks().isEmpty() && (mendedFirst || CUTTING.contains(next.move()))) {
+            lead.add(phrase("follow.check-first"));
+        }
+        return Wording.list(Joint.SENTENCES, lead);
     }
 
     private static Wording headline(NextMove next, boolean mendedFirst) {
@@ -215,101 +246,120 @@ public final class FollowText {
     }
 
     /** A check, as it is made where no work was logged and the pads may be gone. */
-    private static Wording check(JobLog log, SiteCheck check) {
+    private static Wording check(JobLog log, Recommendation ahead, SiteCheck check) {
         String withoutLog = Wording.key(check) + ".no-log";
-        return !isWorked(log) && Language.english().has(withoutLog) ? phrase(withoutLog) : Wording.of(check);
+        return !isWorked(log) && Language.english().has(withoutLog)
+                ? phrase(withoutLog)
+                : PlanWords.clearedPhrase(Wording.key(check), ahead);
     }
 
     private static <V> Optional<Decision<V>> decision(NextMove next, Topic<V> topic) {
         return Outcome.decision(next.outcomes(), topic, Subject.FLOOR);
     }
 
-    private void why(Draft draft, NextMove next) {
-        draft.section("follow.why");
-        Optional<Decision<Move>> move = decision(next, Topics.MOVE);
-        List<Reason> won = move.map(Decision::won).orElse(List.of());
+    /** The facts that decide and what follows from them; then what else the log shows, and what it does not say. */
+    private void why(Draft draft, JobLog log, NextMove next, Set<String> told) {
+        List<Reason> won = decision(next, Topics.MOVE).map(Decision::won).orElse(List.of());
+        List<Finding> findings = new ArrayList<>(findings(next));
+        List<Wording> why = new ArrayList<>();
+        List<Wording> facts = facts(won);
+        if (!facts.isEmpty()) {
+            why.add(phrase("follow.facts").with("facts", Wording.list(Joint.AND, facts)));
+            findings.removeAll(TOLD_BY_FACTS);
+        }
+        findings.stream().map(Wording::of).forEach(why::add);
         if (won.isEmpty()) {
-            draft.bullet("follow.nothing-asked");
+            why.add(phrase("follow.nothing-asked"));
         }
-        Set<String> told = new HashSet<>();
-        byRule(won)
-                .forEach((rule, reasons) -> draft.bullet(
-                        cards.because(rule, told),
-                        reasons.stream()
-                                .map(reason -> facts(next, reason))
-                                .flatMap(Optional::stream)
-                                .map(facts -> label("follow.by", facts))
-                                .toList()));
-        List<Wording> heldBack = move.stream()
-                .flatMap(decision -> RuleWords.rules(decision.outweighed()).stream())
-                .filter(rule -> !RuleWords.rules(won).contains(rule))
-                .map(rule -> RuleWords.withIds(cards.title(rule), List.of(rule)))
+        if (!next.unknown().isEmpty() && !log.entries().isEmpty()) {
+            why.add(phrase("follow.unknown").with("what", Wording.list(Joint.OR, next.unknown(), LoggedFacts::open)));
+        }
+        RuleWords.rules(won.stream()
+                        .filter(reason -> reason.values().contains(next.move()))
+                        .toList())
+                .stream()
+                .limit(CAUSES_TOLD)
+                .flatMap(rule -> cards.cause(rule, told).stream())
+                .forEach(why::add);
+        if (!why.isEmpty()) {
+            draft.paragraph(Wording.list(Joint.SENTENCES, why));
+        }
+    }
+
+    /** What the log shows beside the readings; on a floor that is started again its gains decide nothing. */
+    private static List<Finding> findings(NextMove next) {
+        return next.findings().stream()
+                .filter(finding -> next.progress().isEmpty() || !TOLD_BY_READINGS.contains(finding))
+                .filter(finding -> next.move() != Move.START_COARSER || !GAINS.contains(finding))
                 .toList();
-        if (!heldBack.isEmpty()) {
-            draft.bullet(phrase("follow.held-back").with("rules", Wording.list(Joint.SEMICOLON, heldBack)));
-        }
     }
 
-    private static Map<String, List<Reason>> byRule(List<Reason> reasons) {
-        return reasons.stream().collect(Collectors.groupingBy(Reason::rule, LinkedHashMap::new, Collectors.toList()));
-    }
-
-    /** The facts that decide; where there are none but where the work stands, that the last look was clean. */
-    private static Optional<Wording> facts(NextMove next, Reason reason) {
-        List<Wording> facts = reason.facts().stream()
-                .filter(fact -> !BACKGROUND.contains(fact.name()))
+    /** What the log shows of what rules asked for; causes are told apart, and what the survey says stands there. */
+    private static List<Wording> facts(List<Reason> reasons) {
+        return reasons.stream()
+                .filter(Reason::certain)
+                .flatMap(reason -> reason.facts().stream())
+                .filter(fact -> !BACKGROUND.contains(fact.name()) && LoggedFacts.isSeen(fact))
                 .map(LoggedFacts::say)
                 .distinct()
                 .toList();
-        if (!facts.isEmpty()) {
-            return Optional.of(phrase("follow.facts").with("facts", Wording.list(Joint.SEMICOLON, facts)));
-        }
-        return next.findings().contains(Finding.LOOK_IS_CLEAN)
-                ? Optional.of(Wording.of(Finding.LOOK_IS_CLEAN))
-                : Optional.empty();
     }
 
-    private static Wording listed(Reason reason) {
-        return Wording.list(
-                Joint.SEMICOLON,
-                reason.facts().stream().map(LoggedFacts::say).distinct().toList());
+    /** The likely causes with what speaks for them, then those that are possible, ruled out or not indicated. */
+    private void causes(Draft draft, NextMove next, Set<String> told) {
+        Map<Standing, List<Cause>> causes = next.causes().stream()
+                .collect(Collectors.groupingBy(
+                        Cause::standing, () -> new EnumMap<>(Standing.class), Collectors.toList()));
+        List<Wording> words = new ArrayList<>();
+        causes.forEach((standing, alike) -> {
+            boolean tie = standing == Standing.LEADING && alike.size() > 1;
+            words.add(phrase(tie ? "follow.tie" : "follow.causes")
+                    .with("standing", standing)
+                    .with("faults", Wording.list(Joint.SEMICOLON, alike, cause -> ValueWords.name(cause.fault()))));
+            if (standing == Standing.LEADING) {
+                speakingFor(next.causes(), alike).stream()
+                        .flatMap(rule -> cards.cause(rule, told).stream())
+                        .forEach(words::add);
+            }
+        });
+        if (!words.isEmpty()) {
+            draft.paragraph(Wording.list(Joint.SENTENCES, words));
+        }
     }
 
-    private void causes(Draft draft, NextMove next) {
-        if (next.causes().isEmpty()) {
-            return;
-        }
-        draft.section("follow.causes");
-        if (next.causes().stream()
-                        .filter(cause -> cause.standing() == Standing.LEADING)
-                        .count()
-                > 1) {
-            draft.bullet("follow.tie");
-        }
-        List<String> naming = next.causes().stream()
+    /** The rules that speak for causes, those first that speak for no other. */
+    private static List<String> speakingFor(List<Cause> all, List<Cause> causes) {
+        List<String> naming = all.stream()
                 .flatMap(cause -> RuleWords.rules(cause.speaksFor()).stream())
                 .toList();
-        List<String> shared = naming.stream()
-                .filter(rule -> Collections.frequency(naming, rule) > 1)
+        return causes.stream()
+                .flatMap(cause -> RuleWords.rules(cause.speaksFor()).stream())
                 .distinct()
+                .sorted(Comparator.comparingInt(rule -> Collections.frequency(naming, rule)))
                 .toList();
-        shared.forEach(rule -> draft.bullet(cards.becauseWithId(rule)));
-        for (Cause cause : next.causes()) {
-            List<Item> speaking = new ArrayList<>(speaking(
-                    "follow.for",
-                    cause.speaksFor().stream()
-                            .filter(reason -> !shared.contains(reason.rule()))
-                            .toList()));
-            speaking.addAll(speaking("follow.against", cause.speaksAgainst()));
-            draft.bullet(
-                    phrase("follow.cause").with("fault", cause.fault()).with("standing", cause.standing()), speaking);
-        }
     }
 
-    private List<Item> speaking(String key, List<Reason> reasons) {
-        return RuleWords.rules(reasons).stream()
-                .map(rule -> label(key, cards.becauseWithId(rule)))
-                .toList();
+    /** Every rule behind the answer by its title, with its reason where that has not been told. */
+    private void rules(Draft draft, NextMove next, Set<String> told) {
+        Optional<Decision<Move>> move = decision(next, Topics.MOVE);
+        List<Reason> won = new ArrayList<>(move.map(Decision::won).orElse(List.of()));
+        List<String> heldBack =
+                new ArrayList<>(RuleWords.rules(move.map(Decision::outweighed).orElse(List.of())));
+        next.causes().forEach(cause -> {
+            won.addAll(cause.speaksFor());
+            won.addAll(cause.speaksAgainst());
+        });
+        heldBack.removeAll(RuleWords.rules(won));
+        draft.list("follow.rules", RuleWords.rules(won), rule -> cards.because(rule, told));
+        if (!heldBack.isEmpty()) {
+            draft.bullet(phrase("follow.held-back")
+                    .with(
+                            "rules",
+                            Wording.list(
+                                    Joint.SEMICOLON,
+                                    heldBack,
+                                    rule -> RuleWords.withIds(cards.title(rule), List.of(rule)))));
+        }
     }
 
     private void asks(Draft draft, NextMove next) {
@@ -326,19 +376,12 @@ public final class FollowText {
                     .<Wording>map(rule -> phrase("card.title").with("title", cards.title(rule)))
                     .toList();
             if (why.isEmpty()) {
-                draft.bullet(phrase("follow.ask").with("who", ask));
+                draft.bullet(phrase("follow.ask").with("who", ValueWords.name(ask)));
             }
-            List<Item> askedOf = ask == Ask.OWNER
-                    ? List.of()
-                    : List.of(label("follow.who", phrase("follow.ask").with("who", ask)));
-            why.forEach(title -> draft.bullet(title, askedOf));
-        }
-    }
-
-    private static void unknown(Draft draft, NextMove next) {
-        if (!next.unknown().isEmpty()) {
-            draft.section("follow.unknown");
-            next.unknown().forEach(field -> draft.bullet(LoggedFacts.open(field)));
+            why.forEach(title -> draft.bullet(
+                    ask == Ask.OWNER
+                            ? title
+                            : sentences(title, phrase("follow.ask").with("who", ValueWords.name(ask)))));
         }
     }
 
@@ -382,11 +425,12 @@ public final class FollowText {
                     sentences(grades, phrase("follow.look-decides").with("grade", ValueWords.grade(first.grade()))));
             return;
         }
-        draft.bullet(
-                grades,
-                tracks.stream()
-                        .map(track -> label("follow.first", firstStep(next, track)))
-                        .toList());
+        draft.bullet(grades)
+                .bullets(
+                        tracks,
+                        track -> phrase("follow.first")
+                                .with("track", ValueWords.track(track.kind()))
+                                .with("step", firstStep(next, track)));
     }
 
     private static Wording firstStep(NextMove next, Track track) {

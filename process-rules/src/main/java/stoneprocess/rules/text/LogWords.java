@@ -6,6 +6,7 @@ import static stoneprocess.rules.text.document.Wording.sentences;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +30,20 @@ final class LogWords {
     /** What is so of any sound log: a baseline, earlier grits, an earlier look. */
     private static final Set<NoteKind> OF_COURSE =
             EnumSet.of(NoteKind.BEFORE_WORK, NoteKind.EARLIER_GRADE, NoteKind.LOOKED_AGAIN);
+
+    /** The zones of the floor that a log looks at or reads. */
+    static Set<String> zonesJudged(JobLog log) {
+        Set<String> zones = new LinkedHashSet<>();
+        for (Entry entry : log.entries()) {
+            if (entry instanceof Entry.Looked looked) {
+                zones.add(looked.zone());
+            } else if (entry instanceof Entry.Read read
+                    && !read.reading().zone().equals(JobLog.TEST_AREA)) {
+                zones.add(read.reading().zone());
+            }
+        }
+        return zones;
+    }
 
     /** Notes on entries that need a word; notes that say the same stand together. */
     static void notes(Draft draft, JobLog log, List<LogNote> all) {

@@ -16,7 +16,6 @@ import stoneprocess.rules.feature.OnSite;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Wording;
-import stoneprocess.rules.text.document.Wording.Joint;
 
 /** Words for the facts that a rule about a job log has matched. */
 final class LoggedFacts {
@@ -58,13 +57,16 @@ final class LoggedFacts {
         return phrase(field(field));
     }
 
+    /** True for what the log shows of the floor; a cause that is suspected and what the survey says are none of it. */
+    static boolean isSeen(MatchedFact fact) {
+        int mark = fact.name().indexOf(':');
+        return mark < 0
+                ? CLASSES.containsKey(fact.name())
+                : !fact.name().startsWith(OnSite.Suspected.class.getSimpleName())
+                        && Language.english().has("fact." + fact.name().substring(0, mark) + ".present");
+    }
+
     static Wording say(MatchedFact fact) {
-        if (!fact.known()) {
-            boolean logged =
-                    fact.fields().stream().allMatch(name -> Language.english().has("log." + name));
-            return phrase(logged ? "fact.absent" : "fact.not-known")
-                    .with("what", Wording.list(Joint.COMMA, fact.fields(), LoggedFacts::open));
-        }
         String value = fact.mayBe().get(0);
         int mark = fact.name().indexOf(':');
         if (mark >= 0) {

@@ -5,6 +5,7 @@ import static stoneprocess.rules.text.document.Wording.sentences;
 
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.rules.text.document.Wording;
 
 /** Words for a way out that a recommendation offers. */
@@ -12,8 +13,8 @@ final class OfferWords {
     private OfferWords() {}
 
     /** The offer and what the owner gives up for it. */
-    static Wording offer(CounterOffer<?> offer) {
-        Wording kind = Wording.of(offer.kind());
+    static Wording offer(Recommendation recommendation, CounterOffer<?> offer) {
+        Wording kind = PlanWords.clearedPhrase(Wording.key(offer.kind()), recommendation);
         return phrase("offers.offer")
                 .with("offer", offer.values().isEmpty() ? kind : sentences(kind, offered(offer)))
                 .with("loss", Wording.of(offer.kind(), "gives-up"));

@@ -5,7 +5,6 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.plan.Plan;
@@ -19,7 +18,6 @@ import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
-import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
@@ -108,7 +106,7 @@ record PlanFront(Draft draft, Recommendation recommendation) {
         questions.stream()
                 .limit(shown)
                 .forEach(question -> words.add(FieldWords.question(recommendation.survey(), question.field())));
-        if (isUntouchable() && !questions.isEmpty()) {
+        if (!PlanWords.isCleared(recommendation) && !questions.isEmpty()) {
             words.add(0, phrase("front.untouched"));
         }
         int listed = visit().size();
@@ -116,13 +114,6 @@ record PlanFront(Draft draft, Recommendation recommendation) {
             words.add(phrase("front.visit-questions").with("more", listed));
         }
         labelled("front.ask", words);
-    }
-
-    /** True where a laboratory may still have to clear the stone or a layer. */
-    private boolean isUntouchable() {
-        return recommendation.warnings().stream()
-                .map(SafetyWarning::hazard)
-                .anyMatch(EnumSet.of(Hazard.FIBROUS_STONE, Hazard.HAZARDOUS_LAYER)::contains);
     }
 
     /** What a laboratory answers first, what abrades or wets the stone last. */
@@ -144,7 +135,7 @@ record PlanFront(Draft draft, Recommendation recommendation) {
     private List<Question> asked() {
         return recommendation.questions().stream()
                 .filter(question -> recommendation.status() != Status.IMPASSE || question.isDecisive())
-                .sorted(Comparator.comparing(question -> isUntouchable() ? risk(question) : 0))
+                .sorted(Comparator.comparing(question -> PlanWords.isCleared(recommendation) ? 0 : risk(question)))
                 .toList();
     }
 

@@ -5,9 +5,11 @@ import static stoneprocess.rules.text.document.Wording.sentences;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import stoneprocess.core.answer.NotPlanned;
@@ -32,6 +34,7 @@ import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.TestArea;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.Upkeep;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.StatedValue;
 import stoneprocess.rules.text.document.Wording;
@@ -39,6 +42,8 @@ import stoneprocess.rules.text.document.Wording.Joint;
 
 /** What a plan asks for beside its table, in the order of the work. */
 record PlanSections(Draft draft, Plan plan, PlanWords words) {
+    private static final Set<Upkeep> PAD_FREQUENCIES = EnumSet.range(Upkeep.PAD_WEEKLY, Upkeep.PAD_QUARTERLY);
+
     static void write(Draft draft, Recommendation recommendation, Plan plan, PlanWords words, PlanTotals totals) {
         PlanSections sections = new PlanSections(draft, plan, words);
         sections.list("acceptances.heading", Topics.ACCEPTANCES, plan.acceptances());
@@ -53,11 +58,26 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         }
         sections.list("slurry.heading", Topics.SLURRY, plan.slurry());
         sections.finishing(recommendation);
-        sections.list("upkeep.heading", Topics.UPKEEP, plan.upkeep());
+        draft.list("upkeep.heading", sections.upkeep(), Function.identity());
         totals.words().ifPresent(line -> {
             draft.section("totals.heading").paragraph(line);
             totals.late(recommendation.survey()).ifPresent(draft::paragraph);
         });
+    }
+
+    /** What keeps the floor; how often the pad of the last grit runs is said with it. */
+    private List<Wording> upkeep() {
+        List<Wording> upkeep = new ArrayList<>();
+        for (Upkeep care : plan.upkeep()) {
+            Wording said = words.ofFloor(Topics.UPKEEP, care);
+            int last = upkeep.size() - 1;
+            if (PAD_FREQUENCIES.contains(care) && plan.upkeep().contains(Upkeep.LAST_PAD_UPKEEP)) {
+                upkeep.set(last, sentences(upkeep.get(last), said));
+            } else {
+                upkeep.add(said);
+            }
+        }
+        return upkeep;
     }
 
     private static Wording start(LaneStart start) {

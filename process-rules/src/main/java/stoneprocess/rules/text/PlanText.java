@@ -188,18 +188,29 @@ public final class PlanText {
                 .toList();
     }
 
+    /** Each rule once, after what it asks for or excludes. */
     private void demands(Draft draft, String key, List<Reason> reasons) {
-        RuleWords.rules(reasons).forEach(rule -> draft.bullet(phrase(key).with("because", cards.because(rule))));
+        RuleWords.byRule(reasons)
+                .forEach((rule, ofRule) -> draft.bullet(
+                        phrase(key).with("says", says(rule, ofRule.get(0))).with("because", cards.because(rule))));
+    }
+
+    private Wording says(String rule, Reason reason) {
+        return cards.card(rule)
+                .map(card -> ValueWords.says(card.topic(), reason.kind(), reason.values()))
+                .orElseGet(() -> Wording.name(rule));
     }
 
     private static void offers(Draft draft, Recommendation recommendation) {
-        draft.section("offers.heading").bullets(recommendation.counterOffers(), OfferWords::offer);
+        draft.section("offers.heading")
+                .bullets(recommendation.counterOffers(), offer -> OfferWords.offer(recommendation, offer));
     }
 
     /** The question, how it is settled, what stands until then, and which first cut the answer may bring. */
     private Wording question(Recommendation recommendation, Question question) {
         List<Wording> sentences = new ArrayList<>(List.of(
-                FieldWords.question(recommendation.survey(), question.field()), FieldWords.howFound(question.field())));
+                FieldWords.question(recommendation.survey(), question.field()),
+                FieldWords.howFound(recommendation, question.field())));
         boolean waits = question.rules().isEmpty();
         if (!waits) {
             sentences.add(phrase("question.cautious").with("rule", cards.title(weightiest(question.rules()))));

@@ -10,6 +10,7 @@ import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.SizeClass;
 import stoneprocess.core.survey.SurveyField;
@@ -18,6 +19,8 @@ import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.FinishTask;
 import stoneprocess.core.topic.Handling;
+import stoneprocess.core.topic.Hazard;
+import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Task;
@@ -49,6 +52,9 @@ record PlanWords(List<String> variants) {
             variants.add(".lanes");
         }
         recommendation.plan().ifPresent(plan -> variants.addAll(ofPlan(plan)));
+        if (isCleared(recommendation)) {
+            variants.add(".cleared");
+        }
         if (isSmallFloor(recommendation)
                 || recommendation.plan().filter(PlanWords::isSpots).isPresent()) {
             variants.add(".small");
@@ -60,6 +66,19 @@ record PlanWords(List<String> variants) {
         variants.forEach(variant -> brief.addAll(List.of(variant + ".brief", variant)));
         brief.add(".brief");
         return new PlanWords(brief);
+    }
+
+    /** True where neither the stone nor a layer is suspect, so that nothing waits for a laboratory. */
+    static boolean isCleared(Recommendation recommendation) {
+        return recommendation.warnings().stream()
+                .map(SafetyWarning::hazard)
+                .noneMatch(EnumSet.of(Hazard.FIBROUS_STONE, Hazard.HAZARDOUS_LAYER)::contains);
+    }
+
+    /** The phrase for a key, without the condition that a laboratory comes first where nothing is suspect. */
+    static Wording.Phrase clearedPhrase(String key, Recommendation recommendation) {
+        String cleared = key + ".cleared";
+        return Wording.phrase(isCleared(recommendation) && Language.english().has(cleared) ? cleared : key);
     }
 
     /** What a plan does without, so that no phrase tells of it, and what its phrases have to tell besides. */
@@ -78,6 +97,9 @@ record PlanWords(List<String> variants) {
         }
         if (plan.finish().filter(finish -> finish.compareTo(Finish.POLISH) < 0).isPresent()) {
             without.add(".below-polish");
+        }
+        if (plan.polishingAgent() != PolishingAgent.NONE) {
+            without.add(".powdered");
         }
         if (plan.tasks().contains(Task.CONSULT_CONSERVATOR)) {
             without.add(".historic");

@@ -38,6 +38,13 @@ final class RuleWords {
         return card(rule).map(RuleWords::because).orElseGet(() -> Wording.name(rule));
     }
 
+    /** The reason as a sentence, unless it has been told, and remembers it. */
+    Optional<Wording> cause(String rule, Set<String> told) {
+        return card(rule)
+                .filter(card -> told.add(card.because()))
+                .map(card -> Wording.phrase("card.title").with("title", Wording.because(card)));
+    }
+
     /** The same and the rule's id in brackets. */
     Wording becauseWithId(String rule) {
         return withIds(because(rule), List.of(rule));

@@ -36,12 +36,6 @@ import stoneprocess.rules.text.document.Wording.Joint;
 /** The questions of a survey in words, for whoever asks them: what is asked, how it is found out, what may be answered. */
 public final class SurveyQuestions {
     private static final String DAMAGES = "damages.";
-    private static final String LOOK = "{\"look\": \"rough\", \"share\": {\"value\": 5, \"unit\": \"%\"}}";
-    private static final String DEPTH =
-            "{\"depth\": {\"value\": 2, \"unit\": \"mm\"}, \"share\": {\"value\": 5, \"unit\": \"%\"}}";
-    private static final String READING = "{\"zone\": \"lanes\", \"geometry\": \"60\","
-            + " \"gloss\": {\"value\": 9, \"unit\": \"GU\"}, \"state\": \"clean-dry\"}";
-
     private static final MathContext THREE_DIGITS = new MathContext(3);
 
     private static final int ONE_LINE = 84;
@@ -100,12 +94,12 @@ public final class SurveyQuestions {
         });
         draft.section(Wording.name("zones")).paragraph("form.zones");
         Stream.of(ZoneKind.values()).forEach(kind -> draft.bullet(word(kind)));
-        draft.paragraph(phrase("form.damages").with("look", LOOK).with("depth", DEPTH));
+        draft.paragraph("form.damages");
         for (DamageKind kind : DamageKind.values()) {
             draft.bullet(entry(DAMAGES + kind.key()), listed(words(DAMAGES + kind.key())));
         }
         return draft.section(Wording.name("readings"))
-                .paragraph(phrase("form.readings").with("example", READING))
+                .paragraph("form.readings")
                 .document();
     }
 
@@ -134,7 +128,11 @@ public final class SurveyQuestions {
                 .with("high", limit(measure, measure.limits().high(), unit))
                 .with(
                         "example",
-                        "{\"value\": " + low.max(BigDecimal.TEN).min(high) + ", \"unit\": \"" + unit.symbol() + "\"}");
+                        phrase("form.limit")
+                                .with(
+                                        "number",
+                                        Wording.number(low.max(BigDecimal.TEN).min(high)))
+                                .with("unit", unit.symbol()));
     }
 
     /** A limit in the unit of the field; a time in the largest unit of which it has one. */

@@ -1,11 +1,14 @@
 package stoneprocess.rules.text;
 
-import static stoneprocess.rules.text.document.Draft.label;
 import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.document.Wording.sentences;
 
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import stoneprocess.core.answer.Change;
 import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.Way;
@@ -13,6 +16,7 @@ import stoneprocess.core.answer.WayKind;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
@@ -24,59 +28,75 @@ final class WayWords {
     private WayWords() {}
 
     /** The ways, after those of the offers that give the value; leaving the floor as it is gives none. */
-    static Document full(HowTo howTo, List<CounterOffer<?>> offers, Parameters parameters) {
+    static Document full(HowTo howTo, Optional<Recommendation> recommendation, Parameters parameters) {
         Draft draft = Draft.titled(
                 phrase("how-to.title").with("matter", matter(howTo)).with("value", wanted(howTo)), parameters);
-        List<CounterOffer<?>> offered = offers.stream()
-                .filter(offer ->
-                        howTo.kind() != WayKind.ALREADY && offer.topic().equals(howTo.topic()))
-                .filter(offer -> offer.kind() != OfferKind.LEAVE_IT)
-                .filter(offer -> offer.values().isEmpty() || keys(offer).contains(howTo.wanted()))
-                .toList();
-        if (!offered.isEmpty()) {
-            draft.paragraph("how-to.not-now").section("how-to.offers");
-            offered.forEach(offer -> draft.numbered(OfferWords.offer(offer)));
-            draft.section("how-to.survey");
-        }
-        boolean noPlan = howTo.kind() == WayKind.ALREADY && howTo.topic() == Topics.VERDICT && !offers.isEmpty();
-        if (noPlan) {
-            draft.paragraph("how-to.no-plan").section("how-to.offers");
-            offers.forEach(offer -> draft.numbered(OfferWords.offer(offer)));
-        } else {
-            boolean byNature = howTo.kind().isFound() && howTo.ways().stream().noneMatch(Way::byPeople);
-            draft.paragraph(byNature ? phrase("how-to.not-now") : Wording.of(howTo.kind()));
-        }
-        if (howTo.kind().isFound()) {
-            List<Way> people = howTo.ways().stream().filter(Way::byPeople).toList();
-            ways(draft, people);
-            nature(draft, howTo.ways().stream().filter(way -> !way.byPeople()));
-            if (!people.isEmpty()) {
-                draft.section("closing.heading").paragraph("how-to.mind");
+        recommendation.ifPresent(asked -> offers(draft, howTo, asked));
+        if (howTo.kind() == WayKind.ALREADY) {
+            if (recommendation.stream().noneMatch(asked -> isWithoutPlan(howTo, asked))) {
+                draft.paragraph(Wording.of(howTo.kind()));
             }
+        } else if (howTo.kind().isFound()) {
+            List<Way> people = howTo.ways().stream().filter(Way::byPeople).toList();
+            if (people.isEmpty()) {
+                nature(draft, howTo.ways());
+            } else {
+                ways(draft, howTo.kind(), people);
+            }
+        } else {
+            draft.paragraph(Wording.of(howTo.kind()));
         }
         return draft.inOneLine(brief(howTo)).document();
     }
 
-    /** What the floor is, which no answer changes; what is not known is told as open. */
-    private static void nature(Draft draft, Stream<Way> ways) {
-        draft.list(
-                "how-to.nature",
-                ways.flatMap(way -> way.changes().stream()).distinct().toList(),
-                change -> change.isFoundOut() ? change(change) : FieldWords.asItIs(change));
+    /** The offers of the plan that give the value; all of them where nothing forbids what was asked, yet there is no plan. */
+    private static void offers(Draft draft, HowTo howTo, Recommendation recommendation) {
+        boolean withoutPlan = isWithoutPlan(howTo, recommendation);
+        List<CounterOffer<?>> offered = recommendation.counterOffers().stream()
+                .filter(offer -> withoutPlan || gives(howTo, offer))
+                .toList();
+        if (!offered.isEmpty()) {
+            draft.paragraph(withoutPlan ? "how-to.no-plan" : "how-to.not-now").section("how-to.offers");
+            offered.forEach(offer -> draft.numbered(OfferWords.offer(recommendation, offer)));
+            if (howTo.kind().isFound()) {
+                draft.section("how-to.survey");
+            }
+        }
     }
 
-    private static void ways(Draft draft, List<Way> ways) {
-        if (!ways.isEmpty()) {
-            draft.section("how-to.people");
-        }
-        for (Way way : ways) {
-            List<Change> changes = way.changes();
-            draft.numbered(
-                    change(changes.get(0)),
-                    changes.subList(1, changes.size()).stream()
-                            .map(change -> label("how-to.and", change(change)))
-                            .toList());
-        }
+    private static boolean isWithoutPlan(HowTo howTo, Recommendation recommendation) {
+        return howTo.kind() == WayKind.ALREADY
+                && howTo.topic() == Topics.VERDICT
+                && !recommendation.counterOffers().isEmpty();
+    }
+
+    private static boolean gives(HowTo howTo, CounterOffer<?> offer) {
+        return howTo.kind() != WayKind.ALREADY
+                && offer.topic().equals(howTo.topic())
+                && offer.kind() != OfferKind.LEAVE_IT
+                && (offer.values().isEmpty() || keys(offer).contains(howTo.wanted()));
+    }
+
+    /** What the floor is, which no answer changes, each question once; what is not known is told as open. */
+    private static void nature(Draft draft, List<Way> ways) {
+        Map<Wording, Set<Wording>> answers = new LinkedHashMap<>();
+        ways.stream()
+                .flatMap(way -> way.changes().stream())
+                .forEach(change -> answers.computeIfAbsent(
+                                FieldWords.question(change.name()), question -> new LinkedHashSet<>())
+                        .add(change.isFoundOut() ? phrase("fact.nobody-knows") : FieldWords.asItIs(change)));
+        draft.paragraph("how-to.nature")
+                .bullets(
+                        answers.entrySet(),
+                        answer -> phrase("answer.answered")
+                                .with("question", answer.getKey())
+                                .with("answer", Wording.list(Joint.SEMICOLON, answer.getValue())));
+    }
+
+    private static void ways(Draft draft, WayKind kind, List<Way> ways) {
+        draft.paragraph(kind == WayKind.FOUND && ways.size() > 1 ? phrase("how-to.way-any") : Wording.of(kind));
+        ways.forEach(way -> draft.numbered(Wording.list(Joint.SENTENCES, way.changes(), WayWords::change)));
+        draft.section("closing.heading").paragraph("how-to.mind");
     }
 
     private static <V> List<String> keys(CounterOffer<V> offer) {

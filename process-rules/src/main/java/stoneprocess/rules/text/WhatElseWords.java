@@ -161,7 +161,8 @@ record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
     /** Questions by the test that settles them, so that one look answers several. */
     private Map<Wording, List<Wording>> byTest(List<WhatElse.Open> open) {
         Map<Wording, List<Wording>> byTest = new LinkedHashMap<>();
-        open.forEach(asked -> byTest.computeIfAbsent(FieldWords.howFound(asked.field()), how -> new ArrayList<>())
+        open.forEach(asked -> byTest.computeIfAbsent(
+                        FieldWords.howFound(recommendation, asked.field()), how -> new ArrayList<>())
                 .add(question(asked)));
         return byTest;
     }

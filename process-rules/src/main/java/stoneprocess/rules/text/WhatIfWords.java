@@ -1,7 +1,6 @@
 package stoneprocess.rules.text;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
-import static stoneprocess.rules.text.document.Wording.sentences;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -14,14 +13,15 @@ import java.util.Set;
 import java.util.function.Function;
 import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.answer.Split;
-import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.site.FloorGloss;
 import stoneprocess.core.site.GlossQuestion;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Card;
+import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
@@ -52,7 +52,9 @@ record WhatIfWords(Recommendation before, Recommendation after, RuleWords cards,
         boolean same = sameOutcomes();
         Wording lead = same
                 ? phrase("what-if.same")
-                : phrase("what-if.lead").with("then", then).with("now", now);
+                : now.equals(then)
+                        ? phrase("what-if.still").with("then", then)
+                        : phrase("what-if.lead").with("then", then).with("now", now);
         draft.inOneLine(AnswerWords.shortest(lead, then, Wording.of(after.status())));
         changes().forEach(draft::paragraph);
         draft.paragraph(lead);
@@ -96,7 +98,7 @@ record WhatIfWords(Recommendation before, Recommendation after, RuleWords cards,
                 .toList();
         List<String> only = Split.of(all, spoke).one();
         draft.list("what-if.stops", only.isEmpty() ? all : only, cards::because);
-        draft.list("how-to.offers", after.counterOffers(), OfferWords::offer);
+        draft.list("how-to.offers", after.counterOffers(), offer -> OfferWords.offer(after, offer));
     }
 
     private void table() {
@@ -156,7 +158,7 @@ record WhatIfWords(Recommendation before, Recommendation after, RuleWords cards,
             if (!grits.isEmpty()) {
                 lines.add(phrase("what-if.part")
                         .with("part", Wording.list(Joint.AND, of))
-                        .with("values", Wording.list(Joint.COMMA, grits)));
+                        .with("values", phrase("card.title").with("title", Wording.list(Joint.COMMA, grits))));
             }
         });
         for (Topic<?> topic : Topics.all()) {
@@ -180,36 +182,65 @@ record WhatIfWords(Recommendation before, Recommendation after, RuleWords cards,
                 ? Optional.empty()
                 : Optional.of(phrase("what-if.part")
                         .with("part", ValueWords.topic(topic))
-                        .with("values", ValueWords.values(topic, only)));
+                        .with("values", Wording.list(Joint.SENTENCES, only, value -> sentence(topic, value))));
     }
 
-    /** Grits that both run, where machine, weight, water or passes differ. */
+    /** A value as the plan says it; a hazard by its name. */
+    private static <V> Wording sentence(Topic<V> topic, V value) {
+        return value instanceof Term term && topic != Topics.WARNINGS
+                ? Wording.of(term)
+                : phrase("card.title")
+                        .with(
+                                "title",
+                                value instanceof Hazard hazard
+                                        ? PlanWords.shortly(hazard)
+                                        : ValueWords.values(topic, List.of(value)));
+    }
+
+    /** Grits that both run, where machine, weight, water or passes differ: for each track once where all differ alike. */
     private void workedOtherwise() {
-        Map<Wording, List<Wording>> lines = new LinkedHashMap<>();
+        List<Wording> lines = new ArrayList<>();
         for (Topic<?> topic : WAY_OF_WORKING) {
             for (Track track : FollowText.tracks(after)) {
-                for (PlannedStep step : track.steps()) {
-                    Subject subject = PlanWords.subject(track.kind(), step);
-                    Optional<Wording> now = value(before, topic, subject);
-                    Optional<Wording> then = value(after, topic, subject);
-                    if (now.isPresent() && then.isPresent() && !now.equals(then)) {
-                        lines.computeIfAbsent(
-                                        phrase("what-if.otherwise")
-                                                .with("topic", ValueWords.topic(topic))
-                                                .with("then", then.get())
-                                                .with("now", now.get()),
-                                        key -> new ArrayList<>())
-                                .add(ValueWords.subject(subject));
-                    }
+                Map<Wording, List<Wording>> gritsByChange = new LinkedHashMap<>();
+                track.steps()
+                        .forEach(step -> changed(topic, PlanWords.subject(track.kind(), step))
+                                .ifPresent(change -> gritsByChange
+                                        .computeIfAbsent(change, key -> new ArrayList<>())
+                                        .add(ValueWords.grade(step.grade()))));
+                if (!gritsByChange.isEmpty()) {
+                    lines.add(otherwise(topic, track, gritsByChange));
                 }
             }
         }
-        draft.list(
-                "what-if.worked-otherwise",
-                lines.entrySet(),
-                line -> sentences(
-                        line.getKey(),
-                        phrase("card.title").with("title", Wording.list(Joint.SEMICOLON, line.getValue()))));
+        draft.list("what-if.worked-otherwise", lines, Function.identity());
+    }
+
+    private Optional<Wording> changed(Topic<?> topic, Subject subject) {
+        Optional<Wording> now = value(before, topic, subject);
+        Optional<Wording> then = value(after, topic, subject);
+        return now.isPresent() && then.isPresent() && !now.equals(then)
+                ? Optional.of(
+                        phrase("difference.instead").with("second", then.get()).with("first", now.get()))
+                : Optional.empty();
+    }
+
+    private static Wording otherwise(Topic<?> topic, Track track, Map<Wording, List<Wording>> gritsByChange) {
+        boolean throughout = gritsByChange.size() == 1
+                && gritsByChange.values().iterator().next().size()
+                        == track.steps().size();
+        Wording changes = throughout
+                ? gritsByChange.keySet().iterator().next()
+                : Wording.list(
+                        Joint.SEMICOLON,
+                        gritsByChange.entrySet(),
+                        change -> phrase("what-if.at-grits")
+                                .with("change", change.getKey())
+                                .with("grits", Wording.list(Joint.AND, change.getValue())));
+        return phrase(throughout ? "what-if.throughout" : "what-if.otherwise")
+                .with("topic", ValueWords.topic(topic))
+                .with("track", ValueWords.track(track.kind()))
+                .with("changes", changes);
     }
 
     private void questions() {

@@ -1,30 +1,30 @@
 package stoneprocess.rules.text;
 
-import static stoneprocess.rules.text.document.Draft.label;
 import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.document.Wording.sentences;
 
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import stoneprocess.core.answer.SilentRule;
 import stoneprocess.core.answer.Unmet;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.answer.WhyNotKind;
+import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.feature.StoneTraits;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
-import stoneprocess.rules.text.document.Item;
 import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
 /** Why a matter was not closed with a value, in words. */
 final class WhyNotWords {
-    private static final int SILENT_SHOWN = 5;
+    private static final int SILENT_SHOWN = 3;
 
     /** Facts that say which material a floor is of. */
     private static final Set<String> MATERIAL =
@@ -35,16 +35,27 @@ final class WhyNotWords {
     static Document full(WhyNot not, Parameters parameters) {
         Draft draft =
                 Draft.titled(phrase("why-not.title").with("matter", matter(not)).with("value", value(not)), parameters);
-        Wording instead = phrase(several(not) ? "why-not.stands" : "why-not.instead")
-                .with("value", AnswerWords.outcome(not.outcome()));
-        draft.paragraph(sentences(instead, kind(not)));
+        draft.paragraph(lead(not));
         AnswerWords.reasons(draft, "why-not.by", not.by(), not::card);
         AnswerWords.reasons(draft, "why-not.asked", not.asked(), not::card);
         silent(draft, not);
         draft.list("answer.rests-on", not.restsOn(), matter -> ValueWords.matter(matter.topic(), matter.subject()));
-        boolean verdict = not.matter().topic() == Topics.VERDICT;
-        AnswerWords.checks(draft, verdict ? "why-not.put-right" : "answer.to-overturn", fields(not), not.answers());
+        if (!not.by().isEmpty()) {
+            boolean verdict = not.matter().topic() == Topics.VERDICT;
+            AnswerWords.checks(draft, verdict ? "why-not.put-right" : "answer.to-overturn", fields(not), not.answers());
+        }
         return draft.inOneLine(brief(not)).document();
+    }
+
+    /** What stands in its place and what kept it out. */
+    private static Wording lead(WhyNot not) {
+        if (not.outcome() instanceof Impasse<?>) {
+            return phrase("answer.clash");
+        }
+        return sentences(
+                phrase(several(not) ? "why-not.stands" : "why-not.instead")
+                        .with("value", AnswerWords.outcome(not.outcome())),
+                kind(not));
     }
 
     /** True where several values stand side by side. */
@@ -57,6 +68,10 @@ final class WhyNotWords {
     }
 
     private static Wording kind(WhyNot not) {
+        if (not.kind() == WhyNotKind.VETOED
+                && not.by().stream().noneMatch(reason -> reason.kind() == ContributionKind.VETO)) {
+            return phrase(Wording.key(not.kind()) + ".need").with("asked", value(not));
+        }
         boolean refused = not.kind() == WhyNotKind.OUTWEIGHED && not.matter().topic() == Topics.VERDICT;
         return refused
                 ? phrase(Wording.key(not.kind()) + ".verdict")
@@ -82,17 +97,22 @@ final class WhyNotWords {
         }
         int shown = Math.min(SILENT_SHOWN, rules.size());
         for (SilentRule silent : rules.subList(0, shown)) {
-            draft.bullet(
-                    AnswerWords.titleWithId(not.card(silent.rule())),
-                    silent.unmet().stream()
-                            .flatMap(unmet -> Stream.<Item>of(
-                                    label("why-not.needs", wanted(unmet)),
-                                    label("why-not.here", FactWords.so(unmet.fact(), unmet.actual()))))
-                            .toList());
+            draft.bullet(RuleWords.withIds(
+                    sentences(
+                            phrase("card.title").with("title", Wording.title(not.card(silent.rule()))),
+                            phrase("why-not.unmet")
+                                    .with("facts", Wording.list(Joint.SEMICOLON, silent.unmet(), WhyNotWords::unmet))),
+                    List.of(silent.rule())));
         }
         if (shown < rules.size()) {
             draft.bullet(phrase("why-not.more").with("count", rules.size() - shown));
         }
+    }
+
+    private static Wording unmet(Unmet unmet) {
+        return phrase("why-not.here")
+                .with("needed", wanted(unmet))
+                .with("here", FactWords.value(unmet.fact(), unmet.actual()));
     }
 
     private static Wording wanted(Unmet unmet) {

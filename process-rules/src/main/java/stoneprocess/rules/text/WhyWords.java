@@ -40,9 +40,12 @@ final class WhyWords {
         boolean mayCut =
                 outcome instanceof Decision<?> decision && decision.values().equals(List.of(Verdict.GO));
         List<Wording> lead = new ArrayList<>();
-        lead.add(
-                mayCut ? phrase("answer.may-cut") : phrase("answer.it-is").with("value", AnswerWords.outcome(outcome)));
-        if (!mayCut) {
+        if (mayCut) {
+            lead.add(phrase("answer.may-cut"));
+        } else if (outcome instanceof Impasse<?>) {
+            lead.add(phrase("answer.clash"));
+        } else {
+            lead.add(phrase("answer.it-is").with("value", AnswerWords.outcome(outcome)));
             AnswerWords.policy(outcome.topic()).ifPresent(lead::add);
         }
         start.ifPresent(grade -> lead.add(phrase("reasons.end-before-start").with("grade", ValueWords.grade(grade))));
@@ -55,8 +58,8 @@ final class WhyWords {
             AnswerWords.reasons(draft, "answer.needs", impasse.needs(), why::card);
             AnswerWords.reasons(draft, "answer.vetoes", impasse.vetoes(), why::card);
         }
-        if (outcome.reasons().isEmpty() && why.grounds().size() == 1) {
-            draft.section("answer.won").bullet("reasons.nothing-said");
+        if (!mayCut && outcome.reasons().isEmpty() && why.grounds().size() == 1) {
+            draft.paragraph("reasons.nothing-said");
         }
         restsOn(draft, why);
         numbers(draft, why);
@@ -93,15 +96,10 @@ final class WhyWords {
         AnswerWords.checks(draft, "answer.to-overturn", first, why.answers());
         boolean computed = why.outcome() instanceof Decision<?> decision
                 && !decision.inputs().isEmpty();
-        List<FieldAnswer> rest = why.answers().stream()
-                .filter(answer -> !computed && !first.contains(answer.field()))
-                .toList();
-        draft.list(
-                first.isEmpty() ? "answer.survey" : "answer.survey-too",
-                rest,
-                answer -> phrase("answer.answered")
-                        .with("question", FieldWords.question(answer.field()))
-                        .with("answer", FieldWords.answer(answer)));
+        if (!computed && first.isEmpty()) {
+            List<String> rest = why.answers().stream().map(FieldAnswer::field).toList();
+            AnswerWords.checks(draft, "answer.survey", rest, why.answers());
+        }
     }
 
     /** The survey fields behind facts; behind what was concluded, those of what it was concluded from. */

@@ -122,7 +122,7 @@ class FollowAgreesWithPlanTest {
     }
 
     private static String section(String text) {
-        int from = text.indexOf("Possible causes");
+        int from = text.indexOf("Rules behind this answer");
         if (from < 0) {
             return "";
         }

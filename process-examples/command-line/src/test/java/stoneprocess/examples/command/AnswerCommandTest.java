@@ -86,7 +86,8 @@ class AnswerCommandTest {
         Ran compared = Ran.command(changed, "compare", FERRY, "-", "--json");
         assertThat(compared.exit()).isZero();
         assertThat(printed("what-if", FERRY, "owner.goal=hone", "--json")).isEqualTo(compared.out());
-        assertThat(printed("what-if", FERRY, "owner.goal=hone")).contains("What does the owner want? hone");
+        assertThat(printed("what-if", FERRY, "owner.goal=hone"))
+                .contains("What does the owner want? Hone; the survey says polish.");
     }
 
     @Test
@@ -98,19 +99,19 @@ class AnswerCommandTest {
                 "lane to the desks/damages.etches=gloss-lost, 15 %",
                 "equipment.machines=planetary,single-disc,edge-tool",
                 "build-up.thickness=30 mm");
-        assertThat(text).contains("lane to the desks: seen but not felt, 40 %", "with that", "as surveyed");
+        assertThat(text).contains("Lane to the desks: seen but not felt, 40 %", "with that", "as surveyed");
     }
 
     @Test
     void what_if_answers_what_an_owner_asks() {
         String text = printed("what-if", FERRY, "owner.goal=hone");
         assertThat(text)
-                .contains("With that: PLAN. Finish: hone.", "person-hours", "Time to reopening", "What falls away")
+                .contains("Then: PLAN. Finish: hone.", "person-hours", "Time to reopening", "What falls away")
                 .doesNotContain("not reached");
         assertThat(text.split("\\s+")).hasSizeLessThan(200);
         assertThat(printed("what-if", LIBRARY, "site.historic=yes"))
                 .contains(
-                        "With that: NO PLAN YET.",
+                        "Then: NO PLAN YET.",
                         "without written consent",
                         "Has the conservator or the responsible officer agreed in writing?");
     }
@@ -135,7 +136,7 @@ class AnswerCommandTest {
         Ran ran = Ran.command("", "how-to", survey("pilot-house-bath"), "first-cut", "heavy-grind", "local-repair");
         assertThat(ran.err()).isEmpty();
         assertThat(ran.exit()).isEqualTo(3);
-        assertThat(ran.out()).contains("No change of one or two survey answers leads to it.");
+        assertThat(ran.out()).contains("No other answer, and no two together, lead to it.");
     }
 
     static Stream<Arguments> refused() {

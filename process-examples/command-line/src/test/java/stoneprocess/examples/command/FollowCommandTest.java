@@ -58,9 +58,9 @@ class FollowCommandTest {
         assertThat(ran.out())
                 .startsWith("Merrowhithe ")
                 .contains(
-                        "Where the work stands",
-                        "\nWhy\n",
+                        "\nDone so far: ",
                         "\nGrits to come\n",
+                        "\nRules behind this answer\n",
                         "safety rules still apply",
                         "Local codes")
                 .endsWith(".\n");
@@ -112,6 +112,19 @@ class FollowCommandTest {
             assertThat(both.err().lines()).hasSize(1);
             assertThat(both.err()).contains("LOG: '-'", "a file, when the survey is read from standard input");
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "ferry-hall-granite, counting-house-started-too-fine, behind the counters",
+        "counting-house-granite, ferry-hall-goes-well, under the benches",
+        "boat-shed-concrete, reading-room-fill-came-out, between the desks"
+    })
+    void a_log_of_another_floor_is_named_as_such_and_gets_no_advice(String survey, String log, String zone) {
+        Ran ran = Ran.command("", "follow", survey(survey), log(log));
+        assertThat(ran.out().replaceAll("\\s+", " "))
+                .contains("THIS LOG DOES NOT MATCH THE SURVEY. It looks at ", zone)
+                .doesNotContain("Grits to come", "Check now", "Done so far");
     }
 
     @Test
@@ -174,7 +187,7 @@ class FollowCommandTest {
                 .out();
         assertThat(text)
                 .startsWith("Merrowhithe library, reading room\n")
-                .contains("\nSigns\n  - a milky veil over the shine\n", "\nPossible causes\n");
+                .contains("\nSeen: a milky veil over the shine.\n", "\nMost likely: ", " Ruled out: ");
     }
 
     @Test

@@ -169,7 +169,7 @@ final class LoggedReadings {
         Optional<GlossPrediction> further = forecast.map(known -> known.afterMorePasses(morePasses()));
         progress.add(new ZoneProgress(
                 zone,
-                ZoneStatistics.of(now.values(), parameters().get("gloss-forecast.level", Share.class)),
+                ZoneStatistics.of(now.values(), parameters().get("gloss-gain.confidence", Share.class)),
                 gain,
                 GeometryAdvice.best(new Gloss(now.mean()), parameters()),
                 outlook,

@@ -122,7 +122,7 @@ record Numbers(Language language, UnitSystem units) {
         String number = localised(stripped.toPlainString(), false);
         return switch (unit) {
             case PH -> "pH" + UNBROKEN + number;
-            case COEFFICIENT_OF_FRICTION -> number;
+            case COEFFICIENT_OF_FRICTION, COUNT -> number;
             case DEGREE -> number + UNBROKEN + language.phrase("number.degrees");
             default -> number + UNBROKEN + unit.symbol();
         };
