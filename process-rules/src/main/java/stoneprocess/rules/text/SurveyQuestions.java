@@ -143,7 +143,12 @@ public final class SurveyQuestions {
                         .filter(larger -> in(larger, measure, limit).compareTo(BigDecimal.ONE) >= 0)
                         .findFirst()
                         .orElse(Unit.DAY);
-        Wording number = Wording.number(in(unit, measure, limit));
+        return amount(in(unit, measure, limit), unit);
+    }
+
+    /** A value with its unit; things are counted without one. */
+    private static Wording amount(BigDecimal value, Unit unit) {
+        Wording number = Wording.number(value);
         return unit == Unit.COUNT
                 ? number
                 : phrase("form.limit").with("number", number).with("unit", unit.symbol());

@@ -156,10 +156,9 @@ class PhrasesTest {
                 keys.add("rule." + bound + "." + topic);
             }
         }
-        for (String topic : List.of("first-cut", "finish", "last-grit")) {
+        for (String topic : List.of("first-cut", "last-grit")) {
             keys.add(Wording.key(PolicyKind.ONE) + "." + topic);
         }
-        keys.add(Wording.key(PolicyKind.PRECEDENCE) + ".verdict");
         List<Term> terms = new ArrayList<>();
         Topics.all().forEach(topic -> terms.addAll(topic.domain()));
         terms.addAll(List.of(Status.values()));

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -67,13 +68,14 @@ class SurveyQuestionsTest {
     @Test
     void a_survey_made_of_the_forms_examples_is_accepted() {
         String form = Texts.english().unwrapped(questions.form());
-        Matcher example = Pattern.compile("([a-z-]+)\\.([a-z-]+): [^\n]*\n +From [^\n]* such as (\\S+) (\\S+)\\.\n")
+        Matcher example = Pattern.compile(
+                        "([a-z-]+)\\.([a-z-]+): [^\n]*\n +From [^\n]* such as (\\S+?)(?: (\\S+))?\\.\n")
                 .matcher(form);
         int read = 0;
         while (example.find()) {
             String survey = "{\"format\": \"floor-survey/2\", \"title\": \"Net loft\", \"" + example.group(1)
                     + "\": {\"" + example.group(2) + "\": {\"value\": " + example.group(3) + ", \"unit\": \""
-                    + example.group(4) + "\"}}}";
+                    + Objects.requireNonNullElse(example.group(4), "count") + "\"}}}";
             SurveyField<?> field = SurveyField.named(example.group(1) + "." + example.group(2));
             assertThat(Json.SURVEY.read(survey).answer(field).isKnown())
                     .as(survey)

@@ -38,9 +38,7 @@ record Numbers(Language language, UnitSystem units) {
 
     String print(Quantity quantity, Precision precision) {
         return switch (precision) {
-            case USUAL ->
-                localised(units.number(quantity), false) + " "
-                        + units.unitFor(quantity).symbol();
+            case USUAL -> (localised(units.number(quantity), false) + " " + unitAlone(quantity)).strip();
             case NUMBER -> localised(units.number(quantity), false);
             case UNIT -> unitAlone(quantity);
             case EXACT ->
