@@ -87,7 +87,7 @@ class AnswerCommandTest {
         assertThat(compared.exit()).isZero();
         assertThat(printed("what-if", FERRY, "owner.goal=hone", "--json")).isEqualTo(compared.out());
         assertThat(printed("what-if", FERRY, "owner.goal=hone"))
-                .contains("What does the owner want? Hone; the survey says polish.");
+                .contains("What does the owner want? hone; the survey says polish.");
     }
 
     @Test
@@ -99,7 +99,7 @@ class AnswerCommandTest {
                 "lane to the desks/damages.etches=gloss-lost, 15 %",
                 "equipment.machines=planetary,single-disc,edge-tool",
                 "build-up.thickness=30 mm");
-        assertThat(text).contains("Lane to the desks: seen but not felt, 40 %", "with that", "as surveyed");
+        assertThat(text).contains("lane to the desks: seen but not felt, 40 %", "with that", "as surveyed");
     }
 
     @Test
