@@ -1,6 +1,8 @@
 package stoneprocess.core.estimate;
 
 import java.util.List;
+import java.util.Set;
+import java.util.function.ToIntFunction;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.TimeSpan;
@@ -8,78 +10,48 @@ import stoneprocess.core.quantity.TimeSpan;
 /**
  * How long the floor is taken, without dates.
  *
- * @param workingDays days on which the crew comes, one shift each
+ * @param workingDays shifts of one crew, one after another; the same for several crews, who share them
  * @param waiting all waits added up, in hours of the clock
- * @param days days from the start of the first shift until the floor is used again; waits run day and night, and after one
- *     the work goes on with the next day
+ * @param days calendar days from the start of the first shift until the floor is used again, with the site's crews and
+ *     days of the week; waits run day and night
  */
 public record Calendar(Spread<Count> workingDays, Spread<TimeSpan> waiting, Spread<Count> days) {
-    private static final double DAY = 1440;
-    /** Less than a printed minute's rounding: work that ends a shift does not begin the next. */
-    private static final double ROUNDING = 0.01;
-
     public Calendar {
         Refuse.nulls(Calendar.class, workingDays, waiting, days);
     }
 
     /**
-     * The calendar of lines that follow one another, with one shift a day.
+     * The calendar of lines that follow one another.
      *
      * @param daily what beginning and ending a day takes of every shift but the first, less than a shift; not in the lines
      */
-    static Calendar of(List<Line> lines, TimeSpan shift, Spread<TimeSpan> daily) {
+    static Calendar of(List<Line> lines, WorkingTimes times, Spread<TimeSpan> daily) {
         return new Calendar(
-                Case.spread(which -> Course.of(lines, which, shift, daily).days, Count::new),
+                shifts(lines, times, daily),
                 Case.spread(
                         which -> Estimate.lines(lines, Line.WaitLine.class)
                                 .mapToDouble(line -> line.hours().at(which).minutes())
                                 .sum(),
                         TimeSpan::new),
-                Case.spread(which -> whole(Course.of(lines, which, shift, daily).now / DAY), Count::new));
+                rising(which -> scheduled(lines, times, daily, which).days()));
     }
 
-    private static double whole(double days) {
-        return StrictMath.ceil(days - ROUNDING / DAY);
+    /** Shifts of one crew, one after another on any day. */
+    static Spread<Count> shifts(List<Line> lines, WorkingTimes times, Spread<TimeSpan> daily) {
+        return rising(which -> scheduled(lines, WorkingTimes.everyDay(times.shift()), daily, which)
+                .workedDays());
     }
 
-    /** The days of one case: what stands between two waits fills whole days, the last of them as far as it goes. */
-    private static final class Course {
-        private final double shift;
-        private final double daily;
-        private double work;
-        private double days;
-        private double now;
+    private static Scheduling scheduled(List<Line> lines, WorkingTimes times, Spread<TimeSpan> daily, Case which) {
+        Scheduling scheduling = new Scheduling(lines, times, daily, which, Set.of());
+        scheduling.run();
+        return scheduling;
+    }
 
-        private Course(double shift, double daily) {
-            this.shift = shift;
-            this.daily = daily;
-        }
-
-        static Course of(List<Line> lines, Case which, TimeSpan shift, Spread<TimeSpan> daily) {
-            Course course = new Course(shift.minutes(), daily.at(which).minutes());
-            for (Line line : lines) {
-                if (line instanceof Line.WorkLine work) {
-                    course.work += work.elapsed().at(which).minutes();
-                } else if (line instanceof Line.WaitLine wait
-                        && wait.hours().at(which).minutes() > 0) {
-                    course.visit();
-                    course.now += wait.hours().at(which).minutes();
-                }
-            }
-            course.visit();
-            return course;
-        }
-
-        private void visit() {
-            if (work == 0) {
-                return;
-            }
-            double inTheWay = days == 0 ? work : work + daily;
-            double each = shift - daily;
-            double more = Math.max(0, StrictMath.ceil((inTheWay - shift - ROUNDING) / each));
-            now = (whole(now / DAY) + more) * DAY + inTheWay - more * each;
-            days += 1 + more;
-            work = 0;
-        }
+    /** Among several crews and bays a longer job may by chance end a shift sooner; no figure is told below the one before it. */
+    private static Spread<Count> rising(ToIntFunction<Case> count) {
+        int low = count.applyAsInt(Case.LOW);
+        int likely = Math.max(low, count.applyAsInt(Case.LIKELY));
+        return Spread.of(new Count(low), new Count(likely), new Count(Math.max(likely, count.applyAsInt(Case.HIGH))));
     }
 }

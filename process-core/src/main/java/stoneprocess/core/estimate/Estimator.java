@@ -46,12 +46,7 @@ public final class Estimator {
         return new Estimate(
                 job,
                 lines,
-                Calendar.of(
-                        lines.stream()
-                                .filter(line -> !line.name().equals(Work.DAILY.key()))
-                                .toList(),
-                        job.site().shift(),
-                        Hours.daily(job, new Numbers(parameters))),
+                Calendar.of(lines, job.site().times(), Hours.daily(job, new Numbers(parameters))),
                 Consumption.of(job, lines, parameters),
                 Plausibility.of(job, lines, parameters),
                 EnumSet.allOf(Remark.class));

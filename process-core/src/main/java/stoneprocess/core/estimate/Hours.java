@@ -78,7 +78,26 @@ final class Hours {
                 Optional.empty(),
                 which -> part * numbers.at("estimate.test-area", which),
                 numbers.ranged("estimate.test-area"));
-        waiting(Wait.SIGN_OFF, Optional.empty(), job.site().signOff());
+        if (job.site().signOff().high().kept() > 0) {
+            waiting(Wait.TEST_AREA, Optional.empty(), restOfTestArea());
+            waiting(Wait.SIGN_OFF, Optional.empty(), job.site().signOff());
+        }
+    }
+
+    /** What dries and cures on the floor does so on the test area before anybody can judge it. */
+    private Range<TimeSpan> restOfTestArea() {
+        List<Range<TimeSpan>> rests = Stream.concat(
+                        job.others().stream()
+                                .filter(other -> other.after().isPresent())
+                                .map(OtherWork::curing),
+                        job.sealing().stream().flatMap(sealing -> Stream.of(sealing.drying(), sealing.curing())))
+                .toList();
+        return Range.of(
+                new TimeSpan(
+                        rests.stream().mapToDouble(rest -> rest.low().minutes()).sum()),
+                new TimeSpan(rests.stream()
+                        .mapToDouble(rest -> rest.high().minutes())
+                        .sum()));
     }
 
     private void others(Optional<String> after) {
@@ -261,7 +280,7 @@ final class Hours {
     /** What each day after the first takes to begin and end. */
     private void daily() {
         Spread<TimeSpan> each = daily(job, numbers);
-        Spread<Count> days = Calendar.of(lines, job.site().shift(), each).workingDays();
+        Spread<Count> days = Calendar.shifts(lines, job.site().times(), each);
         together(
                 Work.DAILY,
                 Optional.empty(),

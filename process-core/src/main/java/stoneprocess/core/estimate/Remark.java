@@ -9,6 +9,6 @@ public enum Remark implements Term {
     /** What is put on and thrown away is not counted; sealer, densifier, fillers and stripper go by the area. */
     MATERIALS_ARE_NOT_COUNTED,
 
-    /** A working day has one shift and every day is a working day. */
-    EVERY_DAY_IS_A_WORKING_DAY
+    /** Hours and shifts are those of one crew; several share the shifts. */
+    MORE_CREWS_SHORTEN_THE_DAYS
 }

@@ -6,13 +6,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.problem.InvalidInputException;
+import java.util.stream.IntStream;
 import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.TimeSpan;
 
-/** Puts the likely hours of an estimate on the days of a calendar. Minutes of the clock run from the first shift on. */
+/** Puts the hours of an estimate on the days of a calendar. Minutes of the clock run from the first shift on. */
 final class Scheduling {
     private static final double DAY = 1440;
     /** Less than a printed minute's rounding: work that ends a shift does not begin the next. */
@@ -37,56 +35,50 @@ final class Scheduling {
     private final WorkingTimes times;
     private final double shift;
     private final double workday;
+    /** What the first shift has more than the others: no day is begun again before it. */
+    private final double firstShiftMore;
+
+    private final int firstWorkday;
     private final List<Task> tasks;
     private final List<Bar> bars = new ArrayList<>();
     private final double[] crewFree;
     private final double[] bayReady;
     private final int[] next;
-    private final Optional<Temperature> waitsFor;
     private double lastEnd;
 
-    Scheduling(Estimate estimate, WorkingTimes times, Optional<Temperature> floor, Parameters parameters) {
+    /**
+     * @param daily what beginning and ending a day takes of every shift but the first; not in the lines
+     * @param curing names of the other work whose wait does not run; empty on a floor that is warm enough
+     */
+    Scheduling(List<Line> lines, WorkingTimes times, Spread<TimeSpan> daily, Case which, Set<String> curing) {
         this.times = times;
-        this.shift = times.shift().minutes()
-                - Job.ofUsual(estimate.job().area(), parameters).percent()
-                        / 100
-                        * new Numbers(parameters).at("estimate.daily", Case.LIKELY);
-        if (shift < 1) {
-            throw new InvalidInputException(
-                    "times.shift", times.shift().print(), "longer than what beginning and ending a day take");
-        }
+        this.firstShiftMore = daily.at(which).minutes();
+        this.shift = times.shift().minutes() - firstShiftMore;
         this.workday = shift * times.shiftsADay();
-        Temperature least = parameters.get("warmth.warm-enough", Temperature.class);
-        boolean cold = floor.filter(told -> told.compareTo(least) < 0).isPresent();
-        this.tasks = tasks(estimate, cold);
-        this.waitsFor = tasks.stream().anyMatch(task -> task.waitsForWarmth) ? Optional.of(least) : Optional.empty();
+        this.firstWorkday = workday(0);
+        this.tasks = tasks(lines, which, curing);
         this.crewFree = new double[times.crews()];
         this.bayReady = new double[times.bays()];
         this.next = new int[times.bays()];
     }
 
-    private static List<Task> tasks(Estimate estimate, boolean cold) {
-        Set<String> curing = estimate.job().others().stream()
-                .filter(OtherWork::cures)
-                .map(OtherWork::name)
-                .collect(Collectors.toSet());
+    private static List<Task> tasks(List<Line> lines, Case which, Set<String> curing) {
         List<Task> tasks = new ArrayList<>();
         boolean whole = true;
-        for (Line line : estimate.lines()) {
+        for (Line line : lines) {
             if (line instanceof Line.WorkLine work
                     && work.work() != Work.DAILY
-                    && work.elapsed().likely().minutes() > 0) {
+                    && work.elapsed().at(which).minutes() > 0) {
                 String name = work.subject().orElse(work.work().key());
-                if (tasks.isEmpty() || !last(tasks).name.equals(name)) {
+                if (tasks.isEmpty() || !last(tasks).name.equals(name) || last(tasks).wait > 0) {
                     tasks.add(new Task(name, whole));
                 }
-                last(tasks).minutes += work.elapsed().likely().minutes();
+                last(tasks).minutes += work.elapsed().at(which).minutes();
                 whole &= work.work() != Work.TEST_AREA;
             } else if (line instanceof Line.WaitLine wait && !tasks.isEmpty()) {
-                last(tasks).wait += wait.hours().likely().minutes();
-                last(tasks).waitsForWarmth |= cold
-                        && (wait.reason() == Wait.SEALER_CURING
-                                || wait.subject().filter(curing::contains).isPresent());
+                last(tasks).wait += wait.hours().at(which).minutes();
+                last(tasks).waitsForWarmth |=
+                        curing.contains(wait.subject().orElse(wait.reason().key()));
             }
         }
         return tasks;
@@ -96,7 +88,41 @@ final class Scheduling {
         return tasks.get(tasks.size() - 1);
     }
 
-    Schedule schedule() {
+    /** The schedule; {@code warm} is the temperature that a cure waits for where the floor is colder. */
+    Schedule schedule(Temperature warm) {
+        int reached = run();
+        bars.sort(Comparator.comparing(Bar::start).thenComparing(Bar::bay).thenComparing(Bar::isWait));
+        return new Schedule(
+                new TimeSpan(shift),
+                new TimeSpan(shift + firstShiftMore),
+                bars,
+                bars.stream()
+                        .filter(bar -> !bar.isWait())
+                        .map(Bar::end)
+                        .max(Comparator.naturalOrder())
+                        .orElse(new TimeSpan(0)),
+                days(),
+                tasks.stream().anyMatch(task -> task.waitsForWarmth) ? Optional.of(warm) : Optional.empty(),
+                held(reached));
+    }
+
+    /** Calendar days until the last task is done and the last wait is over. */
+    int days() {
+        return dayOfEnd(lastEnd) + 1;
+    }
+
+    /** Days on which somebody works. */
+    int workedDays() {
+        return (int) bars.stream()
+                .filter(bar -> !bar.isWait())
+                .flatMapToInt(bar -> IntStream.rangeClosed(bar.firstDay() - 1, bar.lastDay() - 1))
+                .filter(times::isWorkday)
+                .distinct()
+                .count();
+    }
+
+    /** Gives every task its place; tells how many were done on the whole floor before the bays. */
+    int run() {
         double begun = 0;
         int whole = 0;
         while (whole < tasks.size() && tasks.get(whole).whole && begun < NEVER) {
@@ -116,18 +142,7 @@ final class Scheduling {
             crewFree[crew] = finish(start, part(task));
             bayReady[chosen] = work(task, chosen + 1, crew, start);
         }
-        bars.sort(Comparator.comparing(Bar::start).thenComparing(Bar::bay).thenComparing(Bar::isWait));
-        return new Schedule(
-                new TimeSpan(shift),
-                bars,
-                bars.stream()
-                        .filter(bar -> !bar.isWait())
-                        .map(Bar::end)
-                        .max(Comparator.naturalOrder())
-                        .orElse(new TimeSpan(0)),
-                dayOfEnd(lastEnd) + 1,
-                waitsFor,
-                held(reached));
+        return reached;
     }
 
     /** The tasks that are left in some bay. */
@@ -176,18 +191,23 @@ final class Scheduling {
         return first;
     }
 
-    /** Notes a task and the wait after it; gives the minute from which its bay goes on. */
+    /**
+     * Notes a task and the wait after it; gives the minute from which its bay goes on. Nobody comes back to an empty site
+     * for the rest of a day.
+     */
     private double work(Task task, int bay, int crew, double start) {
         double end = finish(start, part(task));
         note(task.name, bay, crew + 1, start, end);
         if (task.waitsForWarmth) {
             return NEVER;
         }
-        double ready = end + task.wait;
-        if (task.wait > 0) {
-            note(task.name, bay, 0, end, ready);
+        if (task.wait == 0) {
+            return end;
         }
-        return ready;
+        double ready = end + task.wait;
+        note(task.name, bay, 0, end, ready);
+        boolean nobodyElsewhere = task.whole || times.bays() == 1;
+        return nobodyElsewhere ? StrictMath.ceil((ready - ROUNDING) / DAY) * DAY : ready;
     }
 
     private void note(String task, int bay, int crew, double start, double end) {
@@ -209,6 +229,9 @@ final class Scheduling {
     /** The first minute, not before the given one, from which so much work goes on without its bay being closed. */
     private double start(double from, double minutes, int bay) {
         double start = open(from);
+        if (times.closures().isEmpty()) {
+            return start;
+        }
         for (int day = (int) (start / DAY); day <= (int) (finish(start, minutes) / DAY); day++) {
             if (times.isClosed(bay, day)) {
                 start = open((day + 1) * DAY);
@@ -221,27 +244,34 @@ final class Scheduling {
     /** The first minute, not before the given one, at which the site is open. */
     private double open(double from) {
         int day = (int) (from / DAY);
-        return times.isWorkday(day) && from - day * DAY < workday - ROUNDING ? from : opening(day + 1);
+        return times.isWorkday(day) && from - day * DAY < hours(day) - ROUNDING ? from : workday(day + 1) * DAY;
     }
 
-    private double opening(int from) {
+    /** The first day, not before the given one, that is worked. */
+    private int workday(int from) {
         int day = from;
         while (!times.isWorkday(day)) {
             day++;
         }
-        return day * DAY;
+        return day;
+    }
+
+    /** Minutes for work on a day that is worked. */
+    private double hours(int day) {
+        return day == firstWorkday ? workday + firstShiftMore : workday;
     }
 
     private double finish(double start, double minutes) {
         double now = start;
         double left = minutes;
         while (true) {
-            double today = workday - (now - StrictMath.floor(now / DAY) * DAY);
+            int day = (int) (now / DAY);
+            double today = hours(day) - (now - day * DAY);
             if (left <= today + ROUNDING) {
                 return now + left;
             }
             left -= today;
-            now = opening((int) (now / DAY) + 1);
+            now = workday(day + 1) * DAY;
         }
     }
 
@@ -250,8 +280,8 @@ final class Scheduling {
         int day = (int) (minute / DAY);
         double worked = 0;
         for (int before = 0; before < day; before++) {
-            worked += times.isWorkday(before) ? workday : 0;
+            worked += times.isWorkday(before) ? hours(before) : 0;
         }
-        return worked + (times.isWorkday(day) ? Math.min(workday, minute - day * DAY) : 0);
+        return worked + (times.isWorkday(day) ? Math.min(hours(day), minute - day * DAY) : 0);
     }
 }

@@ -9,14 +9,13 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
-import stoneprocess.core.quantity.Unit;
 
 /**
  * How the site lets the crew work.
  *
  * @param mobilisations times that the crew comes and goes, 1 or more
  * @param signOff wait for the owner to sign the test area, in hours of the clock
- * @param shift working time of a day on the site, above 0 and up to 24 h
+ * @param times when the site is worked, and by how many crews; the estimate's hours are those of one crew
  * @param night share of the working time at night rates, 0 to 100 %
  * @param people people on the site whenever it is worked, 1 to 100; one of them runs the machine
  * @param distance one way to the site, driven there and back on each working day, up to 2000 km; empty where nobody told it
@@ -24,7 +23,7 @@ import stoneprocess.core.quantity.Unit;
 public record SiteConditions(
         int mobilisations,
         Range<TimeSpan> signOff,
-        TimeSpan shift,
+        WorkingTimes times,
         Share night,
         int people,
         Optional<Length> distance) {
@@ -32,13 +31,9 @@ public record SiteConditions(
     private static final double MOST_DISTANCE = 2e9;
 
     public SiteConditions {
-        Refuse.nulls(SiteConditions.class, signOff, shift, night, distance);
+        Refuse.nulls(SiteConditions.class, signOff, times, night, distance);
         if (mobilisations < 1) {
             throw new InvalidInputException("site.mobilisations", Integer.toString(mobilisations), "1 or more");
-        }
-        Require.positive("site.shift", shift);
-        if (shift.compareTo(TimeSpan.of(1, Unit.DAY)) > 0) {
-            throw new InvalidInputException("site.shift", shift.print(), "24 h or less");
         }
         Require.upTo100("site.night", night);
         if (people < 1 || people > MOST_PEOPLE) {
@@ -49,13 +44,16 @@ public record SiteConditions(
         });
     }
 
-    /** One mobilisation, no wait for the signature, day work, {@code estimate.shift} and {@code estimate.people}, no distance. */
+    /**
+     * One mobilisation, no wait for the signature, day work in shifts of {@code estimate.shift} at the usual times, {@code
+     * estimate.people}, no distance.
+     */
     public static SiteConditions usual(Parameters parameters) {
         TimeSpan none = new TimeSpan(0);
         return new SiteConditions(
                 1,
                 Range.of(none, none),
-                parameters.get("estimate.shift", TimeSpan.class),
+                WorkingTimes.usual(parameters.get("estimate.shift", TimeSpan.class), parameters),
                 new Share(0),
                 (int) parameters.get("estimate.people", Count.class).number(),
                 Optional.empty());
@@ -63,31 +61,46 @@ public record SiteConditions(
 
     /** The same with another number of mobilisations. */
     public SiteConditions withMobilisations(int other) {
-        return new SiteConditions(other, signOff, shift, night, people, distance);
+        return new SiteConditions(other, signOff, times, night, people, distance);
     }
 
     /** The same with another wait for the signature. */
     public SiteConditions withSignOff(Range<TimeSpan> other) {
-        return new SiteConditions(mobilisations, other, shift, night, people, distance);
+        return new SiteConditions(mobilisations, other, times, night, people, distance);
+    }
+
+    /** The same with the usual wait for the signature, {@code estimate.sign-off}. Common practice. */
+    public SiteConditions withUsualSignOff(Parameters parameters) {
+        return withSignOff(parameters.range("estimate.sign-off", TimeSpan.class));
     }
 
     /** The same with another shift. */
     public SiteConditions withShift(TimeSpan other) {
+        return withTimes(times.withShift(other));
+    }
+
+    /** Working time of a crew on a day of the site. */
+    public TimeSpan shift() {
+        return times.shift();
+    }
+
+    /** The same at other times. */
+    public SiteConditions withTimes(WorkingTimes other) {
         return new SiteConditions(mobilisations, signOff, other, night, people, distance);
     }
 
     /** The same with another share of night work. */
     public SiteConditions withNight(Share other) {
-        return new SiteConditions(mobilisations, signOff, shift, other, people, distance);
+        return new SiteConditions(mobilisations, signOff, times, other, people, distance);
     }
 
     /** The same with another number of people. */
     public SiteConditions withPeople(int other) {
-        return new SiteConditions(mobilisations, signOff, shift, night, other, distance);
+        return new SiteConditions(mobilisations, signOff, times, night, other, distance);
     }
 
     /** The same at a distance, or at one that nobody told. */
     public SiteConditions withDistance(Optional<Length> other) {
-        return new SiteConditions(mobilisations, signOff, shift, night, people, other);
+        return new SiteConditions(mobilisations, signOff, times, night, people, other);
     }
 }

@@ -2,7 +2,9 @@ package stoneprocess.core.estimate;
 
 import java.util.List;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 
@@ -54,9 +56,20 @@ public record WorkingTimes(
         }
     }
 
-    /** One shift on each day of the week, from Monday on, one crew, the floor as one bay. */
-    public static WorkingTimes usual(TimeSpan shift) {
+    /** One shift on each of {@code estimate.days-a-week} from Monday on, one crew, the floor as one bay. */
+    public static WorkingTimes usual(TimeSpan shift, Parameters parameters) {
+        int week = (int) parameters.get("estimate.days-a-week", Count.class).number();
+        return new WorkingTimes(shift, 1, week, 1, 1, 1, List.of());
+    }
+
+    /** One shift on each day of the week, one crew, the floor as one bay. */
+    public static WorkingTimes everyDay(TimeSpan shift) {
         return new WorkingTimes(shift, 1, 7, 1, 1, 1, List.of());
+    }
+
+    /** The same with another length of a shift. */
+    public WorkingTimes withShift(TimeSpan other) {
+        return new WorkingTimes(other, shiftsADay, daysAWeek, firstDay, crews, bays, closures);
     }
 
     /** Whether crews work on a day, counted from zero. */

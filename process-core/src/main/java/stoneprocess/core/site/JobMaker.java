@@ -18,6 +18,7 @@ import stoneprocess.core.estimate.OtherWork;
 import stoneprocess.core.estimate.Sealing;
 import stoneprocess.core.estimate.SiteConditions;
 import stoneprocess.core.estimate.StepKind;
+import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
@@ -53,6 +54,7 @@ import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Repair;
 import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.TestArea;
 import stoneprocess.core.topic.TrackKind;
 
 /** Makes one job of one plan. */
@@ -170,14 +172,7 @@ final class JobMaker {
         if (isCold(plan) && (sealing.isPresent() || others.stream().anyMatch(OtherWork::cures))) {
             notes.add(JobNote.COLD_FLOOR);
         }
-        Job job = new Job(
-                area,
-                edges,
-                stone.cutting(),
-                steps,
-                others,
-                sealing,
-                options.site().orElseGet(this::usualSite));
+        Job job = new Job(area, edges, stone.cutting(), steps, others, sealing, site(plan, area));
         return new PlannedJob(job, notes, takesHours, rates, parameters);
     }
 
@@ -193,18 +188,29 @@ final class JobMaker {
                         .isPresent();
     }
 
-    /** The usual site, with the shift of the survey where it tells one, and at night where it allows no other hours. */
-    private SiteConditions usualSite() {
+    /**
+     * The usual site, with the shift of the survey where it tells one, and at night where it allows no other hours. On a
+     * small job the owner signs the test area on the spot.
+     */
+    private SiteConditions site(Plan plan, Area area) {
         SiteConditions usual = SiteConditions.usual(parameters);
-        TimeSpan shift =
-                recommendation.survey().answer(SurveyField.SHIFT).value().orElse(usual.shift());
+        WorkingTimes worked = options.worked()
+                .orElseGet(() -> usual.times()
+                        .withShift(recommendation
+                                .survey()
+                                .answer(SurveyField.SHIFT)
+                                .value()
+                                .orElse(usual.shift())));
         boolean night = recommendation
                 .survey()
                 .answer(SurveyField.WORKING_HOURS)
                 .value()
                 .equals(Optional.of(WorkingHours.NIGHT));
-        return usual.withShift(shift)
-                .withNight(night ? new Share(100) : usual.night())
+        boolean signedLater = plan.testArea() == TestArea.REQUIRED
+                && area.compareTo(parameters.get("floor-size.middle", Area.class)) >= 0;
+        return (signedLater ? usual.withUsualSignOff(parameters) : usual)
+                .withTimes(worked)
+                .withNight(options.night().orElse(night ? new Share(100) : usual.night()))
                 .withPeople(people(usual));
     }
 

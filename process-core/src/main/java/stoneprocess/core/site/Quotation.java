@@ -10,6 +10,7 @@ import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.Price;
 import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.estimate.Spread;
+import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
@@ -93,6 +94,7 @@ public record Quotation(
      * @param night share of the work at night rates
      * @param finish the finish that the plan aims at; empty where the open field keeps its face
      * @param sealed whether a sealer ends it
+     * @param worked when the site is worked
      * @param days days until the floor is used again
      * @param notes what a reader has to know about the job
      * @param price its price
@@ -103,11 +105,12 @@ public record Quotation(
             Share night,
             Optional<Finish> finish,
             boolean sealed,
+            WorkingTimes worked,
             Spread<Count> days,
             Set<JobNote> notes,
             Price price) {
         public QuotedJob {
-            Refuse.nulls(QuotedJob.class, area, edges, night, finish, days, notes, price);
+            Refuse.nulls(QuotedJob.class, area, edges, night, finish, worked, days, notes, price);
             notes = Collections.unmodifiableSet(new TreeSet<>(notes));
         }
     }

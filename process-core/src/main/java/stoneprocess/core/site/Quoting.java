@@ -130,6 +130,7 @@ final class Quoting {
                 planned.job().site().night(),
                 plan.plan().flatMap(Plan::finish).filter(finish -> variant.scope() != VariantScope.REPAIRS_ONLY),
                 planned.job().sealing().isPresent(),
+                planned.job().site().times(),
                 estimate.calendar().days(),
                 planned.notes(),
                 prices.price(estimate));

@@ -150,7 +150,7 @@ class EstimateTest {
     }
 
     @Test
-    void the_course_runs_from_getting_there_to_the_cured_sealer() {
+    void the_course_runs_from_getting_there_to_the_cured_sealer_on_test_area_and_floor() {
         Job job = Jobs.marble(Jobs.METAL_100, Jobs.RESIN_400)
                 .withOthers(List.of(
                         new OtherWork("relay", hours(2, 3), hours(24, 72), Optional.empty()),
@@ -166,6 +166,7 @@ class EstimateTest {
                         "masking",
                         "other-work relay",
                         "curing relay",
+                        "test-area",
                         "test-area",
                         "sign-off",
                         "open-field metal-100",
@@ -188,9 +189,9 @@ class EstimateTest {
                         "daily");
         assertThat(estimate.calendar().waiting())
                 .isEqualTo(Spread.of(
-                        TimeSpan.of(24 + 24 + 12 + 24 + 24, Unit.HOUR),
-                        TimeSpan.of(36 + 48 + 18 + 36 + 48, Unit.HOUR),
-                        TimeSpan.of(48 + 72 + 24 + 48 + 72, Unit.HOUR)));
+                        TimeSpan.of(24 + 24 + 2 * (12 + 24 + 24), Unit.HOUR),
+                        TimeSpan.of(36 + 48 + 2 * (18 + 36 + 48), Unit.HOUR),
+                        TimeSpan.of(48 + 72 + 2 * (24 + 48 + 72), Unit.HOUR)));
         Line.WorkLine mobilisation = estimate.work().get(0);
         assertThat(mobilisation.clock()).isEqualTo(Spread.of(new TimeSpan(120), new TimeSpan(240), new TimeSpan(360)));
     }
@@ -263,21 +264,24 @@ class EstimateTest {
         assertThat(days(List.of(work(481)), shift)).isEqualTo(2);
         Line.WaitLine threeDays = new Line.WaitLine(Wait.DRYING, Optional.empty(), same(3 * 1440));
         assertThat(days(List.of(sixHours, threeDays, sixHours), shift)).isEqualTo(5);
-        Calendar calendar = Calendar.of(List.of(sixHours, threeDays, sixHours), shift, same(0));
+        Calendar calendar = Calendar.of(List.of(sixHours, threeDays, sixHours), WorkingTimes.everyDay(shift), same(0));
         assertThat(calendar.workingDays().likely().kept()).isEqualTo(2);
         assertThat(calendar.waiting().likely()).isEqualTo(TimeSpan.of(72, Unit.HOUR));
-        assertThat(Calendar.of(List.of(work(22 * 60)), shift, same(60))
+        assertThat(Calendar.of(List.of(work(22 * 60)), WorkingTimes.everyDay(shift), same(60))
                         .workingDays()
                         .likely()
                         .kept())
                 .as("8 h and two days of 7 h")
                 .isEqualTo(3);
-        assertThat(Calendar.of(List.of(work(22 * 60 + 1)), shift, same(60))
+        assertThat(Calendar.of(List.of(work(22 * 60 + 1)), WorkingTimes.everyDay(shift), same(60))
                         .workingDays()
                         .likely()
                         .kept())
                 .isEqualTo(4);
-        assertThat(Calendar.of(List.of(work(60), twelveHours, work(60), threeDays, work(60)), shift, same(60))
+        assertThat(Calendar.of(
+                                List.of(work(60), twelveHours, work(60), threeDays, work(60)),
+                                WorkingTimes.everyDay(shift),
+                                same(60))
                         .workingDays()
                         .likely()
                         .kept())
@@ -286,7 +290,10 @@ class EstimateTest {
     }
 
     private static double days(List<Line> lines, TimeSpan shift) {
-        return Calendar.of(lines, shift, same(0)).days().likely().kept();
+        return Calendar.of(lines, WorkingTimes.everyDay(shift), same(0))
+                .days()
+                .likely()
+                .kept();
     }
 
     private static Line.WorkLine work(double minutes) {
@@ -419,7 +426,7 @@ class EstimateTest {
                 .hasMessageStartingWith("site.mobilisations: '0'");
         assertThatThrownBy(() -> SiteConditions.usual(Jobs.STANDARD).withShift(new TimeSpan(1441)))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageStartingWith("site.shift: '1441 min'");
+                .hasMessageStartingWith("times.shift: '1441 min'");
         assertThatThrownBy(() -> SiteConditions.usual(Jobs.STANDARD).withNight(new Share(101)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("site.night: '101 %'");

@@ -49,7 +49,11 @@ class ScheduleTest {
     }
 
     private static Schedule schedule(Estimate estimate, WorkingTimes times) {
-        return Schedule.of(estimate, times, Jobs.STANDARD);
+        return Schedule.of(at(times, estimate.job()), Jobs.STANDARD);
+    }
+
+    private static Estimate at(WorkingTimes times, Job job) {
+        return new Estimator(Jobs.STANDARD).estimate(job.withSite(job.site().withTimes(times)));
     }
 
     @Test
@@ -101,9 +105,10 @@ class ScheduleTest {
         long tasks = schedule.bars().stream().filter(bar -> !bar.isWait()).count();
 
         assertThat(schedule.doneBy(schedule.days())).hasSize((int) tasks);
-        assertThat(schedule.doneBy(schedule.end())).hasSize((int) tasks);
+        assertThat(schedule.doneByShift(schedule.days())).hasSize((int) tasks);
         assertThat(schedule.doneBy(1)).isNotEmpty().hasSizeLessThan((int) tasks);
-        assertThat(schedule.doneBy(new TimeSpan(0))).isEmpty();
+        assertThat(schedule.doneByShift(1)).isEqualTo(schedule.doneBy(1));
+        assertThat(schedule.doneByShift(0)).isEmpty();
     }
 
     @Test
@@ -119,10 +124,46 @@ class ScheduleTest {
         assertThatThrownBy(() -> new WorkingTimes(TimeSpan.of(9, Unit.HOUR), 3, 5, 1, 1, 1, List.of()))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("24 h");
-        WorkingTimes fillsTheShift = new WorkingTimes(new TimeSpan(30), 1, 5, 1, 1, 1, List.of());
-        assertThatThrownBy(() -> schedule(estimate(20, 0), fillsTheShift))
-                .isInstanceOf(InvalidInputException.class)
-                .hasMessageContaining("times.shift");
+    }
+
+    /** As the estimate has it: beginning and ending a day never take more than half of a shift. */
+    @Test
+    void half_of_a_short_shift_is_left_for_work() {
+        Schedule schedule = schedule(estimate(20, 0), new WorkingTimes(new TimeSpan(30), 1, 5, 1, 1, 1, List.of()));
+        assertThat(schedule.shift()).isEqualTo(new TimeSpan(15));
+        assertThat(schedule.firstShift()).isEqualTo(new TimeSpan(30));
+    }
+
+    /** A foreman and an owner read one figure. */
+    @Property(tries = 200, seed = "1931")
+    void one_crew_in_one_bay_takes_the_days_of_the_estimate(
+            @ForAll @DoubleRange(min = 1, max = 3000) double area,
+            @ForAll @DoubleRange(min = 0, max = 200) double curing,
+            @ForAll @IntRange(min = 1, max = 2) int shifts,
+            @ForAll @IntRange(min = 1, max = 7) int week,
+            @ForAll @IntRange(min = 1, max = 7) int first) {
+        Estimate estimate = at(
+                new WorkingTimes(EIGHT_HOURS, shifts, week, first, 1, 1, List.of()),
+                estimate(area, curing).job());
+        assertThat((double) Schedule.of(estimate, Jobs.STANDARD).days())
+                .isEqualTo(estimate.calendar().days().likely().kept());
+        Statistics.label("waits").collect(curing > 1);
+    }
+
+    /** The week of the hand-made example: two days, the weekend, and the third on Monday, which is day five. */
+    @Test
+    void a_weekend_is_part_of_the_days_until_the_floor_is_used() {
+        Estimate fromThursday = at(
+                new WorkingTimes(EIGHT_HOURS, 1, 5, 4, 1, 1, List.of()),
+                estimate(50, 0).job());
+        Estimate everyDay = at(
+                new WorkingTimes(EIGHT_HOURS, 1, 7, 4, 1, 1, List.of()),
+                estimate(50, 0).job());
+        int shifts = (int) everyDay.calendar().days().likely().number();
+        assertThat(shifts).isGreaterThan(2).isLessThan(8);
+        assertThat(fromThursday.calendar().days().likely().number()).isEqualTo(shifts + 2L);
+        assertThat(fromThursday.calendar().workingDays())
+                .isEqualTo(everyDay.calendar().workingDays());
     }
 
     @Property(tries = 200, seed = "1927")
@@ -195,10 +236,7 @@ class ScheduleTest {
                         Range.of(day, day),
                         Optional.of("resin-400"))));
         return Schedule.of(
-                new Estimator(Jobs.STANDARD).estimate(job),
-                WorkingTimes.usual(EIGHT_HOURS),
-                Optional.of(new Temperature(celsius)),
-                Jobs.STANDARD);
+                at(WorkingTimes.everyDay(EIGHT_HOURS), job), Optional.of(new Temperature(celsius)), Jobs.STANDARD);
     }
 
     /** 10 degrees Celsius is warm enough, common practice; a poultice dwells and needs none. */
@@ -222,10 +260,10 @@ class ScheduleTest {
 
     @Test
     void a_sealer_on_a_cold_floor_holds_up_its_use_and_what_follows() {
-        Estimate estimate = new Estimator(Jobs.STANDARD)
-                .estimate(Jobs.marble(Jobs.RESIN_400).withSealing(Sealing.usual(Jobs.STANDARD)));
-        Schedule cold =
-                Schedule.of(estimate, WorkingTimes.usual(EIGHT_HOURS), Optional.of(new Temperature(4)), Jobs.STANDARD);
+        Estimate estimate = at(
+                WorkingTimes.everyDay(EIGHT_HOURS),
+                Jobs.marble(Jobs.RESIN_400).withSealing(Sealing.usual(Jobs.STANDARD)));
+        Schedule cold = Schedule.of(estimate, Optional.of(new Temperature(4)), Jobs.STANDARD);
         assertThat(cold.waitsFor()).isPresent();
         assertThat(cold.held()).isEmpty();
         assertThat(cold.bars()).extracting(Bar::task).contains("sealing");

@@ -51,6 +51,7 @@ final class Uses {
                         .withArea(new Area(405))
                         .withStone(stone)
                         .withSite(SiteConditions.usual(parameters)
+                                .withUsualSignOff(parameters)
                                 .withDistance(Optional.of(Length.of(10, Unit.KILOMETRE))))
                         .withSealing(Sealing.usual(parameters));
                 Estimate estimate = new Estimator(parameters).estimate(job);

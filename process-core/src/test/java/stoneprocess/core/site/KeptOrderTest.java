@@ -31,7 +31,7 @@ class KeptOrderTest {
         for (String work : List.of("regrout", "fill-cracks", "lift", "mask", "dry", "haul", "a", "z", "m")) {
             times.put(work, Range.of(new TimeSpan(1), new TimeSpan(2)));
         }
-        JobOptions options = new JobOptions(Optional.empty(), Optional.empty(), times);
+        JobOptions options = new JobOptions(Optional.empty(), Optional.empty(), Optional.empty(), times);
         assertThat(List.copyOf(options.times().keySet())).isEqualTo(List.copyOf(times.keySet()));
     }
 

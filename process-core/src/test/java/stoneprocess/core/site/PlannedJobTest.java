@@ -28,6 +28,7 @@ import stoneprocess.core.estimate.OtherWork;
 import stoneprocess.core.estimate.SiteConditions;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.estimate.Work;
+import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.problem.InvalidInputException;
@@ -139,7 +140,9 @@ class PlannedJobTest {
         assertThat(heating.curing()).isEqualTo(Plans.hours(24, 48));
         assertThat(heating.after()).isEmpty();
         Estimate estimate = planned.estimate();
-        assertThat(estimate.calendar().waiting().likely()).isEqualTo(TimeSpan.of(36, Unit.HOUR));
+        assertThat(estimate.calendar().waiting().likely())
+                .as("cooling, and two days for the signature")
+                .isEqualTo(TimeSpan.of(36 + 48, Unit.HOUR));
     }
 
     /** From memory: 2 % of 100 m2 is 20 m of crack at 3 to 6 m an hour, 15 to 30 min around it, and as long to plan the bays. */
@@ -511,13 +514,25 @@ class PlannedJobTest {
     }
 
     @Test
-    void a_site_that_is_given_is_kept() {
-        SiteConditions usual = SiteConditions.usual(Parameters.standard());
-        SiteConditions night = usual.withMobilisations(2).withNight(new Share(50));
-        assertThat(PlannedJob.of(Plans.marble().recommendation(), EDGES.withSite(night))
-                        .job()
-                        .site())
-                .isEqualTo(night);
+    void nights_and_times_that_are_given_are_kept() {
+        WorkingTimes times = new WorkingTimes(TimeSpan.of(6, Unit.HOUR), 1, 6, 3, 2, 2, List.of());
+        SiteConditions site = PlannedJob.of(
+                        Plans.marble().recommendation(),
+                        EDGES.withNight(new Share(50)).withWorked(times))
+                .job()
+                .site();
+        assertThat(site.night()).isEqualTo(new Share(50));
+        assertThat(site.times()).isEqualTo(times);
+    }
+
+    /** Common practice, no source: an owner takes 1 to 3 days to sign; a small job is shown and signed on the spot. */
+    @Test
+    void the_owner_takes_days_to_sign_but_on_a_small_job() {
+        for (double area : new double[] {9.9, 10}) {
+            Plans plans = Plans.marble();
+            set(plans, builder -> builder.set(SurveyField.AREA, new Area(area)));
+            assertThat(of(plans).job().site().signOff()).isEqualTo(area < 10 ? Plans.hours(0, 0) : Plans.hours(24, 72));
+        }
     }
 
     @ParameterizedTest

@@ -78,7 +78,10 @@ record PlanTotals(Optional<Estimate> estimate) {
     Optional<Wording> words() {
         List<Wording> totals = new ArrayList<>();
         estimate.ifPresent(reckoned -> {
-            totals.add(phrase("totals.work").with("hours", work(reckoned)).with("days", days(reckoned)));
+            totals.add(phrase("totals.work")
+                    .with("hours", work(reckoned))
+                    .with("days", days(reckoned))
+                    .with("week", reckoned.job().site().times().daysAWeek()));
             total(reckoned, ConsumableKind.WATER, "totals.water").ifPresent(totals::add);
             total(reckoned, ConsumableKind.SLURRY, "totals.slurry").ifPresent(totals::add);
             Spread<TimeSpan> waits = reckoned.calendar().waiting();

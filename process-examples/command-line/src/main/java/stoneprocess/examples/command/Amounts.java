@@ -1,5 +1,7 @@
 package stoneprocess.examples.command;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
@@ -39,5 +41,18 @@ final class Amounts {
             throw new InvalidInputException(field, text, "a value such as " + example);
         }
         return type.cast(quantity);
+    }
+
+    /**
+     * Reads {@code 2026-12-18}.
+     *
+     * @throws InvalidInputException for another form
+     */
+    static LocalDate date(String text, String field, String examples) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new InvalidInputException(field, text, examples);
+        }
     }
 }

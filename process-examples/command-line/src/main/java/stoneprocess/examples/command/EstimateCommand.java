@@ -14,7 +14,6 @@ import stoneprocess.core.estimate.EstimateComparison;
 import stoneprocess.core.estimate.Estimator;
 import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.estimate.Schedule;
-import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.site.JobOptions;
@@ -75,7 +74,7 @@ final class EstimateCommand extends ConsoleCommand {
         Optional<PriceList> priceList = prices.map(console()::read).map(Json.PRICE_LIST::read);
         List<CrewTiming> timings = job.timings(console());
         Advisor advisor = Advisor.standard();
-        JobOptions options = job.options(advisor.rulebase().parameters());
+        JobOptions options = job.options(read, advisor.rulebase().parameters());
         Optional<FloorSurvey> otherSurvey = otherSurvey(read);
 
         Recommendation recommendation = advisor.recommend(read);
@@ -115,12 +114,11 @@ final class EstimateCommand extends ConsoleCommand {
     }
 
     private void printSchedule(Recommendation recommendation, PlannedJob planned, Estimate estimate, Texts texts) {
-        WorkingTimes times = schedule.times(recommendation.parameters());
-        Schedule days =
-                Schedule.of(estimate, times, planned.coldFloor(recommendation.survey()), recommendation.parameters());
+        Schedule days = Schedule.of(estimate, planned.coldFloor(recommendation.survey()), recommendation.parameters());
         String page = schedule.isJson()
                 ? Json.SCHEDULE.print(days)
-                : texts.page(ScheduleSheet.of(recommendation, times, days, schedule.done(days)));
+                : texts.page(ScheduleSheet.of(
+                        recommendation, planned.job().site().times(), days, schedule.done(days, job.start())));
         console().print(page);
     }
 

@@ -1,18 +1,20 @@
 package stoneprocess.examples.command;
 
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stoneprocess.core.estimate.CrewTiming;
-import stoneprocess.core.estimate.SiteConditions;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.site.JobOptions;
+import stoneprocess.core.survey.FloorSurvey;
 
 /** The options that tell what a plan does not know about a job. */
 final class JobArguments {
@@ -40,20 +42,27 @@ final class JobArguments {
             description = "The crew's own times in JSON, instead of the defaults.")
     private Optional<String> timing = Optional.empty();
 
+    @Mixin
+    private WorkedArguments worked = new WorkedArguments();
+
+    /** The first day of the work, where it was given. */
+    Optional<LocalDate> start() {
+        return worked.start();
+    }
+
     List<CrewTiming> timings(Console console) {
         return timing.map(console::read)
                 .map(text -> Json.CREW_TIMES.read(text).times())
                 .orElse(List.of());
     }
 
-    JobOptions options(Parameters parameters) {
-        JobOptions options = JobOptions.defaults();
+    JobOptions options(FloorSurvey survey, Parameters parameters) {
+        JobOptions options = JobOptions.defaults().withWorked(worked.times(survey, parameters));
         if (edges.isPresent()) {
             options = options.withEdges(Amounts.quantity(edges.get(), "--edges", Length.class, "48 m"));
         }
         if (night.isPresent()) {
-            options = options.withSite(SiteConditions.usual(parameters)
-                    .withNight(Amounts.quantity(night.get(), "--night", Share.class, "50 %")));
+            options = options.withNight(Amounts.quantity(night.get(), "--night", Share.class, "50 %"));
         }
         for (Map.Entry<String, String> task : work.entrySet()) {
             options = options.withTime(

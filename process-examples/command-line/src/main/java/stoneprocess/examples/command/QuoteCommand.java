@@ -12,6 +12,7 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.site.Quotation;
 import stoneprocess.core.site.QuotationRequest;
 import stoneprocess.core.site.Variant;
+import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.text.sheet.QuotationSheet;
 
@@ -70,8 +71,9 @@ final class QuoteCommand extends ConsoleCommand {
     public Integer call() {
         requireOneStandardInput(survey, prices, "--prices", "the survey");
         Advisor advisor = Advisor.standard();
+        FloorSurvey read = survey(survey);
         Quotation quotation = Quotation.of(
-                survey(survey), request(advisor), Json.PRICE_LIST.read(console().read(prices)), advisor::recommend);
+                read, request(read, advisor), Json.PRICE_LIST.read(console().read(prices)), advisor::recommend);
         console()
                 .print(
                         json
@@ -84,9 +86,9 @@ final class QuoteCommand extends ConsoleCommand {
                 : ExitCode.NO_PLAN;
     }
 
-    private QuotationRequest request(Advisor advisor) {
+    private QuotationRequest request(FloorSurvey read, Advisor advisor) {
         QuotationRequest request = QuotationRequest.asPlanned(client, date)
-                .withJob(job.options(advisor.rulebase().parameters()))
+                .withJob(job.options(read, advisor.rulebase().parameters()))
                 .withTimings(job.timings(console()));
         if (!variants.isEmpty()) {
             request = request.withVariants(variants.stream()

@@ -124,10 +124,15 @@ public final class EstimateSheet {
                 .paragraph(phrase("estimate.likely")
                         .with("hours", hours(estimate.personHours().likely()))
                         .with("working", number(calendar.workingDays().likely()))
-                        .with("days", number(calendar.days().likely())));
+                        .with("days", number(calendar.days().likely()))
+                        .with("week", week()));
         if (planned.notes().contains(JobNote.PLAN_IS_PROVISIONAL)) {
             draft.paragraph(Wording.of(JobNote.PLAN_IS_PROVISIONAL));
         }
+    }
+
+    private int week() {
+        return planned.job().site().times().daysAWeek();
     }
 
     /** Begins a table of the three figures under a heading. */
@@ -203,7 +208,7 @@ public final class EstimateSheet {
     private void calendar(Calendar calendar) {
         Ledger days = ledger(phrase("estimate.calendar"), NOTHING);
         row(days, phrase("estimate.working-days"), calendar.workingDays(), EstimateWords::number, NOTHING);
-        row(days, phrase("estimate.days"), calendar.days(), EstimateWords::number, NOTHING);
+        row(days, phrase("estimate.days").with("week", week()), calendar.days(), EstimateWords::number, NOTHING);
         draft.add(days.table());
     }
 

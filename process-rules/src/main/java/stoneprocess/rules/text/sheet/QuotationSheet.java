@@ -146,7 +146,8 @@ public final class QuotationSheet {
         besideTheFirst(prices);
         row(
                 prices,
-                phrase("quotation.days"),
+                phrase("quotation.days")
+                        .with("week", job(priced.get(0)).worked().daysAWeek()),
                 job -> phrase("table.range")
                         .with("low", EstimateWords.number(job.days().likely()))
                         .with("high", EstimateWords.number(atRisk(job))));

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stoneprocess.core.estimate.Bar;
 import stoneprocess.core.estimate.Schedule;
+import stoneprocess.core.estimate.Work;
 import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
@@ -47,27 +48,31 @@ public final class ScheduleSheet {
                         .with("bays", times.bays())
                         .with("week", times.daysAWeek()));
         Map<String, List<Bar>> byTask = new LinkedHashMap<>();
-        schedule.bars().stream()
-                .filter(bar -> !bar.isWait())
-                .forEach(bar -> byTask.computeIfAbsent(bar.task(), task -> new ArrayList<>())
+        Map<String, List<Bar>> waits = new LinkedHashMap<>();
+        schedule.bars()
+                .forEach(bar -> (bar.isWait() ? waits : byTask)
+                        .computeIfAbsent(bar.task(), task -> new ArrayList<>())
                         .add(bar));
         Ledger days = Ledger.headed(
                 Stream.of("schedule.first-day", "schedule.last-day", "schedule.hours")
                         .map(Wording::phrase)
                         .toList(),
                 EstimateWords.NOTHING);
-        byTask.forEach((task, bars) -> days.row(
-                EstimateWords.task(task),
-                List.of(
-                        Wording.number(
-                                bars.stream().mapToInt(Bar::firstDay).min().orElseThrow()),
-                        Wording.number(
-                                bars.stream().mapToInt(Bar::lastDay).max().orElseThrow()),
-                        EstimateWords.hours(new TimeSpan(bars.stream()
-                                .mapToDouble(
-                                        bar -> bar.end().minutes() - bar.start().minutes())
-                                .sum()))),
-                EstimateWords.NOTHING));
+        byTask.forEach((task, bars) -> {
+            double minutes = bars.stream()
+                    .mapToDouble(bar -> bar.end().minutes() - bar.start().minutes())
+                    .sum();
+            days.row(
+                    EstimateWords.task(task),
+                    row(bars, EstimateWords.hours(new TimeSpan(minutes))),
+                    EstimateWords.NOTHING);
+            if (waits.containsKey(task)) {
+                Wording label = task.equals(Work.TEST_AREA.key())
+                        ? phrase("schedule.wait.test-area")
+                        : phrase("schedule.wait").with("task", EstimateWords.task(task));
+                days.row(label, row(waits.get(task), EstimateWords.NOTHING), EstimateWords.NOTHING);
+            }
+        });
         draft.section("schedule.tasks").add(days.table());
         schedule.waitsFor().ifPresent(warm -> draft.bullet(cold(schedule, warm)));
         done.ifPresent(bars -> done(draft, schedule, byTask, bars));
@@ -82,6 +87,13 @@ public final class ScheduleSheet {
             }
         }
         return draft.section("closing.heading").paragraph("closing.deference").document();
+    }
+
+    private static List<Wording> row(List<Bar> bars, Wording hours) {
+        return List.of(
+                Wording.number(bars.stream().mapToInt(Bar::firstDay).min().orElseThrow()),
+                Wording.number(bars.stream().mapToInt(Bar::lastDay).max().orElseThrow()),
+                hours);
     }
 
     private static Wording cold(Schedule schedule, Temperature warm) {
