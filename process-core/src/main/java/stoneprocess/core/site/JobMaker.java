@@ -60,8 +60,8 @@ import stoneprocess.core.topic.TrackKind;
 /** Makes one job of one plan. */
 final class JobMaker {
     private static final Range<TimeSpan> NONE = Range.of(new TimeSpan(0), new TimeSpan(0));
-    /** Part of the hours before the cutting: {@code estimate.masking} and {@code estimate.mobilisation}. */
-    private static final Set<Task> WITHIN_OTHER_LINES = EnumSet.of(Task.MASK, Task.PROTECT_ROUTE);
+    /** Part of {@code estimate.masking} and {@code estimate.mobilisation}, or done by the building manager. */
+    private static final Set<Task> WITHOUT_LINES = EnumSet.of(Task.MASK, Task.PROTECT_ROUTE, Task.SILENCE_DETECTORS);
     /** Name of the densifier's hours. */
     private static final String DENSIFY = "densify";
 
@@ -241,10 +241,13 @@ final class JobMaker {
     private void prepare(Preparation preparation, Area area) {
         Task task = preparation.task();
         Range<TimeSpan> rest = preparation.rest().orElse(NONE);
+        if (task == Task.SILENCE_DETECTORS) {
+            notes.add(JobNote.DETECTORS_BY_OTHERS);
+        }
         if (task == Task.LET_DRY) {
             notes.add(JobNote.A_READING_ENDS_A_WAIT);
         }
-        if (WITHIN_OTHER_LINES.contains(task)) {
+        if (WITHOUT_LINES.contains(task)) {
             return;
         }
         Optional<DamageKind> damage = HandWork.damage(task);

@@ -49,6 +49,9 @@ public enum JobNote implements Term {
     /** The floor is told to be colder than fills, grout and sealer need to cure, and the plan does not warm it. */
     COLD_FLOOR,
 
+    /** The building manager isolates the smoke detectors and restores them; it takes the crew no hours. */
+    DETECTORS_BY_OTHERS,
+
     /** Waits are counted one after another; some can overlap. */
     WAITS_MAY_OVERLAP,
 

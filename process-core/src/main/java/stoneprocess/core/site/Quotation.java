@@ -1,15 +1,18 @@
 package stoneprocess.core.site;
 
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.Price;
 import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.estimate.Spread;
+import stoneprocess.core.estimate.Work;
 import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Recommendation;
@@ -36,7 +39,8 @@ import stoneprocess.core.term.Term;
  * @param currency label of all amounts
  * @param distance one way to the site, driven there and back on each working day; empty where nobody told it
  * @param variants the variants, in the order asked for
- * @param unknowns what nobody knows and changes the first price by a hundredth or more, or can stop it, the widest first
+ * @param unknowns what nobody knows and changes the first price by a hundredth or more, or can stop it, the widest first;
+ *     never what the house decides: its shift, people and equipment
  * @param untried names of questions of the first plan whose answers were not tried out
  * @param exclusions what the prices do not cover, in the house's words
  */
@@ -91,6 +95,9 @@ public record Quotation(
      *
      * @param area area worked
      * @param edges length of walls and fittings that are worked by hand
+     * @param work names of what is done, in its order: a preparation, repair or closing task, {@code open-field} for all grits
+     *     of the floor, or another work of {@link Work}
+     * @param steps names of the grits of the open field, and of powder
      * @param night share of the work at night rates
      * @param finish the finish that the plan aims at; empty where the open field keeps its face
      * @param sealed whether a sealer ends it
@@ -102,6 +109,8 @@ public record Quotation(
     public record QuotedJob(
             Area area,
             Length edges,
+            List<String> work,
+            List<String> steps,
             Share night,
             Optional<Finish> finish,
             boolean sealed,
@@ -110,7 +119,9 @@ public record Quotation(
             Set<JobNote> notes,
             Price price) {
         public QuotedJob {
-            Refuse.nulls(QuotedJob.class, area, edges, night, finish, worked, days, notes, price);
+            Refuse.nulls(QuotedJob.class, area, edges, work, steps, night, finish, worked, days, notes, price);
+            work = List.copyOf(work);
+            steps = List.copyOf(steps);
             notes = Collections.unmodifiableSet(new TreeSet<>(notes));
         }
     }
@@ -138,16 +149,54 @@ public record Quotation(
     }
 
     /**
-     * A question whose answer changes the price of the first variant.
+     * A question whose answer changes the price of the first variant, or can stop its work.
      *
      * @param field name of the survey field
-     * @param least the lowest total that an answer leads to, or the one now
-     * @param most the highest, likewise
-     * @param mayStop whether an answer leads to no price at all
+     * @param ownersChoice whether the owner decides it, so that other answers are other prices; otherwise it is found out
+     *     on site, and the price holds on a condition
+     * @param now the total of the first variant while nobody has answered
+     * @param answers what can be answered, in the order of the field's classes
      */
-    public record Unknown(String field, Money least, Money most, boolean mayStop) {
+    public record Unknown(String field, boolean ownersChoice, Money now, List<Answer> answers) {
         public Unknown {
-            Refuse.nulls(Unknown.class, field, least, most);
+            Refuse.nulls(Unknown.class, field, now, answers);
+            answers = List.copyOf(answers);
+        }
+
+        /** The lowest total that an answer leads to, or the one now. */
+        public Money least() {
+            return totals().min(Comparator.naturalOrder()).orElseThrow();
+        }
+
+        /** The highest, likewise. */
+        public Money most() {
+            return totals().max(Comparator.naturalOrder()).orElseThrow();
+        }
+
+        /** Whether an answer leads to no price at all. */
+        public boolean mayStop() {
+            return answers.stream().anyMatch(answer -> answer.total().isEmpty());
+        }
+
+        /** Whether the price counts on an answer: one that leads to the same total. */
+        public boolean counted(Answer answer) {
+            return answer.total().equals(Optional.of(now));
+        }
+
+        private Stream<Money> totals() {
+            return Stream.concat(Stream.of(now), answers.stream().flatMap(answer -> answer.total().stream()));
+        }
+    }
+
+    /**
+     * One answer to an open question.
+     *
+     * @param from key of the choice, or the least value of a class of a measured field, such as {@code 10 C}
+     * @param total what there is to pay then; empty where the work is held up or refused
+     */
+    public record Answer(String from, Optional<Money> total) {
+        public Answer {
+            Refuse.nulls(Answer.class, from, total);
         }
     }
 

@@ -3,6 +3,7 @@ package stoneprocess.core.site;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,10 +13,12 @@ import java.util.stream.Stream;
 import stoneprocess.core.estimate.Alternative;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.Estimator;
+import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.estimate.PriceTerms;
 import stoneprocess.core.estimate.Spread;
+import stoneprocess.core.estimate.Work;
 import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
@@ -30,15 +33,21 @@ import stoneprocess.core.site.Quotation.QuotedVariant;
 import stoneprocess.core.site.Quotation.Unknown;
 import stoneprocess.core.site.Quotation.Visit;
 import stoneprocess.core.site.Quotation.VisitKind;
+import stoneprocess.core.survey.ChangedBy;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Sealer;
 
 /** Makes one quotation. */
 final class Quoting {
     /** Part of a price below which an answer makes no difference worth telling. */
     private static final double LEAST_SHARE = 0.01;
+
+    /** Work that an owner orders; the rest is how a crew goes about it. */
+    private static final Set<Work> ORDERED =
+            EnumSet.of(Work.MASKING, Work.TEST_AREA, Work.OTHER_WORK, Work.OPEN_FIELD, Work.SLURRY, Work.SEALING);
 
     private final FloorSurvey survey;
     private final QuotationRequest request;
@@ -127,6 +136,8 @@ final class Quoting {
         return new QuotedJob(
                 planned.job().area(),
                 planned.job().edges(),
+                ordered(estimate),
+                planned.job().steps().stream().map(JobStep::name).toList(),
                 planned.job().site().night(),
                 plan.plan().flatMap(Plan::finish).filter(finish -> variant.scope() != VariantScope.REPAIRS_ONLY),
                 planned.job().sealing().isPresent(),
@@ -134,6 +145,16 @@ final class Quoting {
                 estimate.calendar().days(),
                 planned.notes(),
                 prices.price(estimate));
+    }
+
+    private static List<String> ordered(Estimate estimate) {
+        return estimate.work().stream()
+                .filter(line -> ORDERED.contains(line.work()))
+                .map(line -> line.work() == Work.OTHER_WORK
+                        ? line.subject().orElseThrow().split(" ", 2)[0]
+                        : line.work().key())
+                .distinct()
+                .toList();
     }
 
     /** Hours given for work that only some variants have are left out of the others. */
@@ -161,31 +182,38 @@ final class Quoting {
         return new Visit(kind, hours, prices.price(hours, request.distance()));
     }
 
-    /** Plans and prices the floor again for each class of answer to each open question. */
+    /** Plans and prices the floor again for each class of answer to each open question that is not the house's own. */
     private void tryAnswers(Variant variant, Recommendation plan, Money now) {
-        for (String field : plan.questions().stream().map(Question::field).toList()) {
-            List<FloorSurvey> answered = answers(field, plan);
-            if (answered.isEmpty()) {
-                untried.add(field);
+        for (Question question : plan.questions()) {
+            SurveyField<?> field = SurveyField.all().stream()
+                    .filter(known -> known.name().equals(question.field()))
+                    .findFirst()
+                    .orElse(null);
+            if (field != null && isOfTheHouse(field)) {
                 continue;
             }
-            List<Optional<Money>> totals = answered.stream()
-                    .map(planner)
-                    .map(other -> quoted(variant, other)
-                            .job()
-                            .map(QuotedJob::price)
-                            .map(price -> price.lines().total()))
-                    .toList();
-            List<Money> all = Stream.concat(Stream.of(now), totals.stream().flatMap(Optional::stream))
-                    .sorted()
-                    .toList();
-            Unknown unknown = new Unknown(
-                    field, all.get(0), all.get(all.size() - 1), totals.stream().anyMatch(Optional::isEmpty));
+            List<Quotation.Answer> answers =
+                    field == null ? List.of() : answers(field, plan, answered -> total(variant, answered));
+            if (answers.isEmpty()) {
+                untried.add(question.field());
+                continue;
+            }
+            Unknown unknown = new Unknown(question.field(), field.changedBy() == ChangedBy.OWNER, now, answers);
             double share = width(unknown).amount().doubleValue() / now.amount().doubleValue();
             if (unknown.mayStop() || share >= LEAST_SHARE) {
                 unknowns.add(unknown);
             }
         }
+    }
+
+    private static boolean isOfTheHouse(SurveyField<?> field) {
+        return field.section().equals("equipment") || field == SurveyField.SHIFT || field == SurveyField.CREW;
+    }
+
+    private Optional<Money> total(Variant variant, FloorSurvey answered) {
+        return quoted(variant, planner.apply(answered))
+                .job()
+                .map(job -> job.price().lines().total());
     }
 
     private static Money width(Unknown unknown) {
@@ -194,16 +222,17 @@ final class Quoting {
                 unknown.most().currency());
     }
 
-    /** The survey with each answer that a class of the field stands for; none for damage, readings, names and lists. */
-    private static List<FloorSurvey> answers(String name, Recommendation plan) {
-        Optional<SurveyField<?>> known = SurveyField.all().stream()
-                .filter(field -> field.name().equals(name))
-                .findFirst();
-        return known.stream()
-                .flatMap(field -> values(field, plan.parameters())
-                        .flatMap(value -> Stream.of(plan.survey().toBuilder().put(field, value))))
-                .flatMap(builder -> possible(builder).stream())
+    /** What each class of the field leads to; none for damage, readings, names and lists. */
+    private static List<Quotation.Answer> answers(
+            SurveyField<?> field, Recommendation plan, Function<FloorSurvey, Optional<Money>> total) {
+        return values(field, plan.parameters())
+                .flatMap(value -> possible(plan.survey().toBuilder().put(field, value)).stream()
+                        .map(survey -> new Quotation.Answer(from(value), total.apply(survey))))
                 .toList();
+    }
+
+    private static String from(Object value) {
+        return value instanceof Term term ? term.key() : ((Quantity) value).print();
     }
 
     /** Some answers contradict others of the survey, so that nobody can give them. */

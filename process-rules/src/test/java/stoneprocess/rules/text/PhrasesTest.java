@@ -80,12 +80,16 @@ import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.ContributionKind;
+import stoneprocess.core.topic.FinishTask;
+import stoneprocess.core.topic.Handling;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Protection;
+import stoneprocess.core.topic.Repair;
 import stoneprocess.core.topic.Scope;
 import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Stage;
+import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Upkeep;
@@ -137,6 +141,28 @@ class PhrasesTest {
         }
         return keys;
     }
+
+    /** What a client neither orders nor sees, or what its own line of the quotation tells. */
+    private static final Set<Term> HOW_A_CREW_WORKS = Set.of(
+            Task.STOP_AND_SAMPLE,
+            Task.STOP_CLEANER,
+            Task.CALL_SPECIALIST,
+            Task.SURVEY_APART,
+            Task.DATA_SHEET,
+            Task.MASK,
+            Task.PROTECT_ROUTE,
+            Task.COUNT_GRADES,
+            Task.PLAN_BAYS,
+            Task.PLAN_SHIFTS,
+            Task.PLACE_FOR_SLURRY,
+            Task.HEATING_OFF,
+            Task.TRY_ON_STRIP,
+            Task.SILENCE_DETECTORS,
+            FinishTask.CHECK_RINSE,
+            FinishTask.HAND_WIPE,
+            FinishTask.SEAL_LATER,
+            FinishTask.REOPEN,
+            FinishTask.WARM_SLOWLY);
 
     private static List<String> neededKeys() throws IOException {
         List<String> keys = new ArrayList<>(literalKeys());
@@ -264,6 +290,15 @@ class PhrasesTest {
         for (String work : List.of("by-hand", "cut-grout", "edges-alone", "densify", "powder")) {
             keys.add("estimate.work." + work);
         }
+        for (String work :
+                List.of("masking", "test-area", "slurry", "sealing", "by-hand", "edges-alone", "densify", "powder")) {
+            keys.add("scope." + work);
+        }
+        Stream.of(Task.values(), FinishTask.values(), Repair.values())
+                .flatMap(Stream::of)
+                .filter(term -> !HOW_A_CREW_WORKS.contains(term))
+                .forEach(term -> keys.add(Wording.key((Term) term) + ".scope"));
+        keys.add(Wording.key(Handling.REGROUT_PITS) + ".scope");
         keys.add(Wording.key(WhyNotKind.OUTWEIGHED) + ".verdict");
         for (OfferKind offer : OfferKind.values()) {
             keys.add(Wording.key(offer) + ".gives-up");

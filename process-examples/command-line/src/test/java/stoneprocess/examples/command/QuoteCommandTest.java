@@ -98,8 +98,8 @@ class QuoteCommandTest {
                 .containsExactly(
                         totals.get(0).subtract(totals.get(1)), totals.get(0).subtract(totals.get(3)));
         assertThat(page)
-                .contains("2026-12-01. Valid for 30 days", "stone to replace", "Charged extra, at cost", "electricity");
-        assertThat(page.indexOf("Not yet known")).isLessThan(page.indexOf("Prices "));
+                .contains("2026-12-01. Valid for 30 days", "stone to replace", "Charged extra at cost", "stripper");
+        assertThat(page.indexOf("The price holds")).isLessThan(page.indexOf("Prices "));
     }
 
     @Test
@@ -113,7 +113,7 @@ class QuoteCommandTest {
         assertThat(figures(house, "without tax").get(0)).isEqualByComparingTo(sum);
     }
 
-    /** The widest comes first. The shift of the site is not known: one so short that the days multiply costs more. */
+    /** The house answers for its own shift, people and equipment, and the price is told for its shift. */
     @Test
     void what_nobody_knows_is_told_with_what_it_may_cost() {
         Quotation quotation = json("customs-house-terrazzo");
@@ -123,10 +123,53 @@ class QuoteCommandTest {
             assertThat(unknown.most().amount()).isGreaterThanOrEqualTo(now);
         });
         assertThat(quotation.unknowns())
-                .filteredOn(unknown -> unknown.field().equals("site.shift"))
+                .extracting(Quotation.Unknown::field)
+                .doesNotContain("site.shift", "site.crew")
+                .noneMatch(field -> field.startsWith("equipment."));
+        assertThat(quote("customs-house-terrazzo", PRICES).out())
+                .contains("shifts of 8 h on 5 days a week")
+                .contains("The lanes alone: ")
+                .contains("Priced for: 10 C or more");
+        assertThat(quote("customs-house-terrazzo", PRICES, "--shift", "6 h", "--days-a-week", "4")
+                        .out())
+                .contains("shifts of 6 h on 4 days a week", "at 4 days a week");
+    }
+
+    /** Nobody has said how much aggregate is to show; with paste only there is nothing to grind for. */
+    @Test
+    void a_sum_beside_an_answer_that_ends_the_work_is_told_on_a_condition() {
+        Quotation quotation = json("boat-shed-concrete");
+        assertThat(quotation.unknowns())
+                .filteredOn(unknown -> unknown.field().equals("owner.aggregate"))
                 .singleElement()
-                .satisfies(
-                        shift -> assertThat(shift.most().amount()).isGreaterThan(now.multiply(new BigDecimal("1.2"))));
+                .satisfies(aggregate -> {
+                    assertThat(aggregate.mayStop()).isTrue();
+                    assertThat(aggregate.answers())
+                            .filteredOn(answer -> answer.total().isEmpty())
+                            .extracting(Quotation.Answer::from)
+                            .containsExactly("cream");
+                });
+        String page = quote("boat-shed-concrete", PRICES).out().replaceAll("\\s+", " ");
+        assertThat(page).contains("With paste only this price falls away", "TO PAY, on the conditions above");
+        assertThat(quote("ferry-hall-granite", PRICES).out()).contains("TO PAY ");
+    }
+
+    /** What a client orders, in the order of the work; how a crew plans its bays is no business of his. */
+    @Test
+    void the_work_is_listed_in_a_clients_words() {
+        String page = quote("customs-house-terrazzo", PRICES, "--variant", "as-planned", "--variant", "unsealed")
+                .out()
+                .replaceAll("\\s+", " ");
+        assertThat(page)
+                .containsSubsequence(
+                        "The coating is stripped",
+                        "Cracks, chips and holes are filled",
+                        "A test area",
+                        "with resin 200 (finish: hone)",
+                        "Slurry is picked up",
+                        "Unsealed. Left out: The floor is left to dry, sealed",
+                        "Prices")
+                .doesNotContain("planning the bays");
     }
 
     @Test

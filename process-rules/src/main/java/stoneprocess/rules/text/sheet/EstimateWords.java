@@ -53,6 +53,11 @@ final class EstimateWords {
                 .collect(Collectors.toMap(Term::key, Function.identity(), (first, again) -> first));
     }
 
+    /** The task, repair or handling of this key, where there is one. */
+    static Optional<Term> named(String key) {
+        return Optional.ofNullable(NAMED.get(key));
+    }
+
     /** The name of a step or of other work: a grit, a task, or either with the grit that it belongs to. */
     static Wording subject(String name) {
         int space = name.indexOf(' ');

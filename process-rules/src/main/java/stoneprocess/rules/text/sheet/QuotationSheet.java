@@ -4,6 +4,7 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.sheet.EstimateWords.NOTHING;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.Price;
+import stoneprocess.core.estimate.PriceItem;
 import stoneprocess.core.estimate.PriceTerms;
 import stoneprocess.core.estimate.Remark;
 import stoneprocess.core.parameter.Parameters;
@@ -24,13 +26,14 @@ import stoneprocess.core.site.Quotation.QuotedVariant;
 import stoneprocess.core.site.Quotation.Unknown;
 import stoneprocess.core.site.Variant;
 import stoneprocess.core.site.VariantScope;
+import stoneprocess.core.topic.Task;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Ledger;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
-/** A quotation as an owner reads it: what is open, the variants side by side, what is not included. */
+/** A quotation as an owner reads it: the work, what is open, the variants side by side, what is not included. */
 public final class QuotationSheet {
     /** What nobody measured, so that the price depends on it. */
     private static final Set<JobNote> UNMEASURED = Set.of(
@@ -64,12 +67,17 @@ public final class QuotationSheet {
         QuotationSheet sheet = new QuotationSheet(quotation, parameters, calculation);
         sheet.summary();
         if (!sheet.priced.isEmpty()) {
-            sheet.unknowns();
+            sheet.scope();
+            sheet.choices();
+            sheet.conditions();
             sheet.prices();
-            sheet.howMade();
+            sheet.fromTheClient();
+            sheet.terms();
         }
         sheet.notPriced();
-        sheet.notIncluded();
+        if (!sheet.priced.isEmpty()) {
+            sheet.notIncluded();
+        }
         return sheet.draft
                 .section("closing.heading")
                 .paragraph("quotation.advice")
@@ -84,29 +92,115 @@ public final class QuotationSheet {
                 .with("currency", Wording.name(quotation.currency())));
     }
 
-    private void unknowns() {
+    /** The work of the first variant, and by what each further one differs from it. */
+    private void scope() {
+        List<Wording> first = ScopeWords.of(job(priced.get(0)));
+        draft.section("quotation.scope").bullets(first, Function.identity());
+        for (QuotedVariant variant : priced.subList(1, priced.size())) {
+            List<Wording> work = ScopeWords.of(job(variant));
+            if (variant.variant().scope() == VariantScope.REPAIRS_ONLY) {
+                differs(
+                        variant,
+                        List.of(phrase("quotation.scope.only").with("work", Wording.list(Joint.SENTENCES, work))));
+                continue;
+            }
+            List<Wording> more = new ArrayList<>(work);
+            more.removeAll(first);
+            List<Wording> less = new ArrayList<>(first);
+            less.removeAll(work);
+            List<Wording> differs = new ArrayList<>();
+            if (!less.isEmpty()) {
+                differs.add(phrase("quotation.scope.without").with("work", Wording.list(Joint.SENTENCES, less)));
+            }
+            if (!more.isEmpty()) {
+                differs.add(phrase("quotation.scope.with").with("work", Wording.list(Joint.SENTENCES, more)));
+            }
+            if (!differs.isEmpty()) {
+                differs(variant, differs);
+            }
+        }
+    }
+
+    private void differs(QuotedVariant variant, List<Wording> differs) {
+        draft.bullet(phrase("quotation.scope.variant")
+                .with("variant", name(variant.variant()))
+                .with("differs", Wording.list(Joint.SENTENCES, differs)));
+    }
+
+    /** What the owner decides, with the price of each answer. */
+    private void choices() {
+        List<Unknown> choices =
+                quotation.unknowns().stream().filter(Unknown::ownersChoice).toList();
+        draft.list("quotation.choices", choices, unknown -> {
+            List<Wording> sentences = new ArrayList<>(List.of(asked(unknown, "quotation.choice")));
+            unknown.answers().stream()
+                    .filter(answer -> !unknown.counted(answer) && answer.total().isPresent())
+                    .forEach(answer -> sentences.add(phrase("quotation.choice.other")
+                            .with("answer", AnswerRange.words(unknown, answer::equals))
+                            .with("total", amount(answer.total().orElseThrow()))));
+            if (unknown.mayStop()) {
+                sentences.add(phrase("quotation.choice.stops")
+                        .with(
+                                "answers",
+                                AnswerRange.words(
+                                        unknown, answer -> answer.total().isEmpty())));
+            }
+            return Wording.list(Joint.SENTENCES, sentences);
+        });
+    }
+
+    private static Wording asked(Unknown unknown, String key) {
+        boolean counted = unknown.answers().stream().anyMatch(unknown::counted);
+        return phrase(counted ? key : "quotation.open")
+                .with("question", phrase("field." + unknown.field()))
+                .with("counted", AnswerRange.words(unknown, unknown::counted))
+                .with("least", amount(unknown.least()))
+                .with("most", amount(unknown.most()));
+    }
+
+    /** What the price rests on and nobody has seen, with the house's own hours. */
+    private void conditions() {
+        QuotedJob first = job(priced.get(0));
+        draft.section("quotation.conditions")
+                .bullet(phrase("quotation.shift")
+                        .with("shift", first.worked().shift())
+                        .with("week", first.worked().daysAWeek()));
+        if (first.night().percent() > 0) {
+            draft.bullet(
+                    first.night().percent() < 100
+                            ? phrase("quotation.night").with("share", first.night())
+                            : phrase("quotation.night.all"));
+        }
+        quotation.unknowns().stream()
+                .filter(unknown -> !unknown.ownersChoice())
+                .forEach(unknown -> draft.bullet(asked(unknown, "quotation.condition")));
         Set<JobNote> unmeasured = new TreeSet<>();
         priced.forEach(variant -> unmeasured.addAll(job(variant).notes()));
         unmeasured.retainAll(UNMEASURED);
-        if (quotation.unknowns().isEmpty() && quotation.untried().isEmpty() && unmeasured.isEmpty()) {
-            return;
-        }
-        draft.section("quotation.unknowns");
-        for (Unknown unknown : quotation.unknowns()) {
-            boolean moves = !unknown.least().equals(unknown.most());
-            String stops = moves ? "quotation.unknown.stops" : "quotation.unknown.only-stops";
-            draft.bullet(phrase(unknown.mayStop() ? stops : "quotation.unknown")
-                    .with("question", phrase("field." + unknown.field()))
-                    .with("variant", name(quotation.variants().get(0).variant()))
-                    .with("least", amount(unknown.least()))
-                    .with("most", amount(unknown.most())));
-        }
         draft.bullets(unmeasured, note -> Wording.of(note, "owner"));
         if (!quotation.untried().isEmpty()) {
             draft.bullet(phrase("quotation.untried")
                     .with(
                             "questions",
                             Wording.list(Joint.SENTENCES, quotation.untried(), field -> phrase("field." + field))));
+        }
+    }
+
+    private void fromTheClient() {
+        QuotedJob first = job(priced.get(0));
+        draft.section("quotation.from-you").bullet("quotation.from-you.cleared");
+        draft.bullet(
+                first.work().contains(Task.ARRANGE_POWER.key())
+                        ? "quotation.from-you.water"
+                        : first.work().contains(Task.BRING_WATER.key())
+                                ? "quotation.from-you.current"
+                                : "quotation.from-you.both");
+        draft.bullets("quotation.from-you.slurry", "quotation.from-you.access");
+        if (first.notes().contains(JobNote.DETECTORS_BY_OTHERS)) {
+            draft.bullet(Wording.of(JobNote.DETECTORS_BY_OTHERS, "owner"));
+        }
+        if (first.work().contains(Task.HEATING_OFF.key())) {
+            draft.bullet("quotation.from-you.heating");
         }
     }
 
@@ -142,7 +236,7 @@ public final class QuotationSheet {
         }
         amounts(prices, phrase("quotation.net"), Price.Lines::net);
         amounts(prices, phrase("quotation.tax").with("share", terms.tax()), Price.Lines::tax);
-        amounts(prices, phrase("quotation.total"), Price.Lines::total);
+        amounts(prices, phrase(total()), Price.Lines::total);
         besideTheFirst(prices);
         row(
                 prices,
@@ -157,6 +251,18 @@ public final class QuotationSheet {
                 .distinct()
                 .filter(scope -> scope != VariantScope.AS_PLANNED)
                 .forEach(scope -> draft.bullet(Wording.of(scope, "caution")));
+    }
+
+    /** No sum stands firm beside a question that can end the work. */
+    private String total() {
+        List<Unknown> stops =
+                quotation.unknowns().stream().filter(Unknown::mayStop).toList();
+        if (stops.isEmpty()) {
+            return "quotation.total";
+        }
+        return stops.stream().allMatch(unknown -> unknown.answers().stream().anyMatch(unknown::counted))
+                ? "quotation.total.conditional"
+                : "quotation.total.open";
     }
 
     /** As far from the likely days towards the high ones as the price goes. */
@@ -197,20 +303,21 @@ public final class QuotationSheet {
         row(prices, label, job -> amount(line.apply(lines(job))));
     }
 
-    private void howMade() {
+    private void terms() {
         PriceTerms terms = job(priced.get(0)).price().terms();
-        draft.section("quotation.made");
+        draft.section("quotation.terms");
         if (calculation) {
-            draft.bullet(phrase("quotation.one-price").with("risk", terms.risk()));
+            draft.bullet(phrase("quotation.one-price").with("risk", terms.risk()))
+                    .bullet(phrase("quotation.rounding")
+                            .with("step", Wording.number(terms.rounding().stripTrailingZeros())))
+                    .bullet(Wording.of(Remark.MATERIALS_ARE_NOT_COUNTED));
             priced.forEach(this::band);
         }
-        if (priced.stream().anyMatch(variant -> job(variant).night().percent() > 0)) {
-            draft.bullet(
-                    phrase("quotation.night").with("share", job(priced.get(0)).night()));
-        }
-        draft.bullets("quotation.fixed", "quotation.test-area", "quotation.finish-is-a-class", "quotation.otherwise");
-        draft.bullet(phrase("quotation.rounding")
-                        .with("step", Wording.number(terms.rounding().stripTrailingZeros())))
+        draft.bullets(
+                        "quotation.test-area",
+                        "quotation.finish-is-a-class",
+                        "quotation.otherwise",
+                        "quotation.days.likely")
                 .bullet(quotation
                         .distance()
                         .<Wording>map(way ->
@@ -256,6 +363,7 @@ public final class QuotationSheet {
         draft.section("quotation.not-included").bullets(quotation.exclusions(), Wording::name);
         Set<String> unpriced = new TreeSet<>();
         priced.forEach(variant -> unpriced.addAll(job(variant).price().cost().unpriced()));
+        unpriced.removeAll(List.of(PriceItem.ENERGY_KILOWATT_HOUR.key(), PriceItem.WATER_CUBIC_METRE.key()));
         if (!unpriced.isEmpty()) {
             draft.bullet(phrase("quotation.unpriced")
                     .with("items", Wording.list(Joint.COMMA, unpriced, EstimateWords::priced)));
@@ -263,7 +371,6 @@ public final class QuotationSheet {
         if (priced.stream().anyMatch(variant -> job(variant).notes().contains(JobNote.SEALED_LATER))) {
             draft.bullet(Wording.of(JobNote.SEALED_LATER));
         }
-        draft.bullet(Wording.of(Remark.MATERIALS_ARE_NOT_COUNTED, "owner"));
     }
 
     private static QuotedJob job(QuotedVariant variant) {
