@@ -8,21 +8,13 @@ import stoneprocess.core.internal.check.Refuse;
  * What a job costs by a price list.
  *
  * @param lines each priced item that the job needs
- * @param subtotal the lines added up
- * @param total the subtotal, or the minimum charge where that is more
- * @param minimumCharged whether the likely total is the minimum charge
+ * @param total the lines added up
  * @param unpriced names of what the job needs and the list has no price for; the total leaves it out
  * @param exclusions what the price does not cover, in the price list's words
  */
-public record Cost(
-        List<CostLine> lines,
-        Spread<Money> subtotal,
-        Spread<Money> total,
-        boolean minimumCharged,
-        List<String> unpriced,
-        List<String> exclusions) {
+public record Cost(List<CostLine> lines, Spread<Money> total, List<String> unpriced, List<String> exclusions) {
     public Cost {
-        Refuse.nulls(Cost.class, lines, subtotal, total, unpriced, exclusions);
+        Refuse.nulls(Cost.class, lines, total, unpriced, exclusions);
         lines = List.copyOf(lines);
         unpriced = List.copyOf(unpriced);
         exclusions = List.copyOf(exclusions);

@@ -1,6 +1,5 @@
 package stoneprocess.core.estimate;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -54,7 +53,7 @@ final class Costing {
                 estimate.job().site().mobilisations(),
                 estimate.job().site().distance(),
                 which -> estimate.calendar().workingDays().at(which).kept());
-        return costing.cost(prices.minimumCharge());
+        return costing.cost();
     }
 
     /** One visit without machines. */
@@ -62,17 +61,12 @@ final class Costing {
         Costing costing = new Costing(prices);
         costing.price(PriceItem.LABOUR_HOUR, which -> hours.at(which).minutes() / 60);
         costing.travel(1, distance, which -> 1);
-        return costing.cost(BigDecimal.ZERO);
+        return costing.cost();
     }
 
-    private Cost cost(BigDecimal minimum) {
-        Spread<Money> subtotal = new Spread<>(sum(Case.LOW), sum(Case.LIKELY), sum(Case.HIGH));
-        Spread<Money> total = new Spread<>(
-                atLeast(minimum, subtotal.low()),
-                atLeast(minimum, subtotal.likely()),
-                atLeast(minimum, subtotal.high()));
-        return new Cost(
-                lines, subtotal, total, total.likely().compareTo(subtotal.likely()) > 0, unpriced, prices.exclusions());
+    private Cost cost() {
+        Spread<Money> total = new Spread<>(sum(Case.LOW), sum(Case.LIKELY), sum(Case.HIGH));
+        return new Cost(lines, total, unpriced, prices.exclusions());
     }
 
     /** Each person's hours, or those of the helpers by their own price where the list has one. */
@@ -170,9 +164,5 @@ final class Costing {
             sum = sum.plus(line.amount().at(which));
         }
         return sum;
-    }
-
-    private static Money atLeast(BigDecimal minimum, Money money) {
-        return new Money(money.amount().max(minimum), money.currency());
     }
 }

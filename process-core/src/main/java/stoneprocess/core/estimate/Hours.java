@@ -44,7 +44,9 @@ final class Hours {
         Hours hours = new Hours(parameters, job, timings);
         hours.before();
         hours.others(Optional.empty());
-        hours.testArea();
+        if (job.testArea()) {
+            hours.testArea();
+        }
         for (JobStep step : job.steps()) {
             hours.step(step);
             hours.others(Optional.of(step.name()));

@@ -20,6 +20,7 @@ import stoneprocess.core.removal.CuttingClass;
  * @param stone how the stone gives way
  * @param steps the steps in order, each name once; none where all the cutting is other work by hand
  * @param others work besides the steps, each after a step of this job or before the first
+ * @param testArea whether the work is proven on a test area first
  * @param sealing sealing at the end, if any
  * @param site how the site lets the crew work
  */
@@ -29,10 +30,11 @@ public record Job(
         CuttingClass stone,
         List<JobStep> steps,
         List<OtherWork> others,
+        boolean testArea,
         Optional<Sealing> sealing,
         SiteConditions site) {
     public Job {
-        Refuse.nulls(Job.class, area, edges, stone, steps, others, sealing, site);
+        Refuse.nulls(Job.class, area, edges, stone, steps, others, testArea, sealing, site);
         Require.positive("job.area", area);
         steps = List.copyOf(steps);
         others = List.copyOf(others);
@@ -88,29 +90,29 @@ public record Job(
         return new Area(Math.min(area.squareMetres(), usual) + beyond / faster);
     }
 
-    /** A job of steps alone, without sealing. */
+    /** A job of steps alone, proven on a test area, without sealing. */
     public static Job of(Area area, Length edges, CuttingClass stone, List<JobStep> steps, SiteConditions site) {
-        return new Job(area, edges, stone, steps, List.of(), Optional.empty(), site);
+        return new Job(area, edges, stone, steps, List.of(), true, Optional.empty(), site);
     }
 
     /** The same job on another area. */
     public Job withArea(Area other) {
-        return new Job(other, edges, stone, steps, others, sealing, site);
+        return new Job(other, edges, stone, steps, others, testArea, sealing, site);
     }
 
     /** The same job with other steps. */
     public Job withSteps(List<JobStep> other) {
-        return new Job(area, edges, stone, other, others, sealing, site);
+        return new Job(area, edges, stone, other, others, testArea, sealing, site);
     }
 
     /** The same job with other work besides the steps. */
     public Job withOthers(List<OtherWork> other) {
-        return new Job(area, edges, stone, steps, other, sealing, site);
+        return new Job(area, edges, stone, steps, other, testArea, sealing, site);
     }
 
     /** The same job, sealed at the end. */
     public Job withSealing(Sealing other) {
-        return new Job(area, edges, stone, steps, others, Optional.of(other), site);
+        return new Job(area, edges, stone, steps, others, testArea, Optional.of(other), site);
     }
 
     /** The same job with other steps and other work, without sealing; without steps it has no edges. */
@@ -121,17 +123,18 @@ public record Job(
                 stone,
                 otherSteps,
                 otherWork,
+                testArea,
                 Optional.empty(),
                 site);
     }
 
     /** The same job on another site. */
     public Job withSite(SiteConditions other) {
-        return new Job(area, edges, stone, steps, others, sealing, other);
+        return new Job(area, edges, stone, steps, others, testArea, sealing, other);
     }
 
     /** The same job on another stone. */
     public Job withStone(CuttingClass other) {
-        return new Job(area, edges, other, steps, others, sealing, site);
+        return new Job(area, edges, other, steps, others, testArea, sealing, site);
     }
 }

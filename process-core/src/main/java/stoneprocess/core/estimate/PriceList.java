@@ -22,7 +22,7 @@ import stoneprocess.core.tool.MachineClass;
  * @param currency label of all prices, not blank
  * @param prices price of each item
  * @param machineHours price of an hour of each class of machine
- * @param minimumCharge least that a job costs; zero for none
+ * @param minimumCharge least that is asked for a job before tax, whatever it costs the house; zero for none
  * @param nightFactor price of labour at night over that by day, 100 % or more
  * @param wholeSets whether begun sets of pads are charged whole; otherwise by wear
  * @param exclusions what the price does not cover, in the embedder's words
@@ -151,7 +151,7 @@ public record PriceList(
 
     /**
      * What an estimated job costs by this list. Labour: person hours, the night share at the night factor. Machines:
-     * hours in the open field with rework. The total is not below the minimum charge.
+     * hours in the open field with rework. The minimum charge is part of a price and no cost.
      */
     public Cost cost(Estimate estimate) {
         return Costing.ofJob(this, estimate);

@@ -116,13 +116,11 @@ final class JobMaker {
                         "recommendation.status",
                         recommendation.status().key(),
                         "a recommendation with a plan: planned or provisional"));
-        if (plan.tracks().isEmpty()) {
+        if (!PlannedJob.isThere(recommendation)) {
             throw new InvalidInputException(
                     "plan.tracks",
                     "none",
-                    recommendation.status() == Status.PROVISIONAL
-                            ? "a plan that cuts; here nothing is cut until the questions are answered"
-                            : "a plan that cuts; this floor is only cleaned and kept");
+                    "a plan that cuts or cleans; a provisional one waits until the questions are answered");
         }
         Area area = recommendation
                 .survey()
@@ -138,7 +136,7 @@ final class JobMaker {
         }
         List<PlannedStep> field = plan.steps(TrackKind.OPEN_FIELD);
         List<PlannedStep> edge = plan.steps(TrackKind.EDGE);
-        Length edges = edges(area, field, edge);
+        Length edges = plan.tracks().isEmpty() ? new Length(0) : edges(area, field, edge);
         plan.preparation().forEach(task -> prepare(task, area));
         if (plan.densifier() == Densifier.BEFORE_CUTS) {
             timed(DENSIFY, densifierWait(), Optional.empty(), area);
@@ -172,7 +170,15 @@ final class JobMaker {
         if (isCold(plan) && (sealing.isPresent() || others.stream().anyMatch(OtherWork::cures))) {
             notes.add(JobNote.COLD_FLOOR);
         }
-        Job job = new Job(area, edges, stone.cutting(), steps, others, sealing, site(plan, area));
+        Job job = new Job(
+                area,
+                edges,
+                stone.cutting(),
+                steps,
+                others,
+                plan.testArea() == TestArea.REQUIRED,
+                sealing,
+                site(plan, area));
         return new PlannedJob(job, notes, takesHours, rates, parameters);
     }
 

@@ -10,9 +10,6 @@ public enum NotQuoted implements Term {
     /** The work is refused, not decided, or not what the floor allows. */
     NO_PLAN,
 
-    /** The plan cuts nothing: cleaning and upkeep have no hours here. */
-    CUTS_NOTHING,
-
     /** The plan seals nothing, so there is no variant without a sealer. */
     NOT_SEALED,
 

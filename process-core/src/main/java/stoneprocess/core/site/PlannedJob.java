@@ -18,6 +18,7 @@ import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Status;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Temperature;
@@ -56,10 +57,10 @@ public record PlannedJob(
      * {@code estimate.} with their sources. The area is the survey's in square metres, the edges are the options' in
      * millimetres or those of a square of that area. Safe to call from several threads; nothing given is changed.
      *
-     * @param recommendation a recommendation with a plan that cuts something
+     * @param recommendation a recommendation with a plan that cuts or cleans
      * @param options what the plan does not know; {@link JobOptions#defaults} when nothing is
      * @throws NullPointerException naming the argument that is null
-     * @throws InvalidInputException when there is no plan, when it cuts nothing, when nobody knows the area, when the
+     * @throws InvalidInputException when there is no plan, when nothing is cut until questions are answered, when nobody knows the area, when the
      *     open field is cut with a machine other than single disc, planetary or hand tool, and for hours of work that
      *     the plan does not have
      */
@@ -70,9 +71,14 @@ public record PlannedJob(
                 .make();
     }
 
-    /** Whether a recommendation has a plan that cuts something, so that there is a job to estimate. */
+    /** Whether a recommendation has a plan that cuts or cleans, so that there is a job to estimate. */
     public static boolean isThere(Recommendation recommendation) {
-        return recommendation.plan().filter(plan -> !plan.tracks().isEmpty()).isPresent();
+        return recommendation
+                .plan()
+                .filter(plan -> !plan.tracks().isEmpty()
+                        || recommendation.status() == Status.PLANNED
+                                && !plan.finishTasks().isEmpty())
+                .isPresent();
     }
 
     /**

@@ -112,11 +112,8 @@ final class Quoting {
             return Optional.of(NotQuoted.HELD);
         }
         Optional<Plan> plan = recommendation.plan();
-        if (plan.isEmpty()) {
+        if (plan.isEmpty() || !PlannedJob.isThere(recommendation)) {
             return Optional.of(NotQuoted.NO_PLAN);
-        }
-        if (plan.get().tracks().isEmpty()) {
-            return Optional.of(NotQuoted.CUTS_NOTHING);
         }
         if (variant.scope() == VariantScope.UNSEALED && plan.get().sealer() == Sealer.NONE) {
             return Optional.of(NotQuoted.NOT_SEALED);
@@ -172,7 +169,7 @@ final class Quoting {
         return switch (why) {
             case HELD -> List.of(visit(VisitKind.SURVEY, parameters), visit(VisitKind.TEST_AREA, parameters));
             case NO_PLAN -> List.of(visit(VisitKind.SURVEY, parameters));
-            case CUTS_NOTHING, NOT_SEALED, NO_REPAIRS -> List.of();
+            case NOT_SEALED, NO_REPAIRS -> List.of();
         };
     }
 

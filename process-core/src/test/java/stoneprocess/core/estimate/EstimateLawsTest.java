@@ -205,6 +205,7 @@ class EstimateLawsTest {
                         .map(other -> new OtherWork(
                                 other.name(), inHours(other.work()), inHours(other.curing()), other.after()))
                         .toList(),
+                job.testArea(),
                 job.sealing().map(sealing -> new Sealing(inHours(sealing.drying()), inHours(sealing.curing()))),
                 job.site()
                         .withSignOff(inHours(job.site().signOff()))

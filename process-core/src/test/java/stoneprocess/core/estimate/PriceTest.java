@@ -120,6 +120,7 @@ class PriceTest {
                 CuttingClass.MEDIUM,
                 List.of(),
                 List.of(new OtherWork("fill", Range.of(ten, ten), Range.of(none, none), Optional.empty())),
+                true,
                 Optional.empty(),
                 SiteConditions.usual(Jobs.STANDARD)
                         .withPeople(1)

@@ -158,6 +158,7 @@ class PublishedRatesValidationTest {
                         CuttingClass.MEDIUM,
                         List.of(Jobs.RESIN_400.withEdges(Optional.of(Range.of(5, 10)))),
                         List.of(),
+                        true,
                         Optional.empty(),
                         Jobs.marble(Jobs.RESIN_400).site()));
         Spread<TimeSpan> edges =

@@ -64,6 +64,7 @@ import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Repair;
 import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.TestArea;
 import stoneprocess.core.topic.TrackKind;
 
 /** What a plan becomes when it is to be estimated. */
@@ -265,7 +266,9 @@ class PlannedJobTest {
     void every_task_of_a_plan_has_its_usual_time() {
         for (Task task : Task.values()) {
             Plans plans = Plans.marble().prepare(task);
-            boolean within = task == Task.MASK || task == Task.PROTECT_ROUTE;
+            boolean within = task == Task.MASK
+                    || task == Task.PROTECT_ROUTE
+                    || task == Task.SILENCE_DETECTORS; // the building manager's own
             assertThat(of(plans).job().others()).as(task.key()).hasSize(within ? 0 : 1);
         }
         for (FinishTask task : FinishTask.values()) {
@@ -547,13 +550,20 @@ class PlannedJobTest {
                 .hasMessageStartingWith("recommendation.status: '" + status.key() + "'");
     }
 
+    /** Common practice, no source: 50 to 100 m2 scrubbed and rinsed in an hour. */
     @Test
-    void a_floor_that_is_only_cleaned_has_no_job_and_the_message_says_so() {
+    void a_floor_that_is_only_cleaned_is_a_job_of_its_tasks() {
         Plans plans = new Plans();
+        plans.testArea = TestArea.NOT_NEEDED;
         assertThatThrownBy(() -> of(plans))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageStartingWith("plan.tracks: 'none'")
-                .hasMessageContaining("only cleaned");
+                .hasMessageStartingWith("plan.tracks: 'none'");
+        plans.finishTasks.add(FinishTask.SCRUB_AND_RINSE);
+        PlannedJob planned = of(plans);
+        assertThat(planned.job().steps()).isEmpty();
+        assertThat(other(planned, "scrub-and-rinse").work()).isEqualTo(Plans.hours(1, 2));
+        assertThat(planned.estimate().work()).extracting(Line::name).doesNotContain("test-area", "masking");
+        assertThat(planned.estimate().calendar().waiting().high()).isEqualTo(new TimeSpan(0));
         plans.status = Status.PROVISIONAL;
         assertThatThrownBy(() -> of(plans)).hasMessageContaining("until the questions are answered");
     }

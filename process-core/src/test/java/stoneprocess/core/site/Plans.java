@@ -51,6 +51,7 @@ final class Plans {
     List<Preparation> preparation = new ArrayList<>();
     List<Repair> repairs = new ArrayList<>();
     PolishingAgent agent = PolishingAgent.NONE;
+    TestArea testArea = TestArea.REQUIRED;
     Densifier densifier = Densifier.NONE;
     Sealer sealer = Sealer.NONE;
     List<FinishTask> finishTasks = new ArrayList<>();
@@ -121,7 +122,7 @@ final class Plans {
         Plan plan = new Plan(
                 preparation,
                 List.of(),
-                TestArea.REQUIRED,
+                testArea,
                 List.of(),
                 repairs,
                 Optional.of(Finish.SATIN),

@@ -40,17 +40,21 @@ record PlanTotals(Optional<Estimate> estimate) {
     static PlanTotals of(Recommendation recommendation) {
         boolean known = recommendation.survey().answer(SurveyField.AREA).value().isPresent();
         return new PlanTotals(
-                known && recommendation.plan().filter(PlanTotals::isReckoned).isPresent()
+                known
+                                && PlannedJob.isThere(recommendation)
+                                && recommendation
+                                        .plan()
+                                        .filter(PlanTotals::isReckoned)
+                                        .isPresent()
                         ? Optional.of(PlannedJob.of(recommendation, JobOptions.defaults())
                                 .estimate())
                         : Optional.empty());
     }
 
     private static boolean isReckoned(Plan plan) {
-        return !plan.tracks().isEmpty()
-                && plan.tracks().stream()
-                        .flatMap(track -> track.steps().stream())
-                        .allMatch(step -> RECKONED.contains(step.machine()));
+        return plan.tracks().stream()
+                .flatMap(track -> track.steps().stream())
+                .allMatch(step -> RECKONED.contains(step.machine()));
     }
 
     /** One sentence where the likely end of the work lies after the deadline of the survey; no deadline, no sentence. */

@@ -216,19 +216,6 @@ class EstimateCommandTest {
     }
 
     @Test
-    void a_small_job_costs_the_minimum_charge(@TempDir Path folder) throws IOException {
-        Path prices = Files.writeString(folder.resolve("prices"), """
-                {"format": "price-list/1", "currency": "c", "prices": {"labour-hour": 1}, "minimum-charge": 5000}
-                """);
-        assertThat(section(
-                        estimate("ferry-hall-granite", "--prices", prices.toString())
-                                .out(),
-                        "Cost, c"))
-                .anyMatch(line -> line.startsWith("  with the minimum charge ")
-                        && Arrays.equals(figures(line), new double[] {5000, 5000, 5000}));
-    }
-
-    @Test
     void another_finish_is_compared_line_by_line() {
         Ran ran = estimate("reading-room-marble", "--finish", "satin", "--prices", PRICES);
         assertThat(ran.exit()).isZero();
@@ -281,16 +268,19 @@ class EstimateCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "market-arcade-limestone,there is no plan,REFUSED.",
-        "pilot-house-bath,there is no plan,Options",
-        "guest-house-foyer,the plan cuts nothing,cleaned and maintained"
-    })
-    void without_cuts_there_is_no_estimate_and_the_answer_is_the_plans(String name, String why, String answer) {
+    @CsvSource({"market-arcade-limestone,there is no plan,REFUSED.", "pilot-house-bath,there is no plan,Options"})
+    void without_a_plan_there_is_no_estimate_and_the_answer_is_the_plans(String name, String why, String answer) {
         Ran ran = estimate(name);
         assertThat(ran.exit()).isEqualTo(3);
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out()).startsWith("NO ESTIMATE: " + why).contains(answer);
+    }
+
+    @Test
+    void cleaning_alone_has_hours_and_a_cost() {
+        Ran ran = estimate("guest-house-foyer", "--prices", PRICES);
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out()).contains("the floor is cleaned and nothing is cut", "scrubbing and rinsing", "labour");
     }
 
     @Test

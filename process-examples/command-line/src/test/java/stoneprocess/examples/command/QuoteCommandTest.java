@@ -235,7 +235,19 @@ class QuoteCommandTest {
         assertThat(quotation.variants())
                 .extracting(variant -> variant.notQuoted().orElse(null))
                 .containsExactly(null, NotQuoted.NOT_SEALED, NotQuoted.NO_REPAIRS);
-        assertThat(json("guest-house-foyer").variants().get(0).notQuoted()).contains(NotQuoted.CUTS_NOTHING);
+    }
+
+    /** Cleaning is a day's work that is sold like any other; nothing is proven, so nobody waits for a signature. */
+    @Test
+    void a_floor_that_is_only_cleaned_has_a_price() {
+        assertThat(json("guest-house-foyer").variants().get(0).job()).hasValueSatisfying(job -> {
+            assertThat(job.steps()).isEmpty();
+            assertThat(job.work()).contains("scrub-and-rinse").doesNotContain("test-area", "open-field");
+            assertThat(job.price().lines().withMargin().amount()).isPositive();
+        });
+        assertThat(quote("guest-house-foyer", PRICES).out().replaceAll("\\s+", " "))
+                .contains("The floor is scrubbed, rinsed and vacuumed dry.")
+                .doesNotContain("signed");
     }
 
     @ParameterizedTest

@@ -14,9 +14,7 @@ import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.follow.Standing;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.problem.InvalidInputException;
-import stoneprocess.core.quantity.Length;
 import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
@@ -45,13 +43,6 @@ public final class Facts {
             .toList();
 
     private Facts() {}
-
-    /** The most stone that may be taken off a planned floor in its life; empty while its thickness is not known. */
-    public static Optional<Length> mostRemoval(Recommendation plan) {
-        Situation situation = new Situation(plan.survey(), plan.parameters(), plan.sequence());
-        plan.outcomes().forEach(situation::close);
-        return RemovalClasses.mostRemoval(situation);
-    }
 
     /** The facts that a stage adds once its topics are closed; with no stage, those of the survey and the job log. */
     public static List<Object> after(Optional<Stage> stage, Situation situation) {

@@ -22,7 +22,6 @@ import java.util.stream.Stream;
 import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.Basis;
 import stoneprocess.core.estimate.Calendar;
-import stoneprocess.core.estimate.Consumable;
 import stoneprocess.core.estimate.ConsumableKind;
 import stoneprocess.core.estimate.Cost;
 import stoneprocess.core.estimate.Estimate;
@@ -41,7 +40,6 @@ import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.MachineHours;
 import stoneprocess.core.site.PlannedJob;
-import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
@@ -51,6 +49,14 @@ import stoneprocess.rules.text.document.Wording.Joint;
 
 /** An estimate: every line of hours, waits and consumables, what it rests on, and what it leaves out. */
 public final class EstimateSheet {
+    /** What is brought and taken away; wear and solids are for the price and the slurry. */
+    private static final List<ConsumableKind> BROUGHT = List.of(
+            ConsumableKind.PAD_SETS,
+            ConsumableKind.POWDER,
+            ConsumableKind.WATER,
+            ConsumableKind.SLURRY,
+            ConsumableKind.ENERGY);
+
     private final Recommendation recommendation;
     private final PlannedJob planned;
     private final Estimate estimate;
@@ -113,7 +119,10 @@ public final class EstimateSheet {
         List<String> steps = planned.job().steps().stream().map(JobStep::name).toList();
         Optional<Wording> finish = recommendation.plan().flatMap(Plan::finish).map(Wording::of);
         Calendar calendar = estimate.calendar();
-        draft.paragraph(phrase(finish.isPresent() ? "estimate.summary" : "estimate.summary-no-finish")
+        boolean cleaned =
+                recommendation.plan().filter(plan -> plan.tracks().isEmpty()).isPresent();
+        String withoutFinish = cleaned ? "estimate.summary.cleaned" : "estimate.summary-no-finish";
+        draft.paragraph(phrase(finish.isPresent() ? "estimate.summary" : withoutFinish)
                         .with("area", planned.job().area())
                         .with(
                                 "edges",
@@ -217,22 +226,24 @@ public final class EstimateSheet {
             return;
         }
         Ledger used = ledger(phrase("estimate.consumables"), NOTHING);
-        for (ConsumableKind kind : ConsumableKind.values()) {
-            List<Consumable> lines = estimate.consumables().stream()
-                    .filter(line -> line.kind() == kind)
-                    .toList();
-            lines.forEach(line -> consumable(used, kind, EstimateWords.subject(line.step()), line.amount()));
-            if (lines.size() > 1 && kind != ConsumableKind.PAD_WEAR) {
-                estimate.total(kind).ifPresent(all -> consumable(used, kind, phrase("estimate.all"), all));
+        for (ConsumableKind kind : BROUGHT) {
+            if (kind == ConsumableKind.PAD_SETS) {
+                estimate.consumables().stream()
+                        .filter(line -> line.kind() == kind)
+                        .forEach(line -> consumable(
+                                used,
+                                phrase("estimate.consumable")
+                                        .with("kind", kind)
+                                        .with("step", EstimateWords.subject(line.step())),
+                                line.amount()));
+            } else {
+                estimate.total(kind).ifPresent(all -> consumable(used, Wording.of(kind), all));
             }
         }
         draft.add(used.table());
     }
 
-    private static void consumable(Ledger used, ConsumableKind kind, Wording step, Spread<Quantity> amount) {
-        Wording label = kind == ConsumableKind.POWDER
-                ? Wording.of(kind)
-                : phrase("estimate.consumable").with("kind", kind).with("step", step);
+    private static void consumable(Ledger used, Wording label, Spread<Quantity> amount) {
         row(used, label, amount, EstimateWords::number, EstimateWords.unit(amount.high()));
     }
 
@@ -245,12 +256,9 @@ public final class EstimateSheet {
         row(
                 costs,
                 phrase(cost.unpriced().isEmpty() ? "estimate.all" : "estimate.all-priced"),
-                cost.subtotal(),
+                cost.total(),
                 EstimateWords::money,
                 NOTHING);
-        if (cost.minimumCharged()) {
-            row(costs, phrase("estimate.minimum"), cost.total(), EstimateWords::money, NOTHING);
-        }
         draft.add(costs.table());
         if (!cost.unpriced().isEmpty()) {
             Wording items = Wording.list(Joint.COMMA, cost.unpriced(), EstimateWords::priced);
@@ -339,10 +347,6 @@ public final class EstimateSheet {
         draft.section("estimate.stock")
                 .bullet(phrase("estimate.passes").with("passes", passes))
                 .bullet(phrase("estimate.stock.taken").with("range", taken));
-        Facts.mostRemoval(recommendation)
-                .ifPresent(most -> draft.bullet(
-                        phrase(taken.high().compareTo(most) > 0 ? "estimate.stock.over" : "estimate.stock.within")
-                                .with("most", most)));
     }
 
     private static Length sum(List<JobStep> steps, Function<JobStep, Length> depth) {

@@ -171,7 +171,7 @@ final class EstimateWords {
     }
 
     static Wording money(Money money) {
-        return number(money.amount(), money.amount().abs().compareTo(BigDecimal.TEN) < 0 ? 2 : 0);
+        return number(money.amount(), money.amount().abs().compareTo(BigDecimal.ONE) < 0 ? 2 : 0);
     }
 
     static Wording number(BigDecimal number, int decimals) {

@@ -16,6 +16,7 @@ import stoneprocess.core.estimate.Price;
 import stoneprocess.core.estimate.PriceItem;
 import stoneprocess.core.estimate.PriceTerms;
 import stoneprocess.core.estimate.Remark;
+import stoneprocess.core.estimate.Work;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Unit;
@@ -313,11 +314,10 @@ public final class QuotationSheet {
                     .bullet(Wording.of(Remark.MATERIALS_ARE_NOT_COUNTED));
             priced.forEach(this::band);
         }
-        draft.bullets(
-                        "quotation.test-area",
-                        "quotation.finish-is-a-class",
-                        "quotation.otherwise",
-                        "quotation.days.likely")
+        if (job(priced.get(0)).work().contains(Work.TEST_AREA.key())) {
+            draft.bullets("quotation.test-area", "quotation.finish-is-a-class");
+        }
+        draft.bullets("quotation.otherwise", "quotation.days.likely")
                 .bullet(quotation
                         .distance()
                         .<Wording>map(way ->
