@@ -37,10 +37,15 @@ final class Costing {
     }
 
     /** A job, with the way to the site and back on each working day. */
-    static Cost ofJob(PriceList prices, Estimate estimate) {
+    static Cost ofJob(PriceList prices, Estimate estimate, boolean hired) {
         Costing costing = new Costing(prices);
         costing.labour(estimate);
         costing.machines(estimate);
+        if (hired) {
+            costing.price(
+                    PriceItem.HIRE_DAY,
+                    which -> estimate.calendar().workingDays().at(which).kept());
+        }
         for (Bond bond : Bond.values()) {
             costing.pads(estimate, StepKind.of(bond), PriceItem.padSet(bond));
         }

@@ -31,6 +31,8 @@ public enum PriceItem implements Term {
     STRIPPER_SQUARE_METRE,
     /** One kilowatt hour. */
     ENERGY_KILOWATT_HOUR,
+    /** One day of a machine that is hired, besides its hours. */
+    HIRE_DAY,
     /** Coming and going once, besides the hours. */
     MOBILISATION,
     /** One kilometre of the vehicle; the time on the road is labour. */

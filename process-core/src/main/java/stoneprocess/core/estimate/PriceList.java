@@ -154,17 +154,27 @@ public record PriceList(
      * hours in the open field with rework. The minimum charge is part of a price and no cost.
      */
     public Cost cost(Estimate estimate) {
-        return Costing.ofJob(this, estimate);
+        return Costing.ofJob(this, estimate, false);
+    }
+
+    /**
+     * The price of an estimated job with the house's own machines.
+     *
+     * @throws InvalidInputException when the list has no terms
+     */
+    public Price price(Estimate estimate) {
+        return price(estimate, false);
     }
 
     /**
      * The price of an estimated job.
      *
+     * @param hired whether its floor machine is hired for the shifts of the job
      * @throws InvalidInputException when the list has no terms
      */
-    public Price price(Estimate estimate) {
+    public Price price(Estimate estimate, boolean hired) {
         Refuse.nulls(PriceList.class, estimate);
-        return Price.of(Costing.ofJob(this, estimate), requireTerms(), minimumCharge);
+        return Price.of(Costing.ofJob(this, estimate, hired), requireTerms(), minimumCharge);
     }
 
     /**

@@ -14,5 +14,11 @@ public enum NotQuoted implements Term {
     NOT_SEALED,
 
     /** The plan has no local repairs. */
-    NO_REPAIRS
+    NO_REPAIRS,
+
+    /** The survey names no waves. */
+    NO_WAVES,
+
+    /** A planetary machine is on hand, not allowed here, or saves no hours. */
+    NO_USE_OF_A_PLANETARY
 }

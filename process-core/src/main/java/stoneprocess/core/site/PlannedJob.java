@@ -97,7 +97,7 @@ public record PlannedJob(
      */
     PlannedJob in(VariantScope scope, Recommendation recommendation) {
         return switch (scope) {
-            case AS_PLANNED -> this;
+            case AS_PLANNED, WAVES_LEFT, HIRED_PLANETARY -> this;
             case UNSEALED -> withJob(unsealed());
             case REPAIRS_ONLY -> withJob(repairs(recommendation));
         };

@@ -49,6 +49,9 @@ final class Quoting {
     private static final Set<Work> ORDERED =
             EnumSet.of(Work.MASKING, Work.TEST_AREA, Work.OTHER_WORK, Work.OPEN_FIELD, Work.SLURRY, Work.SEALING);
 
+    /** Scopes that are plans of another survey. */
+    private static final Set<VariantScope> CHANGING = EnumSet.of(VariantScope.WAVES_LEFT, VariantScope.HIRED_PLANETARY);
+
     private final FloorSurvey survey;
     private final QuotationRequest request;
     private final PriceList prices;
@@ -107,7 +110,7 @@ final class Quoting {
                 notQuoted.map(why -> before(why, plan.parameters())).orElse(List.of()));
     }
 
-    private static Optional<NotQuoted> notQuoted(Variant variant, Recommendation recommendation) {
+    private Optional<NotQuoted> notQuoted(Variant variant, Recommendation recommendation) {
         if (recommendation.status() == Status.PROVISIONAL) {
             return Optional.of(NotQuoted.HELD);
         }
@@ -118,10 +121,10 @@ final class Quoting {
         if (variant.scope() == VariantScope.UNSEALED && plan.get().sealer() == Sealer.NONE) {
             return Optional.of(NotQuoted.NOT_SEALED);
         }
-        return variant.scope() == VariantScope.REPAIRS_ONLY
-                        && plan.get().repairs().isEmpty()
-                ? Optional.of(NotQuoted.NO_REPAIRS)
-                : Optional.empty();
+        if (variant.scope() == VariantScope.REPAIRS_ONLY && plan.get().repairs().isEmpty()) {
+            return Optional.of(NotQuoted.NO_REPAIRS);
+        }
+        return CHANGING.contains(variant.scope()) ? variant.closed(planner.apply(survey)) : Optional.empty();
     }
 
     private QuotedJob job(Variant variant, Recommendation plan) {
@@ -141,7 +144,7 @@ final class Quoting {
                 planned.job().site().times(),
                 estimate.calendar().days(),
                 planned.notes(),
-                prices.price(estimate));
+                prices.price(estimate, variant.scope() == VariantScope.HIRED_PLANETARY));
     }
 
     private static List<String> ordered(Estimate estimate) {
@@ -169,7 +172,7 @@ final class Quoting {
         return switch (why) {
             case HELD -> List.of(visit(VisitKind.SURVEY, parameters), visit(VisitKind.TEST_AREA, parameters));
             case NO_PLAN -> List.of(visit(VisitKind.SURVEY, parameters));
-            case NOT_SEALED, NO_REPAIRS -> List.of();
+            case NOT_SEALED, NO_REPAIRS, NO_WAVES, NO_USE_OF_A_PLANETARY -> List.of();
         };
     }
 

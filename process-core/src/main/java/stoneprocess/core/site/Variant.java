@@ -1,14 +1,25 @@
 package stoneprocess.core.site;
 
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Status;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.topic.Sealer;
 
 /**
  * One way of doing a floor that an owner can choose.
@@ -61,8 +72,69 @@ public record Variant(Optional<Finish> finish, VariantScope scope) {
         return String.join(", ", Stream.of(terms).map(Term::key).toList());
     }
 
-    /** The survey with the finish that is wanted here; a gloss that was agreed for another one is forgotten. */
+    /**
+     * The ways that an owner of this floor would ask about, the plan as it is first: waves left, a planetary machine hired
+     * where that saves hours, unsealed, repairs only, as far as the plan has them.
+     */
+    public static List<Variant> offered(Recommendation recommendation) {
+        List<Variant> offered = new ArrayList<>(List.of(asPlanned()));
+        Optional<Plan> cutting =
+                recommendation.plan().filter(plan -> !plan.tracks().isEmpty());
+        if (cutting.isEmpty() || recommendation.status() != Status.PLANNED) {
+            return offered;
+        }
+        Stream.of(VariantScope.WAVES_LEFT, VariantScope.HIRED_PLANETARY)
+                .map(scope -> new Variant(Optional.empty(), scope))
+                .filter(variant -> variant.closed(recommendation).isEmpty())
+                .forEach(offered::add);
+        if (cutting.get().sealer() != Sealer.NONE) {
+            offered.add(new Variant(Optional.empty(), VariantScope.UNSEALED));
+        }
+        if (!cutting.get().repairs().isEmpty()) {
+            offered.add(new Variant(Optional.empty(), VariantScope.REPAIRS_ONLY));
+        }
+        return offered.subList(0, Math.min(offered.size(), QuotationRequest.MOST_VARIANTS));
+    }
+
+    /** Why a scope that changes the survey changes nothing on this floor; a machine is hired only where it saves hours. */
+    Optional<NotQuoted> closed(Recommendation asPlanned) {
+        FloorSurvey survey = asPlanned.survey();
+        if (scope == VariantScope.WAVES_LEFT) {
+            boolean level = new Variant(Optional.empty(), scope).on(survey).equals(survey);
+            return level ? Optional.of(NotQuoted.NO_WAVES) : Optional.empty();
+        }
+        boolean useless = scope == VariantScope.HIRED_PLANETARY
+                && PlannedJob.isThere(asPlanned)
+                && survey.workedArea().isPresent()
+                && MachineHours.of(asPlanned, PlannedJob.of(asPlanned, JobOptions.defaults())).stream()
+                        .findFirst()
+                        .filter(best -> best.machine() == MachineClass.PLANETARY && !best.onHand())
+                        .isEmpty();
+        return useless ? Optional.of(NotQuoted.NO_USE_OF_A_PLANETARY) : Optional.empty();
+    }
+
+    /**
+     * The survey with the finish that is wanted here, without its waves or with a planetary machine on hand where the scope
+     * says so; a gloss that was agreed for another finish is forgotten.
+     */
     public FloorSurvey on(FloorSurvey survey) {
+        FloorSurvey.Builder builder = survey.toBuilder();
+        if (scope == VariantScope.WAVES_LEFT) {
+            survey.zones().stream()
+                    .filter(zone -> zone.damages().containsKey(DamageKind.WAVINESS))
+                    .forEach(zone -> builder.replace(zone, zone.with(Damage.none(DamageKind.WAVINESS))));
+        }
+        if (scope == VariantScope.HIRED_PLANETARY) {
+            survey.answer(SurveyField.MACHINES).value().ifPresent(machines -> {
+                Set<MachineClass> more = EnumSet.copyOf(machines);
+                more.add(MachineClass.PLANETARY);
+                builder.set(SurveyField.MACHINES, more);
+            });
+        }
+        return withFinish(builder.build());
+    }
+
+    private FloorSurvey withFinish(FloorSurvey survey) {
         return finish.map(wanted -> survey.toBuilder()
                         .set(SurveyField.GOAL, Goal.valueOf(wanted.name()))
                         .unknown(SurveyField.GOAL_GLOSS)

@@ -11,5 +11,11 @@ public enum VariantScope implements Term {
     UNSEALED,
 
     /** Preparation and local repairs alone; the open field keeps its face. */
-    REPAIRS_ONLY
+    REPAIRS_ONLY,
+
+    /** All of the plan for the floor as if it had no waves, which stay. */
+    WAVES_LEFT,
+
+    /** All of the plan with a planetary machine that the house hires. */
+    HIRED_PLANETARY
 }

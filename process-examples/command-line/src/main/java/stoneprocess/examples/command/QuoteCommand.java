@@ -44,7 +44,8 @@ final class QuoteCommand extends ConsoleCommand {
     @Option(
             names = "--variant",
             paramLabel = "VARIANT",
-            description = "A finish, as-planned, unsealed or repairs-only, or \"hone,unsealed\"; once for each.")
+            description = "A finish, as-planned, unsealed, repairs-only, waves-left or hired-planetary, or "
+                    + "\"hone,unsealed\"; once for each. Without any, the ways that the floor offers.")
     private List<String> variants = new ArrayList<>();
 
     @Option(
@@ -90,11 +91,12 @@ final class QuoteCommand extends ConsoleCommand {
         QuotationRequest request = QuotationRequest.asPlanned(client, date)
                 .withJob(job.options(read, advisor.rulebase().parameters()))
                 .withTimings(job.timings(console()));
-        if (!variants.isEmpty()) {
-            request = request.withVariants(variants.stream()
-                    .map(text -> Variant.parse(text, "--variant"))
-                    .toList());
-        }
+        request = request.withVariants(
+                variants.isEmpty()
+                        ? Variant.offered(advisor.recommend(read))
+                        : variants.stream()
+                                .map(text -> Variant.parse(text, "--variant"))
+                                .toList());
         return distance.isPresent()
                 ? request.withDistance(Amounts.quantity(distance.get(), "--distance", Length.class, "25 km"))
                 : request;
