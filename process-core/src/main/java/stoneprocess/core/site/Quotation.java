@@ -58,6 +58,9 @@ public record Quotation(
     /** The version of the JSON form. */
     public static final String FORMAT = "quotation/1";
 
+    /** Name of the work that grinds waves out. */
+    public static final String WAVES = "waves";
+
     public Quotation {
         Refuse.nulls(Quotation.class, floor, client, date, currency, distance, variants, unknowns, untried, exclusions);
         variants = List.copyOf(variants);
@@ -96,7 +99,7 @@ public record Quotation(
      * @param area area worked
      * @param edges length of walls and fittings that are worked by hand
      * @param work names of what is done, in its order: a preparation, repair or closing task, {@code open-field} for all grits
-     *     of the floor, or another work of {@link Work}
+     *     of the floor, {@link #WAVES}, or another work of {@link Work}
      * @param steps names of the grits of the open field, and of powder
      * @param night share of the work at night rates
      * @param finish the finish that the plan aims at; empty where the open field keeps its face

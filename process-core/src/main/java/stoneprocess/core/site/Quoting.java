@@ -136,7 +136,7 @@ final class Quoting {
         return new QuotedJob(
                 planned.job().area(),
                 planned.job().edges(),
-                ordered(estimate),
+                ordered(estimate, variant),
                 planned.job().steps().stream().map(JobStep::name).toList(),
                 planned.job().site().night(),
                 plan.plan().flatMap(Plan::finish).filter(finish -> variant.scope() != VariantScope.REPAIRS_ONLY),
@@ -145,6 +145,20 @@ final class Quoting {
                 estimate.calendar().days(),
                 planned.notes(),
                 prices.price(estimate, variant.scope() == VariantScope.HIRED_PLANETARY));
+    }
+
+    /** Waves that are ground out stand before the floor; the path cuts longer where it stands proud. */
+    private List<String> ordered(Estimate estimate, Variant variant) {
+        List<String> ordered = new ArrayList<>(ordered(estimate));
+        boolean wavy = !new Variant(Optional.empty(), VariantScope.WAVES_LEFT)
+                .on(survey)
+                .equals(survey);
+        boolean ground = estimate.job().steps().stream()
+                .anyMatch(step -> step.highSpots().isPresent());
+        if (wavy && ground && variant.scope() != VariantScope.WAVES_LEFT) {
+            ordered.add(ordered.indexOf(Work.OPEN_FIELD.key()), Quotation.WAVES);
+        }
+        return ordered;
     }
 
     private static List<String> ordered(Estimate estimate) {

@@ -74,7 +74,7 @@ public record Variant(Optional<Finish> finish, VariantScope scope) {
 
     /**
      * The ways that an owner of this floor would ask about, the plan as it is first: waves left, a planetary machine hired
-     * where that saves hours, unsealed, repairs only, as far as the plan has them.
+     * where that saves {@code quotation.hire-from} of the hours, unsealed, repairs only, as far as the plan has them.
      */
     public static List<Variant> offered(Recommendation recommendation) {
         List<Variant> offered = new ArrayList<>(List.of(asPlanned()));
@@ -86,6 +86,8 @@ public record Variant(Optional<Finish> finish, VariantScope scope) {
         Stream.of(VariantScope.WAVES_LEFT, VariantScope.HIRED_PLANETARY)
                 .map(scope -> new Variant(Optional.empty(), scope))
                 .filter(variant -> variant.closed(recommendation).isEmpty())
+                .filter(variant -> variant.scope() != VariantScope.HIRED_PLANETARY
+                        || saved(recommendation) >= recommendation.parameters().part("quotation.hire-from"))
                 .forEach(offered::add);
         if (cutting.get().sealer() != Sealer.NONE) {
             offered.add(new Variant(Optional.empty(), VariantScope.UNSEALED));
@@ -103,14 +105,22 @@ public record Variant(Optional<Finish> finish, VariantScope scope) {
             boolean level = new Variant(Optional.empty(), scope).on(survey).equals(survey);
             return level ? Optional.of(NotQuoted.NO_WAVES) : Optional.empty();
         }
-        boolean useless = scope == VariantScope.HIRED_PLANETARY
-                && PlannedJob.isThere(asPlanned)
-                && survey.workedArea().isPresent()
-                && MachineHours.of(asPlanned, PlannedJob.of(asPlanned, JobOptions.defaults())).stream()
-                        .findFirst()
-                        .filter(best -> best.machine() == MachineClass.PLANETARY && !best.onHand())
-                        .isEmpty();
+        boolean useless = scope == VariantScope.HIRED_PLANETARY && saved(asPlanned) <= 0;
         return useless ? Optional.of(NotQuoted.NO_USE_OF_A_PLANETARY) : Optional.empty();
+    }
+
+    /** The part of the hours that a planetary machine which is not on hand would save, 0 to 1. */
+    private static double saved(Recommendation asPlanned) {
+        if (!PlannedJob.isThere(asPlanned) || asPlanned.survey().workedArea().isEmpty()) {
+            return 0;
+        }
+        List<MachineHours> hours = MachineHours.of(asPlanned, PlannedJob.of(asPlanned, JobOptions.defaults()));
+        boolean hired = hours.size() > 1
+                && hours.get(0).machine() == MachineClass.PLANETARY
+                && !hours.get(0).onHand();
+        return hired
+                ? 1 - hours.get(0).likely().minutes() / hours.get(1).likely().minutes()
+                : 0;
     }
 
     /**

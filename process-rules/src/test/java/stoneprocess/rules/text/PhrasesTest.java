@@ -290,8 +290,8 @@ class PhrasesTest {
         for (String work : List.of("by-hand", "cut-grout", "edges-alone", "densify", "powder")) {
             keys.add("estimate.work." + work);
         }
-        for (String work :
-                List.of("masking", "test-area", "slurry", "sealing", "by-hand", "edges-alone", "densify", "powder")) {
+        for (String work : List.of(
+                "masking", "test-area", "slurry", "sealing", "by-hand", "edges-alone", "densify", "powder", "waves")) {
             keys.add("scope." + work);
         }
         Stream.of(Task.values(), FinishTask.values(), Repair.values())

@@ -196,7 +196,10 @@ public final class QuotationSheet {
                         : first.work().contains(Task.BRING_WATER.key())
                                 ? "quotation.from-you.current"
                                 : "quotation.from-you.both");
-        draft.bullets("quotation.from-you.slurry", "quotation.from-you.access");
+        if (first.work().contains(Work.SLURRY.key())) {
+            draft.bullet("quotation.from-you.slurry");
+        }
+        draft.bullet("quotation.from-you.access");
         if (first.notes().contains(JobNote.DETECTORS_BY_OTHERS)) {
             draft.bullet(Wording.of(JobNote.DETECTORS_BY_OTHERS, "owner"));
         }
@@ -210,10 +213,12 @@ public final class QuotationSheet {
                 priced.stream().map(variant -> name(variant.variant())).toList(), NOTHING);
         draft.section("quotation.prices");
         row(prices, phrase("quotation.area"), job -> EstimateWords.number(job.area()));
-        row(
-                prices,
-                phrase("quotation.edges"),
-                job -> EstimateWords.number(job.edges().in(Unit.METRE), 0));
+        if (priced.stream().anyMatch(variant -> job(variant).edges().kept() > 0)) {
+            row(
+                    prices,
+                    phrase("quotation.edges"),
+                    job -> EstimateWords.number(job.edges().in(Unit.METRE), 0));
+        }
         row(
                 prices,
                 phrase("quotation.finish"),
@@ -243,15 +248,21 @@ public final class QuotationSheet {
                 prices,
                 phrase("quotation.days")
                         .with("week", job(priced.get(0)).worked().daysAWeek()),
-                job -> phrase("table.range")
-                        .with("low", EstimateWords.number(job.days().likely()))
-                        .with("high", EstimateWords.number(atRisk(job))));
+                QuotationSheet::days);
         draft.add(prices.table());
         priced.stream()
                 .map(variant -> variant.variant().scope())
                 .distinct()
                 .filter(scope -> scope != VariantScope.AS_PLANNED)
                 .forEach(scope -> draft.bullet(Wording.of(scope, "caution")));
+    }
+
+    private static Wording days(QuotedJob job) {
+        Wording likely = EstimateWords.number(job.days().likely());
+        Wording atRisk = EstimateWords.number(atRisk(job));
+        return likely.equals(atRisk)
+                ? likely
+                : phrase("table.range").with("low", likely).with("high", atRisk);
     }
 
     /** No sum stands firm beside a question that can end the work. */

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stoneprocess.core.estimate.Bar;
 import stoneprocess.core.estimate.Schedule;
+import stoneprocess.core.estimate.Wait;
 import stoneprocess.core.estimate.Work;
 import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.plan.Recommendation;
@@ -58,6 +59,7 @@ public final class ScheduleSheet {
                         .map(Wording::phrase)
                         .toList(),
                 EstimateWords.NOTHING);
+        List<String> tasks = List.copyOf(byTask.keySet());
         byTask.forEach((task, bars) -> {
             double minutes = bars.stream()
                     .mapToDouble(bar -> bar.end().minutes() - bar.start().minutes())
@@ -67,10 +69,9 @@ public final class ScheduleSheet {
                     row(bars, EstimateWords.hours(new TimeSpan(minutes))),
                     EstimateWords.NOTHING);
             if (waits.containsKey(task)) {
-                Wording label = task.equals(Work.TEST_AREA.key())
-                        ? phrase("schedule.wait.test-area")
-                        : phrase("schedule.wait").with("task", EstimateWords.task(task));
-                days.row(label, row(waits.get(task), EstimateWords.NOTHING), EstimateWords.NOTHING);
+                int next = tasks.indexOf(task) + 1;
+                Optional<String> following = next < tasks.size() ? Optional.of(tasks.get(next)) : Optional.empty();
+                days.row(wait(task, following), row(waits.get(task), EstimateWords.NOTHING), EstimateWords.NOTHING);
             }
         });
         draft.section("schedule.tasks").add(days.table());
@@ -87,6 +88,18 @@ public final class ScheduleSheet {
             }
         }
         return draft.section("closing.heading").paragraph("closing.deference").document();
+    }
+
+    private static Wording wait(String task, Optional<String> following) {
+        if (task.equals(Work.TEST_AREA.key())) {
+            return phrase("schedule.wait.test-area");
+        }
+        if (task.equals(Work.SEALING.key())) {
+            return Wording.of(Wait.SEALER_CURING);
+        }
+        return following.equals(Optional.of(Work.SEALING.key()))
+                ? Wording.of(Wait.DRYING)
+                : phrase("schedule.wait").with("task", EstimateWords.task(task));
     }
 
     private static List<Wording> row(List<Bar> bars, Wording hours) {
