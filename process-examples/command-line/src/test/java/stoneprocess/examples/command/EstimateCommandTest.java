@@ -122,12 +122,13 @@ class EstimateCommandTest {
                 .contains("Done beside the machine, within the hours of the open field: resin 100, edges ");
         assertThat(estimate("ferry-hall-granite").out())
                 .contains(
-                        "  water, resin 800 ",
-                        "  slurry to take away, all ",
-                        "  electricity, all ",
+                        "  pad sets to bring, resin 800 ",
+                        "  water ",
+                        "  slurry to take away ",
+                        "  electricity ",
                         "  polishing powder ",
-                        "  days on site, one shift each ",
-                        "  calendar days until back in use ");
+                        "  shifts on site ",
+                        "  days until back in use, at 5 days a week ");
     }
 
     @Test
@@ -182,8 +183,9 @@ class EstimateCommandTest {
         assertThat(cost.get(0)).startsWith("  labour ");
         assertThat(cost.get(1)).startsWith("  all ");
         assertThat(String.join(" ", cost).replaceAll("\\s+", " "))
-                .contains("No price, so not in the cost: single disc, resin pads, powder, water, slurry disposal,"
-                        + " electricity, mobilisation.");
+                .contains(
+                        "Not in the cost, because the list has no price for it: single disc, resin pads, powder, water, slurry disposal,"
+                                + " electricity, mobilisation.");
         assertThat(estimate("ferry-hall-granite").out()).doesNotContain("Cost");
     }
 
@@ -297,7 +299,7 @@ class EstimateCommandTest {
                         "The stone is cut as hard stone.",
                         "Common practice of the trade, no source:",
                         "No rate is published for this stone or machine",
-                        "how much a slab may lose is for a structural engineer",
+                        "How much a slab may lose is for a structural engineer",
                         "Local codes, product safety data sheets");
     }
 
@@ -315,7 +317,7 @@ class EstimateCommandTest {
 
     private static String waterOf(String text) {
         return section(text, "Consumables").stream()
-                .filter(line -> line.startsWith("  water, all "))
+                .filter(line -> line.startsWith("  water "))
                 .findFirst()
                 .orElseThrow();
     }

@@ -76,7 +76,7 @@ class QuoteCommandTest {
             assertThat(totals.get(i)).isEqualByComparingTo(total(data.variants().get(i)));
             BigDecimal net = figures(page, "work and materials")
                     .get(i)
-                    .add(figures(page, "travel").get(i))
+                    .add(figures(page, "travel and mobilisation").get(i))
                     .add(data.variants()
                             .get(i)
                             .job()
@@ -107,7 +107,10 @@ class QuoteCommandTest {
         assertThat(quote("customs-house-terrazzo", PRICES).out()).doesNotContain("margin", "own cost");
         String house = quote("customs-house-terrazzo", PRICES, "--calculation").out();
         BigDecimal sum = Stream.of(
-                        "work and materials, own cost", "for risk", "margin, 15 % of cost and risk", "travel")
+                        "work and materials, own cost",
+                        "for risk",
+                        "margin, 15 % of cost and risk",
+                        "travel and mobilisation")
                 .map(label -> figures(house, label).get(0))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         assertThat(figures(house, "without tax").get(0)).isEqualByComparingTo(sum);
@@ -203,7 +206,7 @@ class QuoteCommandTest {
         Ran ran = quote("lighthouse-unknown-stone", PRICES);
         assertThat(ran.exit()).isEqualTo(3);
         assertThat(ran.out())
-                .contains("until then", "A visit to answer the open questions on site:", "only after", "laboratory")
+                .contains("Until then", "A visit to answer the open questions on site:", "only after", "laboratory")
                 .doesNotContain("TO PAY");
         assertThat(json("lighthouse-unknown-stone").variants()).singleElement().satisfies(variant -> {
             assertThat(variant.status()).isEqualTo(Status.PROVISIONAL);
@@ -307,7 +310,7 @@ class QuoteCommandTest {
         BigDecimal atDay = labour(Json.QUOTATION.read(day.out()));
         assertThat(atNight.doubleValue() / atDay.doubleValue()).isBetween(1.499, 1.501);
         assertThat(quote("ferry-hall-granite", PRICES).out().replaceAll("\\s+", " "))
-                .contains("100 % of the work is done at night");
+                .contains("All the work is done at night");
     }
 
     private static BigDecimal labour(Quotation quotation) {
