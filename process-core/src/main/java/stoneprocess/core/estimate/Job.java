@@ -128,6 +128,11 @@ public record Job(
                 site);
     }
 
+    /** The same job without a test area, as for repairs that are their own sample. */
+    public Job withoutTestArea() {
+        return new Job(area, edges, stone, steps, others, false, sealing, site);
+    }
+
     /** The same job on another site. */
     public Job withSite(SiteConditions other) {
         return new Job(area, edges, stone, steps, others, testArea, sealing, other);

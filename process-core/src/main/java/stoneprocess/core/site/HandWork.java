@@ -8,6 +8,7 @@ import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.AreaRate;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
@@ -105,19 +106,24 @@ record HandWork(CuttingClass stone, Parameters parameters) {
                         + around.high().minutes()));
     }
 
-    /** Pieces by their number, at least one, each for the hours of a piece: the fewest are the largest. */
-    Range<TimeSpan> pieces(String hours, Range<Area> places) {
-        Range<TimeSpan> each = parameters.range(hours, TimeSpan.class);
+    /** The number of pieces in the places, at least one; the fewest are the largest. */
+    Range<Count> pieces(Range<Area> places) {
         Range<Area> size = parameters.range("estimate.place-size", Area.class);
         if (size.low().kept() == 0) {
             throw new InvalidInputException(
                     "estimate.place-size.low", size.low().print(), "more than zero");
         }
-        double fewest = Math.max(1, places.low().kept() / size.high().kept());
-        double most = Math.max(1, places.high().kept() / size.low().kept());
         return Range.of(
-                new TimeSpan(fewest * each.low().minutes()),
-                new TimeSpan(most * each.high().minutes()));
+                new Count(Math.max(1, places.low().kept() / size.high().kept())),
+                new Count(Math.max(1, places.high().kept() / size.low().kept())));
+    }
+
+    /** Each piece for the hours of a piece. */
+    Range<TimeSpan> pieces(String hours, Range<Count> pieces) {
+        Range<TimeSpan> each = parameters.range(hours, TimeSpan.class);
+        return Range.of(
+                new TimeSpan(pieces.low().kept() * each.low().minutes()),
+                new TimeSpan(pieces.high().kept() * each.high().minutes()));
     }
 
     /** The places of the worst damage of a kind, or of all pieces that stand proud, when a survey tells them all. */

@@ -98,6 +98,7 @@ final class JobMaker {
     private final Set<String> takesHours = new TreeSet<>();
 
     private final Map<String, List<Assumption>> rates = new LinkedHashMap<>();
+    private final Map<String, Range<Quantity>> extents = new LinkedHashMap<>();
     private final KnownStone stone;
     private final HandWork handWork;
 
@@ -179,7 +180,7 @@ final class JobMaker {
                 plan.testArea() == TestArea.REQUIRED,
                 sealing,
                 site(plan, area));
-        return new PlannedJob(job, notes, takesHours, rates, parameters);
+        return new PlannedJob(job, notes, takesHours, rates, extents, parameters);
     }
 
     private boolean isCold(Plan plan) {
@@ -265,14 +266,16 @@ final class JobMaker {
             reckoned(
                     task, rest, stripping(area), STRIPPING, BUILD_UP, STRIP_ROUNDS, STRIP_DWELL, STRIP_RINSES, RINSING);
         } else if (task == Task.RELAY_LIPPED) {
-            reckoned(task, rest, handWork.pieces(EACH_PIECE, places(DamageKind.LIPPAGE, area)), EACH_PIECE, PIECE);
+            pieces(task, rest, places(DamageKind.LIPPAGE, area));
         } else if (task == Task.FIX_HOLLOW && sounding != Sounding.HOLLOW) {
-            reckoned(task, rest, handWork.pieces(EACH_PIECE, moved(sounding, area)), EACH_PIECE, PIECE);
+            pieces(task, rest, moved(sounding, area));
         } else if (task == Task.FILL_CRACKS) {
             fill(task, rest, area);
         } else if (damage.isPresent()) {
             String rate = "task." + task.key();
-            reckoned(task, rest, handWork.at(rate, places(damage.get(), area)), rate, PLACE);
+            Range<Area> places = places(damage.get(), area);
+            reckoned(task, rest, handWork.at(rate, places), rate, PLACE);
+            extents.put(task.key(), Range.of(places.low(), places.high()));
         } else {
             timed(task.key(), rest, Optional.empty(), area);
         }
@@ -281,6 +284,12 @@ final class JobMaker {
     private void reckoned(Task task, Range<TimeSpan> rest, Range<TimeSpan> hours, String... parameterNames) {
         takesHours.add(task.key());
         rated(new OtherWork(task.key(), hours, rest, Optional.empty()), parameterNames);
+    }
+
+    private void pieces(Task task, Range<TimeSpan> rest, Range<Area> places) {
+        Range<Count> pieces = handWork.pieces(places);
+        reckoned(task, rest, handWork.pieces(EACH_PIECE, pieces), EACH_PIECE, PIECE);
+        extents.put(task.key(), Range.of(pieces.low(), pieces.high()));
     }
 
     /** As large as the survey says, else as a few places usually are. */
@@ -327,6 +336,7 @@ final class JobMaker {
                 open.stream().map(damage -> places(damage, area)).toList();
         Range<Area> all = Range.of(sum(places, Range::low), sum(places, Range::high));
         reckoned(task, rest, handWork.at(rate, all), rate, PLACE);
+        extents.put(task.key(), Range.of(all.low(), all.high()));
     }
 
     private static Area sum(List<Range<Area>> places, Function<Range<Area>, Area> end) {
@@ -438,6 +448,7 @@ final class JobMaker {
             notes.add(JobNote.HAND_WORK_USES_UP_MORE);
             Range<Area> places =
                     told.map(counted -> Range.of(counted, counted)).orElseGet(() -> handWork.upToLimit(area));
+            extents.put(name, Range.of(places.low(), places.high()));
             String rate = ground ? BY_HAND : "task." + name;
             rated(
                     new OtherWork(

@@ -21,6 +21,8 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
@@ -34,6 +36,7 @@ import stoneprocess.core.topic.FinishTask;
  * @param notes what a reader has to know, each once
  * @param takesHours names of the plan's work that takes hours of {@link JobOptions#times}
  * @param rates for other work by default, its name and the numbers behind it; work with given hours has none
+ * @param extents how many pieces, or how much area, some other work is reckoned for
  * @param parameters the numbers that the plan was made with
  */
 public record PlannedJob(
@@ -41,12 +44,14 @@ public record PlannedJob(
         Set<JobNote> notes,
         Set<String> takesHours,
         Map<String, List<Assumption>> rates,
+        Map<String, Range<Quantity>> extents,
         Parameters parameters) {
     /** The version of the JSON form. */
     public static final String FORMAT = "planned-job/1";
 
     public PlannedJob {
-        Refuse.nulls(PlannedJob.class, job, notes, takesHours, rates, parameters);
+        Refuse.nulls(PlannedJob.class, job, notes, takesHours, rates, extents, parameters);
+        extents = Collections.unmodifiableMap(new LinkedHashMap<>(extents));
         notes = Collections.unmodifiableSet(new TreeSet<>(notes));
         takesHours = Collections.unmodifiableSet(new TreeSet<>(takesHours));
         rates = Collections.unmodifiableMap(new LinkedHashMap<>(rates));
@@ -109,7 +114,7 @@ public record PlannedJob(
     }
 
     private PlannedJob withJob(Job other) {
-        return new PlannedJob(other, notes, takesHours, rates, parameters);
+        return new PlannedJob(other, notes, takesHours, rates, extents, parameters);
     }
 
     /** What follows the sealer follows the last step. */
@@ -129,11 +134,12 @@ public record PlannedJob(
         plan.preparation().forEach(task -> kept.add(task.task().key()));
         plan.repairs().forEach(repair -> kept.add(repair.key()));
         return job.withoutSealing(
-                List.of(),
-                job.others().stream()
-                        .filter(other -> kept.contains(other.name()))
-                        .map(other -> other.after(Optional.empty()))
-                        .toList());
+                        List.of(),
+                        job.others().stream()
+                                .filter(other -> kept.contains(other.name()))
+                                .map(other -> other.after(Optional.empty()))
+                                .toList())
+                .withoutTestArea();
     }
 
     /** The told temperature of a floor that is too cold for what cures on it; empty for every other. */

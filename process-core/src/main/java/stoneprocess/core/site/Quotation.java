@@ -2,7 +2,9 @@ package stoneprocess.core.site;
 
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -21,6 +23,8 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.survey.Finish;
@@ -100,6 +104,7 @@ public record Quotation(
      * @param edges length of walls and fittings that are worked by hand
      * @param work names of what is done, in its order: a preparation, repair or closing task, {@code open-field} for all grits
      *     of the floor, {@link #WAVES}, or another work of {@link Work}
+     * @param extents how many pieces, or how much area, some of it is priced for
      * @param steps names of the grits of the open field, and of powder
      * @param night share of the work at night rates
      * @param finish the finish that the plan aims at; empty where the open field keeps its face
@@ -113,6 +118,7 @@ public record Quotation(
             Area area,
             Length edges,
             List<String> work,
+            Map<String, Range<Quantity>> extents,
             List<String> steps,
             Share night,
             Optional<Finish> finish,
@@ -122,8 +128,9 @@ public record Quotation(
             Set<JobNote> notes,
             Price price) {
         public QuotedJob {
-            Refuse.nulls(QuotedJob.class, area, edges, work, steps, night, finish, worked, days, notes, price);
+            Refuse.nulls(QuotedJob.class, area, edges, work, extents, steps, night, finish, worked, days, notes, price);
             work = List.copyOf(work);
+            extents = Collections.unmodifiableMap(new LinkedHashMap<>(extents));
             steps = List.copyOf(steps);
             notes = Collections.unmodifiableSet(new TreeSet<>(notes));
         }

@@ -137,6 +137,7 @@ final class Quoting {
                 planned.job().area(),
                 planned.job().edges(),
                 ordered(estimate, variant),
+                planned.extents(),
                 planned.job().steps().stream().map(JobStep::name).toList(),
                 planned.job().site().night(),
                 plan.plan().flatMap(Plan::finish).filter(finish -> variant.scope() != VariantScope.REPAIRS_ONLY),

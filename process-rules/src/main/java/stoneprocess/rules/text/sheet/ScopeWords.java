@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.estimate.StepKind;
 import stoneprocess.core.estimate.Work;
+import stoneprocess.core.quantity.Count;
+import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.Quotation.QuotedJob;
@@ -28,10 +31,24 @@ final class ScopeWords {
                             .with("edges", EstimateWords.number(job.edges().in(Unit.METRE), 0)));
                 }
             } else {
-                sentence(name).ifPresent(work::add);
+                sentence(name)
+                        .map(words -> Optional.ofNullable(job.extents().get(name))
+                                .map(extent -> Wording.sentences(words, extent(extent)))
+                                .orElse(words))
+                        .ifPresent(work::add);
             }
         }
         return work;
+    }
+
+    private static Wording extent(Range<Quantity> extent) {
+        Wording low = EstimateWords.number(extent.low());
+        Wording high = EstimateWords.number(extent.high());
+        Wording number =
+                low.equals(high) ? low : phrase("table.range").with("low", low).with("high", high);
+        return phrase(extent.low() instanceof Count ? "scope.pieces" : "scope.places")
+                .with("number", number)
+                .with("unit", EstimateWords.unit(extent.high()));
     }
 
     private static Wording floor(QuotedJob job) {
