@@ -112,6 +112,8 @@ public final class SurveyField<T> {
     public static final SurveyField<CrackHarm> CRACK_HARM = choice(
                     "condition.crack-harm", CrackHarm.class, HowFound.LOOK, ChangedBy.NOBODY)
             .as("CracksHarm");
+    public static final SurveyField<Holes> HOLES = choice("condition.holes", Holes.class, HowFound.LOOK, ChangedBy.CREW)
+            .as("HolesFound");
 
     public static final SurveyField<LastTreatment> LAST_TREATMENT = choice(
                     "history.last-treatment", LastTreatment.class, HowFound.ASK, ChangedBy.NOBODY)

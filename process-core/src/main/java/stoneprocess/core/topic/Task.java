@@ -31,6 +31,9 @@ public enum Task implements Term {
     /** Have an engineer confirm what the floor carries. */
     CONFIRM_FLOOR_LOAD,
 
+    /** Mark cracks of which nobody knows whether they move, and measure them before anything fills them. */
+    WATCH_CRACKS,
+
     /** Find where moisture and salts come from. */
     FIND_MOISTURE,
 

@@ -10,6 +10,7 @@ import stoneprocess.core.survey.CrackHarm;
 import stoneprocess.core.survey.EtchClass;
 import stoneprocess.core.survey.FillAgeClass;
 import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.Holes;
 import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.OriginalFinish;
@@ -234,9 +235,16 @@ public final class Condition {
         }
     }
 
-    /** Whether cracks and chips do harm. */
+    /** Whether cracks do harm. */
     public record CracksHarm(Set<CrackHarm> mayBe) implements Feature<CrackHarm> {
         public CracksHarm {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** What is missing from the surface apart from cracks. */
+    public record HolesFound(Set<Holes> mayBe) implements Feature<Holes> {
+        public HolesFound {
             mayBe = Classes.copy(mayBe);
         }
     }

@@ -37,6 +37,7 @@ import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.HazardousLayer;
 import stoneprocess.core.survey.Heated;
 import stoneprocess.core.survey.Historic;
+import stoneprocess.core.survey.Holes;
 import stoneprocess.core.survey.IdentifiedBy;
 import stoneprocess.core.survey.Joints;
 import stoneprocess.core.survey.LaboratoryResult;
@@ -93,6 +94,7 @@ public final class Unremarkable {
                 .set(SurveyField.DRY_REFERENCE, Share.of(2, Unit.PERCENT))
                 .set(SurveyField.JOINTS, Joints.FULL)
                 .set(SurveyField.COATING, Coating.NONE)
+                .set(SurveyField.HOLES, Holes.NONE)
                 .set(SurveyField.FINISH_NOW, Finish.POLISH)
                 .set(SurveyField.CLEANING_TRIAL, CleaningTrial.NOT_ENOUGH)
                 .set(SurveyField.LAST_TREATMENT, LastTreatment.DIAMOND)
