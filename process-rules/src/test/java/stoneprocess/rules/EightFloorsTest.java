@@ -20,6 +20,8 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.tool.Bond;
@@ -293,9 +295,13 @@ class EightFloorsTest {
     }
 
     @Test
-    void an_unknown_stone_that_is_dull_would_be_refreshed_gently() {
-        Recommendation answer = recommend(Floors.unknownStone().toBuilder()
-                .zone(Floors.zone("whole", 100, Map.of(DamageKind.WEAR, Floors.dull(80)))));
+    void
+            a_dull_floor_that_may_be_terrazzo_is_not_cut_before_it_is_known_and_marble_by_name_would_be_refreshed_gently() {
+        FloorSurvey.Builder dull = Floors.unknownStone().toBuilder()
+                .zone(Floors.zone("whole", 100, Map.of(DamageKind.WEAR, Floors.dull(80))));
+        assertThat(planned(recommend(dull), Status.PROVISIONAL, Verdict.HOLD).tracks())
+                .isEmpty();
+        Recommendation answer = recommend(dull.set(SurveyField.STONE_NAME, "marble"));
         Plan plan = planned(answer, Status.PROVISIONAL, Verdict.HOLD);
         assertThat(firstCut(answer)).isEqualTo(Cut.REFRESH);
         assertPath(plan, "resin-400");

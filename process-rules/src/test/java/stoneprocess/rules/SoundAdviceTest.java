@@ -404,6 +404,6 @@ class SoundAdviceTest {
         Plan plan = recommend(Floors.calciteMarble(Floors.dull(60), Floors.etched(EtchClass.PITTED, 2)))
                 .plan()
                 .orElseThrow();
-        assertThat(plan.repairs()).containsExactly(Repair.POWDER_ON_THE_FIELD, Repair.DEEP_ETCHES);
+        assertThat(plan.repairs()).containsExactly(Repair.POWDER_FIRST, Repair.POWDER_ON_THE_FIELD, Repair.DEEP_ETCHES);
     }
 }

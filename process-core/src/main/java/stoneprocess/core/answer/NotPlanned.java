@@ -3,14 +3,11 @@ package stoneprocess.core.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
-import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
-import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.Repair;
@@ -35,8 +32,6 @@ public record NotPlanned(DamageKind kind, Why why) {
         STAYS
     }
 
-    private static final Set<DamageKind> CUT_BY_SHARE =
-            Set.of(DamageKind.SCRATCHES, DamageKind.ETCHES, DamageKind.WEAR, DamageKind.LIPPAGE, DamageKind.WAVINESS);
     private static final Map<DamageKind, Task> BY_TASK = Map.of(
             DamageKind.CRACKS, Task.FILL_CRACKS,
             DamageKind.OIL_STAINS, Task.POULTICE_OIL,
@@ -55,10 +50,8 @@ public record NotPlanned(DamageKind kind, Why why) {
         List<NotPlanned> left = new ArrayList<>();
         recommendation.plan().ifPresent(plan -> {
             for (DamageKind kind : DamageKind.values()) {
-                List<Damage> told = told(recommendation, kind);
-                boolean shareMissing = CUT_BY_SHARE.contains(kind)
-                        && told.stream().anyMatch(damage -> damage.share().isEmpty());
-                if (!told.isEmpty() && (shareMissing || !isTreated(kind, plan))) {
+                boolean shareMissing = recommendation.withoutShare().contains(kind);
+                if (!recommendation.told(kind).isEmpty() && (shareMissing || !isTreated(kind, plan))) {
                     left.add(new NotPlanned(kind, why(kind, plan, shareMissing, recommendation)));
                 }
             }
@@ -70,17 +63,10 @@ public record NotPlanned(DamageKind kind, Why why) {
         if (shareMissing) {
             return Why.SHARE_MISSING;
         }
-        boolean waits =
-                recommendation.status() == Status.PROVISIONAL && plan.tracks().isEmpty() && CUT_BY_SHARE.contains(kind);
+        boolean waits = recommendation.status() == Status.PROVISIONAL
+                && plan.tracks().isEmpty()
+                && Recommendation.CUT_BY_SHARE.contains(kind);
         return waits ? Why.NO_CUT_YET : Why.STAYS;
-    }
-
-    private static List<Damage> told(Recommendation recommendation, DamageKind kind) {
-        int mildest = kind == DamageKind.LIPPAGE ? LippageClass.MODERATE.ordinal() : 1;
-        return recommendation.survey().zones().stream()
-                .flatMap(zone -> zone.damage(kind).value().stream())
-                .filter(damage -> damage.severity(recommendation.parameters()) >= mildest)
-                .toList();
     }
 
     private static boolean isTreated(DamageKind kind, Plan plan) {

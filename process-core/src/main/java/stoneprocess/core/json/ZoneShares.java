@@ -7,19 +7,35 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.survey.DamageKind;
 
 /**
  * Shares that a surveyor tells in other words: the area of a zone, the rest of the floor, a number of pieces or spots. They are
- * read as shares and printed as such. A piece or spot counts as a tenth of a square metre, a tile of about 30 by 30 cm
- * (common practice, no source).
+ * read as shares and printed as such. A piece counts as a tenth of a square metre, a tile of about 30 by 30 cm; a spot, be it
+ * a ring, a stain or a scratch, as a fiftieth, about 14 by 14 cm (common practice, no source).
  */
 final class ZoneShares {
     private static final String SHARE = "share";
     private static final String AREA = "area";
     private static final String COUNT = "count";
     private static final double AREA_OF_A_PIECE = 0.1;
+    private static final double AREA_OF_A_SPOT = 0.02;
+
+    /** What is counted by the spot; all else by the piece. */
+    private static final Set<String> SPOTS = Stream.of(
+                    DamageKind.SCRATCHES,
+                    DamageKind.ETCHES,
+                    DamageKind.OIL_STAINS,
+                    DamageKind.ORGANIC_STAINS,
+                    DamageKind.RUST_STAINS)
+            .map(DamageKind::key)
+            .collect(Collectors.toUnmodifiableSet());
+
     private static final double WHOLE = 100;
 
     /** Shares are stated to a hundredth of a percent. */
@@ -41,7 +57,8 @@ final class ZoneShares {
     /** How a number of pieces or spots is described. */
     static Map<String, Object> countSchema(Definitions definitions) {
         Map<String, Object> count = Shape.object(
-                "description", "Pieces or spots in place of a share, where site.area is known; each counts as 0.1 m2.");
+                "description",
+                "Pieces or spots in place of a share, where site.area is known; a piece counts as 0.1 m2, an etch, stain or scratch as 0.02 m2.");
         count.putAll(Amount.of(Dimension.COUNT).alone().schema(definitions));
         return count;
     }
@@ -87,13 +104,17 @@ final class ZoneShares {
                     Map<String, Object> found = new LinkedHashMap<>(damages.object());
                     found.replaceAll((kind, damage) -> damage instanceof Map<?, ?> map && map.containsKey(COUNT)
                             ? counted(
-                                    new Node(Node.pathOf(damages.path(), kind), damage, damages.scope()), fields, floor)
+                                    new Node(Node.pathOf(damages.path(), kind), damage, damages.scope()),
+                                    fields,
+                                    floor,
+                                    SPOTS.contains(kind) ? AREA_OF_A_SPOT : AREA_OF_A_PIECE)
                             : damage);
                     fields.put("damages", found);
                 });
     }
 
-    private static Map<String, Object> counted(Node damage, Map<String, Object> zone, Optional<Double> floor) {
+    private static Map<String, Object> counted(
+            Node damage, Map<String, Object> zone, Optional<Double> floor, double each) {
         Node count = damage.get(COUNT);
         double pieces = number(count, Dimension.COUNT);
         double area = known(floor, count) * percent(zone.get(SHARE)) / WHOLE;
@@ -102,7 +123,7 @@ final class ZoneShares {
             throw count.refused("a count in place of a share, in a zone whose share is known");
         }
         fields.remove(COUNT);
-        fields.put(SHARE, percent(Math.min(WHOLE, pieces * AREA_OF_A_PIECE / area * WHOLE), count));
+        fields.put(SHARE, percent(Math.min(WHOLE, pieces * each / area * WHOLE), count));
         return fields;
     }
 

@@ -9,7 +9,10 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Subject;
@@ -49,6 +52,10 @@ public record Recommendation(
         GritSequence sequence,
         Parameters parameters,
         RulebaseStamp rulebase) {
+    /** The kinds of damage by whose share of the floor the cut is decided. */
+    public static final List<DamageKind> CUT_BY_SHARE =
+            List.of(DamageKind.SCRATCHES, DamageKind.WEAR, DamageKind.ETCHES, DamageKind.LIPPAGE, DamageKind.WAVINESS);
+
     /** Version of the recommendation's JSON form. */
     public static final String FORMAT = "floor-recommendation/1";
 
@@ -123,6 +130,23 @@ public record Recommendation(
     public List<Impasse<?>> impasses() {
         return outcomes.stream()
                 .<Impasse<?>>mapMulti((outcome, impasses) -> outcome.stuck().ifPresent(impasses))
+                .toList();
+    }
+
+    /** The findings of a kind of damage in any zone; slight lippage needs no treatment and is none. */
+    public List<Damage> told(DamageKind kind) {
+        int mildest = kind == DamageKind.LIPPAGE ? LippageClass.MODERATE.ordinal() : 1;
+        return survey.zones().stream()
+                .flatMap(zone -> zone.damage(kind).value().stream())
+                .filter(damage -> damage.severity(parameters) >= mildest)
+                .toList();
+    }
+
+    /** The told damages by whose share the cut is decided and of which nobody said how much of the floor has them. */
+    public List<DamageKind> withoutShare() {
+        return CUT_BY_SHARE.stream()
+                .filter(kind ->
+                        told(kind).stream().anyMatch(damage -> damage.share().isEmpty()))
                 .toList();
     }
 }

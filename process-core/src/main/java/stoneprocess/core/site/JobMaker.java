@@ -123,6 +123,12 @@ final class JobMaker {
                     "none",
                     "a plan that cuts or cleans; a provisional one waits until the questions are answered");
         }
+        recommendation.withoutShare().stream().filter(kind -> !plan.tracks().isEmpty()).findFirst().ifPresent(kind -> {
+            throw new InvalidInputException(
+                    "damages." + kind.key() + ".share",
+                    "unknown",
+                    "how much of the floor has it, as a share, an area or a number of places; it is not in the grits until then");
+        });
         Area area = recommendation
                 .survey()
                 .workedArea()
@@ -146,6 +152,11 @@ final class JobMaker {
         cuts(field, edge, area, edges);
         if (plan.polishingAgent() != PolishingAgent.NONE) {
             powder(area);
+        }
+        // The cuts take off what a soft slab was given before them.
+        if (plan.densifier() == Densifier.BEFORE_CUTS) {
+            afterFineHone(field)
+                    .ifPresent(grade -> timed(DENSIFY + " " + grade, densifierWait(), Optional.of(grade), area));
         }
         if (plan.densifier() == Densifier.AFTER_FINE_HONE) {
             timed(DENSIFY, densifierWait(), afterFineHone(field), area);
@@ -378,8 +389,9 @@ final class JobMaker {
         if (given.isPresent()) {
             others.add(new OtherWork(name, given.get(), rest, after));
         } else {
-            String parameter = "task." + name.split(" ", 2)[0];
-            if (WITH_WIDE_TOOLS.contains(name)) {
+            String kind = name.split(" ", 2)[0];
+            String parameter = "task." + kind;
+            if (WITH_WIDE_TOOLS.contains(kind)) {
                 Area counted = Job.withWideTools(area, parameters);
                 rated(new OtherWork(name, usual(parameter, counted), rest, after), parameter, WIDE_FLOOR, WIDE_RATE);
             } else {

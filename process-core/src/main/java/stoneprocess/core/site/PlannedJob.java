@@ -65,7 +65,7 @@ public record PlannedJob(
      * @param recommendation a recommendation with a plan that cuts or cleans
      * @param options what the plan does not know; {@link JobOptions#defaults} when nothing is
      * @throws NullPointerException naming the argument that is null
-     * @throws InvalidInputException when there is no plan, when nothing is cut until questions are answered, when nobody knows the area, when the
+     * @throws InvalidInputException when there is no plan, when nothing is cut until questions are answered, when nobody knows the area or how much of a floor that is cut has a told damage, when the
      *     open field is cut with a machine other than single disc, planetary or hand tool, and for hours of work that
      *     the plan does not have
      */
@@ -76,13 +76,17 @@ public record PlannedJob(
                 .make();
     }
 
-    /** Whether a recommendation has a plan that cuts or cleans, so that there is a job to estimate. */
+    /**
+     * Whether a recommendation has a plan that cuts or cleans, and where it cuts how much there is of each told damage, so
+     * that there is a job to estimate.
+     */
     public static boolean isThere(Recommendation recommendation) {
         return recommendation
                 .plan()
-                .filter(plan -> !plan.tracks().isEmpty()
-                        || recommendation.status() == Status.PLANNED
-                                && !plan.finishTasks().isEmpty())
+                .filter(plan -> plan.tracks().isEmpty()
+                        ? recommendation.status() == Status.PLANNED
+                                && !plan.finishTasks().isEmpty()
+                        : recommendation.withoutShare().isEmpty())
                 .isPresent();
     }
 

@@ -82,6 +82,9 @@ public enum Acceptance implements Term {
     /** The floor cannot be handed over by the day asked for. */
     DEADLINE_NOT_MET,
 
+    /** Some steps need the floor closed for longer than it may be; closed days are agreed for them. */
+    NEEDS_CLOSED_DAYS,
+
     /** Work by night is noise by night, and each night loses its setting up. */
     NIGHTS_ARE_SHORT,
 

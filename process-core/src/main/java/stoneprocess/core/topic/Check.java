@@ -10,6 +10,9 @@ public enum Check implements Term {
     /** No scratch of the last grit in raking light. */
     LOW_LIGHT,
 
+    /** The aggregate that was agreed shows evenly. */
+    AGGREGATE_SHOWN,
+
     /** At least 13 mm of terrazzo topping are left. */
     TOPPING_LEFT,
 

@@ -13,6 +13,6 @@ public enum Densifier implements Term {
     /** On a slab whose path ends at 400 or coarser, after its last grit. */
     AFTER_LAST_GRIT,
 
-    /** On a soft slab, before the cuts and again until it is refused. */
+    /** On a soft slab, before the cuts, and again after about 400 or a hone's last grit, since the cuts take it off. */
     BEFORE_CUTS
 }

@@ -7,7 +7,7 @@ public enum Repair implements Term {
     /** Cut the few deep scratches by hand through all grits. */
     LOCAL_SCRATCHES,
 
-    /** Try powder and water by hand on the few smooth etches before any grit. */
+    /** Powder and water by hand on the few etches: alone on smooth ones, after the hand grits on rough ones. */
     POWDER_FIRST,
 
     /** Try powder and water on the test area before any grit, where a polish has lost its gloss all over. */

@@ -97,10 +97,16 @@ public enum Task implements Term {
     /** Try stripper or solvent on a hidden piece of divider strip. */
     TRY_ON_STRIP,
 
+    /** Find out whether a film lies on a slab that sheds water. */
+    TEST_FOR_FILM,
+
+    /** Try a coating of resin terrazzo on a spot the size of a hand: dry first, then what the maker of the binder allows. */
+    TRY_ON_RESIN,
+
     /** Strip the coating and rinse. */
     STRIP_COATING,
 
-    /** Remove a urethane or epoxy film as its trial showed. */
+    /** Remove a urethane or epoxy film or a curing compound, as its trial showed or with the first metal cut. */
     REMOVE_FILM,
 
     /** Let the floor dry to its reference. */

@@ -482,6 +482,9 @@ class PlannedJobTest {
         assertThat(other(PlannedJob.of(plans.recommendation(), given), "densify")
                         .after())
                 .isEmpty();
+        assertThat(other(PlannedJob.of(plans.recommendation(), given), "densify resin-400")
+                        .after())
+                .contains("resin-400");
     }
 
     @Test

@@ -33,8 +33,7 @@ record PlanFront(Draft draft, Recommendation recommendation) {
 
     static void write(Draft draft, Recommendation recommendation, PlanWords words, PlanTotals totals) {
         PlanFront front = new PlanFront(draft, recommendation);
-        Optional<Plan> cutting =
-                recommendation.plan().filter(plan -> !plan.tracks().isEmpty());
+        Optional<Plan> cutting = recommendation.plan().filter(plan -> PlanWords.isCutTold(recommendation));
         draft.paragraph(front.answer());
         front.ask();
         front.stop(cutting.isPresent());
@@ -67,7 +66,7 @@ record PlanFront(Draft draft, Recommendation recommendation) {
     }
 
     private Wording summary(Plan plan) {
-        if (plan.tracks().isEmpty()) {
+        if (!PlanWords.isCutTold(recommendation)) {
             boolean cleaned =
                     recommendation.values(Topics.FIRST_CUT, Subject.OPEN_FIELD).isEmpty();
             return phrase(cleaned ? "summary.nothing-is-cut" : "summary.no-cut-yet");

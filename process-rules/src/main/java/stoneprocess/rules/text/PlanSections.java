@@ -50,10 +50,11 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         sections.preparation();
         sections.list("repairs.heading", Topics.REPAIRS, plan.repairs());
         draft.list("not-planned.heading", NotPlanned.of(recommendation), PlanSections::notPlanned);
-        sections.testArea(recommendation.survey());
+        boolean told = PlanWords.isCutTold(recommendation);
+        sections.testArea(recommendation.survey(), told);
         sections.list("shortfalls.heading", Topics.SHORTFALLS, plan.shortfalls());
-        draft.list("starts.heading", plan.starts(), PlanSections::start);
-        if (!plan.tracks().isEmpty()) {
+        if (told) {
+            draft.list("starts.heading", plan.starts(), PlanSections::start);
             sections.cuts();
         }
         sections.list("slurry.heading", Topics.SLURRY, plan.slurry());
@@ -123,12 +124,12 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         return words.ofFloor(Topics.DENSIFIER, plan.densifier());
     }
 
-    private void testArea(FloorSurvey survey) {
+    private void testArea(FloorSurvey survey, boolean told) {
         if (plan.testArea() != TestArea.REQUIRED) {
             return;
         }
         draft.section("test-area.heading");
-        if (plan.tracks().isEmpty()) {
+        if (!told) {
             draft.bullet(PlanWords.stating(
                     StatedValue.ofFloor(Topics.TEST_AREA, plan.testArea().key()), phrase("test-area.no-cut-yet")));
             return;

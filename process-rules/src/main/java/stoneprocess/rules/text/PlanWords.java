@@ -128,6 +128,15 @@ record PlanWords(List<String> variants) {
                 && plan.tracks().stream().allMatch(track -> track.kind() == TrackKind.LOCAL_REPAIR);
     }
 
+    /** Whether there are grits to tell: none while a damage is out of them because nobody said how much of the floor has it. */
+    static boolean isCutTold(Recommendation recommendation) {
+        return recommendation.withoutShare().isEmpty()
+                && recommendation
+                        .plan()
+                        .filter(plan -> !plan.tracks().isEmpty())
+                        .isPresent();
+    }
+
     /** The status, which states the verdict. */
     static Wording verdict(Recommendation recommendation) {
         List<StatedValue> verdict = recommendation.values(Topics.VERDICT, Subject.FLOOR).stream()

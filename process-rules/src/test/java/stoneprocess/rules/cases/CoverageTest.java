@@ -24,6 +24,7 @@ class CoverageTest {
         ADVISOR.rulebase().cards().stream().map(Card::id).forEach(silent::add);
         int rules = silent.size();
         ExpertCase.all().forEach(expert -> silent.removeAll(spoke(plan(expert.survey()))));
+        TreatmentTableTest.cells().forEach(cell -> silent.removeAll(spoke(plan(cell.survey()))));
         Stream.of("follow", "diagnose")
                 .flatMap(folder -> FollowCase.all(folder).stream())
                 .forEach(expert -> silent.removeAll(spoke(expert.answer(ADVISOR).outcomes())));

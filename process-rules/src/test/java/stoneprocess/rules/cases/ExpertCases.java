@@ -2,6 +2,7 @@ package stoneprocess.rules.cases;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
 
@@ -30,7 +31,7 @@ public final class ExpertCases {
 
     /** All cases, by name. */
     public static List<Judge> judges() {
-        return ExpertCase.all().stream()
+        return Stream.concat(ExpertCase.all().stream(), TreatmentTableTest.cells().stream())
                 .map(expert -> new Judge(expert.name(), expert.survey(), expert::misses))
                 .toList();
     }

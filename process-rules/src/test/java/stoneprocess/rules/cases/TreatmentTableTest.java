@@ -75,6 +75,7 @@ class TreatmentTableTest {
                 .put("acid-drop", family[2])
                 .put("scriber", family[4])
                 .put("water-drop", family[5])
+                .put("colour", List.of("slate", "basalt-gabbro").contains(family[0]) ? "dark" : "pale")
                 .put("data-sheet", family[0].equals("engineered-quartz") ? "high-silica" : "low-silica");
         ObjectNode zone = MAPPER.createObjectNode();
         zone.put("name", "whole").put("kind", "field").set("share", amount("100 %"));

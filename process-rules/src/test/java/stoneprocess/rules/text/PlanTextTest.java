@@ -12,6 +12,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.statistics.Statistics;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Plan;
@@ -26,6 +27,7 @@ import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.FinishTask;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.TestArea;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -98,6 +100,9 @@ class PlanTextTest {
             return false;
         }
         Plan plan = recommendation.plan().get();
+        if (!recommendation.withoutShare().isEmpty() && isOfTheCut(decision)) {
+            return false;
+        }
         if (decision.topic() == Topics.FINISH) {
             return !plan.tracks().isEmpty();
         }
@@ -117,6 +122,23 @@ class PlanTextTest {
             return !plan.finishTasks().contains(FinishTask.SEAL_LATER);
         }
         return true;
+    }
+
+    /** What is not told while a damage has no share: the grits would leave it in. */
+    private static boolean isOfTheCut(Decision<?> decision) {
+        return !decision.subject().equals(Subject.FLOOR)
+                || Set.of(Topics.FINISH, Topics.TEST_CUTS, Topics.DENSIFIER).contains(decision.topic());
+    }
+
+    @Property(tries = 300, seed = "1955", shrinking = ShrinkingMode.OFF)
+    void no_grit_is_told_while_a_damage_has_no_share(@ForAll("floors") FloorSurvey survey) {
+        Recommendation plan = ADVISOR.recommend(survey);
+        boolean open = !plan.withoutShare().isEmpty();
+        boolean cuts = plan.plan().filter(known -> !known.tracks().isEmpty()).isPresent();
+        Statistics.label("cut").collect(open ? "share open" : "all told", cuts);
+        assertThat(TEXT.document(plan, Detail.BRIEF).stated().stream()
+                        .anyMatch(value -> value.topic() == Topics.GRIT_PATH))
+                .isEqualTo(cuts && !open);
     }
 
     @Property(tries = 300, seed = "1955", shrinking = ShrinkingMode.OFF)
