@@ -123,12 +123,15 @@ final class JobMaker {
                     "none",
                     "a plan that cuts or cleans; a provisional one waits until the questions are answered");
         }
-        recommendation.withoutShare().stream().filter(kind -> !plan.tracks().isEmpty()).findFirst().ifPresent(kind -> {
-            throw new InvalidInputException(
-                    "damages." + kind.key() + ".share",
-                    "unknown",
-                    "how much of the floor has it, as a share, an area or a number of places; it is not in the grits until then");
-        });
+        recommendation.withoutShare().stream()
+                .filter(kind -> !plan.tracks().isEmpty())
+                .findFirst()
+                .ifPresent(kind -> {
+                    throw new InvalidInputException(
+                            "damages." + kind.key() + ".share",
+                            "unknown",
+                            "how much of the floor has it, as a share, an area or a number of places; it is not in the grits until then");
+                });
         Area area = recommendation
                 .survey()
                 .workedArea()
