@@ -7,6 +7,9 @@ public enum OfferKind implements Term {
     /** Agree a lower finish. */
     LOWER_FINISH,
 
+    /** The treads stay as saw or tool left them, or are tooled anew. */
+    TOOL_FINISH,
+
     /** The marks stay, softened. */
     KEEP_THE_MARKS,
 

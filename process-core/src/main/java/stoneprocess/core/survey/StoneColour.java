@@ -2,7 +2,10 @@ package stoneprocess.core.survey;
 
 import stoneprocess.core.term.Term;
 
-/** The colour of the ground of the stone; needles and silky veins count before any colour. */
+/**
+ * The colour of the ground of the stone; needles and silky veins count before any colour, and what is made of chips is
+ * judged by {@link ChipColour}.
+ */
 public enum StoneColour implements Term {
     /** White, cream, beige, pale pink or pale grey. */
     PALE,

@@ -61,6 +61,8 @@ public final class SurveyField<T> {
     public static final SurveyField<StoneColour> COLOUR = choice(
                     "stone.colour", StoneColour.class, HowFound.LOOK, ChangedBy.NOBODY)
             .as("GroundColour");
+    public static final SurveyField<ChipColour> CHIPS =
+            choice("stone.chips", ChipColour.class, HowFound.LOOK, ChangedBy.NOBODY);
     public static final SurveyField<Face> FACE =
             choice("stone.face", Face.class, HowFound.LOOK, ChangedBy.NOBODY).as("LaidFace");
     public static final SurveyField<StoneMix> MIX =
@@ -109,6 +111,9 @@ public final class SurveyField<T> {
     public static final SurveyField<StripLevel> STRIP_LEVEL = choice(
                     "condition.strips", StripLevel.class, HowFound.TOUCH, ChangedBy.CREW)
             .as("StripHeight");
+    public static final SurveyField<Presence> SLIPPERY = choice(
+                    "condition.slippery", Presence.class, HowFound.ASK, ChangedBy.OTHERS)
+            .as("Slippery");
     public static final SurveyField<CrackHarm> CRACK_HARM = choice(
                     "condition.crack-harm", CrackHarm.class, HowFound.LOOK, ChangedBy.NOBODY)
             .as("CracksHarm");

@@ -7,6 +7,9 @@ public enum Acceptance implements Term {
     /** Nobody named a finish; the plan assumes the most modest. */
     FINISH_IS_ASSUMED,
 
+    /** The sample that the owner named is the finish, and is read before any other is assumed. */
+    SAMPLE_IS_THE_FINISH,
+
     /** A sealer does not stop etching. */
     SEALER_STOPS_NO_ETCHING,
 

@@ -228,6 +228,27 @@ public final class Condition {
         }
     }
 
+    /** The highest lip anywhere, however rare. */
+    public record HighestLip(Set<LippageClass> mayBe) implements Feature<LippageClass> {
+        public HighestLip {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** The deepest hollow or wave anywhere, however rare. */
+    public record DeepestWave(Set<WavinessClass> mayBe) implements Feature<WavinessClass> {
+        public DeepestWave {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Whether anybody has slipped or may slip on it as it is. */
+    public record Slippery(Set<Presence> mayBe) implements Feature<Presence> {
+        public Slippery {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
     /** How divider strips lie. */
     public record StripHeight(Set<StripLevel> mayBe) implements Feature<StripLevel> {
         public StripHeight {

@@ -10,6 +10,7 @@ import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.stone.MetalBondUse;
 import stoneprocess.core.stone.SilicaContent;
 import stoneprocess.core.stone.WaterTolerance;
+import stoneprocess.core.survey.ChipColour;
 
 /** What the stone is concluded to be. Each trait follows from the families that remain possible. */
 public final class StoneTraits {
@@ -53,6 +54,13 @@ public final class StoneTraits {
     /** How much water it stands. */
     public record WaterStanding(Set<WaterTolerance> mayBe) implements Feature<WaterTolerance> {
         public WaterStanding {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** The colour of its chips; pale where it has none to look at. */
+    public record ChipsSeen(Set<ChipColour> mayBe) implements Feature<ChipColour> {
+        public ChipsSeen {
             mayBe = Classes.copy(mayBe);
         }
     }

@@ -24,6 +24,7 @@ import stoneprocess.core.survey.Access;
 import stoneprocess.core.survey.AcidDrop;
 import stoneprocess.core.survey.Backing;
 import stoneprocess.core.survey.Bed;
+import stoneprocess.core.survey.ChipColour;
 import stoneprocess.core.survey.Cleaner;
 import stoneprocess.core.survey.CleaningTrial;
 import stoneprocess.core.survey.Coating;
@@ -82,6 +83,7 @@ public final class Unremarkable {
                 .set(SurveyField.SOLVENT_RAG, SolventRag.CLEAN)
                 .set(SurveyField.LABORATORY, LaboratoryResult.NOT_SAMPLED)
                 .set(SurveyField.COLOUR, StoneColour.MIXED)
+                .set(SurveyField.CHIPS, ChipColour.PALE)
                 .set(SurveyField.FACE, Face.FLAT)
                 .set(SurveyField.MIX, StoneMix.ONE_HARDNESS)
                 .set(SurveyField.THICKNESS, Length.of(20, Unit.MILLIMETRE))

@@ -16,6 +16,7 @@ import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
@@ -38,8 +39,15 @@ final class FieldWords {
         return phrase("field." + field);
     }
 
-    /** The question of a field on this floor: where a damage was told without its share, the share is asked for. */
+    /**
+     * The question of a field on this floor: where a damage was told without its share, the share is asked for, and where
+     * a sample is to be matched, its reading.
+     */
     static Wording question(FloorSurvey survey, String field) {
+        if (field.equals(SurveyField.GOAL_GLOSS.name())
+                && survey.answer(SurveyField.GOAL).value().equals(Optional.of(Goal.MATCH_SAMPLE))) {
+            return phrase("field.owner.gloss.sample");
+        }
         return isShareLacking(survey, field) ? phrase("field-share." + field) : question(field);
     }
 

@@ -28,6 +28,7 @@ import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Check;
 import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.FinishTask;
+import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Subject;
@@ -36,6 +37,7 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.Upkeep;
 import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.StatedValue;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
@@ -49,7 +51,9 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         sections.list("acceptances.heading", Topics.ACCEPTANCES, plan.acceptances());
         sections.preparation();
         sections.list("repairs.heading", Topics.REPAIRS, plan.repairs());
-        draft.list("not-planned.heading", NotPlanned.of(recommendation), PlanSections::notPlanned);
+        boolean historic =
+                recommendation.warnings().stream().anyMatch(warning -> warning.hazard() == Hazard.HISTORIC_FABRIC);
+        draft.list("not-planned.heading", NotPlanned.of(recommendation), left -> notPlanned(left, historic));
         boolean told = PlanWords.isCutTold(recommendation);
         sections.testArea(recommendation.survey(), told);
         sections.list("shortfalls.heading", Topics.SHORTFALLS, plan.shortfalls());
@@ -85,11 +89,14 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         return phrase("starts.start").with("zone", start.zone()).with("grit", ValueWords.grade(start.grade()));
     }
 
-    private static Wording notPlanned(NotPlanned left) {
+    /** Where the floor is or may be historic, no treatment is named that takes off more than it could give back. */
+    private static Wording notPlanned(NotPlanned left, boolean historic) {
+        Wording.Phrase treatment = Wording.phrase(Wording.key(left.kind()) + ".treatment");
+        Wording.Phrase gentle = Wording.phrase(treatment.key() + ".historic");
         return phrase("not-planned.damage")
                 .with("damage", ValueWords.name(left.kind()))
                 .with("why", Wording.of(left.why()))
-                .with("treatment", Wording.of(left.kind(), "treatment"));
+                .with("treatment", historic && Language.english().has(gentle.key()) ? gentle : treatment);
     }
 
     /** The grits of a track. */
@@ -103,10 +110,13 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
 
     private void preparation() {
         boolean densified = plan.densifier() == Densifier.BEFORE_CUTS;
-        if (!plan.preparation().isEmpty() || densified) {
+        List<Preparation> steps = plan.preparation().stream()
+                .filter(step -> !PlanText.AT_ONCE.contains(step.task()))
+                .toList();
+        if (!steps.isEmpty() || densified) {
             draft.section("preparation.heading");
         }
-        plan.preparation().forEach(preparation -> draft.numbered(preparation(preparation)));
+        steps.forEach(step -> draft.numbered(preparation(step)));
         if (densified) {
             draft.numbered(densifier());
         }

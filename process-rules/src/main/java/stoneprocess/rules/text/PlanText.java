@@ -53,8 +53,8 @@ public final class PlanText {
             Topics.DENSIFIER,
             Topics.SEALER);
 
-    private static final Set<Task> AT_ONCE =
-            Set.of(Task.STOP_AND_SAMPLE, Task.STOP_CLEANER, Task.BAR_TRIPS, Task.GUARD_SLIPS);
+    /** What does not wait for the work; it heads the page and is no step of the preparation. */
+    static final Set<Task> AT_ONCE = Set.of(Task.STOP_AND_SAMPLE, Task.STOP_CLEANER, Task.BAR_TRIPS, Task.GUARD_SLIPS);
 
     private final RuleWords cards;
 
@@ -71,7 +71,7 @@ public final class PlanText {
         PlanTotals totals = PlanTotals.of(recommendation);
         PlanWords words = PlanWords.of(recommendation, detail);
         PlanFront.write(draft, recommendation, words, totals);
-        today(draft, recommendation);
+        today(draft, recommendation, words);
         refusals(draft, recommendation);
         verdict(draft, recommendation);
         impasses(draft, recommendation);
@@ -96,14 +96,12 @@ public final class PlanText {
         return draft.document();
     }
 
-    /** What keeps people safe before there is a plan; a plan has it among its preparation. */
-    private static void today(Draft draft, Recommendation recommendation) {
-        if (recommendation.plan().isEmpty()) {
-            List<Task> tasks = recommendation.values(Topics.PREPARATION, Subject.FLOOR).stream()
-                    .filter(AT_ONCE::contains)
-                    .toList();
-            draft.list("today.heading", tasks);
-        }
+    /** What keeps people and floor safe before any work, whether or not there is a plan. */
+    private static void today(Draft draft, Recommendation recommendation, PlanWords words) {
+        List<Task> tasks = recommendation.values(Topics.PREPARATION, Subject.FLOOR).stream()
+                .filter(AT_ONCE::contains)
+                .toList();
+        draft.list("today.heading", tasks, task -> words.ofFloor(Topics.PREPARATION, task));
     }
 
     private void refusals(Draft draft, Recommendation recommendation) {

@@ -11,6 +11,7 @@ import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.quantity.Area;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.SizeClass;
 import stoneprocess.core.survey.SurveyField;
@@ -58,6 +59,9 @@ record PlanWords(List<String> variants) {
         if (isSmallFloor(recommendation)
                 || recommendation.plan().filter(PlanWords::isSpots).isPresent()) {
             variants.add(".small");
+        }
+        if (isLargerThan(recommendation, "test-area-large.from")) {
+            variants.add(".large");
         }
         if (detail == Detail.FULL) {
             return new PlanWords(variants);
@@ -120,6 +124,16 @@ record PlanWords(List<String> variants) {
                 .answer(SurveyField.AREA)
                 .value()
                 .filter(area -> sizes.classify(area).compareTo(SizeClass.MIDDLE) < 0)
+                .isPresent();
+    }
+
+    private static boolean isLargerThan(Recommendation recommendation, String limit) {
+        Area from = recommendation.parameters().get(limit, Area.class);
+        return recommendation
+                .survey()
+                .answer(SurveyField.AREA)
+                .value()
+                .filter(area -> area.compareTo(from) >= 0)
                 .isPresent();
     }
 

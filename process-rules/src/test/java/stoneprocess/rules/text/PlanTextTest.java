@@ -3,6 +3,7 @@ package stoneprocess.rules.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Optional;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,6 +21,14 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.Historic;
+import stoneprocess.core.survey.LippageClass;
+import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.Sounding;
+import stoneprocess.core.survey.WavinessClass;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
@@ -187,6 +196,11 @@ class PlanTextTest {
         }
     }
 
+    /** Damage of which nobody told how much. */
+    private static Damage told(DamageKind kind, Term look) {
+        return new Damage(kind, Optional.of(look), Optional.empty(), Optional.empty());
+    }
+
     private static String squeezed(String text) {
         return text.replaceAll("\\s+", " ");
     }
@@ -223,6 +237,53 @@ class PlanTextTest {
             String words = squeezed(TEXTS.word(Wording.phrase(key + ".small")));
             assertThat(smallest).contains(words);
             assertThat(larger).doesNotContain(words);
+        }
+    }
+
+    @Example
+    void a_large_floor_gets_a_trial_with_its_machine_in_two_places() {
+        FloorSurvey large = Floors.unremarkable()
+                .set(SurveyField.GOAL, Goal.POLISH)
+                .set(SurveyField.AREA, Area.of(200, Unit.SQUARE_METRE))
+                .build();
+        FloorSurvey smaller = large.toBuilder()
+                .set(SurveyField.AREA, Area.of(199, Unit.SQUARE_METRE))
+                .build();
+        String words = "4-10 m2 in two places with the machine of the job";
+        assertThat(squeezed(page(ADVISOR.recommend(large), Detail.BRIEF))).contains(words);
+        assertThat(squeezed(page(ADVISOR.recommend(smaller), Detail.BRIEF))).doesNotContain(words);
+    }
+
+    @Example
+    void no_metal_and_no_grinding_flat_is_named_for_the_hollows_of_a_floor_that_may_be_historic() {
+        for (Historic historic : Historic.values()) {
+            FloorSurvey flags = Floors.damaged(
+                            told(DamageKind.WAVINESS, WavinessClass.WAVY), told(DamageKind.LIPPAGE, LippageClass.HIGH))
+                    .set(SurveyField.HISTORIC, historic)
+                    .build();
+            for (FloorSurvey survey :
+                    List.of(flags, flags.toBuilder().unknown(SurveyField.HISTORIC).build())) {
+                String page = squeezed(page(ADVISOR.recommend(survey), Detail.BRIEF));
+                assertThat(page).contains("Told and not planned");
+                boolean named = page.matches(".*grinding (flat|the field flat).*");
+                assertThat(named)
+                        .isEqualTo(survey.answer(SurveyField.HISTORIC).value().equals(Optional.of(Historic.NO)));
+            }
+        }
+    }
+
+    @Example
+    void what_cannot_wait_heads_the_page_whether_or_not_there_is_a_plan() {
+        FloorSurvey slippery = Floors.unremarkable()
+                .set(SurveyField.GOAL, Goal.POLISH)
+                .set(SurveyField.SLIPPERY, Presence.PRESENT)
+                .build();
+        FloorSurvey loose =
+                slippery.toBuilder().set(SurveyField.SOUNDING, Sounding.LOOSE).build();
+        for (FloorSurvey survey : List.of(slippery, loose)) {
+            String page = squeezed(page(ADVISOR.recommend(survey), Detail.BRIEF));
+            assertThat(page.split("lay mats or grit tape", -1)).hasSize(2);
+            assertThat(page).containsPattern("Today, whatever is decided - .*lay mats or grit tape");
         }
     }
 

@@ -41,6 +41,9 @@ final class CounterOffers {
                 released.put(OfferKind.LOWER_FINISH, Set.of());
             }
         }
+        if (released.containsKey(OfferKind.TOOL_FINISH)) {
+            released.remove(OfferKind.LOWER_FINISH);
+        }
         Set<String> unsure = restingOnAnUnknownStone(impasse);
         if (!unsure.isEmpty()) {
             released.computeIfAbsent(OfferKind.TEST_STONE, key -> new LinkedHashSet<>())

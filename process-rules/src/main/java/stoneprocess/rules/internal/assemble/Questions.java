@@ -2,6 +2,7 @@ package stoneprocess.rules.internal.assemble;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -20,9 +21,12 @@ import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Question;
+import stoneprocess.core.stone.AcidReaction;
 import stoneprocess.core.stone.FibreRisk;
+import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
@@ -63,6 +67,10 @@ final class Questions {
             SurveyField.MIXED_CHOICE.name(), SurveyField.MIX.name(),
             SurveyField.STRIP_LEVEL.name(), SurveyField.STRIPS.name(),
             SurveyField.CRACK_HARM.name(), Facts.damage(DamageKind.CRACKS));
+
+    /** What an acid cleaner does to stone that acid attacks. */
+    private static final Set<DamageKind> ACID_MARKS =
+            EnumSet.of(DamageKind.ETCHES, DamageKind.WEAR, DamageKind.FLAKING);
 
     /** Tests that break the surface. */
     private static final Set<String> SCRAPES = Set.of(SurveyField.ACID_DROP.name(), SurveyField.SCRIBER.name());
@@ -285,7 +293,11 @@ final class Questions {
                         !(fibres && SurveyField.LABORATORY.name().equals(entry.getKey())))
                 .thenComparing(entry -> !entry.getValue().stops)
                 // What is wanted costs a question alone and decides how far a stone that is known is cut.
-                .thenComparing(entry -> !(stoneIsKnown && entry.getKey().equals(SurveyField.GOAL.name())))
+                .thenComparing(entry -> !(stoneIsKnown && isOfTheWish(entry.getKey())))
+                // The cleaner of every day is the commonest cause of a dull or sugary surface, and costs a question
+                // alone.
+                .thenComparing(
+                        entry -> !(mayBeEtchedByItsCleaner() && entry.getKey().equals(SurveyField.CLEANER.name())))
                 .thenComparing(entry -> !entry.getValue().holds)
                 .thenComparing(entry -> !Question.isDecisive(entry.getValue().topics))
                 // What can be seen, tapped or asked on the floor comes before a sample.
@@ -308,11 +320,30 @@ final class Questions {
                 .toList();
     }
 
+    /** What the owner wants, or what the sample reads that is to be matched. */
+    private boolean isOfTheWish(String field) {
+        boolean sample =
+                run.situation().survey().answer(SurveyField.GOAL).value().equals(Optional.of(Goal.MATCH_SAMPLE));
+        return field.equals((sample ? SurveyField.GOAL_GLOSS : SurveyField.GOAL).name());
+    }
+
+    /** True where stone that acid attacks is told to be dull, etched or flaking. */
+    private boolean mayBeEtchedByItsCleaner() {
+        boolean attacked = run.situation().values(Topics.STONE).stream()
+                .anyMatch(family -> Traits.of(family).acid().contains(AcidReaction.STRONG));
+        return attacked
+                && run.situation().survey().zones().stream()
+                        .flatMap(zone -> ACID_MARKS.stream().flatMap(kind -> zone.damage(kind).value().stream()))
+                        .anyMatch(found -> !found.equals(Damage.none(found.kind())));
+    }
+
     /** True while one look may show that no laboratory is needed. */
     private boolean isColourOpen() {
         boolean suspicionOpen = factsByType.getOrDefault(StoneTraits.FibreSuspicion.class, List.of()).stream()
                 .anyMatch(Questions::isUnknown);
-        return suspicionOpen && unanswered(SurveyField.COLOUR.name());
+        boolean chipsOpen = factsByType.getOrDefault(StoneTraits.ChipsSeen.class, List.of()).stream()
+                .anyMatch(Questions::isUnknown);
+        return suspicionOpen && (chipsOpen || unanswered(SurveyField.COLOUR.name()));
     }
 
     /** True where the stone is refused for certain because it may hold fibres. */

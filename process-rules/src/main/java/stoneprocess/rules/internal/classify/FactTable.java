@@ -113,6 +113,8 @@ final class FactTable {
         damage(Condition.Lippage.class, DamageKind.LIPPAGE, DamageClasses::overall);
         damage(Condition.LocalLippage.class, DamageKind.LIPPAGE, DamageClasses::rareOverall);
         damage(Condition.Waviness.class, DamageKind.WAVINESS, DamageClasses::overall);
+        damage(Condition.HighestLip.class, DamageKind.LIPPAGE, DamageClasses::anywhere);
+        damage(Condition.DeepestWave.class, DamageKind.WAVINESS, DamageClasses::anywhere);
         damage(Condition.Cracks.class, DamageKind.CRACKS, DamageClasses::anywhere);
         damage(Condition.OilStains.class, DamageKind.OIL_STAINS, DamageClasses::anywhere);
         damage(Condition.OrganicStains.class, DamageKind.ORGANIC_STAINS, DamageClasses::anywhere);
@@ -166,11 +168,13 @@ final class FactTable {
                 StoneClasses::finishReach,
                 stone.withFields(names(SurveyField.WATER_DROP, SurveyField.COATING, SurveyField.FINISH_NOW)));
         trait(StoneTraits.WaterStanding.class, Traits::water);
+        line(StoneTraits.ChipsSeen.class, StoneClasses::chips, stone.withFields(SurveyField.CHIPS.name()));
         line(
                 StoneTraits.FibreSuspicion.class,
                 StoneClasses::fibres,
                 stone.withFields(names(
                                 SurveyField.COLOUR,
+                                SurveyField.CHIPS,
                                 SurveyField.LABORATORY,
                                 SurveyField.IDENTIFIED_BY,
                                 SurveyField.ACID_DROP,

@@ -15,6 +15,7 @@ import stoneprocess.core.stone.FinishReach;
 import stoneprocess.core.stone.StoneCatalogue;
 import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.AcidDrop;
+import stoneprocess.core.survey.ChipColour;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
@@ -36,6 +37,10 @@ import stoneprocess.rules.feature.Identification;
 
 /** What the stone is concluded to be, and what its tests tell. */
 final class StoneClasses {
+    /** What is made of chips or pieces; each may be of another stone than the rest. */
+    private static final Set<Family> OF_CHIPS =
+            EnumSet.of(Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO, Family.BRECCIA, Family.ENGINEERED_MARBLE);
+
     private static final Set<Family> POURED =
             EnumSet.of(Family.CONCRETE, Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO);
 
@@ -98,7 +103,8 @@ final class StoneClasses {
     /**
      * Neither name nor acid nor microscope clears a green natural stone, only its hardness does: serpentine is softer than
      * steel. Needles and silky veins make any natural stone suspect, and so do fibres found. A ground of unknown colour
-     * may be green. Green chips of terrazzo are often serpentine.
+     * may be green. What is made of chips is judged by them and not by the cement or resin between them: one green chip
+     * may be serpentine, and neither hardness nor a pale ground clears it.
      */
     static Set<FibreRisk> fibres(Situation situation) {
         Set<FibreRisk> byKind = Traits.across(families(situation), FibreRisk.class, Traits::fibres);
@@ -110,16 +116,24 @@ final class StoneClasses {
         boolean natural = families(situation).stream()
                 .anyMatch(family ->
                         family == Family.BRECCIA || Traits.of(family).body().contains(Body.STONE));
-        boolean chips = families(situation).contains(Family.CEMENT_TERRAZZO)
-                || families(situation).contains(Family.RESIN_TERRAZZO);
+        boolean chipped = families(situation).stream().anyMatch(OF_CHIPS::contains);
         EnumSet<FibreRisk> risks = EnumSet.noneOf(FibreRisk.class);
         for (StoneColour colour : situation.answer(SurveyField.COLOUR, StoneColour.class)) {
-            boolean suspect = found && byKind.contains(FibreRisk.POSSIBLE)
-                    || natural && colour == StoneColour.FIBROUS
-                    || (natural || chips) && colour == StoneColour.GREEN && !provenHard;
-            risks.addAll(suspect ? EnumSet.of(FibreRisk.POSSIBLE) : byKind);
+            boolean byColour = (natural || chipped)
+                    && (colour == StoneColour.FIBROUS || colour == StoneColour.GREEN && !provenHard);
+            for (ChipColour chip : situation.answer(SurveyField.CHIPS, ChipColour.class)) {
+                boolean suspect = found || byColour || chipped && chip == ChipColour.GREEN;
+                risks.addAll(suspect ? EnumSet.of(FibreRisk.POSSIBLE) : byKind);
+            }
         }
         return risks;
+    }
+
+    /** As answered where it is made of chips whatever it is; elsewhere there are none to look at. */
+    static Set<ChipColour> chips(Situation situation) {
+        return OF_CHIPS.containsAll(families(situation))
+                ? situation.answer(SurveyField.CHIPS, ChipColour.class)
+                : EnumSet.of(ChipColour.PALE);
     }
 
     /** Over only where a clean, dry reading passes the ceiling of every family that the stone may be; within, where none was taken. */

@@ -86,6 +86,7 @@ class FieldFactsTest {
                                 && field.fact().isEmpty()))
                 .containsExactlyInAnyOrder(
                         SurveyField.WATER_DROP,
+                        SurveyField.CHIPS,
                         SurveyField.IDENTIFIED_BY,
                         SurveyField.HAZARDOUS_LAYER,
                         SurveyField.CEMENT_SURFACE,

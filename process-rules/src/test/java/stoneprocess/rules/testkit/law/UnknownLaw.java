@@ -58,11 +58,6 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  * long as nobody says so: how thick it is, how it sounds and on what it lies does not have to be known before metal opens it
  * on trial. Whether it is historic does.
  *
- * <p>A van whose grits nobody counted is planned with the grits that the floor needs, and asks for them; one that is known to
- * end at 400 may wait for a drop of acid, since powder would have to follow. The verdict is not compared between the two. Nor is it where the
- * surface of a slab is forgotten that is known to be raw and of unknown age: what is known to be raw is likely to be new, and waits
- * until somebody says when it was poured.
- *
  * <p>A layer that was seen stops the work, whatever the date of the floor; one that nobody looked for is not expected in a floor
  * laid after asbestos was banned. The two are not compared.
  *
@@ -172,9 +167,6 @@ record UnknownLaw(int answers) implements Law.Check {
         boolean forgotStone = contradicted(known) && !contradicted(unknown);
         boolean forgotSurface = contradictory(known) && !contradictory(unknown);
         boolean forgotLanes = known.survey().isLanesAlone() && !unknown.survey().isLanesAlone();
-        boolean forgotRaw = forgotten.equals(SurveyField.CEMENT_SURFACE.name())
-                && is(known.survey(), SurveyField.CEMENT_SURFACE, Set.of(CementSurface.RAW))
-                && !known.survey().answer(SurveyField.LAID_AGO).isKnown();
         boolean forgotLayer = forgotten.equals(SurveyField.HAZARDOUS_LAYER.name()) && laidAfterTheBan(unknown.survey());
         boolean slab = TAKEN_FOR_GRANTED_OF_A_SLAB.contains(forgotten) && neverGround(unknown);
         if (forgotStone || forgotSurface || forgotLanes || forgotLayer || slab) {
@@ -182,8 +174,7 @@ record UnknownLaw(int answers) implements Law.Check {
         }
         for (Outcome outcome : unknown.outcomes()) {
             Topic<?> topic = outcome.topic();
-            if (topic == Topics.VERDICT && (forgotten.equals(SurveyField.GRADES.name()) || forgotRaw)
-                    || !topic.isCautiousFirst()
+            if (!topic.isCautiousFirst()
                     || !(outcome instanceof Decision<?> less)
                     || FOLLOWS_A_CUT.contains(topic) && !comparable(known, unknown)) {
                 continue;
