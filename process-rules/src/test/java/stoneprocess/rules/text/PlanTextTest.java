@@ -3,8 +3,8 @@ package stoneprocess.rules.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.Optional;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import net.jqwik.api.Arbitrary;
@@ -23,15 +23,15 @@ import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.Historic;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.Sounding;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WavinessClass;
 import stoneprocess.core.term.Term;
-import stoneprocess.core.survey.FloorSurvey;
-import stoneprocess.core.survey.Goal;
-import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.FinishTask;
 import stoneprocess.core.topic.Hazard;
@@ -261,8 +261,8 @@ class PlanTextTest {
                             told(DamageKind.WAVINESS, WavinessClass.WAVY), told(DamageKind.LIPPAGE, LippageClass.HIGH))
                     .set(SurveyField.HISTORIC, historic)
                     .build();
-            for (FloorSurvey survey :
-                    List.of(flags, flags.toBuilder().unknown(SurveyField.HISTORIC).build())) {
+            for (FloorSurvey survey : List.of(
+                    flags, flags.toBuilder().unknown(SurveyField.HISTORIC).build())) {
                 String page = squeezed(page(ADVISOR.recommend(survey), Detail.BRIEF));
                 assertThat(page).contains("Told and not planned");
                 boolean named = page.matches(".*grinding (flat|the field flat).*");
