@@ -7,6 +7,9 @@ public enum Acceptance implements Term {
     /** Nobody named a finish; the plan assumes the most modest. */
     FINISH_IS_ASSUMED,
 
+    /** No: slabs do not become one sheet; joints stay seen, and what is not worn keeps the polish of the works. */
+    JOINTS_STAY_SEEN,
+
     /** The sample that the owner named is the finish, and is read before any other is assumed. */
     SAMPLE_IS_THE_FINISH,
 

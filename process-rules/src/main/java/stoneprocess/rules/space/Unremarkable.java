@@ -99,6 +99,7 @@ public final class Unremarkable {
                 .set(SurveyField.HOLES, Holes.NONE)
                 .set(SurveyField.FINISH_NOW, Finish.POLISH)
                 .set(SurveyField.CLEANING_TRIAL, CleaningTrial.NOT_ENOUGH)
+                .set(SurveyField.SLIPPERY, Presence.NONE)
                 .set(SurveyField.LAST_TREATMENT, LastTreatment.DIAMOND)
                 .set(SurveyField.TREATED_AGO, TreatedAgo.LONGER)
                 .set(SurveyField.CLEANER, Cleaner.NEUTRAL)
