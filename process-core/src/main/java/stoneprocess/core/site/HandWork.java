@@ -8,7 +8,6 @@ import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.AreaRate;
-import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
@@ -106,24 +105,24 @@ record HandWork(CuttingClass stone, Parameters parameters) {
                         + around.high().minutes()));
     }
 
-    /** The number of pieces in the places, at least one; the fewest are the largest. */
-    Range<Count> pieces(Range<Area> places) {
+    /** The number of pieces in the places, at least one, not rounded: the fewest are the largest. */
+    Range<Double> pieces(Range<Area> places) {
         Range<Area> size = parameters.range("estimate.place-size", Area.class);
         if (size.low().kept() == 0) {
             throw new InvalidInputException(
                     "estimate.place-size.low", size.low().print(), "more than zero");
         }
         return Range.of(
-                new Count(Math.max(1, places.low().kept() / size.high().kept())),
-                new Count(Math.max(1, places.high().kept() / size.low().kept())));
+                Math.max(1, places.low().kept() / size.high().kept()),
+                Math.max(1, places.high().kept() / size.low().kept()));
     }
 
     /** Each piece for the hours of a piece. */
-    Range<TimeSpan> pieces(String hours, Range<Count> pieces) {
+    Range<TimeSpan> pieces(String hours, Range<Double> pieces) {
         Range<TimeSpan> each = parameters.range(hours, TimeSpan.class);
         return Range.of(
-                new TimeSpan(pieces.low().kept() * each.low().minutes()),
-                new TimeSpan(pieces.high().kept() * each.high().minutes()));
+                new TimeSpan(pieces.low() * each.low().minutes()),
+                new TimeSpan(pieces.high() * each.high().minutes()));
     }
 
     /** The places of the worst damage of a kind, or of all pieces that stand proud, when a survey tells them all. */

@@ -301,9 +301,10 @@ final class JobMaker {
     }
 
     private void pieces(Task task, Range<TimeSpan> rest, Range<Area> places) {
-        Range<Count> pieces = handWork.pieces(places);
+        Range<Double> pieces = handWork.pieces(places);
         reckoned(task, rest, handWork.pieces(EACH_PIECE, pieces), EACH_PIECE, PIECE);
-        extents.put(task.key(), Range.of(pieces.low(), pieces.high()));
+        extents.put(
+                task.key(), Range.of(new Count(Math.floor(pieces.low())), new Count(StrictMath.ceil(pieces.high()))));
     }
 
     /** As large as the survey says, else as a few places usually are. */

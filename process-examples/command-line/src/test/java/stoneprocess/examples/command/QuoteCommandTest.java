@@ -13,12 +13,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.site.NotQuoted;
 import stoneprocess.core.site.Quotation;
 import stoneprocess.core.site.Quotation.QuotedVariant;
 import stoneprocess.core.site.Quotation.VisitKind;
+import stoneprocess.core.site.VariantScope;
 import stoneprocess.core.survey.Extent;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.examples.command.CommandLineTest.Ran;
@@ -66,7 +68,7 @@ class QuoteCommandTest {
     @Test
     void variants_stand_side_by_side_and_their_rows_add_up() {
         String[] asked = {
-            "--variant", "as-planned", "--variant", "unsealed", "--variant", "satin", "--variant", "repairs-only"
+            "--variant", "as-planned", "--variant", "unsealed", "--variant", "semi-gloss", "--variant", "repairs-only"
         };
         String page = quote("customs-house-terrazzo", PRICES, asked).out();
         Quotation data = json("customs-house-terrazzo", asked);
@@ -251,6 +253,76 @@ class QuoteCommandTest {
         assertThat(quote("guest-house-foyer", PRICES).out().replaceAll("\\s+", " "))
                 .contains("The floor is scrubbed, rinsed and vacuumed dry.")
                 .doesNotContain("signed");
+    }
+
+    private static List<VariantScope> scopes(Quotation quotation) {
+        return quotation.variants().stream()
+                .map(variant -> variant.variant().scope())
+                .toList();
+    }
+
+    /** 4 mm waves of a slab are left as a rule, or taken out for a price of their own: common practice, no source. */
+    @Test
+    void waves_may_be_left_for_less() {
+        Quotation quotation = json("boat-shed-concrete");
+        assertThat(scopes(quotation))
+                .containsExactly(VariantScope.AS_PLANNED, VariantScope.WAVES_LEFT, VariantScope.UNSEALED);
+        List<QuotedVariant> variants = quotation.variants();
+        assertThat(variants.get(0).job().orElseThrow().work()).contains(Quotation.WAVES);
+        assertThat(variants.get(1).job().orElseThrow().work()).doesNotContain(Quotation.WAVES);
+        assertThat(total(variants.get(1))).isLessThan(total(variants.get(0)));
+        assertThat(json("ferry-hall-granite", "--variant", "waves-left")
+                        .variants()
+                        .get(0)
+                        .notQuoted())
+                .contains(NotQuoted.NO_WAVES);
+    }
+
+    @Test
+    void a_planetary_machine_is_hired_where_that_saves_much() {
+        Quotation quotation = json("ferry-hall-granite");
+        assertThat(scopes(quotation)).containsExactly(VariantScope.AS_PLANNED, VariantScope.HIRED_PLANETARY);
+        assertThat(total(quotation.variants().get(1)))
+                .isLessThan(total(quotation.variants().get(0)));
+        assertThat(quotation.variants())
+                .extracting(variant -> variant.job().orElseThrow().price().cost().lines().stream()
+                        .anyMatch(line -> line.name().equals("hire-day")))
+                .containsExactly(false, true);
+        assertThat(json("boat-shed-concrete", "--variant", "hired-planetary")
+                        .variants()
+                        .get(0)
+                        .notQuoted())
+                .as("on hand already")
+                .contains(NotQuoted.NO_USE_OF_A_PLANETARY);
+    }
+
+    @Test
+    void what_is_relaid_or_repaired_is_counted_in_the_scope() {
+        assertThat(quote("reading-room-marble", PRICES).out().replaceAll("\\s+", " "))
+                .containsPattern("lifted and relaid\\. In the price: about \\d+-\\d+ of them\\.");
+    }
+
+    /** An owner, a foreman and an estimator read one figure. */
+    @ParameterizedTest
+    @ValueSource(strings = {"customs-house-terrazzo", "ferry-hall-granite", "boat-shed-concrete"})
+    void quotation_estimate_and_schedule_tell_the_same_days(String name) {
+        String[] times = {"--days-a-week", "6", "--shift", "7 h"};
+        double quoted = json(name, times)
+                .variants()
+                .get(0)
+                .job()
+                .orElseThrow()
+                .days()
+                .likely()
+                .kept();
+        String survey = Path.of("surveys", name + ".json").toString();
+        String estimate = Ran.command("", "estimate", survey, times[0], times[1], times[2], times[3])
+                .out()
+                .replaceAll("\\s+", " ");
+        assertThat(estimate).contains("after " + (long) quoted + " calendar days, at 6 days of work a week");
+        assertThat(Ran.command("", "estimate", survey, "--schedule", times[0], times[1], times[2], times[3])
+                        .out())
+                .contains((long) quoted + " days until the floor is back in use");
     }
 
     @ParameterizedTest

@@ -157,7 +157,8 @@ class SampleJobsTest {
                     estimate.calendar().days().likely().kept(),
                     prices.cost(estimate).total().likely().amount(),
                     prices.price(estimate).lines().total().amount()));
-            if (likely < sample.leastHours() || likely > sample.mostHours()) {
+            double told = Double.parseDouble(twoDigits(estimate.personHours().likely()));
+            if (told < sample.leastHours() || told > sample.mostHours()) {
                 unbelievable.add(sample.name() + ": " + likely);
             }
         }
