@@ -227,9 +227,12 @@ final class JobMaker {
                 .answer(SurveyField.WORKING_HOURS)
                 .value()
                 .equals(Optional.of(WorkingHours.NIGHT));
-        boolean signedLater = plan.testArea() == TestArea.REQUIRED
-                && area.compareTo(parameters.get("floor-size.middle", Area.class)) >= 0;
-        return (signedLater ? usual.withUsualSignOff(parameters) : usual)
+        boolean signed = plan.testArea() == TestArea.REQUIRED;
+        boolean small = area.compareTo(parameters.get("floor-size.middle", Area.class)) < 0;
+        if (signed && small) {
+            notes.add(JobNote.SIGNED_ON_THE_SPOT);
+        }
+        return (signed && !small ? usual.withUsualSignOff(parameters) : usual)
                 .withTimes(worked)
                 .withNight(options.night().orElse(night ? new Share(100) : usual.night()))
                 .withPeople(people(usual));

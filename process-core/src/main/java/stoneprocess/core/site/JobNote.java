@@ -52,6 +52,9 @@ public enum JobNote implements Term {
     /** The building manager isolates the smoke detectors and restores them; it takes the crew no hours. */
     DETECTORS_BY_OTHERS,
 
+    /** On a small job the owner signs the test area on the spot. */
+    SIGNED_ON_THE_SPOT,
+
     /** Waits are counted one after another; some can overlap. */
     WAITS_MAY_OVERLAP,
 

@@ -21,8 +21,11 @@ final class WorkedArguments {
     @Option(names = "--crews", paramLabel = "COUNT", description = "Crews with a machine each.", defaultValue = "1")
     private int crews = 1;
 
-    @Option(names = "--bays", paramLabel = "COUNT", description = "Parts of the floor.", defaultValue = "1")
-    private int bays = 1;
+    @Option(
+            names = "--bays",
+            paramLabel = "COUNT",
+            description = "Parts of the floor, worked side by side; else one for each crew.")
+    private Optional<Integer> bays = Optional.empty();
 
     @Option(names = "--shift", paramLabel = "HOURS", description = "Length of a shift, such as \"6 h\".")
     private Optional<String> shift = Optional.empty();
@@ -59,7 +62,7 @@ final class WorkedArguments {
                         parameters.get("estimate.days-a-week", Count.class).number()),
                 start().map(day -> day.getDayOfWeek().getValue()).orElse(1),
                 crews,
-                bays,
+                bays.orElse(crews),
                 closed.stream().map(WorkedArguments::closure).toList());
     }
 

@@ -299,7 +299,7 @@ class QuoteCommandTest {
     @Test
     void what_is_relaid_or_repaired_is_counted_in_the_scope() {
         assertThat(quote("reading-room-marble", PRICES).out().replaceAll("\\s+", " "))
-                .containsPattern("lifted and relaid\\. In the price: about \\d+-\\d+ of them\\.");
+                .containsPattern("lifted and relaid\\. Counted in the price: \\d+-\\d+\\.");
     }
 
     /** An owner, a foreman and an estimator read one figure. */

@@ -29,6 +29,7 @@ import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.Line;
 import stoneprocess.core.estimate.Plausibility;
 import stoneprocess.core.estimate.Spread;
+import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Area;
@@ -135,6 +136,11 @@ public final class EstimateSheet {
                         .with("working", number(calendar.workingDays().likely()))
                         .with("days", number(calendar.days().likely()))
                         .with("week", week()));
+        WorkingTimes times = planned.job().site().times();
+        if (times.crews() > 1) {
+            draft.paragraph(
+                    phrase("estimate.crews").with("crews", times.crews()).with("bays", times.bays()));
+        }
         if (planned.notes().contains(JobNote.PLAN_IS_PROVISIONAL)) {
             draft.paragraph(Wording.of(JobNote.PLAN_IS_PROVISIONAL));
         }

@@ -328,6 +328,10 @@ public final class QuotationSheet {
         if (job(priced.get(0)).work().contains(Work.TEST_AREA.key())) {
             draft.bullets("quotation.test-area", "quotation.finish-is-a-class");
         }
+        int crews = job(priced.get(0)).worked().crews();
+        if (crews > 1) {
+            draft.bullet(phrase("quotation.crews").with("crews", crews));
+        }
         draft.bullets("quotation.otherwise", "quotation.days.likely")
                 .bullet(quotation
                         .distance()

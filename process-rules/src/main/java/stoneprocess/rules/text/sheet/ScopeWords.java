@@ -30,6 +30,8 @@ final class ScopeWords {
                     work.add(phrase("scope.edges")
                             .with("edges", EstimateWords.number(job.edges().in(Unit.METRE), 0)));
                 }
+            } else if (name.equals(Work.TEST_AREA.key()) && job.notes().contains(JobNote.SIGNED_ON_THE_SPOT)) {
+                work.add(phrase("scope.test-area.small"));
             } else {
                 sentence(name)
                         .map(words -> Optional.ofNullable(job.extents().get(name))
