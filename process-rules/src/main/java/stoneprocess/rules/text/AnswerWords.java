@@ -76,7 +76,7 @@ final class AnswerWords {
             List<Wording> words = new ArrayList<>(List.of(RuleWords.because(card)));
             List<Wording> facts = ofRule.stream()
                     .flatMap(reason -> reason.facts().stream())
-                    .filter(fact -> !FactWords.isStep(fact))
+                    .filter(fact -> !FactWords.isStep(fact) && !fact.topics().equals(List.of(Topics.VERDICT)))
                     .map(FactWords::so)
                     .distinct()
                     .toList();

@@ -156,7 +156,10 @@ public final class FollowText {
             next.checks().forEach(check -> draft.numbered(check(log, next.ahead(), check)));
         }
         if (!mendedFirst) {
-            draft.list(stopped ? "follow.mends-later" : "follow.mends", next.mends());
+            boolean looks = next.move() == Move.LOOK_FIRST;
+            draft.list(
+                    stopped ? "follow.mends-later" : looks ? "follow.mends-if-confirmed" : "follow.mends",
+                    next.mends());
         }
         ahead(draft, log, next);
         FollowChanges.write(draft, plan, next.ahead(), cards, mendedFirst ? next.mends() : List.of());

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import stoneprocess.core.answer.FieldAnswer;
+import stoneprocess.core.answer.Given;
 import stoneprocess.core.answer.Split;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
@@ -36,6 +37,8 @@ import stoneprocess.rules.text.document.Wording.Joint;
 record WhatIfWords(Recommendation before, Recommendation after, RuleWords cards, Draft draft) {
     /** Told by the headline, or what follows from the grits that are told. */
     private static final Set<Topic<?>> TOLD = Set.of(Topics.VERDICT, Topics.STEP_RULE, Topics.TEST_CUTS);
+
+    private static final Set<Topic<?>> BY_NAME = Set.of(Topics.STONE, Topics.BONDS, Topics.WARNINGS);
 
     /** Told with each grit that stays and is worked in another way. */
     private static final List<Topic<?>> WAY_OF_WORKING =
@@ -83,11 +86,19 @@ record WhatIfWords(Recommendation before, Recommendation after, RuleWords cards,
         answers.other().forEach(answer -> fields.add(answer.field()));
         answers.one().forEach(answer -> fields.add(answer.field()));
         return fields.stream()
-                .<Wording>map(field -> phrase("what-if.change")
-                        .with("question", FieldWords.question(field))
-                        .with("then", FieldWords.answer(FieldAnswer.of(after.survey(), field)))
-                        .with("now", FieldWords.answer(FieldAnswer.of(before.survey(), field))))
+                .map(field -> change(FieldAnswer.of(after.survey(), field), FieldAnswer.of(before.survey(), field)))
                 .toList();
+    }
+
+    /** What an answer has and did not have; of members and zones those alone that differ. */
+    private static Wording change(FieldAnswer then, FieldAnswer now) {
+        Split<Given> given = Split.of(then.given(), now.given());
+        boolean less = given.one().isEmpty() && !then.given().isEmpty();
+        boolean more = given.other().isEmpty() && !now.given().isEmpty();
+        return phrase(less ? "what-if.less" : more ? "what-if.more" : "what-if.change")
+                .with("question", FieldWords.question(then.field()))
+                .with("then", FieldWords.answer(new FieldAnswer(then.field(), then.known(), given.one())))
+                .with("now", FieldWords.answer(new FieldAnswer(now.field(), now.known(), given.other())));
     }
 
     /** The rules that stop the work now and did not speak before; all that stop it where each spoke before. */
@@ -182,19 +193,19 @@ record WhatIfWords(Recommendation before, Recommendation after, RuleWords cards,
                 ? Optional.empty()
                 : Optional.of(phrase("what-if.part")
                         .with("part", ValueWords.topic(topic))
-                        .with("values", Wording.list(Joint.SENTENCES, only, value -> sentence(topic, value))));
+                        .with("values", values(topic, only)));
     }
 
-    /** A value as the plan says it; a hazard by its name. */
-    private static <V> Wording sentence(Topic<V> topic, V value) {
-        return value instanceof Term term && topic != Topics.WARNINGS
-                ? Wording.of(term)
-                : phrase("card.title")
-                        .with(
-                                "title",
-                                value instanceof Hazard hazard
-                                        ? PlanWords.shortly(hazard)
-                                        : ValueWords.values(topic, List.of(value)));
+    /** Values as the plan says them, in sentences; those that have none by their names. */
+    private static <V> Wording values(Topic<V> topic, List<V> values) {
+        if (BY_NAME.contains(topic)) {
+            return phrase("card.title").with("title", Wording.list(Joint.COMMA, values, value -> named(topic, value)));
+        }
+        return Wording.list(Joint.SENTENCES, values, value -> Wording.of((Term) value));
+    }
+
+    private static <V> Wording named(Topic<V> topic, V value) {
+        return value instanceof Hazard hazard ? PlanWords.shortly(hazard) : ValueWords.values(topic, List.of(value));
     }
 
     /** Grits that both run, where machine, weight, water or passes differ: for each track once where all differ alike. */

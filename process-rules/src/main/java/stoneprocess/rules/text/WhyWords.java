@@ -9,7 +9,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.answer.Matter;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.decision.Decision;
@@ -21,6 +20,7 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.ContributionKind;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
@@ -45,7 +45,8 @@ final class WhyWords {
         } else if (outcome instanceof Impasse<?>) {
             lead.add(phrase("answer.clash"));
         } else {
-            lead.add(phrase("answer.it-is").with("value", AnswerWords.outcome(outcome)));
+            lead.add(phrase(outcome.topic() == Topics.PASSES ? "answer.passes" : "answer.it-is")
+                    .with("value", AnswerWords.outcome(outcome)));
             AnswerWords.policy(outcome.topic()).ifPresent(lead::add);
         }
         start.ifPresent(grade -> lead.add(phrase("reasons.end-before-start").with("grade", ValueWords.grade(grade))));
@@ -94,12 +95,6 @@ final class WhyWords {
     private static void checks(Draft draft, Why why) {
         Set<String> first = fields(why, decisive(why.outcome()));
         AnswerWords.checks(draft, "answer.to-overturn", first, why.answers());
-        boolean computed = why.outcome() instanceof Decision<?> decision
-                && !decision.inputs().isEmpty();
-        if (!computed && first.isEmpty()) {
-            List<String> rest = why.answers().stream().map(FieldAnswer::field).toList();
-            AnswerWords.checks(draft, "answer.survey", rest, why.answers());
-        }
     }
 
     /** The survey fields behind facts; behind what was concluded, those of what it was concluded from. */
