@@ -302,19 +302,24 @@ class QuoteCommandTest {
                 .containsPattern("lifted and relaid\\. Counted in the price: \\d+-\\d+\\.");
     }
 
+    @Test
+    void two_crews_take_fewer_days_and_the_page_says_whose_days_they_are() {
+        double alone = likelyDays(json("boat-shed-concrete"));
+        assertThat(likelyDays(json("boat-shed-concrete", "--crews", "2"))).isLessThan(alone);
+        assertThat(likelyDays(json("boat-shed-concrete", "--days-a-week", "7"))).isLessThan(alone);
+        assertThat(quote("boat-shed-concrete", PRICES, "--crews", "2").out()).contains("2 crews at work side by side");
+    }
+
+    private static double likelyDays(Quotation quotation) {
+        return quotation.variants().get(0).job().orElseThrow().days().likely().kept();
+    }
+
     /** An owner, a foreman and an estimator read one figure. */
     @ParameterizedTest
     @ValueSource(strings = {"customs-house-terrazzo", "ferry-hall-granite", "boat-shed-concrete"})
     void quotation_estimate_and_schedule_tell_the_same_days(String name) {
         String[] times = {"--days-a-week", "6", "--shift", "7 h"};
-        double quoted = json(name, times)
-                .variants()
-                .get(0)
-                .job()
-                .orElseThrow()
-                .days()
-                .likely()
-                .kept();
+        double quoted = likelyDays(json(name, times));
         String survey = Path.of("surveys", name + ".json").toString();
         String estimate = Ran.command("", "estimate", survey, times[0], times[1], times[2], times[3])
                 .out()
