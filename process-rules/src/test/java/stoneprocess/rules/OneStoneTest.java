@@ -76,7 +76,9 @@ class OneStoneTest {
                             new Input.OfParameter(stone.cutting().rateParameter())));
             boolean cuts =
                     answer.plan().filter(plan -> !plan.tracks().isEmpty()).isPresent();
-            if (cuts && answer.survey().answer(SurveyField.AREA).isKnown()) {
+            if (cuts
+                    && PlannedJob.isThere(answer)
+                    && answer.survey().answer(SurveyField.AREA).isKnown()) {
                 PlannedJob job = PlannedJob.of(answer, JobOptions.defaults());
                 assertThat(job.job().stone()).as("estimate").isEqualTo(stone.cutting());
                 reckoned++;

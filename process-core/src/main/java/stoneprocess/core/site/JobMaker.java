@@ -117,12 +117,6 @@ final class JobMaker {
                         "recommendation.status",
                         recommendation.status().key(),
                         "a recommendation with a plan: planned or provisional"));
-        if (!PlannedJob.isThere(recommendation)) {
-            throw new InvalidInputException(
-                    "plan.tracks",
-                    "none",
-                    "a plan that cuts or cleans; a provisional one waits until the questions are answered");
-        }
         recommendation.withoutShare().stream()
                 .filter(kind -> !plan.tracks().isEmpty())
                 .findFirst()
@@ -132,6 +126,12 @@ final class JobMaker {
                             "unknown",
                             "how much of the floor has it, as a share, an area or a number of places; it is not in the grits until then");
                 });
+        if (!PlannedJob.isThere(recommendation)) {
+            throw new InvalidInputException(
+                    "plan.tracks",
+                    "none",
+                    "a plan that cuts or cleans; a provisional one waits until the questions are answered");
+        }
         Area area = recommendation
                 .survey()
                 .workedArea()

@@ -455,7 +455,7 @@ final class PlanLaws {
         boolean usual = fields.stream()
                 .flatMap(track -> track.steps().stream())
                 .allMatch(step -> estimated.contains(step.machine()));
-        if (fields.isEmpty() || !known || !usual) {
+        if (fields.isEmpty() || !known || !usual || !PlannedJob.isThere(answer)) {
             return;
         }
         Estimate estimate = PlannedJob.of(answer, JobOptions.defaults()).estimate();
