@@ -123,6 +123,9 @@ public final class SurveyField<T> {
     public static final SurveyField<LastTreatment> LAST_TREATMENT = choice(
                     "history.last-treatment", LastTreatment.class, HowFound.ASK, ChangedBy.NOBODY)
             .as("LastTreated");
+    public static final SurveyField<LastWorked> LAST_WORKED = choice(
+                    "history.last-worked", LastWorked.class, HowFound.ASK, ChangedBy.NOBODY)
+            .as("LeftOffAt");
     public static final SurveyField<TreatedAgo> TREATED_AGO = choice(
                     "history.treated-ago", TreatedAgo.class, HowFound.ASK, ChangedBy.NOBODY)
             .as("LastTreatedAgo");
@@ -167,8 +170,8 @@ public final class SurveyField<T> {
     public static final SurveyField<Presence> WATER_SUPPLY = choice(
                     "site.water-supply", Presence.class, HowFound.LOOK, ChangedBy.CREW)
             .as("TapWater");
-    public static final SurveyField<Slope> SLOPE = choice("site.slope", Slope.class, HowFound.MEASURE, ChangedBy.NOBODY)
-            .as("Slopes");
+    public static final SurveyField<Slope> SLOPE =
+            choice("site.slope", Slope.class, HowFound.MEASURE, ChangedBy.NOBODY);
     public static final SurveyField<WetUse> WET_USE =
             choice("site.wet-use", WetUse.class, HowFound.ASK, ChangedBy.NOBODY).as("UsedWet");
     public static final SurveyField<Voltage> VOLTS =

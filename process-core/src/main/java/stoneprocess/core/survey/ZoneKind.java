@@ -19,6 +19,9 @@ public enum ZoneKind implements Term {
     /** Treads and landings. */
     STAIR,
 
+    /** A slope that is walked or wheeled. */
+    RAMP,
+
     /** The top of a kitchen, bar or wash-stand: no floor, and not planned as one. */
     WORKTOP,
 

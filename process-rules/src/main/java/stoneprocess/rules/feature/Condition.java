@@ -12,6 +12,7 @@ import stoneprocess.core.survey.FillAgeClass;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.Holes;
 import stoneprocess.core.survey.LastTreatment;
+import stoneprocess.core.survey.LastWorked;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.OriginalFinish;
 import stoneprocess.core.survey.Presence;
@@ -49,6 +50,13 @@ public final class Condition {
     /** How it was treated last. */
     public record LastTreated(Set<LastTreatment> mayBe) implements Feature<LastTreatment> {
         public LastTreated {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** At which tool and grit a job was left off. */
+    public record LeftOffAt(Set<LastWorked> mayBe) implements Feature<LastWorked> {
+        public LeftOffAt {
             mayBe = Classes.copy(mayBe);
         }
     }

@@ -83,7 +83,7 @@ public final class Site {
         }
     }
 
-    /** Level or sloped. */
+    /** Level or sloped; a ramp slopes, whatever else is level. */
     public record Slopes(Set<Slope> mayBe) implements Feature<Slope> {
         public Slopes {
             mayBe = Classes.copy(mayBe);

@@ -43,6 +43,7 @@ import stoneprocess.core.survey.IdentifiedBy;
 import stoneprocess.core.survey.Joints;
 import stoneprocess.core.survey.LaboratoryResult;
 import stoneprocess.core.survey.LastTreatment;
+import stoneprocess.core.survey.LastWorked;
 import stoneprocess.core.survey.LoadConfirmed;
 import stoneprocess.core.survey.Occupied;
 import stoneprocess.core.survey.OriginalFinish;
@@ -101,6 +102,7 @@ public final class Unremarkable {
                 .set(SurveyField.CLEANING_TRIAL, CleaningTrial.NOT_ENOUGH)
                 .set(SurveyField.SLIPPERY, Presence.NONE)
                 .set(SurveyField.LAST_TREATMENT, LastTreatment.DIAMOND)
+                .set(SurveyField.LAST_WORKED, LastWorked.NOTHING_LEFT_OFF)
                 .set(SurveyField.TREATED_AGO, TreatedAgo.LONGER)
                 .set(SurveyField.CLEANER, Cleaner.NEUTRAL)
                 .set(SurveyField.ORIGINAL_FINISH, OriginalFinish.POLISHED)

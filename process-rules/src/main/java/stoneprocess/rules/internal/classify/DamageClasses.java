@@ -9,6 +9,7 @@ import stoneprocess.core.survey.EtchClass;
 import stoneprocess.core.survey.Extent;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.Slope;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WearClass;
 import stoneprocess.core.survey.Zone;
@@ -145,6 +146,19 @@ final class DamageClasses {
     static Set<Presence> treads(Situation situation) {
         boolean seen = situation.survey().zones().stream().anyMatch(zone -> zone.kind() == ZoneKind.STAIR);
         return seen ? EnumSet.of(Presence.PRESENT) : notApart(situation, Presence.class);
+    }
+
+    /** A floor with a ramp slopes; without one as it was measured. */
+    static Set<Slope> slopes(Situation situation) {
+        boolean ramp = situation.survey().zones().stream().anyMatch(zone -> zone.kind() == ZoneKind.RAMP);
+        return ramp
+                ? EnumSet.of(Slope.SLOPED)
+                : situation
+                        .survey()
+                        .answer(SurveyField.SLOPE)
+                        .value()
+                        .map(EnumSet::of)
+                        .orElseGet(() -> EnumSet.allOf(Slope.class));
     }
 
     /** The mildest class of a part that nobody surveyed apart; any class when a part of the floor was left out. */

@@ -135,6 +135,10 @@ final class FactTable {
         line(Site.NoFloor.class, DamageClasses::noFloor, Origin.fields(damage(DamageKind.WEAR)));
         line(Site.Treads.class, DamageClasses::treads, Origin.fields(damage(DamageKind.WEAR)));
         line(
+                Site.Slopes.class,
+                DamageClasses::slopes,
+                Origin.fields(SurveyField.SLOPE.name()).behind(damage(DamageKind.WEAR)));
+        line(
                 Condition.GlossRead.class,
                 situation -> SurveyClasses.glossRead(situation, Comparator.naturalOrder()),
                 Origin.fields(READINGS));
