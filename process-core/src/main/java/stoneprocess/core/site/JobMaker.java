@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import stoneprocess.core.estimate.Assumption;
 import stoneprocess.core.estimate.FloorMachine;
+import stoneprocess.core.estimate.HighSpots;
 import stoneprocess.core.estimate.Job;
 import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.OtherWork;
@@ -36,6 +37,7 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.removal.Removal;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.ScratchClass;
@@ -507,8 +509,7 @@ final class JobMaker {
                                 same < 0
                                         ? Optional.empty()
                                         : Optional.of(edge.get(same).passes()))
-                        .withHighSpots(
-                                step.equals(field.get(0)) ? Levelling.of(recommendation, step) : Optional.empty()));
+                        .withHighSpots(step.equals(field.get(0)) ? highSpots(step) : Optional.empty()));
                 after = Optional.of(grade);
             }
             if (step.handling().contains(Handling.REGROUT_PITS)) {
@@ -525,6 +526,16 @@ final class JobMaker {
         for (PlannedStep step : edge.subList(next, edge.size())) {
             edgesAlone(step, edges, area, after);
         }
+    }
+
+    private Optional<HighSpots> highSpots(PlannedStep first) {
+        return new Levelling(
+                        recommendation.survey(), recommendation.sequence(), new Removal(stone.cutting(), parameters))
+                .of(
+                        first.grade(),
+                        first.depth(),
+                        first.machine(),
+                        StepFigures.middleMass(first.machine(), first.weight(), parameters));
     }
 
     /** The last grit once more, which cuts the grout off the chips in half of its passes and takes no stone. */

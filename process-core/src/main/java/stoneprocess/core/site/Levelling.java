@@ -3,15 +3,15 @@ package stoneprocess.core.site;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stoneprocess.core.estimate.HighSpots;
-import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.plan.PlannedStep;
-import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.removal.Removal;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.WavinessClass;
@@ -19,41 +19,38 @@ import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.GritSequence;
+import stoneprocess.core.tool.MachineClass;
 
-/** What a first metal cut that takes waves or lips down does where nothing stands proud. */
-final class Levelling {
+/**
+ * What a first metal cut that takes waves or lips down does where nothing stands proud.
+ *
+ * @param survey tells where it stands proud
+ * @param sequence the grits that there are to choose from
+ * @param removal what a pass takes off this stone
+ */
+public record Levelling(FloorSurvey survey, GritSequence sequence, Removal removal) {
     /** Each edge of a piece may be the one that stands proud. */
     private static final int EDGES_OF_A_PIECE = 4;
 
-    private final Recommendation recommendation;
-    private final Parameters parameters;
-
-    private Levelling(Recommendation recommendation) {
-        this.recommendation = recommendation;
-        this.parameters = recommendation.parameters();
+    public Levelling {
+        Refuse.nulls(Levelling.class, survey, sequence, removal);
     }
 
-    /** The high spots of a first cut; empty where it is even all over, or none is known. */
-    static Optional<HighSpots> of(Recommendation recommendation, PlannedStep first) {
-        return new Levelling(recommendation).of(first);
-    }
-
-    private Optional<HighSpots> of(PlannedStep first) {
-        double proud = proud();
-        Range<Length> even = even(first.grade());
-        if (first.grade().bond() != Bond.METAL
-                || proud == 0
-                || even.high().compareTo(first.depth().high()) >= 0) {
+    /**
+     * The high spots of a first cut; empty where it is even all over, or none is known.
+     *
+     * @param proud what the cut takes off where it stands proud
+     * @param added the weight put on the machine
+     */
+    public Optional<HighSpots> of(AbrasiveGrade first, Range<Length> proud, MachineClass machine, Mass added) {
+        double part = proud();
+        Range<Length> even = even(first);
+        if (first.bond() != Bond.METAL || part == 0 || even.high().compareTo(proud.high()) >= 0) {
             return Optional.empty();
         }
-        Range<Length> depth = Range.of(least(even.low(), first.depth().low()), even.high());
-        Range<Integer> passes = new Removal(KnownStone.of(recommendation).cutting(), parameters)
-                .passes(
-                        depth,
-                        first.grade(),
-                        first.machine(),
-                        StepFigures.middleMass(first.machine(), first.weight(), parameters));
-        return Optional.of(new HighSpots(new Share(100 * proud), depth, passes));
+        Range<Length> depth = Range.of(least(even.low(), proud.low()), even.high());
+        return Optional.of(new HighSpots(new Share(100 * part), depth, removal.passes(depth, first, machine, added)));
     }
 
     private static Length least(Length first, Length second) {
@@ -62,15 +59,14 @@ final class Levelling {
 
     /** The grade's own scratches to those of the next coarser one, or deep scratches. */
     private Range<Length> even(AbrasiveGrade grade) {
-        Removal removal = new Removal(KnownStone.of(recommendation).cutting(), parameters);
         double own = removal.leaves(grade).millimetres();
-        double coarser = recommendation.sequence().grades(grade.bond()).stream()
+        double coarser = sequence.grades(grade.bond()).stream()
                 .filter(other -> other.number() < grade.number())
                 .mapToDouble(other -> removal.leaves(other).millimetres())
                 .min()
                 .orElse(2 * own);
         double scratched = field().flatMap(zone -> zone.damage(DamageKind.SCRATCHES).value().stream())
-                .filter(damage -> damage.severity(parameters) >= ScratchClass.FELT_BY_COIN.ordinal())
+                .filter(damage -> damage.severity(removal.parameters()) >= ScratchClass.FELT_BY_COIN.ordinal())
                 .mapToDouble(this::deepest)
                 .max()
                 .orElse(0);
@@ -79,18 +75,17 @@ final class Levelling {
 
     /** As measured, else the limit of the next class. */
     private double deepest(Damage scratches) {
-        ScratchClass deeper = scratches.severity(parameters) == ScratchClass.FELT_BY_COIN.ordinal()
+        ScratchClass deeper = scratches.severity(removal.parameters()) == ScratchClass.FELT_BY_COIN.ordinal()
                 ? ScratchClass.DEEP
                 : ScratchClass.GOUGED;
         return scratches
                 .depth()
-                .orElseGet(() -> parameters.get("scratch-depth." + deeper.key(), Length.class))
+                .orElseGet(() -> removal.parameters().get("scratch-depth." + deeper.key(), Length.class))
                 .millimetres();
     }
 
     private Stream<Zone> field() {
-        return recommendation.survey().zones().stream()
-                .filter(zone -> zone.kind() != ZoneKind.EDGE && zone.kind() != ZoneKind.STAIR);
+        return survey.zones().stream().filter(zone -> zone.kind() != ZoneKind.EDGE && zone.kind() != ZoneKind.STAIR);
     }
 
     /** The share of the field that stands proud, of one. */
@@ -112,7 +107,7 @@ final class Levelling {
     private double part(Zone zone, DamageKind kind, int severity) {
         return zone.damage(kind)
                 .value()
-                .filter(damage -> damage.severity(parameters) >= severity)
+                .filter(damage -> damage.severity(removal.parameters()) >= severity)
                 .map(damage -> damage.share().map(Share::percent).orElse(100.0) / 100)
                 .orElse(0.0);
     }

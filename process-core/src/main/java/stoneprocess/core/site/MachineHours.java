@@ -3,6 +3,7 @@ package stoneprocess.core.site;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.decision.Decision;
@@ -15,6 +16,8 @@ import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.removal.Removal;
@@ -59,6 +62,45 @@ public record MachineHours(MachineClass machine, boolean onHand, TimeSpan likely
         }
         hours.sort(Comparator.comparing(MachineHours::likely));
         return hours;
+    }
+
+    /** The machine that is not on hand and would take fewer hours than those that are; empty where none would. */
+    public static Optional<MachineHours> worthFetching(Recommendation recommendation, PlannedJob planned) {
+        List<MachineHours> hours = of(recommendation, planned);
+        return hours.stream()
+                .limit(1)
+                .filter(best -> !best.onHand()
+                        && hours.stream()
+                                .anyMatch(next -> next.onHand() && next.likely().compareTo(best.likely()) > 0))
+                .findFirst();
+    }
+
+    /**
+     * Likely person-hours of a floor too large for one walk-behind machine, with one to ride on whose path is {@code
+     * machine.wide.path}. Common practice, no source; it is as heavy on each metre of the path as a usual planetary machine.
+     *
+     * @return empty below {@code machine.wide.from}, and where the floor or the site do not allow a planetary machine
+     */
+    public static Optional<TimeSpan> wide(Recommendation recommendation, PlannedJob planned) {
+        Refuse.nulls(MachineHours.class, recommendation, planned);
+        Parameters parameters = planned.parameters();
+        if (!isTooLarge(planned) || !isAllowed(MachineClass.PLANETARY, recommendation)) {
+            return Optional.empty();
+        }
+        FloorMachine wide = new FloorMachine(
+                MachineClass.PLANETARY,
+                parameters.get("machine.wide.path", Length.class),
+                FloorMachine.usual(MachineClass.PLANETARY, parameters).power());
+        Job job = with(MachineClass.PLANETARY, recommendation, planned);
+        return Optional.of(new Estimator(parameters)
+                .likelyHours(job.withSteps(
+                        job.steps().stream().map(step -> step.withMachine(wide)).toList())));
+    }
+
+    /** Whether a floor is too large for one walk-behind machine: from {@code machine.wide.from} on, where a machine cuts. */
+    public static boolean isTooLarge(PlannedJob planned) {
+        Area from = Objects.requireNonNull(planned, "planned").parameters().get("machine.wide.from", Area.class);
+        return !planned.job().steps().isEmpty() && planned.job().area().compareTo(from) >= 0;
     }
 
     /** No reason but that it is not on hand keeps the machine out at any grit of the open field. */

@@ -93,6 +93,13 @@ public final class StoneTraits {
         }
     }
 
+    /** With which metal a floor that stands proud is cut down soonest. */
+    public record QuickerMetal(Set<MetalPace> mayBe) implements Feature<MetalPace> {
+        public QuickerMetal {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
     /** How much may be taken off. */
     public record RemovalBudget(Set<BudgetClass> mayBe) implements Feature<BudgetClass> {
         public RemovalBudget {

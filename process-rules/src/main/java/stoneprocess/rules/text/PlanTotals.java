@@ -25,13 +25,15 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.sheet.EstimateSheet;
 
 /**
  * What a plan's job needs in all, as its estimate reckons it; the estimate tells what the figures rest on.
  *
  * @param estimate the estimate of the job; empty where the area is not known or nothing is cut
+ * @param bring what to bring that the crew does not have, and the likely hours with it
  */
-record PlanTotals(Optional<Estimate> estimate) {
+record PlanTotals(Optional<Estimate> estimate, Optional<Wording> bring) {
     private static final Set<MachineClass> RECKONED =
             EnumSet.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY, MachineClass.EDGE_TOOL);
 
@@ -39,16 +41,13 @@ record PlanTotals(Optional<Estimate> estimate) {
 
     static PlanTotals of(Recommendation recommendation) {
         boolean known = recommendation.survey().answer(SurveyField.AREA).value().isPresent();
-        return new PlanTotals(
-                known
-                                && PlannedJob.isThere(recommendation)
-                                && recommendation
-                                        .plan()
-                                        .filter(PlanTotals::isReckoned)
-                                        .isPresent()
-                        ? Optional.of(PlannedJob.of(recommendation, JobOptions.defaults())
-                                .estimate())
-                        : Optional.empty());
+        if (!known
+                || !PlannedJob.isThere(recommendation)
+                || recommendation.plan().filter(PlanTotals::isReckoned).isEmpty()) {
+            return new PlanTotals(Optional.empty(), Optional.empty());
+        }
+        PlannedJob planned = PlannedJob.of(recommendation, JobOptions.defaults());
+        return new PlanTotals(Optional.of(planned.estimate()), EstimateSheet.bring(recommendation, planned));
     }
 
     private static boolean isReckoned(Plan plan) {
@@ -66,7 +65,7 @@ record PlanTotals(Optional<Estimate> estimate) {
                 .filter(deadline -> likely.filter(days -> days.number()
                                 > StrictMath.ceil(deadline.in(Unit.DAY).doubleValue()))
                         .isPresent())
-                .map(deadline -> phrase("totals.late")
+                .map(deadline -> phrase(bring.isPresent() ? "totals.late.bring" : "totals.late")
                         .with("days", Wording.number(likely.orElseThrow().decimal()))
                         .with(
                                 "deadline",
@@ -86,6 +85,7 @@ record PlanTotals(Optional<Estimate> estimate) {
                     .with("hours", work(reckoned))
                     .with("days", days(reckoned))
                     .with("week", reckoned.job().site().times().daysAWeek()));
+            bring.ifPresent(totals::add);
             total(reckoned, ConsumableKind.WATER, "totals.water").ifPresent(totals::add);
             total(reckoned, ConsumableKind.SLURRY, "totals.slurry").ifPresent(totals::add);
             Spread<TimeSpan> waits = reckoned.calendar().waiting();

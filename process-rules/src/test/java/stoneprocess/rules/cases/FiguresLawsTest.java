@@ -27,7 +27,9 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.site.JobOptions;
+import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.site.PlannedJob;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
@@ -35,6 +37,9 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.Advisor;
@@ -49,6 +54,11 @@ class FiguresLawsTest {
     private static final List<FloorSurvey> CUT = ExpertCase.all().stream()
             .map(ExpertCase::survey)
             .filter(survey -> PlannedJob.isThere(ADVISOR.recommend(damaged(survey, DamageKind.SCRATCHES, 0.2, 80))))
+            .toList();
+
+    /** Those of hard stone. */
+    private static final List<FloorSurvey> HARD = CUT.stream()
+            .filter(survey -> KnownStone.of(ADVISOR.recommend(survey)).cutting() == CuttingClass.HARD)
             .toList();
 
     /** A floor of one zone that has one kind of damage, so deep. */
@@ -142,6 +152,36 @@ class FiguresLawsTest {
         if (alike) {
             assertThat(estimate(more).orElseThrow().personHours().likely())
                     .isGreaterThan(part.get().personHours().likely());
+        }
+    }
+
+    /** Coarser metal on the van is used where it saves hours, and only there. */
+    @Property(tries = 150, seed = "1927")
+    void coarser_metal_in_use_never_takes_more_likely_hours(
+            @ForAll @IntRange(min = 0, max = 1_000_000) int seed,
+            @ForAll boolean wavy,
+            @ForAll @DoubleRange(min = 1.6, max = 12) double depth,
+            @ForAll @DoubleRange(min = 11, max = 100) double share) {
+        DamageKind kind = wavy ? DamageKind.WAVINESS : DamageKind.LIPPAGE;
+        double millimetres = wavy ? depth + 1.5 : 1.5 + depth / 10;
+        FloorSurvey hard = damaged(HARD.get(seed % HARD.size()), kind, millimetres, 300);
+        FloorSurvey floor = over(hard, kind, millimetres, share);
+        List<AbrasiveGrade> all = GritSequence.standard().grades();
+        List<AbrasiveGrade> fine = all.stream()
+                .filter(grade -> grade.bond() != Bond.METAL || grade.number() >= 50)
+                .toList();
+        Recommendation with =
+                ADVISOR.recommend(floor.toBuilder().set(SurveyField.GRADES, all).build());
+        Recommendation without = ADVISOR.recommend(
+                floor.toBuilder().set(SurveyField.GRADES, fine).build());
+        boolean coarser = estimate(with).isPresent()
+                && estimate(without).isPresent()
+                && !method(with).equals(method(without));
+        Statistics.label("coarser").collect(coarser);
+        Statistics.label("coarser").coverage(found -> found.check(true).count(met -> met >= LEAST_MET / 20));
+        if (coarser) {
+            assertThat(estimate(with).orElseThrow().personHours().likely())
+                    .isLessThan(estimate(without).orElseThrow().personHours().likely());
         }
     }
 

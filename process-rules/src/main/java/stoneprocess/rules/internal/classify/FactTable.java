@@ -201,6 +201,17 @@ final class FactTable {
                 RemovalClasses::budget,
                 stone.withFields(SurveyField.THICKNESS.name())
                         .behind(damage(DamageKind.SCRATCHES), damage(DamageKind.LIPPAGE), SurveyField.EXTENT.name()));
+        line(
+                StoneTraits.QuickerMetal.class,
+                MachineClasses::metal,
+                stone.withFields(names(SurveyField.AREA, SurveyField.SCRIBER))
+                        .behind(
+                                SurveyField.MACHINES.name(),
+                                SurveyField.GRADES.name(),
+                                damage(DamageKind.SCRATCHES),
+                                damage(DamageKind.LIPPAGE),
+                                damage(DamageKind.WAVINESS),
+                                SurveyField.EXTENT.name()));
     }
 
     private static void decisions() {

@@ -1,12 +1,14 @@
 package stoneprocess.rules.internal.classify;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.estimate.Estimator;
 import stoneprocess.core.estimate.FloorMachine;
+import stoneprocess.core.estimate.HighSpots;
 import stoneprocess.core.estimate.Job;
 import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.SiteConditions;
@@ -20,6 +22,7 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.removal.Removal;
+import stoneprocess.core.site.Levelling;
 import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
@@ -28,17 +31,22 @@ import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.Grit;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.AddedWeight;
+import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.WorkMethod;
 import stoneprocess.rules.feature.DeadlineFit;
 import stoneprocess.rules.feature.MachinePace;
+import stoneprocess.rules.feature.MetalPace;
 
 /** Floor machines side by side over the grits of the open field. */
 final class MachineClasses {
+    private static final Set<MachineClass> FLOOR_MACHINES =
+            EnumSet.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY);
+
     /** A grit and the depth that it has to take off. */
-    private record Cut(AbrasiveGrade grade, Range<Length> depth) {}
+    private record Grind(AbrasiveGrade grade, Range<Length> depth) {}
 
     private MachineClasses() {}
 
@@ -51,10 +59,46 @@ final class MachineClasses {
         if (path.isEmpty()) {
             return EnumSet.of(MachinePace.EVEN);
         }
-        List<Cut> cuts = cuts(path, situation);
+        List<Grind> cuts = cuts(path, situation);
         int order = hours(MachineClass.SINGLE_DISC, cuts, usualShift(situation), situation)
                 .compareTo(hours(MachineClass.PLANETARY, cuts, usualShift(situation), situation));
         return EnumSet.of(order == 0 ? MachinePace.EVEN : order < 0 ? MachinePace.SINGLE_DISC : MachinePace.PLANETARY);
+    }
+
+    /**
+     * Whether the coarsest metal in use and then that of about 50 take fewer likely person-hours than the latter alone,
+     * under the quickest floor machine of the crew.
+     */
+    static Set<MetalPace> metal(Situation situation) {
+        Optional<AbrasiveGrade> usual = inUse(Cut.GRIND, situation);
+        Optional<AbrasiveGrade> coarse = inUse(Cut.HEAVY_GRIND, situation)
+                .filter(grade -> grade.number() < usual.orElseThrow().number());
+        if (coarse.isEmpty() || situation.worked(TrackKind.OPEN_FIELD).isPresent()) {
+            return EnumSet.of(MetalPace.USUAL);
+        }
+        Grind finer = cut(coarse, usual.orElseThrow(), situation);
+        TimeSpan alone = quickest(List.of(cut(Optional.empty(), usual.get(), situation)), situation);
+        TimeSpan both = quickest(List.of(cut(Optional.empty(), coarse.get(), situation), finer), situation);
+        return EnumSet.of(both.compareTo(alone) < 0 ? MetalPace.COARSER : MetalPace.USUAL);
+    }
+
+    private static Optional<AbrasiveGrade> inUse(Cut cut, Situation situation) {
+        return situation.inUse().flatMap(grades -> grades.nearest(Bond.METAL, cut.number()));
+    }
+
+    /** Likely hours with that machine of the crew's that takes the fewest. */
+    private static TimeSpan quickest(List<Grind> cuts, Situation situation) {
+        Set<MachineClass> kit =
+                situation.survey().answer(SurveyField.MACHINES).value().orElse(FLOOR_MACHINES);
+        return FLOOR_MACHINES.stream()
+                .filter(kit::contains)
+                .map(machine -> hours(machine, cuts, usualShift(situation), situation))
+                .min(Comparator.naturalOrder())
+                .orElse(new TimeSpan(0));
+    }
+
+    private static Grind cut(Optional<AbrasiveGrade> before, AbrasiveGrade grade, Situation situation) {
+        return new Grind(grade, situation.depth(TrackKind.OPEN_FIELD, before, grade));
     }
 
     private static TimeSpan usualShift(Situation situation) {
@@ -100,7 +144,7 @@ final class MachineClasses {
                         situation
                                 .values(Topics.MACHINE, new Subject.OfStep(TrackKind.OPEN_FIELD, grade.key()))
                                 .stream())
-                .filter(EnumSet.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY)::contains)
+                .filter(FLOOR_MACHINES::contains)
                 .findFirst();
         boolean reckoned =
                 machine.isPresent() && situation.areaOf(TrackKind.OPEN_FIELD).isPresent();
@@ -108,32 +152,36 @@ final class MachineClasses {
     }
 
     /** What each grit of a path has to take off, whichever machine turns it. */
-    private static List<Cut> cuts(List<Grit> path, Situation situation) {
-        List<Cut> cuts = new ArrayList<>();
+    private static List<Grind> cuts(List<Grit> path, Situation situation) {
+        List<Grind> cuts = new ArrayList<>();
         Optional<AbrasiveGrade> before = situation.worked(TrackKind.OPEN_FIELD);
         for (Grit grit : path) {
             AbrasiveGrade grade = situation.sequence().get(grit, Topics.GRIT_PATH.id());
-            cuts.add(new Cut(grade, situation.depth(TrackKind.OPEN_FIELD, before, grade)));
+            cuts.add(new Grind(grade, situation.depth(TrackKind.OPEN_FIELD, before, grade)));
             before = Optional.of(grade);
         }
         return cuts;
     }
 
-    private static TimeSpan hours(MachineClass machine, List<Cut> cuts, TimeSpan shift, Situation situation) {
+    private static TimeSpan hours(MachineClass machine, List<Grind> cuts, TimeSpan shift, Situation situation) {
         Parameters parameters = situation.parameters();
         Removal removal = new Removal(situation.stone().cutting(), parameters);
         Mass weight = StepFigures.middleMass(machine, AddedWeight.USUAL, parameters);
         boolean dryMetal = situation.values(Topics.METAL_METHOD, Subject.FLOOR).contains(WorkMethod.DRY);
+        Levelling levelling = new Levelling(situation.survey(), situation.sequence(), removal);
         List<JobStep> steps = new ArrayList<>();
-        for (Cut cut : cuts) {
+        for (Grind cut : cuts) {
             AbrasiveGrade grade = cut.grade();
             Coverage water = new Coverage(dryMetal && grade.bond() == Bond.METAL ? 0 : 1);
-            steps.add(JobStep.of(
+            JobStep step = JobStep.of(
                     grade,
                     cut.depth(),
                     FloorMachine.usual(machine, parameters),
                     removal.passes(cut.depth(), grade, machine, weight),
-                    Range.of(water, water)));
+                    Range.of(water, water));
+            Optional<HighSpots> proud =
+                    steps.isEmpty() ? levelling.of(grade, cut.depth(), machine, weight) : Optional.empty();
+            steps.add(step.withHighSpots(proud));
         }
         Area area = situation
                 .areaOf(TrackKind.OPEN_FIELD)
