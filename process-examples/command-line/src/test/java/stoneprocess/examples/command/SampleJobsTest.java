@@ -187,7 +187,7 @@ class SampleJobsTest {
                 .isBetween(1700.0, 2100.0)
                 .isLessThan(planned.estimate().personHours().likely().minutes() / 60);
         assertThat(estimated(warehouse.survey()))
-                .contains("these figures do not hold for one walk-behind machine", "With a path of 1400 mm");
+                .contains("these figures do not hold for one walk-behind machine", "With a path of 1.4 m");
         FloorSurvey unreachable = with(shed, 5000, builder -> builder.unknown(SurveyField.ACCESS));
         assertThat(estimated(unreachable)).contains("find out whether larger machines can be brought in");
         assertThat(estimated(shed)).doesNotContain("walk-behind");
