@@ -74,5 +74,10 @@ public enum Family implements Term {
     PORCELAIN,
 
     /** Brick and quarry tile. */
-    BRICK
+    BRICK;
+
+    /** True for what is made of chips or pieces, each of which may be of another stone than the rest. */
+    public boolean isOfChips() {
+        return this == BRECCIA || this == CEMENT_TERRAZZO || this == RESIN_TERRAZZO || this == ENGINEERED_MARBLE;
+    }
 }

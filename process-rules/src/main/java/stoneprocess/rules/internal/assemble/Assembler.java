@@ -168,7 +168,7 @@ public final class Assembler {
                     .filter(outcome -> outcome.topic() == Topics.FINISH && stoneIsKnown())
                     .flatMap(outcome -> outcome.stuck().stream())
                     .flatMap(impasse -> CounterOffers.of(impasse, this::card, finestOnHand()).stream())
-                    .filter(offer -> offer.kind() == OfferKind.LOWER_FINISH)
+                    .filter(offer -> offer.kind() == OfferKind.LOWER_FINISH || offer.kind() == OfferKind.TOOL_FINISH)
                     .findFirst()
                     .ifPresent(offers::add);
             return fitting(offers);

@@ -22,6 +22,7 @@ import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.stone.AcidReaction;
+import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.FibreRisk;
 import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.Damage;
@@ -288,9 +289,13 @@ final class Questions {
         // Where needles or a green ground are known, the laboratory decides before name and tests do.
         boolean fibres = factsByType.getOrDefault(StoneTraits.FibreSuspicion.class, List.of()).stream()
                 .anyMatch(fact -> ((StoneTraits.FibreSuspicion) fact).known() == FibreRisk.POSSIBLE);
-        boolean stoneIsKnown = run.situation().values(Topics.STONE).size() == 1;
+        List<Family> families = run.situation().values(Topics.STONE);
+        boolean stoneIsKnown = families.size() == 1;
         Comparator<Map.Entry<String, Draft>> order = Comparator.comparing((Map.Entry<String, Draft> entry) ->
                         !(fibres && SurveyField.LABORATORY.name().equals(entry.getKey())))
+                // One look at the chips of a floor that is made of them clears it or stops it.
+                .thenComparing(
+                        entry -> !(isChipsOpen() && SurveyField.CHIPS.name().equals(entry.getKey())))
                 .thenComparing(entry -> !entry.getValue().stops)
                 // What is wanted costs a question alone and decides how far a stone that is known is cut.
                 .thenComparing(entry -> !(stoneIsKnown && isOfTheWish(entry.getKey())))
@@ -311,6 +316,9 @@ final class Questions {
                 .filter(entry -> !(SCRAPES.contains(entry.getKey()) && refusedForFibres()))
                 .filter(entry -> !AFTER.containsKey(entry.getKey()) || !unanswered(AFTER.get(entry.getKey())))
                 .filter(entry -> !entry.getKey().equals(SurveyField.LABORATORY.name()) || !isColourOpen())
+                .filter(entry -> !entry.getKey().equals(SurveyField.CHIPS.name())
+                        || families.isEmpty()
+                        || families.stream().anyMatch(Family::isOfChips))
                 .sorted(order)
                 .map(entry -> new Question(
                         entry.getKey(),
@@ -341,9 +349,12 @@ final class Questions {
     private boolean isColourOpen() {
         boolean suspicionOpen = factsByType.getOrDefault(StoneTraits.FibreSuspicion.class, List.of()).stream()
                 .anyMatch(Questions::isUnknown);
-        boolean chipsOpen = factsByType.getOrDefault(StoneTraits.ChipsSeen.class, List.of()).stream()
+        return suspicionOpen && (isChipsOpen() || unanswered(SurveyField.COLOUR.name()));
+    }
+
+    private boolean isChipsOpen() {
+        return factsByType.getOrDefault(StoneTraits.ChipsSeen.class, List.of()).stream()
                 .anyMatch(Questions::isUnknown);
-        return suspicionOpen && (chipsOpen || unanswered(SurveyField.COLOUR.name()));
     }
 
     /** True where the stone is refused for certain because it may hold fibres. */

@@ -37,10 +37,6 @@ import stoneprocess.rules.feature.Identification;
 
 /** What the stone is concluded to be, and what its tests tell. */
 final class StoneClasses {
-    /** What is made of chips or pieces; each may be of another stone than the rest. */
-    private static final Set<Family> OF_CHIPS =
-            EnumSet.of(Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO, Family.BRECCIA, Family.ENGINEERED_MARBLE);
-
     private static final Set<Family> POURED =
             EnumSet.of(Family.CONCRETE, Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO);
 
@@ -116,7 +112,7 @@ final class StoneClasses {
         boolean natural = families(situation).stream()
                 .anyMatch(family ->
                         family == Family.BRECCIA || Traits.of(family).body().contains(Body.STONE));
-        boolean chipped = families(situation).stream().anyMatch(OF_CHIPS::contains);
+        boolean chipped = families(situation).stream().anyMatch(Family::isOfChips);
         EnumSet<FibreRisk> risks = EnumSet.noneOf(FibreRisk.class);
         for (StoneColour colour : situation.answer(SurveyField.COLOUR, StoneColour.class)) {
             boolean byColour = (natural || chipped)
@@ -131,7 +127,7 @@ final class StoneClasses {
 
     /** As answered where it is made of chips whatever it is; elsewhere there are none to look at. */
     static Set<ChipColour> chips(Situation situation) {
-        return OF_CHIPS.containsAll(families(situation))
+        return families(situation).stream().allMatch(Family::isOfChips)
                 ? situation.answer(SurveyField.CHIPS, ChipColour.class)
                 : EnumSet.of(ChipColour.PALE);
     }
