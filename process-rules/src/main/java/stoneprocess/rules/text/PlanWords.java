@@ -12,6 +12,7 @@ import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.SizeClass;
 import stoneprocess.core.survey.SurveyField;
@@ -41,6 +42,9 @@ import stoneprocess.rules.text.document.Wording;
  */
 record PlanWords(List<String> variants) {
 
+    private static final Set<Family> WITH_AGGREGATE =
+            EnumSet.of(Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO, Family.CONCRETE);
+
     private static final Set<Task> CURING =
             EnumSet.of(Task.RELAY_LIPPED, Task.FIX_HOLLOW, Task.FILL_CRACKS, Task.REGROUT, Task.SEMI_RIGID_JOINTS);
 
@@ -48,6 +52,9 @@ record PlanWords(List<String> variants) {
         List<String> variants = new ArrayList<>();
         if (recommendation.values(Topics.VERDICT, Subject.FLOOR).contains(Verdict.CLEAN_ONLY)) {
             variants.add(".clean");
+        }
+        if (recommendation.values(Topics.STONE, Subject.FLOOR).stream().anyMatch(WITH_AGGREGATE::contains)) {
+            variants.add(".aggregate");
         }
         if (recommendation.survey().isLanesAlone()) {
             variants.add(".lanes");

@@ -81,7 +81,7 @@ public final class SurveyQuestions {
     public Document form() {
         Draft draft = Draft.titled(phrase("form.title"), parameters)
                 .paragraph("form.before")
-                .paragraph("what-else.caution");
+                .paragraph("form.caution");
         Map<String, List<SurveyField<?>>> sections = new LinkedHashMap<>();
         SurveyField.all()
                 .forEach(field -> sections.computeIfAbsent(field.section(), section -> new ArrayList<>())

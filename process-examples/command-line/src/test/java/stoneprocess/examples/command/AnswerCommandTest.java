@@ -119,11 +119,11 @@ class AnswerCommandTest {
     @Test
     void fibres_are_warned_of_only_where_the_plan_has_that_hazard() {
         assertThat(printed("what-else", FERRY))
-                .contains("Not needed to start: a laboratory test")
+                .contains("No laboratory test is needed to start")
                 .doesNotContain("Has a laboratory tested the stone", "Until a laboratory");
         assertThat(printed("what-else", LIGHTHOUSE))
                 .contains("Has a laboratory tested the stone", "Until a laboratory")
-                .doesNotContain("Not needed to start: a laboratory test");
+                .doesNotContain("No laboratory test is needed to start");
     }
 
     @Test

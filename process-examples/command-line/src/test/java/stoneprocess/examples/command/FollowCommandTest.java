@@ -123,7 +123,7 @@ class FollowCommandTest {
     void a_log_of_another_floor_is_named_as_such_and_gets_no_advice(String survey, String log, String zone) {
         Ran ran = Ran.command("", "follow", survey(survey), log(log));
         assertThat(ran.out().replaceAll("\\s+", " "))
-                .contains("THIS LOG DOES NOT MATCH THE SURVEY. ", " has no zones called ", zone)
+                .contains("THIS LOG DOES NOT MATCH THE SURVEY. ", " are not in the survey of ", zone)
                 .doesNotContain("Grits to come", "Check now", "Done so far");
     }
 
