@@ -115,8 +115,11 @@ final class Quoting {
             return Optional.of(NotQuoted.HELD);
         }
         Optional<Plan> plan = recommendation.plan();
-        if (plan.isEmpty() || !PlannedJob.isThere(recommendation)) {
+        if (plan.isEmpty()) {
             return Optional.of(NotQuoted.NO_PLAN);
+        }
+        if (!PlannedJob.isThere(recommendation)) {
+            return Optional.of(NotQuoted.HELD);
         }
         if (variant.scope() == VariantScope.UNSEALED && plan.get().sealer() == Sealer.NONE) {
             return Optional.of(NotQuoted.NOT_SEALED);

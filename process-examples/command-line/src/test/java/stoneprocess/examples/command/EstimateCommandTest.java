@@ -92,13 +92,7 @@ class EstimateCommandTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {
-                "ferry-hall-granite",
-                "reading-room-marble",
-                "customs-house-terrazzo",
-                "boat-shed-concrete",
-                "lighthouse-unknown-stone"
-            })
+            strings = {"ferry-hall-granite", "reading-room-marble", "customs-house-terrazzo", "boat-shed-concrete"})
     void totals_are_the_sum_of_the_lines_that_are_printed(String name) {
         Ran ran = estimate(name, "--prices", PRICES);
         assertThat(ran.err()).isEmpty();
@@ -286,9 +280,12 @@ class EstimateCommandTest {
     }
 
     @Test
-    void a_provisional_plan_is_told_at_the_top() {
-        assertThat(estimate("lighthouse-unknown-stone").out().lines().limit(6))
-                .anyMatch(line -> line.startsWith("The plan is provisional"));
+    void a_provisional_plan_without_the_extent_of_its_damage_has_no_estimate_and_says_so() {
+        Ran ran = estimate("lighthouse-unknown-stone");
+        assertThat(ran.exit()).isEqualTo(3);
+        assertThat(ran.out())
+                .startsWith("NO ESTIMATE: nothing is cut until the questions of the plan are answered.")
+                .contains("PROVISIONAL PLAN.");
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,8 +22,11 @@ import stoneprocess.core.site.Quotation;
 import stoneprocess.core.site.Quotation.QuotedVariant;
 import stoneprocess.core.site.Quotation.VisitKind;
 import stoneprocess.core.site.VariantScope;
+import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.Extent;
+import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.Zone;
 import stoneprocess.examples.command.CommandLineTest.Ran;
 
 /** What {@code quote} prints. */
@@ -217,6 +221,28 @@ class QuoteCommandTest {
                     .extracting(Quotation.Visit::kind)
                     .containsExactly(VisitKind.SURVEY, VisitKind.TEST_AREA);
         });
+    }
+
+    /** There are grits for a damage only once somebody has told how much of the floor has it. */
+    @Test
+    void a_floor_whose_damage_has_no_share_waits_for_an_answer(@TempDir Path folder) throws IOException {
+        FloorSurvey told = Json.SURVEY.read(Files.readString(Path.of("surveys", "ferry-hall-granite.json")));
+        Zone zone = told.zones().stream()
+                .filter(part -> part.damages().values().stream()
+                        .anyMatch(damage -> damage.share().isPresent()))
+                .findFirst()
+                .orElseThrow();
+        Damage worn = zone.damages().values().stream()
+                .filter(damage -> damage.share().isPresent())
+                .findFirst()
+                .orElseThrow();
+        Zone untold = zone.with(new Damage(worn.kind(), worn.look(), worn.depth(), Optional.empty()));
+        Path open = Files.writeString(
+                folder.resolve("open.json"),
+                Json.SURVEY.print(told.toBuilder().replace(zone, untold).build()));
+        Ran ran = Ran.command(
+                "", "quote", open.toString(), "--prices", PRICES.toString(), "--client", "x", "--date", "x", "--json");
+        assertThat(Json.QUOTATION.read(ran.out()).variants().get(0).notQuoted()).contains(NotQuoted.HELD);
     }
 
     @Test

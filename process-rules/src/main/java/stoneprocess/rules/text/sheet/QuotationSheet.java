@@ -18,7 +18,6 @@ import stoneprocess.core.estimate.PriceTerms;
 import stoneprocess.core.estimate.Remark;
 import stoneprocess.core.estimate.Work;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.Quotation;
@@ -27,6 +26,7 @@ import stoneprocess.core.site.Quotation.QuotedVariant;
 import stoneprocess.core.site.Quotation.Unknown;
 import stoneprocess.core.site.Variant;
 import stoneprocess.core.site.VariantScope;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Task;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
@@ -133,7 +133,11 @@ public final class QuotationSheet {
         List<Unknown> choices =
                 quotation.unknowns().stream().filter(Unknown::ownersChoice).toList();
         draft.list("quotation.choices", choices, unknown -> {
-            List<Wording> sentences = new ArrayList<>(List.of(asked(unknown, "quotation.choice")));
+            List<Wording> sentences = new ArrayList<>(List.of(asked(
+                    unknown,
+                    unknown.field().equals(SurveyField.AGGREGATE.name())
+                            ? "quotation.choice.aggregate"
+                            : "quotation.choice")));
             unknown.answers().stream()
                     .filter(answer -> !unknown.counted(answer) && answer.total().isPresent())
                     .forEach(answer -> sentences.add(phrase("quotation.choice.other")
@@ -244,25 +248,21 @@ public final class QuotationSheet {
         amounts(prices, phrase("quotation.tax").with("share", terms.tax()), Price.Lines::tax);
         amounts(prices, phrase(total()), Price.Lines::total);
         besideTheFirst(prices);
+        int week = job(priced.get(0)).worked().daysAWeek();
         row(
                 prices,
-                phrase("quotation.days")
-                        .with("week", job(priced.get(0)).worked().daysAWeek()),
-                QuotationSheet::days);
+                phrase("quotation.days").with("week", week),
+                job -> EstimateWords.number(job.days().likely()));
+        row(
+                prices,
+                phrase("quotation.days.high"),
+                job -> EstimateWords.number(job.days().high()));
         draft.add(prices.table());
         priced.stream()
                 .map(variant -> variant.variant().scope())
                 .distinct()
                 .filter(scope -> scope != VariantScope.AS_PLANNED)
                 .forEach(scope -> draft.bullet(Wording.of(scope, "caution")));
-    }
-
-    private static Wording days(QuotedJob job) {
-        Wording likely = EstimateWords.number(job.days().likely());
-        Wording atRisk = EstimateWords.number(atRisk(job));
-        return likely.equals(atRisk)
-                ? likely
-                : phrase("table.range").with("low", likely).with("high", atRisk);
     }
 
     /** No sum stands firm beside a question that can end the work. */
@@ -275,13 +275,6 @@ public final class QuotationSheet {
         return stops.stream().allMatch(unknown -> unknown.answers().stream().anyMatch(unknown::counted))
                 ? "quotation.total.conditional"
                 : "quotation.total.open";
-    }
-
-    /** As far from the likely days towards the high ones as the price goes. */
-    private static Count atRisk(QuotedJob job) {
-        double likely = job.days().likely().kept();
-        double risk = job.price().terms().risk().percent() / 100;
-        return new Count(StrictMath.ceil(likely + risk * (job.days().high().kept() - likely)));
     }
 
     /** By how much the others cost more or less than the first that has a price. */
