@@ -26,7 +26,6 @@ import stoneprocess.core.site.Quotation.QuotedVariant;
 import stoneprocess.core.site.Quotation.Unknown;
 import stoneprocess.core.site.Variant;
 import stoneprocess.core.site.VariantScope;
-import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Task;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
@@ -97,6 +96,9 @@ public final class QuotationSheet {
     private void scope() {
         List<Wording> first = ScopeWords.of(job(priced.get(0)));
         draft.section("quotation.scope").bullets(first, Function.identity());
+        if (priced.size() > 1) {
+            draft.section("quotation.variants");
+        }
         for (QuotedVariant variant : priced.subList(1, priced.size())) {
             List<Wording> work = ScopeWords.of(job(variant));
             if (variant.variant().scope() == VariantScope.REPAIRS_ONLY) {
@@ -120,6 +122,11 @@ public final class QuotationSheet {
                 differs(variant, differs);
             }
         }
+        priced.stream()
+                .map(variant -> variant.variant().scope())
+                .distinct()
+                .filter(scope -> scope != VariantScope.AS_PLANNED)
+                .forEach(scope -> draft.bullet(Wording.of(scope, "caution")));
     }
 
     private void differs(QuotedVariant variant, List<Wording> differs) {
@@ -133,11 +140,7 @@ public final class QuotationSheet {
         List<Unknown> choices =
                 quotation.unknowns().stream().filter(Unknown::ownersChoice).toList();
         draft.list("quotation.choices", choices, unknown -> {
-            List<Wording> sentences = new ArrayList<>(List.of(asked(
-                    unknown,
-                    unknown.field().equals(SurveyField.AGGREGATE.name())
-                            ? "quotation.choice.aggregate"
-                            : "quotation.choice")));
+            List<Wording> sentences = new ArrayList<>(List.of(asked(unknown, "quotation.choice")));
             unknown.answers().stream()
                     .filter(answer -> !unknown.counted(answer) && answer.total().isPresent())
                     .forEach(answer -> sentences.add(phrase("quotation.choice.other")
@@ -258,11 +261,6 @@ public final class QuotationSheet {
                 phrase("quotation.days.high"),
                 job -> EstimateWords.number(job.days().high()));
         draft.add(prices.table());
-        priced.stream()
-                .map(variant -> variant.variant().scope())
-                .distinct()
-                .filter(scope -> scope != VariantScope.AS_PLANNED)
-                .forEach(scope -> draft.bullet(Wording.of(scope, "caution")));
     }
 
     /** No sum stands firm beside a question that can end the work. */
@@ -325,12 +323,15 @@ public final class QuotationSheet {
         if (crews > 1) {
             draft.bullet(phrase("quotation.crews").with("crews", crews));
         }
-        draft.bullets("quotation.otherwise", "quotation.days.likely")
-                .bullet(quotation
-                        .distance()
-                        .<Wording>map(way ->
-                                phrase("quotation.distance").with("distance", Wording.number(way.in(Unit.KILOMETRE))))
-                        .orElseGet(() -> phrase("quotation.no-distance")));
+        draft.bullet("quotation.otherwise");
+        if (job(priced.get(0)).work().contains(Work.TEST_AREA.key())) {
+            draft.bullet("quotation.days.likely");
+        }
+        draft.bullet(quotation
+                .distance()
+                .<Wording>map(
+                        way -> phrase("quotation.distance").with("distance", Wording.number(way.in(Unit.KILOMETRE))))
+                .orElseGet(() -> phrase("quotation.no-distance")));
     }
 
     private void band(QuotedVariant variant) {
