@@ -211,7 +211,7 @@ final class Hours {
         } else {
             rate = which -> walked(step, which);
             assumptions = List.of(
-                    numbers.ranged("estimate.walk." + step.kind().key()),
+                    numbers.ranged(step.kind().walkParameter()),
                     numbers.single(job.stone().walkParameter()),
                     numbers.single("estimate.overlap"),
                     numbers.single("estimate.bay"),
@@ -230,8 +230,7 @@ final class Hours {
         double rate = new Kinematics(
                         step.machine().path(),
                         parameters.get("estimate.overlap", Share.class),
-                        new Speed(walkShare()
-                                * numbers.at("estimate.walk." + step.kind().key(), which)),
+                        new Speed(which.of(step.kind().walked(job.stone(), parameters))),
                         step.passes(which.opposite()),
                         parameters.get("estimate.bay", Length.class),
                         parameters.get("estimate.turn", TimeSpan.class),

@@ -554,7 +554,7 @@ final class JobMaker {
         return again;
     }
 
-    private static Range<Integer> half(Range<Integer> passes) {
+    static Range<Integer> half(Range<Integer> passes) {
         return Range.of(Math.max(1, passes.low() / 2), Math.max(1, passes.high() / 2));
     }
 

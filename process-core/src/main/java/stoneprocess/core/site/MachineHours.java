@@ -19,6 +19,7 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Mass;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.removal.Removal;
 import stoneprocess.core.survey.SurveyField;
@@ -137,7 +138,8 @@ public record MachineHours(MachineClass machine, boolean onHand, TimeSpan likely
 
     private static JobStep under(MachineClass machine, PlannedStep grit, JobStep step, Removal removal) {
         Mass mass = StepFigures.middleMass(machine, grit.weight(), removal.parameters());
-        return step.withPasses(removal.passes(grit.depth(), grit.grade(), machine, mass))
+        Range<Integer> passes = removal.passes(grit.depth(), grit.grade(), machine, mass);
+        return step.withPasses(step.name().startsWith(JobMaker.CUT_GROUT) ? JobMaker.half(passes) : passes)
                 .withHighSpots(step.highSpots()
                         .map(spots -> new HighSpots(
                                 spots.share(),

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import stoneprocess.core.estimate.StepKind;
 import stoneprocess.core.parameter.Scale;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
@@ -12,6 +13,10 @@ import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Speed;
+import stoneprocess.core.removal.CuttingClass;
+import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.SizeClass;
@@ -34,13 +39,15 @@ import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.StatedValue;
 import stoneprocess.rules.text.document.Wording;
+import stoneprocess.rules.text.document.Wording.Joint;
 
 /**
  * Words for what a plan decides, each with the value that it states.
  *
  * @param variants the endings of phrases that are said in place of the usual ones where the bundles have them
+ * @param speeds how fast a machine is walked with each bond of the plan
  */
-record PlanWords(List<String> variants) {
+record PlanWords(List<String> variants, Wording speeds) {
 
     private static final Set<Family> WITH_AGGREGATE =
             EnumSet.of(Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO, Family.CONCRETE);
@@ -71,12 +78,34 @@ record PlanWords(List<String> variants) {
             variants.add(".large");
         }
         if (detail == Detail.FULL) {
-            return new PlanWords(variants);
+            return new PlanWords(variants, speeds(recommendation));
         }
         List<String> brief = new ArrayList<>();
         variants.forEach(variant -> brief.addAll(List.of(variant + ".brief", variant)));
         brief.add(".brief");
-        return new PlanWords(brief);
+        return new PlanWords(brief, speeds(recommendation));
+    }
+
+    /** As the estimate walks them, to 0.1 m/min. */
+    private static Wording speeds(Recommendation recommendation) {
+        CuttingClass stone = KnownStone.of(recommendation).cutting();
+        List<Bond> bonds = recommendation.plan().stream()
+                .flatMap(plan -> plan.tracks().stream())
+                .flatMap(track -> track.steps().stream())
+                .map(step -> step.grade().bond())
+                .distinct()
+                .sorted()
+                .toList();
+        return Wording.list(Joint.COMMA, bonds, bond -> {
+            Range<Speed> walked = StepKind.of(bond).walked(stone, recommendation.parameters());
+            return Wording.phrase("notes.walk")
+                    .with("speed", Range.of(tenths(walked.low()), tenths(walked.high())))
+                    .with("bond", bond);
+        });
+    }
+
+    private static Speed tenths(Speed speed) {
+        return new Speed(Math.rint(10 * speed.metresPerMinute()) / 10);
     }
 
     /** True where neither the stone nor a layer is suspect, so that nothing waits for a laboratory. */
@@ -117,9 +146,6 @@ record PlanWords(List<String> variants) {
         }
         if (steps.stream().map(PlannedStep::grade).distinct().count() == 1) {
             without.add(".one-grit");
-        }
-        if (steps.stream().allMatch(step -> step.grade().bond() == Bond.RESIN)) {
-            without.add(".resin-alone");
         }
         return without;
     }
@@ -179,7 +205,8 @@ record PlanWords(List<String> variants) {
     }
 
     Wording of(Term term) {
-        return phrase(Wording.key(term));
+        Wording.Phrase words = phrase(Wording.key(term));
+        return term == Handling.SLOW_WALK ? words.with("speeds", speeds) : words;
     }
 
     /** The phrase for a key, as it is said on a job of this size and at this length. */

@@ -207,4 +207,25 @@ class SampleJobsTest {
         assertThat(fetched.likely()).isLessThan(planned.estimate().personHours().likely());
         assertThat(estimated(hall.survey())).contains("With a planetary machine, which is not on hand: likely");
     }
+
+    /** The machine that the plan walks takes as long beside another as in the heading. */
+    @Test
+    void the_planned_machine_takes_the_hours_of_the_heading_where_grout_is_cut_back() throws IOException {
+        Recommendation house = ADVISOR.recommend(shipped("customs-house-terrazzo"));
+        PlannedJob planned = PlannedJob.of(house, JobOptions.defaults());
+        assertThat(planned.job().steps()).anyMatch(step -> step.name().startsWith("cut-grout"));
+        assertThat(MachineHours.of(house, planned))
+                .filteredOn(MachineHours::onHand)
+                .extracting(MachineHours::likely)
+                .containsExactly(planned.estimate().personHours().likely());
+    }
+
+    /** A third of 8 to 14 m/min, as the estimate walks granite. */
+    @Test
+    void the_plan_of_a_hard_floor_tells_the_slow_walk_of_the_estimate() throws IOException {
+        String plan = Ran.command(Json.SURVEY.print(shipped("ferry-hall-granite")), "plan", "-")
+                .out()
+                .replaceAll("\\s+", " ");
+        assertThat(plan).contains("2.6-4.6 m/min with resin").doesNotContain("8-14 m/min");
+    }
 }
