@@ -129,8 +129,12 @@ public final class Advisor {
         requirePlan(plan);
         LogReview review = LogReview.of(plan, log, signs);
         if (review.signs().isEmpty()) {
-            throw new InvalidInputException(
-                    "signs", "none", "at least one of " + String.join(", ", Term.keys(List.of(Sign.values()))));
+            throw InvalidInputException.saying(
+                    "signs",
+                    "none",
+                    String.join(", ", Term.keys(List.of(Sign.values()))),
+                    "no fault in the finish is named; name what you see, such as haze, or follow the log where a fill"
+                            + " has come out");
         }
         return new Diagnosis(review.signs(), answer(review));
     }

@@ -82,8 +82,11 @@ record Node(String path, Object value, Scope scope) {
             if (name.startsWith(Extras.PREFIX)) {
                 scope.extras().ifPresent(extras -> extras.keep(path, name, field.getValue()));
             } else if (!accepted.contains(name)) {
-                throw new InvalidInputException(
-                        pathOf(path, name), "the field", "only the fields " + String.join(", ", accepted));
+                throw InvalidInputException.saying(
+                        pathOf(path, name),
+                        "the field",
+                        String.join(", ", accepted),
+                        "there is no such field" + (path.isEmpty() ? "" : " under " + path));
             }
         }
         return this;

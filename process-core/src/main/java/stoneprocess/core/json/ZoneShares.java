@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.survey.DamageKind;
@@ -86,6 +87,13 @@ final class ZoneShares {
         double rest = WHOLE - surveyed;
         if (open.size() == 1 && rest > 0) {
             open.get(0).put(SHARE, percent(rest, zones));
+        } else if (!open.isEmpty()) {
+            throw InvalidInputException.saying(
+                    zones.path() + "[" + told.indexOf(open.get(0)) + "]." + SHARE,
+                    "nothing",
+                    "a share, such as {\"value\": 40, \"unit\": \"%\"}, or an area in all zones but one, which is the rest of"
+                            + " the floor; where nobody knows how large they are, describe the floor as one zone",
+                    "the size of the zone is missing");
         }
         for (int i = 0; i < told.size(); i++) {
             counted(told.get(i), new Node(zones.path() + "[" + i + "]", told.get(i), zones.scope()), floor);
@@ -120,7 +128,10 @@ final class ZoneShares {
         double area = known(floor, count) * percent(zone.get(SHARE)) / WHOLE;
         Map<String, Object> fields = new LinkedHashMap<>(damage.object());
         if (fields.containsKey(SHARE) || area == 0) {
-            throw count.refused("a count in place of a share, in a zone whose share is known");
+            throw new InvalidInputException(
+                    count.path(),
+                    BigDecimal.valueOf(pieces).stripTrailingZeros().toPlainString(),
+                    "a count or a share, not both, and a count only in a zone whose share is known");
         }
         fields.remove(COUNT);
         fields.put(SHARE, percent(Math.min(WHOLE, pieces * each / area * WHOLE), count));

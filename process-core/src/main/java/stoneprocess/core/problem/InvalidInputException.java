@@ -16,6 +16,7 @@ public final class InvalidInputException extends StoneProcessException {
     private final String field;
     private final String value;
     private final String accepted;
+    private final String wrong;
 
     /**
      * @param field the path of the field, for example {@code site.area}
@@ -23,12 +24,25 @@ public final class InvalidInputException extends StoneProcessException {
      * @param accepted what would be accepted, as the end of the phrase "accepted: ..."
      */
     public InvalidInputException(String field, String value, String accepted) {
-        super(oneLine(Objects.requireNonNull(field, "field"), LONGEST_FIELD) + ": '"
-                + oneLine(Objects.requireNonNull(value, "value"), LONGEST_VALUE) + "' is not accepted; accepted: "
+        this(
+                field,
+                value,
+                accepted,
+                "'" + oneLine(Objects.requireNonNull(value, "value"), LONGEST_VALUE) + "' is not accepted");
+    }
+
+    private InvalidInputException(String field, String value, String accepted, String wrong) {
+        super(oneLine(Objects.requireNonNull(field, "field"), LONGEST_FIELD) + ": " + wrong + "; accepted: "
                 + oneLine(Objects.requireNonNull(accepted, "accepted"), LONGEST_ACCEPTED));
         this.field = field;
         this.value = value;
         this.accepted = accepted;
+        this.wrong = wrong;
+    }
+
+    /** A problem whose message says what is wrong where there is no value to quote; the rest as in the constructor. */
+    public static InvalidInputException saying(String field, String value, String accepted, String wrong) {
+        return new InvalidInputException(field, value, accepted, oneLine(wrong, LONGEST_ACCEPTED));
     }
 
     public String field() {
@@ -45,7 +59,7 @@ public final class InvalidInputException extends StoneProcessException {
 
     /** The same problem seen from further out: {@code prefix} is put before the field's path. */
     public InvalidInputException within(String prefix) {
-        return new InvalidInputException(field.isEmpty() ? prefix : prefix + "." + field, value, accepted);
+        return new InvalidInputException(field.isEmpty() ? prefix : prefix + "." + field, value, accepted, wrong);
     }
 
     /** One line of limited length, without a character that moves the cursor, turns the writing or hides. */

@@ -52,9 +52,9 @@ class BadInputTest {
                         survey(",\"site\":{\"fan\":\"none\",\"fan\":\"none\"}"),
                         "site.fan: 'the field'",
                         "each field once"),
-                bad(survey(",\"a\\nb\\u2028c\":1"), "a?b?c: 'the field'", "format, title, stone"),
-                bad(survey(",\"colour\":\"red\""), "colour: 'the field'", "format, title, stone"),
-                bad(survey(",\"stone\":{\"color\":\"red\"}"), "stone.color: 'the field'", "colour"),
+                bad(survey(",\"a\\nb\\u2028c\":1"), "a?b?c: there is no such field", "format, title, stone"),
+                bad(survey(",\"colour\":\"red\""), "colour: there is no such field", "format, title, stone"),
+                bad(survey(",\"stone\":{\"color\":\"red\"}"), "stone.color: there is no such field", "colour"),
                 bad(survey(",\"stone\":{\"colour\":\"red\"}"), "stone.colour: 'red'", "pale, mixed, dark, green"),
                 bad(survey(",\"stone\":{\"colour\":null}"), "stone.colour: 'null'", "a text"),
                 bad(survey(",\"stone\":{\"name\":\"kryptonite\"}"), "stone.name: 'kryptonite'", "granite"),
@@ -90,7 +90,10 @@ class BadInputTest {
                         survey(",\"owner\":{\"gloss\":{\"value\":900,\"unit\":\"GU\"}}"),
                         "owner.gloss: '900 GU'",
                         "0 to 140 GU"),
-                bad(zone(",\"damages\":{\"scratch\":\"none\"}"), "zones[0].damages.scratch: 'the field'", "scratches"),
+                bad(
+                        zone(",\"damages\":{\"scratch\":\"none\"}"),
+                        "zones[0].damages.scratch: there is no such field",
+                        "scratches"),
                 bad(
                         zone(",\"damages\":{\"scratches\":{\"look\":\"huge\"}}"),
                         "zones[0].damages.scratches.look: 'huge'",
@@ -195,8 +198,9 @@ class BadInputTest {
                         "\"zone\" : \"lane\",\n        \"geometry\"",
                         "\"zone\" : \"lame\",\n        \"geometry\"",
                         "survey.readings.zone: 'lame'"),
-                Arguments.of("\"lippage.high\"", "\"lippage.higher\"", "parameters.lippage.higher: 'the field'"),
-                Arguments.of("\"switched-off\"", "\"switched\"", "rulebase.switched: 'the field'"));
+                Arguments.of(
+                        "\"lippage.high\"", "\"lippage.higher\"", "parameters.lippage.higher: there is no such field"),
+                Arguments.of("\"switched-off\"", "\"switched\"", "rulebase.switched: there is no such field"));
     }
 
     @ParameterizedTest

@@ -62,7 +62,9 @@ class BadLogTest {
                 Arguments.of(
                         log("").replace("job-log/1", "job-log/2"), new String[] {"format: 'job-log/2'", "job-log/1"}),
                 Arguments.of(log("").replace("Lamp room", ""), new String[] {"title: ''", "1 to 200"}),
-                Arguments.of(log("").replace("title", "name"), new String[] {"name: 'the field'", "format, title"}),
+                Arguments.of(
+                        log("").replace("title", "name"),
+                        new String[] {"name: there is no such field", "format, title"}),
                 Arguments.of(log("").replace("[]", "{}"), new String[] {"entries: 'an object'", "an array"}),
                 Arguments.of(log("7"), new String[] {"entries[0]: '7'", "an object"}),
                 Arguments.of(log("{" + WORK + "}"), new String[] {"entries[0].at: 'nothing'", "missing"}),
@@ -71,7 +73,8 @@ class BadLogTest {
                 }),
                 Arguments.of(entry(WORK + "," + LOOK), new String[] {"entries[0]: 'work and look'", "exactly one of"}),
                 Arguments.of(
-                        entry(EVENT + ",'by':'me'"), new String[] {"entries[0].by: 'the field'", "at, work, look"}),
+                        entry(EVENT + ",'by':'me'"),
+                        new String[] {"entries[0].by: there is no such field", "at, work, look"}),
                 Arguments.of(
                         entry(EVENT).replace("day 1, 09:00", "day 0, 09:00"),
                         new String[] {"entries[0].at: 'day 0, 09:00'", "day 2, 14:30"}),
@@ -86,7 +89,12 @@ class BadLogTest {
                 bad(WORK, "single-disc", "mop", "entries[0].work.machine: 'mop'", "single-disc"),
                 bad(WORK, "'kg'", "'GU'", "entries[0].work.added.unit: 'GU'", "kg"),
                 bad(WORK, ":15,", ":-1,", "entries[0].work.added.value: '-1", "zero or more"),
-                bad(WORK, "'track'", "'bay':1,'track'", "entries[0].work.bay: 'the field'", "track, grade, passes"),
+                bad(
+                        WORK,
+                        "'track'",
+                        "'bay':1,'track'",
+                        "entries[0].work.bay: there is no such field",
+                        "track, grade, passes"),
                 bad(LOOK, "'lane'", "''", "entries[0].look.zone: ''", "1 to 60"),
                 bad(LOOK, "'lane'", "'" + "x".repeat(61) + "'", "entries[0].look.zone: 'xxx", "1 to 60"),
                 bad(LOOK, "clean-dry", "unknown", "entries[0].look.face: 'unknown'", "clean-dry, wet, soiled"),
@@ -97,23 +105,38 @@ class BadLogTest {
                 bad(LOOK, "['haze']", "['fog']", "entries[0].look.signs[0]: 'fog'", "haze"),
                 bad(LOOK, "['haze']", "['haze','haze']", "entries[0].look.signs[1]: 'haze'", "each value once"),
                 bad(LOOK, "['haze']", "'none'", "entries[0].look.signs: 'none'", "an array"),
-                bad(LOOK, "'zone'", "'by':1,'zone'", "entries[0].look.by: 'the field'", "zone, face"),
+                bad(LOOK, "'zone'", "'by':1,'zone'", "entries[0].look.by: there is no such field", "zone, face"),
                 bad(READING, "'middle'", "''", "entries[0].reading.place: ''", "1 to 60"),
                 bad(READING, "along", "up", "entries[0].reading.direction: 'up'", "along, across"),
                 bad(READING, "'60'", "'45'", "entries[0].reading.geometry: '45'", "20, 60, 85"),
                 bad(READING, "'60'", "60", "entries[0].reading.geometry: '60'", "a text"),
                 bad(READING, "'GU'", "'%'", "entries[0].reading.gloss.unit: '%'", "GU"),
                 bad(READING, "'state':'clean-dry'", "'state':'damp'", "entries[0].reading.state: 'damp'", "wet"),
-                bad(READING, "'place'", "'meter':1,'place'", "entries[0].reading.meter: 'the field'", "place, zone"),
+                bad(
+                        READING,
+                        "'place'",
+                        "'meter':1,'place'",
+                        "entries[0].reading.meter: there is no such field",
+                        "place, zone"),
                 bad(EVENT, "crack", "fire", "entries[0].event.kind: 'fire'", "fill-out"),
                 bad(EVENT, "'lane'", "''", "entries[0].event.zone: ''", "1 to 60"),
                 bad(EVENT, "'open'", "'unknown'", "entries[0].event.state: 'unknown'", "open, settled"),
-                bad(EVENT, "'kind'", "'cost':1,'kind'", "entries[0].event.cost: 'the field'", "kind, zone, state"),
+                bad(
+                        EVENT,
+                        "'kind'",
+                        "'cost':1,'kind'",
+                        "entries[0].event.cost: there is no such field",
+                        "kind, zone, state"),
                 bad(TRIAL, "resin-800", "fine", "entries[0].test-area.grade: 'fine'", "resin-800"),
                 bad(TRIAL, "'cleared'", "'good'", "entries[0].test-area.result: 'good'", "cleared, not-cleared"),
                 bad(TRIAL, "true", "'yes'", "entries[0].test-area.signed: 'yes'", "true or false"),
                 bad(TRIAL, ",'signed':true", "", "entries[0].test-area.signed: 'nothing'", "missing"),
-                bad(TRIAL, "'grade'", "'by':1,'grade'", "entries[0].test-area.by: 'the field'", "grade, result"));
+                bad(
+                        TRIAL,
+                        "'grade'",
+                        "'by':1,'grade'",
+                        "entries[0].test-area.by: there is no such field",
+                        "grade, result"));
     }
 
     /** What only the reader knows. */
@@ -191,7 +214,7 @@ class BadLogTest {
                 Arguments.of("\"gain-is-real\"", "\"gain\"", "findings[0]: 'gain'"),
                 Arguments.of("\"residue\"", "\"dirt\"", "causes[0].fault: 'dirt'"),
                 Arguments.of("\"excluded\"", "\"out\"", "causes[0].standing: 'out'"),
-                Arguments.of("\"speaks-for\"", "\"for\"", "causes[0].for: 'the field'"),
+                Arguments.of("\"speaks-for\"", "\"for\"", "causes[0].for: there is no such field"),
                 Arguments.of("\"wipe-and-dry\"", "\"wipe\"", "checks[0]: 'wipe'"),
                 Arguments.of("\"dress-pad\"", "\"dress\"", "mends[0]: 'dress'"),
                 Arguments.of("\"owner\"", "\"me\"", "asks[0]: 'me'"),
@@ -211,12 +234,15 @@ class BadLogTest {
                         "\"started-too-fine\" : 0",
                         "progress[0].outlook.started-too-fine: '0'"),
                 Arguments.of("\"practice\"", "\"hearsay\"", "progress[0].outlook.basis.sources[0]: 'hearsay'"),
-                Arguments.of("\"median\"", "\"middle\"", "progress[0].more-passes.middle: 'the field'"),
+                Arguments.of("\"median\"", "\"middle\"", "progress[0].more-passes.middle: there is no such field"),
                 Arguments.of("\"entry\" : 4", "\"entry\" : -4", "notes[0].entry: '-4'"),
                 Arguments.of("\"wet-reading\"", "\"wet\"", "notes[0].kind: 'wet'"),
                 Arguments.of("\"set-aside\"", "\"lost\"", "notes[0].effect: 'lost'"),
                 Arguments.of("floor-recommendation/1", "floor-recommendation/9", "ahead.format: "),
-                Arguments.of("\"lippage.high\"", "\"lippage.higher\"", "ahead.parameters.lippage.higher: 'the field'"));
+                Arguments.of(
+                        "\"lippage.high\"",
+                        "\"lippage.higher\"",
+                        "ahead.parameters.lippage.higher: there is no such field"));
     }
 
     @ParameterizedTest
@@ -233,7 +259,8 @@ class BadLogTest {
         String json = Json.DIAGNOSIS.print(new Diagnosis(EnumSet.of(Sign.HAZE), NextMoves.whole()));
         assertRefused(() -> Json.DIAGNOSIS.read(changed(json, "diagnosis/1", "diagnosis/9")), "format: 'diagnosis/9'");
         assertRefused(() -> Json.DIAGNOSIS.read(changed(json, "\"haze\"", "\"fog\"")), "signs[0]: 'fog'");
-        assertRefused(() -> Json.DIAGNOSIS.read(changed(json, "\"signs\"", "\"seen\"")), "seen: 'the field'");
+        assertRefused(
+                () -> Json.DIAGNOSIS.read(changed(json, "\"signs\"", "\"seen\"")), "seen: there is no such field");
     }
 
     private static String changed(String json, String good, String wrong) {
@@ -270,7 +297,8 @@ class BadLogTest {
         assertThatNullPointerException()
                 .isThrownBy(() -> Json.JOB_LOG.read((InputStream) null))
                 .withMessage("json");
-        assertRefused(() -> Json.JOB_LOG.read("{\"format\":\"job-log/1\",\"\":1}"), "(no name): 'the field'");
+        assertRefused(
+                () -> Json.JOB_LOG.read("{\"format\":\"job-log/1\",\"\":1}"), "(no name): there is no such field");
     }
 
     private static void assertRefused(org.assertj.core.api.ThrowableAssert.ThrowingCallable read, String start) {

@@ -63,7 +63,22 @@ class ZoneSharesTest {
     void two_zones_without_share_or_area_are_refused_by_name() {
         assertThatThrownBy(() -> read(site(18), FIELD + ", {\"name\": \"door\", \"kind\": \"entrance\"}"))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageContaining("zones[0].share");
+                .hasMessageStartingWith("zones[0].share: the size of the zone is missing; accepted: a share, such as ")
+                .hasMessageContaining("in all zones but one")
+                .hasMessageEndingWith("describe the floor as one zone");
+    }
+
+    @Test
+    void a_count_beside_a_share_is_refused_with_its_number() {
+        assertThatThrownBy(() -> read(
+                        site(18),
+                        "{\"name\": \"lobby\", \"kind\": \"field\", \"damages\": {\"etches\": {\"look\": \"rough\","
+                                + " \"share\": {\"value\": 5, \"unit\": \"%\"},"
+                                + " \"count\": {\"value\": 5, \"unit\": \"count\"}}}}"))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage(
+                        "zones[0].damages.etches.count: '5' is not accepted; accepted: a count or a share, not both,"
+                                + " and a count only in a zone whose share is known");
     }
 
     @Test

@@ -43,7 +43,8 @@ record PlanFront(Draft draft, Recommendation recommendation) {
             draft.section(recommendation.status() == Status.PLANNED ? "table.heading" : "table.heading-held")
                     .add(StepTable.of(plan, notes, totals));
             List<Wording> legend = new ArrayList<>(List.of(notes.tools()));
-            if (!notes.hasLitres()) {
+            if (!notes.hasLitres()
+                    && !recommendation.survey().answer(SurveyField.AREA).isKnown()) {
                 legend.add(phrase("table.no-litres"));
             }
             if (notes.isGlossRead()) {

@@ -81,7 +81,8 @@ record PlanTotals(Optional<Estimate> estimate, Optional<Wording> bring) {
     Optional<Wording> words() {
         List<Wording> totals = new ArrayList<>();
         estimate.ifPresent(reckoned -> {
-            totals.add(phrase("totals.work")
+            boolean sameDay = reckoned.calendar().days().high().number() <= 1;
+            totals.add(phrase(sameDay ? "totals.work.same-day" : "totals.work")
                     .with("hours", work(reckoned))
                     .with("days", days(reckoned))
                     .with("week", reckoned.job().site().times().daysAWeek()));
@@ -122,6 +123,10 @@ record PlanTotals(Optional<Estimate> estimate, Optional<Wording> bring) {
 
     private static Wording days(Estimate estimate) {
         Spread<Count> days = estimate.calendar().days();
+        if (days.low().equals(days.high())) {
+            return phrase("totals.days.sure")
+                    .with("likely", Wording.number(days.likely().decimal()));
+        }
         return spread(
                 "totals.days",
                 Wording.number(days.likely().decimal()),

@@ -2,8 +2,6 @@ package stoneprocess.rules.text;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -13,15 +11,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.parameter.Parameters;
-import stoneprocess.core.quantity.Dimension;
-import stoneprocess.core.quantity.Quantity;
-import stoneprocess.core.quantity.TimeSpan;
-import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.HowFound;
+import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.term.Term;
@@ -36,8 +31,6 @@ import stoneprocess.rules.text.document.Wording.Joint;
 /** The questions of a survey in words, for whoever asks them: what is asked, how it is found out, what may be answered. */
 public final class SurveyQuestions {
     private static final String DAMAGES = "damages.";
-    private static final MathContext THREE_DIGITS = new MathContext(3);
-
     private static final int ONE_LINE = 84;
 
     private final Texts texts;
@@ -112,62 +105,10 @@ public final class SurveyQuestions {
         if (!words.isEmpty()) {
             return listed(words);
         }
-        if (field.kind() instanceof FieldKind.Measure measure) {
-            return List.of(new Item.Paragraph(limits(measure)));
-        }
-        return List.of(new Item.Paragraph(
-                phrase(field.kind() instanceof FieldKind.Grades ? "form.grades" : "form.stone-name")));
-    }
-
-    private static Wording limits(FieldKind.Measure measure) {
-        Unit unit = told(measure);
-        BigDecimal low = in(unit, measure, measure.limits().low());
-        BigDecimal high = in(unit, measure, measure.limits().high());
-        return phrase("form.measure")
-                .with("low", limit(measure, measure.limits().low(), unit))
-                .with("high", limit(measure, measure.limits().high(), unit))
-                .with(
-                        "example",
-                        phrase("form.limit")
-                                .with(
-                                        "number",
-                                        Wording.number(low.max(BigDecimal.TEN).min(high)))
-                                .with("unit", unit.symbol()));
-    }
-
-    /** A limit in the unit of the field; a time in the largest unit of which it has one. */
-    private static Wording limit(FieldKind.Measure measure, double limit, Unit usual) {
-        Unit unit = measure.dimension() != Dimension.TIME
-                ? usual
-                : Stream.of(Unit.YEAR, Unit.DAY, Unit.HOUR, Unit.MINUTE)
-                        .filter(larger -> in(larger, measure, limit).compareTo(BigDecimal.ONE) >= 0)
-                        .findFirst()
-                        .orElse(Unit.DAY);
-        return amount(in(unit, measure, limit), unit);
-    }
-
-    /** A value with its unit; things are counted without one. */
-    private static Wording amount(BigDecimal value, Unit unit) {
-        Wording number = Wording.number(value);
-        return unit == Unit.COUNT
-                ? number
-                : phrase("form.limit").with("number", number).with("unit", unit.symbol());
-    }
-
-    /** The unit in which people tell it. */
-    private static Unit told(FieldKind.Measure measure) {
-        return switch (measure.dimension()) {
-            case TIME -> measure.limits().high() > TimeSpan.of(1, Unit.DAY).minutes() ? Unit.DAY : Unit.HOUR;
-            case VOLUME -> Unit.CUBIC_METRE;
-            default -> measure.dimension().unit();
-        };
-    }
-
-    private static BigDecimal in(Unit unit, FieldKind.Measure measure, double limit) {
-        BigDecimal told = Quantity.of(
-                        BigDecimal.valueOf(limit), measure.dimension().unit())
-                .in(unit);
-        return told.round(THREE_DIGITS).stripTrailingZeros();
+        String key = field.kind() instanceof FieldKind.Measure
+                ? "form.example." + field.name()
+                : field.kind() instanceof FieldKind.Grades ? "form.grades" : "form.stone-name";
+        return List.of(new Item.Paragraph(phrase(key)));
     }
 
     /** What a field takes: in one line where it is short. */
@@ -203,7 +144,8 @@ public final class SurveyQuestions {
     }
 
     private Wording word(Term term) {
-        if (texts.word(meaning(term)).equals(term.key().replace('-', ' '))) {
+        if (term instanceof Presence
+                || texts.word(meaning(term)).replace('-', ' ').equals(term.key().replace('-', ' '))) {
             return Wording.name(term.key());
         }
         return phrase("form.word").with("key", term.key()).with("meaning", meaning(term));

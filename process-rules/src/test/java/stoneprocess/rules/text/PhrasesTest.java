@@ -172,6 +172,9 @@ class PhrasesTest {
         });
         keys.addAll(keysAboutTheWork());
         keys.add("field.readings");
+        SurveyField.all().stream()
+                .filter(field -> field.kind() instanceof FieldKind.Measure)
+                .forEach(field -> keys.add("form.example." + field.name()));
         Stream.of(ZoneKind.values()).forEach(kind -> keys.add("form." + Wording.key(kind)));
         Topics.all().forEach(topic -> keys.add("topic." + topic.id()));
         for (ContributionKind kind : ContributionKind.values()) {
@@ -381,8 +384,10 @@ class PhrasesTest {
 
     @Test
     void numbers_in_phrases_are_printed_in_the_readers_units() {
-        assertThat(Texts.english().word(Wording.of(Upkeep.MATS))).isEqualTo("4.5-6 m of mats at the doors.");
+        assertThat(Texts.english().word(Wording.of(Upkeep.MATS)))
+                .isEqualTo(
+                        "Mats at the outer doors, 4.5-6 m of walking length in all where there is room, some of it outside.");
         assertThat(Texts.english().in(UnitSystem.US).word(Wording.of(Upkeep.MATS)))
-                .isEqualTo("14.8-19.7 ft of mats at the doors.");
+                .contains("14.8-19.7 ft of walking length");
     }
 }

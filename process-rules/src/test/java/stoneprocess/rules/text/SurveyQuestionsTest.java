@@ -68,8 +68,7 @@ class SurveyQuestionsTest {
     @Test
     void a_survey_made_of_the_forms_examples_is_accepted() {
         String form = Texts.english().unwrapped(questions.form());
-        Matcher example = Pattern.compile(
-                        "([a-z-]+)\\.([a-z-]+): [^\n]*\n +From [^\n]* such as (\\S+?)(?: (\\S+))?\\.\n")
+        Matcher example = Pattern.compile("([a-z-]+)\\.([a-z-]+): [^\n]*\n +Such as (\\S+?)(?: (\\S+))?\\.\n")
                 .matcher(form);
         int read = 0;
         while (example.find()) {

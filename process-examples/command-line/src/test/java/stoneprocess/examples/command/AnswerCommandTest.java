@@ -87,7 +87,7 @@ class AnswerCommandTest {
         assertThat(compared.exit()).isZero();
         assertThat(printed("what-if", FERRY, "owner.goal=hone", "--json")).isEqualTo(compared.out());
         assertThat(printed("what-if", FERRY, "owner.goal=hone"))
-                .contains("What does the owner want? hone; the survey says polish.");
+                .contains("What does the owner want? Tried: hone; the survey says: polish.");
     }
 
     @Test
@@ -106,7 +106,7 @@ class AnswerCommandTest {
     void what_if_answers_what_an_owner_asks() {
         String text = printed("what-if", FERRY, "owner.goal=hone");
         assertThat(text)
-                .contains("Then: PLAN. Finish: hone.", "person-hours", "Time to reopening", "What falls away")
+                .contains("With that: PLAN. Finish: hone.", "person-hours", "Time to reopening", "What falls away")
                 .doesNotContain("not reached");
         assertThat(text.split("\\s+")).hasSizeLessThan(200);
         assertThat(printed("what-if", LIBRARY, "site.historic=yes"))

@@ -92,7 +92,7 @@ class EstimateFilesTest {
                 "16                          | -3                    | machine-hours.planetary: '-3'",
                 "900                         | 1e13                  | minimum-charge: '1E+13'",
                 "labour-hour                 | labor-hour            | prices.labor-hour: 'labor-hour' is not accepted; accepted: one of labour-hour",
-                "\"whole-sets\"              | \"sets\"              | sets: 'the field' is not accepted; accepted: only the fields format, currency",
+                "\"whole-sets\"              | \"sets\"              | sets: there is no such field; accepted: format, currency",
                 "150                         | 90                    | night-factor: '90 %'",
                 "true                        | \"maybe\"             | whole-sets: 'maybe' is not accepted; accepted: true or false"
             })
@@ -121,7 +121,7 @@ class EstimateFilesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "\"field\"   | \"middle\" | times[0].middle: 'the field' is not accepted; accepted: only the fields step, field",
+                "\"field\"   | \"middle\" | times[0].middle: there is no such field under times[0]; accepted: step, field",
                 "m2/h        | m          | times[0].field.unit: 'm'",
                 "\"low\": 5, | \"low\": 8,| times[0].field: '8 m2/h to 7 m2/h'",
                 "\"low\": 5, | \"low\": 0,| times[0].field: '0 m2/h'",

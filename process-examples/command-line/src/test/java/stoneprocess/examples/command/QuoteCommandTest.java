@@ -380,7 +380,7 @@ class QuoteCommandTest {
                 "\"rounding\": 5      | \"rounding\": 0      | terms.rounding: '0' is not accepted; accepted: from 0.01 to 10000",
                 "\"valid-days\": 30   | \"valid-days\": 400  | terms.valid-days: '400' is not accepted; accepted: from 1 to 365",
                 "\"valid-days\": 30   | \"valid-days\": \"\" | terms.valid-days: '' is not accepted; accepted: a number",
-                "\"risk\"             | \"hazard\"           | terms.hazard: 'the field' is not accepted; accepted: only the fields risk, margin, tax"
+                "\"risk\"             | \"hazard\"           | terms.hazard: there is no such field under terms; accepted: risk, margin, tax"
             })
     void terms_that_are_not_accepted_are_refused_in_one_line(
             String right, String wrong, String message, @TempDir Path folder) throws IOException {
