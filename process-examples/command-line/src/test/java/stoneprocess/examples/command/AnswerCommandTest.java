@@ -111,7 +111,7 @@ class AnswerCommandTest {
         assertThat(text.split("\\s+")).hasSizeLessThan(200);
         assertThat(printed("what-if", LIBRARY, "site.historic=yes"))
                 .contains(
-                        "Then: NO PLAN YET.",
+                        "With that: NO PLAN YET.",
                         "without written consent",
                         "Has the conservator or the responsible officer agreed in writing?");
     }
