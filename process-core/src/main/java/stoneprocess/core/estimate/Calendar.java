@@ -42,6 +42,12 @@ public record Calendar(Spread<Count> workingDays, Spread<TimeSpan> waiting, Spre
                 .workedDays());
     }
 
+    /** Minutes of one person by which the shifts of {@link #shifts} fall short of the least that is paid. */
+    static double missing(List<Line> lines, WorkingTimes times, Spread<TimeSpan> daily, double least, Case which) {
+        return scheduled(lines, WorkingTimes.everyDay(times.shift()), daily, which)
+                .missing(least);
+    }
+
     private static Scheduling scheduled(List<Line> lines, WorkingTimes times, Spread<TimeSpan> daily, Case which) {
         Scheduling scheduling = new Scheduling(lines, times, daily, which, Set.of());
         scheduling.run();

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import stoneprocess.core.internal.check.Refuse;
+import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Quantity;
@@ -63,13 +64,31 @@ public record Estimate(
                 TimeSpan::new);
     }
 
-    /** Hours that are paid: of everybody on the site while it is worked, and on the road. */
+    /** Hours worked: of everybody on the site while it is worked, and on the road. */
     public Spread<TimeSpan> personHours() {
         return Case.spread(
                 which -> work().stream()
                         .mapToDouble(line -> line.personHours().at(which).minutes())
                         .sum(),
                 TimeSpan::new);
+    }
+
+    /**
+     * Hours paid where each person is paid for at least {@code estimate.least-attendance} of a shift on each day on the site:
+     * {@link #personHours} and what short days lack of it. From memory, low confidence.
+     */
+    public Spread<TimeSpan> paidHours(Parameters parameters) {
+        SiteConditions site = job.site();
+        double least =
+                parameters.part("estimate.least-attendance") * site.shift().minutes();
+        Spread<TimeSpan> daily = Hours.daily(job, new Numbers(parameters));
+        double[] missing = Stream.of(Case.values())
+                .mapToDouble(which -> site.people() * Calendar.missing(lines, site.times(), daily, least, which))
+                .toArray();
+        double low = personHours().low().minutes() + missing[0];
+        double likely = Math.max(low, personHours().likely().minutes() + missing[1]);
+        double high = Math.max(likely, personHours().high().minutes() + missing[2]);
+        return Spread.of(new TimeSpan(low), new TimeSpan(likely), new TimeSpan(high));
     }
 
     /** The sum of one kind over all steps; empty when no step uses it. */

@@ -121,6 +121,27 @@ final class Scheduling {
                 .count();
     }
 
+    /** Minutes by which the days that one crew works fall short of the least that is paid, all together. */
+    double missing(double least) {
+        double missing = 0;
+        for (int day = 0; day < days(); day++) {
+            double begins = worked(day * DAY);
+            double ends = begins + hours(day);
+            double atWork = bars.stream()
+                    .filter(bar -> !bar.isWait())
+                    .mapToDouble(bar -> Math.max(
+                            0,
+                            Math.min(ends, bar.end().minutes())
+                                    - Math.max(begins, bar.start().minutes())))
+                    .sum();
+            if (atWork > ROUNDING) {
+                double dayBegun = day == firstWorkday ? 0 : firstShiftMore;
+                missing += Math.max(0, least - atWork - dayBegun);
+            }
+        }
+        return missing;
+    }
+
     /** Gives every task its place; tells how many were done on the whole floor before the bays. */
     int run() {
         double begun = 0;

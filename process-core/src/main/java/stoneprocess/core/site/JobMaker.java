@@ -52,6 +52,7 @@ import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.FinishTask;
 import stoneprocess.core.topic.Handling;
+import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Repair;
 import stoneprocess.core.topic.Sealer;
@@ -229,6 +230,11 @@ final class JobMaker {
                 .answer(SurveyField.WORKING_HOURS)
                 .value()
                 .equals(Optional.of(WorkingHours.NIGHT));
+        Share atNight = options.night().orElse(night ? new Share(100) : usual.night());
+        if (atNight.percent() < 100
+                && recommendation.warnings().stream().anyMatch(warning -> warning.hazard() == Hazard.BYSTANDERS)) {
+            notes.add(JobNote.NOBODY_AT_THE_BARRIER);
+        }
         boolean signed = plan.testArea() == TestArea.REQUIRED;
         boolean small = area.compareTo(parameters.get("floor-size.middle", Area.class)) < 0;
         if (signed && small) {
@@ -236,7 +242,7 @@ final class JobMaker {
         }
         return (signed && !small ? usual.withUsualSignOff(parameters) : usual)
                 .withTimes(worked)
-                .withNight(options.night().orElse(night ? new Share(100) : usual.night()))
+                .withNight(atNight)
                 .withPeople(people(usual));
     }
 

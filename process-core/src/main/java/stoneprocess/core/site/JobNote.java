@@ -52,6 +52,9 @@ public enum JobNote implements Term {
     /** The building manager isolates the smoke detectors and restores them; it takes the crew no hours. */
     DETECTORS_BY_OTHERS,
 
+    /** Others may be in the building by day; nobody is counted to stand at the barrier. */
+    NOBODY_AT_THE_BARRIER,
+
     /** On a small job the owner signs the test area on the spot. */
     SIGNED_ON_THE_SPOT,
 

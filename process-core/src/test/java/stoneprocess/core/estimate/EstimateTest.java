@@ -63,6 +63,22 @@ class EstimateTest {
         assertThat(setUp.clock().high().minutes()).isCloseTo(20 + 4 * 8, within(0.01));
     }
 
+    /** By hand: a day of less than 4 h is paid as 4 h of an 8 h shift; the rest of the hours are paid as worked. From memory. */
+    @Test
+    void a_short_day_is_paid_as_half_a_shift() {
+        Job job = Jobs.marble(Jobs.RESIN_400);
+        OtherWork once =
+                new OtherWork("look", Range.of(new TimeSpan(60), new TimeSpan(60)), hours(0, 0), Optional.empty());
+        Estimate estimate = ESTIMATOR.estimate(
+                job.withOthers(List.of(once)).withSteps(List.of()).withoutTestArea());
+        double worked = estimate.personHours().likely().minutes();
+        assertThat(worked).isPositive().isLessThan(480);
+        assertThat(estimate.calendar().workingDays().likely().number()).isEqualTo(1);
+        assertThat(estimate.paidHours(Parameters.standard()).likely().minutes()).isCloseTo(480, within(0.01));
+        Parameters none = Parameters.standard().with("estimate.least-attendance", new Share(0));
+        assertThat(estimate.paidHours(none)).isEqualTo(estimate.personHours());
+    }
+
     private static double minutes(Estimate estimate, Work work) {
         return estimate.work(work, "resin-400").orElseThrow().clock().likely().minutes();
     }

@@ -196,6 +196,12 @@ public final class EstimateSheet {
             }
         }
         row(hours, phrase("estimate.all"), estimate.personHours(), EstimateWords::hours, NOTHING);
+        row(
+                hours,
+                phrase("estimate.hours-paid"),
+                estimate.paidHours(planned.parameters()),
+                EstimateWords::hours,
+                NOTHING);
         row(hours, phrase("estimate.by-the-clock"), estimate.clock(), EstimateWords::hours, NOTHING);
         draft.add(hours.table())
                 .paragraph("estimate.people.practice")
@@ -420,6 +426,7 @@ public final class EstimateSheet {
         notes.remove(JobNote.PLAN_IS_PROVISIONAL);
         draft.bullets(notes, Wording::of)
                 .bullets(new TreeSet<>(estimate.remarks()), Wording::of)
+                .bullet("estimate.hours-paid.caution")
                 .bullet("estimate.rounding");
     }
 }

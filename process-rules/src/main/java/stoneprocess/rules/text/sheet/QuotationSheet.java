@@ -207,6 +207,9 @@ public final class QuotationSheet {
             draft.bullet("quotation.from-you.slurry");
         }
         draft.bullet("quotation.from-you.access");
+        if (first.notes().contains(JobNote.NOBODY_AT_THE_BARRIER)) {
+            draft.bullet(Wording.of(JobNote.NOBODY_AT_THE_BARRIER, "owner"));
+        }
         if (first.notes().contains(JobNote.DETECTORS_BY_OTHERS)) {
             draft.bullet(Wording.of(JobNote.DETECTORS_BY_OTHERS, "owner"));
         }
