@@ -123,7 +123,8 @@ class GlossSheetTest {
                 ferryHall(), done(SEMI_GLOSS, read(400, 4.5), read(800, 7.8), read(1500, 11.4), read(3000, 15.3)));
         assertThat(after)
                 .contains("OUT OF REACH BY POLISHING GRITS ALONE. The wanted gloss is 35 GU")
-                .contains("Out of reach (under 5 %), whichever polishing grit follows: at best resin 6000, with 1 %.")
+                .contains(
+                        "Out of reach (under 5 %), whichever polishing grit follows: at best resin 6000, with a chance of 1 %.")
                 .contains("The floor was likely started too fine")
                 .contains("Go back to a coarser start.")
                 .contains("now, resin 3000 8 ")
