@@ -34,7 +34,7 @@ public record Job(
         Optional<Sealing> sealing,
         SiteConditions site) {
     public Job {
-        Refuse.nulls(Job.class, area, edges, stone, steps, others, testArea, sealing, site);
+        Refuse.nulls(Job.class, area, edges, stone, steps, others, sealing, site);
         Require.positive("job.area", area);
         steps = List.copyOf(steps);
         others = List.copyOf(others);

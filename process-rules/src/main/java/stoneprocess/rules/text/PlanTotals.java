@@ -25,7 +25,6 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.MachineClass;
 import stoneprocess.rules.text.document.Wording;
-import stoneprocess.rules.text.sheet.EstimateSheet;
 
 /**
  * What a plan's job needs in all, as its estimate reckons it; the estimate tells what the figures rest on.
@@ -47,7 +46,7 @@ record PlanTotals(Optional<Estimate> estimate, Optional<Wording> bring) {
             return new PlanTotals(Optional.empty(), Optional.empty());
         }
         PlannedJob planned = PlannedJob.of(recommendation, JobOptions.defaults());
-        return new PlanTotals(Optional.of(planned.estimate()), EstimateSheet.bring(recommendation, planned));
+        return new PlanTotals(Optional.of(planned.estimate()), MachineToBring.of(recommendation, planned));
     }
 
     private static boolean isReckoned(Plan plan) {
@@ -150,7 +149,7 @@ record PlanTotals(Optional<Estimate> estimate, Optional<Wording> bring) {
         return estimate.map(PlanTotals::days);
     }
 
-    private static Wording hours(TimeSpan time) {
+    static Wording hours(TimeSpan time) {
         return Wording.number(time.in(Unit.HOUR).round(TWO_DIGITS));
     }
 

@@ -30,7 +30,6 @@ import stoneprocess.core.estimate.Line;
 import stoneprocess.core.estimate.Plausibility;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.estimate.WorkingTimes;
-import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Area;
@@ -42,6 +41,7 @@ import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.MachineHours;
 import stoneprocess.core.site.PlannedJob;
+import stoneprocess.rules.text.MachineToBring;
 import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
@@ -142,7 +142,7 @@ public final class EstimateSheet {
             draft.paragraph(
                     phrase("estimate.crews").with("crews", times.crews()).with("bays", times.bays()));
         }
-        bring(recommendation, planned).ifPresent(draft::paragraph);
+        MachineToBring.of(recommendation, planned).ifPresent(draft::paragraph);
         if (planned.notes().contains(JobNote.PLAN_IS_PROVISIONAL)) {
             draft.paragraph(Wording.of(JobNote.PLAN_IS_PROVISIONAL));
         }
@@ -150,23 +150,6 @@ public final class EstimateSheet {
 
     private int week() {
         return planned.job().site().times().daysAWeek();
-    }
-
-    /** The machine that would save hours; on a floor too large for a walk-behind, the one that it takes. */
-    public static Optional<Wording> bring(Recommendation recommendation, PlannedJob planned) {
-        Parameters parameters = planned.parameters();
-        if (!MachineHours.isTooLarge(planned)) {
-            return MachineHours.worthFetching(recommendation, planned)
-                    .map(best -> phrase("totals.bring.machine")
-                            .with("machine", best.machine())
-                            .with("hours", EstimateWords.hours(best.likely())));
-        }
-        return Optional.of(MachineHours.wide(recommendation, planned)
-                .map(likely -> phrase("totals.bring.wide")
-                        .with("path", parameters.get("machine.wide.path", Length.class))
-                        .with("hours", EstimateWords.hours(likely)))
-                .orElseGet(() -> phrase("totals.bring.ask"))
-                .with("area", parameters.get("machine.wide.from", Area.class)));
     }
 
     /** Begins a table of the three figures under a heading. */
