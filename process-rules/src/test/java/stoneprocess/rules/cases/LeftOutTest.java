@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import stoneprocess.core.plan.OfferKind;
@@ -33,6 +34,9 @@ class LeftOutTest {
     private static final List<Violation> BOLDER = new ArrayList<>();
 
     /** Both judge the same answers, which are asked for once. */
+    private static final Set<String> ANSWERED_BY_AGE =
+            Set.of(SurveyField.HISTORIC.name(), SurveyField.HAZARDOUS_LAYER.name());
+
     @BeforeAll
     static void leave_answers_out() {
         Law never = Laws.unknownIsNeverBolder(Integer.MAX_VALUE);
@@ -50,7 +54,7 @@ class LeftOutTest {
                 boolean asked = less.questions().stream().map(Question::field).anyMatch(name::equals);
                 boolean same = less.status() == known.status() && less.plan().equals(known.plan());
                 boolean refused = less.status() == Status.REFUSED;
-                boolean answeredByAge = name.equals(SurveyField.HISTORIC.name())
+                boolean answeredByAge = ANSWERED_BY_AGE.contains(name)
                         && less.questions().stream().map(Question::field).noneMatch(SurveyField.LAID_AGO.name()::equals)
                         && survey.answer(SurveyField.LAID_AGO).isKnown();
                 if (!asked && !same && !contradicted && !refused && !answeredByAge) {
@@ -64,7 +68,8 @@ class LeftOutTest {
 
     /**
      * An answer that matters to the floor is asked for; one that is not asked for changes no decision. Where two answers
-     * contradict each other, one of them left out settles the matter. The age of a young floor answers whether it is historic. A floor that is refused for what is not known is asked only
+     * contradict each other, one of them left out settles the matter. The age of a young floor answers whether it is
+     * historic and whether a layer below may hold asbestos. A floor that is refused for what is not known is asked only
      * what could lift the refusal safely: nobody scratches a stone that may hold fibres.
      */
     @Test

@@ -56,13 +56,17 @@ class ComparingTest {
         });
     }
 
-    /** Lippage of 3.5 mm is high at the shipped limit and not at 4 mm, so that other rules speak. */
+    /**
+     * Lippage of 3.5 mm is high at the shipped limit and not at 4 mm, so that other rules speak. Passes follow the limit
+     * itself, by which the depth of a class is reckoned.
+     */
     @Test
     void a_number_retuned_is_seen_through_the_rules_that_speak_or_fall_silent() {
         Advisor house = house(Overlay.none().retune("lippage.high", new Length(4), "floor manager", "owners see less"));
         Comparison comparison = SHIPPED.compare(house, FLOORS);
         assertThat(comparison.differing()).extracting(Comparison.Floor::index).containsExactly(1);
         assertThat(comparison.differing().get(0).decisions())
+                .filteredOn(differs -> differs.topic() != Topics.PASSES)
                 .isNotEmpty()
                 .allSatisfy(differs -> assertThat(differs.rulesOfOne().size()
                                 + differs.rulesOfOther().size()
