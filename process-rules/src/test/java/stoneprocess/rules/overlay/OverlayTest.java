@@ -117,7 +117,7 @@ class OverlayTest {
 
     @Test
     void a_retuned_limit_changes_the_outcome_of_the_same_compiled_rules() {
-        FloorSurvey floor = Floors.damaged(Floors.lipped(3.2, 50)).build();
+        FloorSurvey floor = Floors.calciteMarble(Floors.lipped(3.2, 50)).build();
         assertThat(Advisor.standard().recommend(floor).values(Topics.FIRST_CUT, Subject.OPEN_FIELD))
                 .containsExactly(Cut.HEAVY_GRIND);
 
