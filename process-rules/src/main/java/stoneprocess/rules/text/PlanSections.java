@@ -35,6 +35,7 @@ import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.TestArea;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Upkeep;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Language;
@@ -146,7 +147,8 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         }
         draft.bullet(words.ofFloor(Topics.TEST_AREA, plan.testArea()));
         if (plan.testCuts().size() > 1) {
-            draft.bullet(words.phrase("test-area.cuts")
+            boolean field = plan.tracks().stream().anyMatch(track -> track.kind() == TrackKind.OPEN_FIELD);
+            draft.bullet(words.phrase(field ? "test-area.cuts" : "test-area.cuts-places")
                     .with("first", testCut(plan.testCuts().get(0)))
                     .with("second", testCut(plan.testCuts().get(1))));
         }
