@@ -173,7 +173,6 @@ final class Questions {
         List<String> fields = unknownFields.computeIfAbsent(fact, key -> unknownFields(fact));
         boolean closerName = fields.isEmpty()
                 && (outcome instanceof Impasse<?> || outcome.topic() == Topics.VERDICT)
-                && run.situation().values(Topics.STONE).size() > 1
                 && fact.topics().contains(Topics.STONE);
         return closerName ? List.of(SurveyField.STONE_NAME.name()) : fields;
     }
