@@ -22,6 +22,7 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.site.JobOptions;
 import stoneprocess.core.site.PlannedJob;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
@@ -101,7 +102,9 @@ public final class Soak {
                 if (plan.status() == Status.PLANNED
                         && !plan.plan().orElseThrow().tracks().isEmpty()) {
                     ADVISOR.followUp(plan, new JobLog("log", List.of()));
-                    PlannedJob.of(plan, JobOptions.defaults()).estimate();
+                    if (survey.answer(SurveyField.AREA).isKnown() && PlannedJob.isThere(plan)) {
+                        PlannedJob.of(plan, JobOptions.defaults()).estimate();
+                    }
                 }
             }
         }

@@ -292,6 +292,8 @@ final class Questions {
         boolean stoneIsKnown = families.size() == 1;
         Comparator<Map.Entry<String, Draft>> order = Comparator.comparing((Map.Entry<String, Draft> entry) ->
                         !(fibres && SurveyField.LABORATORY.name().equals(entry.getKey())))
+                // Few floors were left off in the middle of a job.
+                .thenComparing(entry -> SurveyField.LAST_WORKED.name().equals(entry.getKey()))
                 // One look at the chips of a floor that is made of them clears it or stops it.
                 .thenComparing(
                         entry -> !(isChipsOpen() && SurveyField.CHIPS.name().equals(entry.getKey())))
