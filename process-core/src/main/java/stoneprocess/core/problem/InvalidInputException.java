@@ -42,7 +42,11 @@ public final class InvalidInputException extends StoneProcessException {
 
     /** A problem whose message says what is wrong where there is no value to quote; the rest as in the constructor. */
     public static InvalidInputException saying(String field, String value, String accepted, String wrong) {
-        return new InvalidInputException(field, value, accepted, oneLine(wrong, LONGEST_ACCEPTED));
+        return new InvalidInputException(
+                field,
+                Objects.requireNonNull(value, "value"),
+                accepted,
+                oneLine(Objects.requireNonNull(wrong, "wrong"), LONGEST_ACCEPTED));
     }
 
     public String field() {
