@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import stoneprocess.core.estimate.Estimator;
 import stoneprocess.core.estimate.FloorMachine;
 import stoneprocess.core.estimate.HighSpots;
@@ -24,6 +25,8 @@ import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.removal.Removal;
 import stoneprocess.core.site.Levelling;
 import stoneprocess.core.site.StepFigures;
+import stoneprocess.core.survey.Damage;
+import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
@@ -67,9 +70,12 @@ final class MachineClasses {
 
     /**
      * Whether the coarsest metal in use and then that of about 50 take fewer likely person-hours than the latter alone,
-     * under the quickest floor machine of the crew.
+     * under the quickest floor machine of the crew. On a floor that nobody found uneven there is nothing to reckon.
      */
     static Set<MetalPace> metal(Situation situation) {
+        if (!isUneven(situation.survey())) {
+            return EnumSet.of(MetalPace.USUAL);
+        }
         Optional<AbrasiveGrade> usual = inUse(Cut.GRIND, situation);
         Optional<AbrasiveGrade> coarse = inUse(Cut.HEAVY_GRIND, situation)
                 .filter(grade -> grade.number() < usual.orElseThrow().number());
@@ -80,6 +86,15 @@ final class MachineClasses {
         TimeSpan alone = quickest(List.of(cut(Optional.empty(), usual.get(), situation)), situation);
         TimeSpan both = quickest(List.of(cut(Optional.empty(), coarse.get(), situation), finer), situation);
         return EnumSet.of(both.compareTo(alone) < 0 ? MetalPace.COARSER : MetalPace.USUAL);
+    }
+
+    private static boolean isUneven(FloorSurvey survey) {
+        return survey.zones().stream()
+                .anyMatch(zone -> Stream.of(DamageKind.LIPPAGE, DamageKind.WAVINESS)
+                        .anyMatch(kind -> zone.damage(kind)
+                                .value()
+                                .filter(found -> !found.equals(Damage.none(kind)))
+                                .isPresent()));
     }
 
     private static Optional<AbrasiveGrade> inUse(Cut cut, Situation situation) {
