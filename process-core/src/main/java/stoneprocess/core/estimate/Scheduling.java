@@ -2,11 +2,11 @@ package stoneprocess.core.estimate;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.TimeSpan;
 
@@ -113,12 +113,9 @@ final class Scheduling {
 
     /** Days on which somebody works. */
     int workedDays() {
-        return (int) bars.stream()
-                .filter(bar -> !bar.isWait())
-                .flatMapToInt(bar -> IntStream.rangeClosed(bar.firstDay() - 1, bar.lastDay() - 1))
-                .filter(times::isWorkday)
-                .distinct()
-                .count();
+        BitSet days = new BitSet();
+        bars.stream().filter(bar -> !bar.isWait()).forEach(bar -> days.set(bar.firstDay() - 1, bar.lastDay()));
+        return (int) days.stream().filter(times::isWorkday).count();
     }
 
     /** Minutes by which the days that one crew works fall short of the least that is paid, all together. */
@@ -270,11 +267,7 @@ final class Scheduling {
 
     /** The first day, not before the given one, that is worked. */
     private int workday(int from) {
-        int day = from;
-        while (!times.isWorkday(day)) {
-            day++;
-        }
-        return day;
+        return times.workday(times.workdaysBefore(from));
     }
 
     /** Minutes for work on a day that is worked. */
@@ -283,26 +276,21 @@ final class Scheduling {
     }
 
     private double finish(double start, double minutes) {
-        double now = start;
-        double left = minutes;
-        while (true) {
-            int day = (int) (now / DAY);
-            double today = hours(day) - (now - day * DAY);
-            if (left <= today + ROUNDING) {
-                return now + left;
-            }
-            left -= today;
-            now = workday(day + 1) * DAY;
+        int day = (int) (start / DAY);
+        double today = hours(day) - (start - day * DAY);
+        if (minutes <= today + ROUNDING) {
+            return start + minutes;
         }
+        double left = minutes - today;
+        int whole = Math.max(0, (int) StrictMath.ceil((left - ROUNDING) / workday) - 1);
+        int last = times.workday(times.workdaysBefore(day) + 1 + whole);
+        return last * DAY + left - whole * workday;
     }
 
     /** Shift minutes before a minute of the clock. */
     private double worked(double minute) {
         int day = (int) (minute / DAY);
-        double worked = 0;
-        for (int before = 0; before < day; before++) {
-            worked += times.isWorkday(before) ? hours(before) : 0;
-        }
+        double worked = times.workdaysBefore(day) * workday + (day > firstWorkday ? firstShiftMore : 0);
         return worked + (times.isWorkday(day) ? Math.min(hours(day), minute - day * DAY) : 0);
     }
 }

@@ -23,6 +23,7 @@ public record WorkingTimes(
         TimeSpan shift, int shiftsADay, int daysAWeek, int firstDay, int crews, int bays, List<Closure> closures) {
     private static final int MOST_CREWS = 50;
     private static final int MOST_BAYS = 200;
+    private static final int DAYS = 7;
 
     /**
      * Days on which no work is done in a bay, each counted from 1.
@@ -74,7 +75,23 @@ public record WorkingTimes(
 
     /** Whether crews work on a day, counted from zero. */
     boolean isWorkday(int day) {
-        return (firstDay - 1 + day) % 7 < daysAWeek;
+        return (firstDay - 1 + day) % DAYS < daysAWeek;
+    }
+
+    /** How many days before a day, both counted from zero, are worked. */
+    int workdaysBefore(int day) {
+        return sinceMonday(firstDay - 1 + day) - sinceMonday(firstDay - 1);
+    }
+
+    /** The day, counted from zero, before which so many are worked, and which is worked itself. */
+    int workday(int before) {
+        int sinceMonday = before + sinceMonday(firstDay - 1);
+        return sinceMonday / daysAWeek * DAYS + sinceMonday % daysAWeek - (firstDay - 1);
+    }
+
+    /** Worked days among so many from a Monday on. */
+    private int sinceMonday(int days) {
+        return days / DAYS * daysAWeek + Math.min(days % DAYS, daysAWeek);
     }
 
     /** Whether a bay is closed on a day, counted from zero. */
