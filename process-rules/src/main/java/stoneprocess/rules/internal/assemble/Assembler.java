@@ -3,7 +3,9 @@ package stoneprocess.rules.internal.assemble;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -59,6 +61,7 @@ public final class Assembler {
     private final Run run;
     private final Situation situation;
     private final List<LoadedRule> rules;
+    private final Map<String, Card> cards = new HashMap<>();
     private final List<LaneStart> starts;
 
     private Assembler(Run run, List<LoadedRule> rules, List<LaneStart> starts) {
@@ -66,6 +69,7 @@ public final class Assembler {
         this.starts = starts;
         this.situation = run.situation();
         this.rules = rules;
+        rules.forEach(rule -> cards.put(rule.id(), rule.card()));
     }
 
     /**
@@ -153,11 +157,7 @@ public final class Assembler {
     }
 
     private Card card(String rule) {
-        int at = 0;
-        while (!rules.get(at).id().equals(rule)) {
-            at++;
-        }
-        return rules.get(at).card();
+        return cards.get(rule);
     }
 
     /** Ways out of a refusal, of what holds the floor for certain, of what the owner is to accept, and of each impasse. */

@@ -108,7 +108,9 @@ final class Questions {
     private final Map<Class<?>, List<Object>> factsByType = new HashMap<>();
     private final Set<Topic<?>> reached = new HashSet<>();
 
-    /** Fields behind facts that are not known. */
+    /** Types of the facts that are not known, and the fields behind them. */
+    private final Set<Class<?>> unknownTypes = new HashSet<>();
+
     private final Set<String> unsettled = new HashSet<>();
 
     private final Map<String, Boolean> unanswered = new HashMap<>();
@@ -123,6 +125,7 @@ final class Questions {
                     .computeIfAbsent(fact.getClass(), type -> new ArrayList<>(1))
                     .add(fact);
             if (isUnknown(fact)) {
+                unknownTypes.add(fact.getClass());
                 unsettled.addAll(Facts.fields(fact.getClass()));
             }
         }
@@ -232,6 +235,9 @@ final class Questions {
         if (settled || !reached.contains(rule.card().topic())) {
             return;
         }
+        if (!readsUnknown(rule)) {
+            return;
+        }
         List<Object> missing = new ArrayList<>();
         for (FactPattern condition : rule.conditions()) {
             List<Object> candidates = factsByType.getOrDefault(condition.type(), List.of());
@@ -250,6 +256,15 @@ final class Questions {
                 draft.touches(rule.card().topic());
             }
         }
+    }
+
+    private boolean readsUnknown(LoadedRule rule) {
+        for (FactPattern condition : rule.conditions()) {
+            if (unknownTypes.contains(condition.type())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isMet(FactPattern condition, List<Object> facts) {
