@@ -30,6 +30,7 @@ import stoneprocess.core.stone.StoneCatalogue;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.tool.Powder;
 
 /**
  * One question of a survey. This table is the only list of them: JSON, schema test, questions, generators and documents
@@ -236,6 +237,7 @@ public final class SurveyField<T> {
             choices("equipment.machines", MachineClass.class, ChangedBy.CREW);
     public static final SurveyField<List<AbrasiveGrade>> GRADES =
             add("equipment.grades", new FieldKind.Grades(), List.class, HowFound.COUNT, ChangedBy.CREW);
+    public static final SurveyField<Set<Powder>> POWDERS = choices("equipment.powders", Powder.class, ChangedBy.CREW);
     public static final SurveyField<Extractor> EXTRACTOR = choice(
                     "equipment.extractor", Extractor.class, HowFound.COUNT, ChangedBy.CREW)
             .as("ExtractorOnHand");

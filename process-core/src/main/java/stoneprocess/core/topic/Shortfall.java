@@ -14,5 +14,11 @@ public enum Shortfall implements Term {
     NO_WET_VACUUM,
 
     /** Without a high-efficiency extractor nothing is worked dry. */
-    NO_EXTRACTOR
+    NO_EXTRACTOR,
+
+    /** The plan uses neutral oxide powder, and there is none. */
+    NO_OXIDE_POWDER,
+
+    /** The plan draws stains with a poultice, and there is no absorbent powder for it. */
+    NO_POULTICE
 }

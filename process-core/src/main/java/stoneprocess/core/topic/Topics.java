@@ -67,6 +67,9 @@ public final class Topics {
             Derived.grits("grit-path", Stage.SEQUENCE, Scope.TRACK, PolicyKind.PATH);
     public static final Derived<Grit> TEST_CUTS =
             Derived.grits("test-cuts", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.COMPUTED);
+    public static final Choice<PolishingAgent> POLISHING_AGENT = Choice.of(
+                    "polishing-agent", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.ONE, PolishingAgent.class)
+            .cautiousFirst();
 
     public static final Choice<MachineClass> MACHINE = Choice.of(
                     "machine", Stage.EQUIPMENT, Scope.STEP, PolicyKind.FEWEST_CHANGES, MachineClass.class)
@@ -96,9 +99,6 @@ public final class Topics {
 
     public static final Choice<TestArea> TEST_AREA =
             Choice.of("test-area", Stage.FINISHING, Scope.FLOOR, PolicyKind.PRECEDENCE, TestArea.class);
-    public static final Choice<PolishingAgent> POLISHING_AGENT = Choice.of(
-                    "polishing-agent", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, PolishingAgent.class)
-            .cautiousFirst();
     public static final Choice<Densifier> DENSIFIER = Choice.of(
                     "densifier", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, Densifier.class)
             .cautiousFirst();
@@ -135,6 +135,7 @@ public final class Topics {
             METAL_METHOD,
             GRIT_PATH,
             TEST_CUTS,
+            POLISHING_AGENT,
             MACHINE,
             ADDED_WEIGHT,
             SHORTFALLS,
@@ -146,7 +147,6 @@ public final class Topics {
             CHECKS,
             SLURRY,
             TEST_AREA,
-            POLISHING_AGENT,
             DENSIFIER,
             SEALER,
             FINISH_TASKS,

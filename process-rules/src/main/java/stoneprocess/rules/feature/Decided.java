@@ -1,8 +1,12 @@
 package stoneprocess.rules.feature;
 
 import java.util.Set;
+import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.stone.MetalBondUse;
 import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.Presence;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.Powder;
 import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Verdict;
@@ -43,6 +47,24 @@ public final class Decided {
     public record LocalMarks(Set<RepairResult> mayBe) implements Feature<RepairResult> {
         public LocalMarks {
             mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /**
+     * Whether the plan uses a kind of powder. There is one fact for each kind.
+     *
+     * @param powder the kind of powder
+     * @param mayBe present or none
+     */
+    public record PowderUse(Powder powder, Set<Presence> mayBe) implements OneOfMany<Presence> {
+        public PowderUse {
+            Refuse.nulls(PowderUse.class, powder, mayBe);
+            mayBe = Classes.copy(mayBe);
+        }
+
+        @Override
+        public Term which() {
+            return powder;
         }
     }
 

@@ -6,6 +6,7 @@ import stoneprocess.core.survey.Extractor;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.tool.Powder;
 import stoneprocess.core.topic.LastGrit;
 
 /** What is on hand. */
@@ -41,6 +42,24 @@ public final class Equipment {
         @Override
         public Term which() {
             return machine;
+        }
+    }
+
+    /**
+     * Whether a kind of powder is on hand. There is one fact for each kind.
+     *
+     * @param powder the kind of powder
+     * @param mayBe present, none, or both when nobody said
+     */
+    public record PowderOnHand(Powder powder, Set<Presence> mayBe) implements OneOfMany<Presence> {
+        public PowderOnHand {
+            Refuse.nulls(PowderOnHand.class, powder, mayBe);
+            mayBe = Classes.copy(mayBe);
+        }
+
+        @Override
+        public Term which() {
+            return powder;
         }
     }
 

@@ -68,6 +68,7 @@ import stoneprocess.core.survey.Zone;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.tool.Powder;
 
 /** A floor on which everything is known and nothing is remarkable: what a survey is made smaller towards. Invented. */
 public final class Unremarkable {
@@ -139,6 +140,7 @@ public final class Unremarkable {
                         SurveyField.MACHINES,
                         EnumSet.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY, MachineClass.EDGE_TOOL))
                 .set(SurveyField.GRADES, GritSequence.standard().grades())
+                .set(SurveyField.POWDERS, EnumSet.allOf(Powder.class))
                 .set(SurveyField.EXTRACTOR, Extractor.HEPA)
                 .set(SurveyField.WET_VACUUM, Presence.PRESENT)
                 .set(SurveyField.GOAL, Goal.JUST_BETTER)

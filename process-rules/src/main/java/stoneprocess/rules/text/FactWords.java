@@ -2,6 +2,7 @@ package stoneprocess.rules.text;
 
 import static stoneprocess.rules.text.document.Wording.phrase;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,17 +10,15 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.MatchedFact;
-import stoneprocess.core.survey.Presence;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
-import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.WorkMethod;
-import stoneprocess.rules.feature.Equipment;
 import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.feature.GritClass;
 import stoneprocess.rules.feature.OnSite;
+import stoneprocess.rules.feature.OneOfMany;
 import stoneprocess.rules.feature.Step;
 import stoneprocess.rules.feature.StepEnd;
 import stoneprocess.rules.feature.StepOrder;
@@ -29,22 +28,27 @@ import stoneprocess.rules.text.document.Wording;
 
 /** Words for facts and their classes, as conditions of rules and as what is so on a floor. */
 final class FactWords {
-    private static final String MACHINE = Equipment.MachineOnHand.class.getSimpleName();
     private static final String STEP = Step.class.getSimpleName();
 
     /** The classes of each fact of a floor, by their keys. */
     static final Map<String, Map<String, Term>> CLASSES = new LinkedHashMap<>();
 
+    /** What each fact is about of which there is one for each constant, by its full name. */
+    private static final Map<String, Term> CONSTANTS = new HashMap<>();
+
     static {
         for (Class<?> type : Facts.types()) {
             if (type.getEnclosingClass() != OnSite.class && type != Step.class) {
-                Feature<?> fact = (Feature<?>) Facts.space(type).get(0);
+                List<Object> space = Facts.space(type);
+                Feature<?> fact = (Feature<?>) space.get(0);
                 add(
                         type.getSimpleName(),
                         fact.mayBe().iterator().next().getDeclaringClass().getEnumConstants());
+                space.stream()
+                        .filter(OneOfMany.class::isInstance)
+                        .forEach(one -> CONSTANTS.put(Facts.name(one), ((OneOfMany<?>) one).which()));
             }
         }
-        add(MACHINE, Presence.values());
         add("Step.track", TrackKind.values());
         add("Step.bond", Bond.values());
         add("Step.grit", GritClass.values());
@@ -76,8 +80,7 @@ final class FactWords {
         if (mark < 0) {
             return phrase("fact." + fact);
         }
-        String which = fact.substring(mark + 1);
-        return phrase("fact." + fact.substring(0, mark)).with("machine", Term.parse(MachineClass.class, which, fact));
+        return phrase("fact." + fact.substring(0, mark)).with("which", CONSTANTS.get(fact));
     }
 
     /** A condition: that one of the facts is of one of these classes. */

@@ -9,15 +9,23 @@ import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.stone.MetalBondUse;
+import stoneprocess.core.survey.Presence;
 import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.Powder;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Cut;
+import stoneprocess.core.topic.PolishingAgent;
+import stoneprocess.core.topic.Repair;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.feature.RepairResult;
 
 /** What earlier decisions mean to a later stage, as classes. */
 final class DecisionClasses {
+    private static final Set<Repair> OXIDE_REPAIRS = EnumSet.of(Repair.POWDER_FIRST, Repair.POWDER_ON_THE_FIELD);
+    private static final Set<Task> POULTICES = EnumSet.of(Task.POULTICE_OIL, Task.POULTICE_ORGANIC, Task.POULTICE_RUST);
+
     private DecisionClasses() {}
 
     /** What is excluded only because of an unknown fact counts as not known. */
@@ -41,6 +49,23 @@ final class DecisionClasses {
                 .max(Comparator.naturalOrder())
                 .<Set<Cut>>map(EnumSet::of)
                 .orElseGet(() -> EnumSet.allOf(Cut.class));
+    }
+
+    /** Whether preparation, repairs or the last step use a kind of powder. */
+    static Set<Presence> powderUse(Situation situation, Powder powder) {
+        boolean used = switch (powder) {
+            case NEUTRAL_OXIDE ->
+                agent(situation, PolishingAgent.NEUTRAL_OXIDE)
+                        || situation.values(Topics.REPAIRS).stream().anyMatch(OXIDE_REPAIRS::contains);
+            case OXALIC_COMPOUND -> agent(situation, PolishingAgent.OXALIC_COMPOUND);
+            case CRYSTALLISER -> agent(situation, PolishingAgent.CRYSTALLISER);
+            case POULTICE -> situation.values(Topics.PREPARATION).stream().anyMatch(POULTICES::contains);
+        };
+        return EnumSet.of(used ? Presence.PRESENT : Presence.NONE);
+    }
+
+    private static boolean agent(Situation situation, PolishingAgent agent) {
+        return situation.values(Topics.POLISHING_AGENT).contains(agent);
     }
 
     /** A wish for a coarser cut than the one decided was excluded. */

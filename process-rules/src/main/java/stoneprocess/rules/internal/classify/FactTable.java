@@ -14,9 +14,11 @@ import java.util.stream.Collectors;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.tool.Powder;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -25,6 +27,7 @@ import stoneprocess.rules.feature.Condition;
 import stoneprocess.rules.feature.Decided;
 import stoneprocess.rules.feature.Equipment;
 import stoneprocess.rules.feature.Feature;
+import stoneprocess.rules.feature.OneOfMany;
 import stoneprocess.rules.feature.Site;
 import stoneprocess.rules.feature.StoneFacts;
 import stoneprocess.rules.feature.StoneTraits;
@@ -52,11 +55,13 @@ final class FactTable {
         stoneTraits();
         decisions();
         LogFacts.lines().forEach(FactTable::add);
+        onHand(Equipment.MachineOnHand.class, MachineClass.class, SurveyField.MACHINES);
+        onHand(Equipment.PowderOnHand.class, Powder.class, SurveyField.POWDERS);
         add(FactPerConstant.of(
-                Equipment.MachineOnHand.class,
-                MachineClass.class,
-                SurveyClasses::onHand,
-                Origin.fields(SurveyField.MACHINES.name())));
+                Decided.PowderUse.class,
+                Powder.class,
+                DecisionClasses::powderUse,
+                Origin.decisions(Topics.PREPARATION, Topics.REPAIRS, Topics.POLISHING_AGENT)));
         LogFacts.linesPerConstant().forEach(FactTable::add);
         add(new StepFacts());
         BY_STAGE = LINES.values().stream()
@@ -319,6 +324,15 @@ final class FactTable {
                 type,
                 situation -> Traits.across(StoneClasses.families(situation), feature.classes(), trait),
                 Origin.decisions(Topics.STONE));
+    }
+
+    private static <K extends Enum<K> & Term, F extends OneOfMany<Presence>> void onHand(
+            Class<F> type, Class<K> kinds, SurveyField<Set<K>> field) {
+        add(FactPerConstant.of(
+                type,
+                kinds,
+                (situation, kind) -> SurveyClasses.onHand(situation, field, kind),
+                Origin.fields(field.name())));
     }
 
     private static <E extends Enum<E> & Term, F extends Feature<E>> void decided(Class<F> type, Topic<E> topic) {

@@ -28,7 +28,6 @@ import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
-import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.LastGrit;
 import stoneprocess.rules.feature.FinishGap;
 import stoneprocess.rules.feature.FinishMatch;
@@ -130,14 +129,13 @@ final class SurveyClasses {
         return gaps;
     }
 
-    /** Whether a class of machine is on hand. */
-    static Set<Presence> onHand(Situation situation, MachineClass machine) {
+    /** Whether one of what a field lists is on hand. */
+    static <E extends Enum<E>> Set<Presence> onHand(Situation situation, SurveyField<Set<E>> field, E kind) {
         return situation
                 .survey()
-                .answer(SurveyField.MACHINES)
+                .answer(field)
                 .value()
-                .<Set<Presence>>map(
-                        machines -> EnumSet.of(machines.contains(machine) ? Presence.PRESENT : Presence.NONE))
+                .<Set<Presence>>map(listed -> EnumSet.of(listed.contains(kind) ? Presence.PRESENT : Presence.NONE))
                 .orElseGet(() -> EnumSet.allOf(Presence.class));
     }
 
