@@ -79,6 +79,7 @@ import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.tool.Powder;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.FinishTask;
 import stoneprocess.core.topic.Handling;
@@ -257,6 +258,7 @@ class PhrasesTest {
                         .forEach(terms::add);
             }
         }
+        terms.addAll(List.of(Powder.values()));
         terms.addAll(List.of(HazardRank.values()));
         terms.addAll(List.of(NotPlanned.Why.values()));
         for (DamageKind kind : DamageKind.values()) {

@@ -48,6 +48,7 @@ import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.tool.MachineClass;
+import stoneprocess.core.tool.Powder;
 import stoneprocess.core.topic.Fault;
 import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Subject;
@@ -116,6 +117,8 @@ class FactsTest {
         Map<Class<?>, Integer> constants = Map.of(
                 Step.class, 0,
                 Equipment.MachineOnHand.class, MachineClass.values().length,
+                Equipment.PowderOnHand.class, Powder.values().length,
+                Decided.PowderUse.class, Powder.values().length,
                 OnSite.EventStands.class, EventKind.values().length,
                 OnSite.BondRun.class, Bond.values().length,
                 OnSite.SignSeen.class, Sign.values().length,
