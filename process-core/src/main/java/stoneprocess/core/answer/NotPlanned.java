@@ -3,6 +3,7 @@ package stoneprocess.core.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
@@ -44,28 +45,27 @@ public record NotPlanned(DamageKind kind, Why why) {
         Refuse.nulls(NotPlanned.class, kind, why);
     }
 
-    /** All of a recommendation with a plan, in the order of the survey form; slight lippage needs no treatment. */
+    /** All that was told and is not treated, in the order of the survey form; slight lippage needs no treatment. */
     public static List<NotPlanned> of(Recommendation recommendation) {
         Refuse.nulls(NotPlanned.class, recommendation);
+        Optional<Plan> plan = recommendation.plan();
         List<NotPlanned> left = new ArrayList<>();
-        recommendation.plan().ifPresent(plan -> {
-            for (DamageKind kind : DamageKind.values()) {
-                boolean shareMissing = recommendation.withoutShare().contains(kind);
-                if (!recommendation.told(kind).isEmpty() && (shareMissing || !isTreated(kind, plan))) {
-                    left.add(new NotPlanned(kind, why(kind, plan, shareMissing, recommendation)));
-                }
+        for (DamageKind kind : DamageKind.values()) {
+            boolean shareMissing =
+                    plan.isPresent() && recommendation.withoutShare().contains(kind);
+            boolean treated = plan.filter(made -> isTreated(kind, made)).isPresent();
+            if (!recommendation.told(kind).isEmpty() && (shareMissing || !treated)) {
+                left.add(new NotPlanned(kind, shareMissing ? Why.SHARE_MISSING : why(kind, recommendation)));
             }
-        });
+        }
         return List.copyOf(left);
     }
 
-    private static Why why(DamageKind kind, Plan plan, boolean shareMissing, Recommendation recommendation) {
-        if (shareMissing) {
-            return Why.SHARE_MISSING;
-        }
-        boolean waits = recommendation.status() == Status.PROVISIONAL
-                && plan.tracks().isEmpty()
-                && Recommendation.CUT_BY_SHARE.contains(kind);
+    private static Why why(DamageKind kind, Recommendation recommendation) {
+        boolean waits = recommendation.plan().isEmpty()
+                || recommendation.status() == Status.PROVISIONAL
+                        && recommendation.plan().orElseThrow().tracks().isEmpty()
+                        && Recommendation.CUT_BY_SHARE.contains(kind);
         return waits ? Why.NO_CUT_YET : Why.STAYS;
     }
 

@@ -22,6 +22,15 @@ public enum Task implements Term {
     /** Agree the work with the conservator or the owner's officer. */
     CONSULT_CONSERVATOR,
 
+    /** Find out whether a film lies on a slab that sheds water. */
+    TEST_FOR_FILM,
+
+    /** Try stripper or solvent on a hidden piece of divider strip. */
+    TRY_ON_STRIP,
+
+    /** Try a coating of a resin-bound floor on a spot the size of a hand: dry first, then what the maker of the binder allows. */
+    TRY_ON_RESIN,
+
     /** Try stripping and cleaning alone on a spot. */
     CLEANING_TRIAL,
 
@@ -48,9 +57,6 @@ public enum Task implements Term {
 
     /** Get the data sheet of the agglomerate: binder, silica, heat. */
     DATA_SHEET,
-
-    /** Try densifier on the test area: how much the slab takes, and whether it hardens. */
-    TRY_DENSIFIER,
 
     /** Mask walls, fittings and neighbouring floors. */
     MASK,
@@ -94,20 +100,14 @@ public enum Task implements Term {
     /** Wait until floor, grout and fill are hard enough for the grits. */
     LET_CURE,
 
-    /** Try stripper or solvent on a hidden piece of divider strip. */
-    TRY_ON_STRIP,
-
-    /** Find out whether a film lies on a slab that sheds water. */
-    TEST_FOR_FILM,
-
-    /** Try a coating of resin terrazzo on a spot the size of a hand: dry first, then what the maker of the binder allows. */
-    TRY_ON_RESIN,
-
     /** Strip the coating and rinse. */
     STRIP_COATING,
 
     /** Remove a urethane or epoxy film or a curing compound, as its trial showed or with the first metal cut. */
     REMOVE_FILM,
+
+    /** Try densifier on the test area: how much the slab takes, and whether it hardens. */
+    TRY_DENSIFIER,
 
     /** Let the floor dry to its reference. */
     LET_DRY,

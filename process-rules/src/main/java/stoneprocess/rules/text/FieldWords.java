@@ -62,6 +62,11 @@ final class FieldWords {
         return told.stream().anyMatch(damage -> damage.share().isEmpty());
     }
 
+    /** Whether a question is about damage. */
+    static boolean isDamage(String field) {
+        return field.startsWith(DAMAGES);
+    }
+
     private static DamageKind kind(String field) {
         return Term.parse(DamageKind.class, field.substring(DAMAGES.length()), "field");
     }

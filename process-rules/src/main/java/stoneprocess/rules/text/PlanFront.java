@@ -14,6 +14,7 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Track;
+import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
@@ -70,7 +71,17 @@ record PlanFront(Draft draft, Recommendation recommendation) {
         if (!PlanWords.isCutTold(recommendation)) {
             boolean cleaned =
                     recommendation.values(Topics.FIRST_CUT, Subject.OPEN_FIELD).isEmpty();
-            return phrase(cleaned ? "summary.nothing-is-cut" : "summary.no-cut-yet");
+            List<DamageKind> uncounted = List.copyOf(recommendation.withoutShare());
+            if (cleaned || uncounted.isEmpty()) {
+                boolean looked =
+                        recommendation.questions().stream().noneMatch(asked -> FieldWords.isDamage(asked.field()));
+                return phrase(
+                        cleaned
+                                ? "summary.nothing-is-cut"
+                                : looked ? "summary.no-cut-yet" : "summary.no-cut-until-inspected");
+            }
+            return phrase("summary.no-cut-until-counted")
+                    .with("damages", Wording.list(Joint.COMMA, uncounted, ValueWords::name));
         }
         Track first = plan.tracks().get(0);
         Wording finish = plan.finish()

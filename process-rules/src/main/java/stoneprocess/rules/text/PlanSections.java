@@ -9,6 +9,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -20,6 +21,7 @@ import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Track;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.GlossReading;
@@ -32,6 +34,7 @@ import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.TestArea;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -44,17 +47,33 @@ import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
 /** What a plan asks for beside its table, in the order of the work. */
-record PlanSections(Draft draft, Plan plan, PlanWords words) {
+record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
+    /** What scrapes, strips, abrades or lifts, and so waits until nothing is suspect. */
+    private static final Set<Task> OPENING = EnumSet.of(
+            Task.TEST_STONE,
+            Task.TEST_FOR_FILM,
+            Task.TRY_ON_RESIN,
+            Task.CLEANING_TRIAL,
+            Task.DRY_CLEAN_SALTS,
+            Task.STRIP_COATING,
+            Task.REMOVE_FILM,
+            Task.TRY_DENSIFIER,
+            Task.RELAY_LIPPED,
+            Task.FIX_HOLLOW,
+            Task.FILL_CRACKS,
+            Task.LEVEL_STRIPS,
+            Task.REGROUT,
+            Task.SEMI_RIGID_JOINTS,
+            Task.ELASTIC_JOINTS);
+
     private static final Set<Upkeep> PAD_FREQUENCIES = EnumSet.range(Upkeep.PAD_WEEKLY, Upkeep.PAD_QUARTERLY);
 
     static void write(Draft draft, Recommendation recommendation, Plan plan, PlanWords words, PlanTotals totals) {
-        PlanSections sections = new PlanSections(draft, plan, words);
+        PlanSections sections = new PlanSections(draft, plan, words, !PlanWords.isCleared(recommendation));
         sections.list("acceptances.heading", Topics.ACCEPTANCES, plan.acceptances());
         sections.preparation();
         sections.list("repairs.heading", Topics.REPAIRS, plan.repairs());
-        boolean historic =
-                recommendation.warnings().stream().anyMatch(warning -> warning.hazard() == Hazard.HISTORIC_FABRIC);
-        draft.list("not-planned.heading", NotPlanned.of(recommendation), left -> notPlanned(left, historic));
+        notPlanned(draft, recommendation);
         boolean told = PlanWords.isCutTold(recommendation);
         sections.testArea(recommendation.survey(), told);
         sections.list("shortfalls.heading", Topics.SHORTFALLS, plan.shortfalls());
@@ -90,14 +109,30 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
         return phrase("starts.start").with("zone", start.zone()).with("grit", ValueWords.grade(start.grade()));
     }
 
-    /** Where the floor is or may be historic, no treatment is named that takes off more than it could give back. */
-    private static Wording notPlanned(NotPlanned left, boolean historic) {
-        Wording.Phrase treatment = Wording.phrase(Wording.key(left.kind()) + ".treatment");
-        Wording.Phrase gentle = Wording.phrase(treatment.key() + ".historic");
-        return phrase("not-planned.damage")
-                .with("damage", ValueWords.name(left.kind()))
-                .with("why", Wording.of(left.why()))
-                .with("treatment", historic && Language.english().has(gentle.key()) ? gentle : treatment);
+    /** Every damage that was told and waits, with a plan or without one. */
+    static void notPlanned(Draft draft, Recommendation recommendation) {
+        Optional<SafetyWarning> historic = recommendation.warnings().stream()
+                .filter(warning -> warning.hazard() == Hazard.HISTORIC_FABRIC)
+                .findFirst();
+        draft.list(
+                "not-planned.heading",
+                NotPlanned.of(recommendation),
+                left -> phrase("not-planned.damage")
+                        .with("damage", ValueWords.name(left.kind()))
+                        .with("why", Wording.of(left.why()))
+                        .with("treatment", treatment(left, historic)));
+    }
+
+    /** A historic floor loses nothing that it could not get back; where nobody knows whether it is one, both are told. */
+    private static Wording treatment(NotPlanned left, Optional<SafetyWarning> historic) {
+        Wording.Phrase usual = Wording.phrase(Wording.key(left.kind()) + ".treatment");
+        Wording.Phrase gentle = Wording.phrase(usual.key() + ".historic");
+        if (historic.isEmpty() || !Language.english().has(gentle.key())) {
+            return usual;
+        }
+        return historic.get().certain()
+                ? gentle
+                : phrase("not-planned.either").with("gentle", gentle).with("usual", usual);
     }
 
     /** The grits of a track. */
@@ -124,11 +159,14 @@ record PlanSections(Draft draft, Plan plan, PlanWords words) {
     }
 
     private Wording preparation(Preparation preparation) {
-        Wording task = words.ofFloor(Topics.PREPARATION, preparation.task());
-        return preparation
+        List<Wording> said = new ArrayList<>(List.of(words.ofFloor(Topics.PREPARATION, preparation.task())));
+        if (gated && OPENING.contains(preparation.task())) {
+            said.add(words.phrase("preparation.gate"));
+        }
+        preparation
                 .rest()
-                .map(rest -> sentences(task, words.phrase("preparation.wait").with("time", rest)))
-                .orElse(task);
+                .ifPresent(rest -> said.add(words.phrase("preparation.wait").with("time", rest)));
+        return sentences(said.toArray(Wording[]::new));
     }
 
     private Wording densifier() {

@@ -87,6 +87,9 @@ public final class PlanText {
                 || !HazardRank.SETTLE_FIRST.of(recommendation.warnings()).isEmpty()) {
             WarningWords.warnings(draft, recommendation, detail);
         }
+        if (recommendation.plan().isEmpty()) {
+            PlanSections.notPlanned(draft, recommendation);
+        }
         recommendation.plan().ifPresent(plan -> PlanSections.write(draft, recommendation, plan, words, totals));
         if (detail == Detail.FULL) {
             reasons(draft, recommendation);
@@ -112,7 +115,7 @@ public final class PlanText {
                     .map(Hold::reason);
             Stream<Reason> wish = recommendation.impasses().stream()
                     .filter(impasse -> impasse.topic() == Topics.FINISH)
-                    .flatMap(impasse -> impasse.vetoes().stream());
+                    .flatMap(impasse -> telling(impasse.vetoes()).stream());
             List<String> besides = Stream.concat(holds, wish)
                     .filter(Reason::certain)
                     .map(Reason::rule)
@@ -175,15 +178,25 @@ public final class PlanText {
         return List.copyOf(distinct.values());
     }
 
-    /** The gravest first; what excludes only what is not at hand anyway is not told. */
+    /**
+     * The gravest first; what excludes only what is not at hand anyway is not told, nor what excludes less than a rule as
+     * grave does.
+     */
     private List<Reason> telling(List<Reason> vetoes) {
         Predicate<Reason> lacking = veto -> cards.protects(veto.rule()) == Protection.CONVENIENCE;
         Set<Object> absent = new HashSet<>();
         vetoes.stream().filter(lacking).forEach(veto -> absent.addAll(veto.values()));
         return vetoes.stream()
                 .filter(lacking.or(veto -> !absent.containsAll(veto.values())))
+                .filter(veto -> vetoes.stream().noneMatch(other -> isStricter(other, veto)))
                 .sorted(Comparator.comparing((Reason veto) -> cards.protects(veto.rule())))
                 .toList();
+    }
+
+    private boolean isStricter(Reason one, Reason other) {
+        return one.values().size() > other.values().size()
+                && one.values().containsAll(other.values())
+                && cards.protects(one.rule()).compareTo(cards.protects(other.rule())) <= 0;
     }
 
     /** Each rule once, after what it asks for or excludes. */

@@ -66,6 +66,10 @@ record PlanWords(List<String> variants, Wording speeds) {
         if (recommendation.survey().isLanesAlone()) {
             variants.add(".lanes");
         }
+        if (recommendation.warnings().stream()
+                .anyMatch(warning -> warning.hazard() == Hazard.HISTORIC_FABRIC && !warning.certain())) {
+            variants.add(".perhaps-historic");
+        }
         recommendation.plan().ifPresent(plan -> variants.addAll(ofPlan(plan)));
         if (isCleared(recommendation)) {
             variants.add(".cleared");
@@ -143,6 +147,9 @@ record PlanWords(List<String> variants, Wording speeds) {
         }
         if (plan.tasks().contains(Task.CONSULT_CONSERVATOR)) {
             without.add(".historic");
+        }
+        if (plan.tasks().contains(Task.TRY_ON_RESIN)) {
+            without.add(".on-resin");
         }
         if (steps.stream().map(PlannedStep::grade).distinct().count() == 1) {
             without.add(".one-grit");
