@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import stoneprocess.core.internal.table.Tsv;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
@@ -22,6 +23,7 @@ public final class Parameters {
     private static final Parameters STANDARD = load();
 
     private final Map<String, Parameter> byName;
+    private final Map<String, Range<Quantity>> ranges = new ConcurrentHashMap<>();
 
     private Parameters(Map<String, Parameter> byName) {
         this.byName = byName;
@@ -82,8 +84,13 @@ public final class Parameters {
      * @throws InvalidInputException when there is no such parameter or the lower end is above the upper end
      */
     public <Q extends Quantity> Range<Q> range(String name, Class<Q> type) {
-        Q low = get(name + ".low", type);
-        Q high = get(name + ".high", type);
+        Range<Quantity> range = ranges.computeIfAbsent(name, this::findRange);
+        return Range.of(type.cast(range.low()), type.cast(range.high()));
+    }
+
+    private Range<Quantity> findRange(String name) {
+        Quantity low = get(name + LOW, Quantity.class);
+        Quantity high = get(name + ".high", Quantity.class);
         try {
             return Range.of(low, high);
         } catch (InvalidInputException e) {

@@ -1,5 +1,6 @@
 package stoneprocess.core.quantity;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.function.DoubleFunction;
 import stoneprocess.core.term.Term;
@@ -59,10 +60,12 @@ public enum Dimension implements Term {
 
     private final DoubleFunction<Quantity> quantity;
     private final int decimals;
+    private final double stepsInOne;
 
     Dimension(DoubleFunction<Quantity> quantity, int decimals) {
         this.quantity = quantity;
         this.decimals = decimals;
+        this.stepsInOne = BigDecimal.ONE.scaleByPowerOfTen(decimals).doubleValue();
     }
 
     /**
@@ -95,6 +98,11 @@ public enum Dimension implements Term {
     /** Decimals of the declared step. */
     public int decimals() {
         return decimals;
+    }
+
+    /** How many of the declared steps make up one of the kept unit. */
+    double stepsInOne() {
+        return stepsInOne;
     }
 
     /** The unit in which values of this dimension are kept. */

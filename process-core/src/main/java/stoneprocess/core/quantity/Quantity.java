@@ -130,6 +130,13 @@ public sealed interface Quantity extends Comparable<Quantity>
                     "a finite number of " + (dimension.least() == 0 ? "zero" : dimension.least()) + " or more, in "
                             + dimension.unit().symbol());
         }
+        double steps = value * dimension.stepsInOne();
+        double whole = StrictMath.rint(steps);
+        // Up to here a product of doubles errs by less than a ten thousandth of a step; only near a half do digits
+        // decide.
+        if (Math.abs(steps) < 1L << 40 && Math.abs(steps - whole) < 0.499) {
+            return whole / dimension.stepsInOne() + 0.0;
+        }
         return BigDecimal.valueOf(value)
                 .setScale(dimension.decimals(), RoundingMode.HALF_EVEN)
                 .doubleValue();

@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -143,6 +146,21 @@ class QuantityTest {
             @ForAll Unit unit, @ForAll @DoubleRange(min = 1e9, max = 1e300) double value) {
         Quantity quantity = Quantity.of(BigDecimal.valueOf(value), unit);
         assertThat(Quantity.parse(quantity.print(), "value")).isEqualTo(quantity);
+    }
+
+    @Property(seed = "1955")
+    void a_value_is_kept_as_its_digits_round(
+            @ForAll Dimension dimension,
+            @ForAll @DoubleRange(min = 0, max = 1e13) double value,
+            @ForAll @IntRange(min = 0, max = 1_000_000) int halfSteps) {
+        double half =
+                BigDecimal.valueOf(halfSteps * 5L, dimension.decimals() + 1).doubleValue();
+        for (double each : List.of(value, value / 1e9, half, Math.nextUp(half), Math.nextDown(half + 1))) {
+            assertThat(dimension.of(each).kept())
+                    .isEqualTo(BigDecimal.valueOf(each)
+                            .setScale(dimension.decimals(), RoundingMode.HALF_EVEN)
+                            .doubleValue());
+        }
     }
 
     @Test
