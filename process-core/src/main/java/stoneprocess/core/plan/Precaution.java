@@ -211,6 +211,12 @@ public enum Precaution implements Term {
     /** Wash grout off skin at once. */
     GROUT_OFF_AT_ONCE,
 
+    /** Gloves that mortar does not soak. */
+    WATERPROOF_GLOVES,
+
+    /** Cement dust is alkaline. */
+    MIX_WITHOUT_DUST,
+
     /** Have two people present for wet work with electric machines. */
     TWO_FOR_WET_ELECTRIC_WORK,
 

@@ -1,8 +1,10 @@
 package stoneprocess.core.site;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
@@ -13,6 +15,7 @@ import stoneprocess.core.quantity.Mass;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Volume;
+import stoneprocess.core.survey.Bed;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
@@ -25,6 +28,9 @@ import stoneprocess.core.topic.WaterLevel;
 /** The figures of a step, computed from closed decisions and parameters. All are common practice, of low confidence. */
 public final class StepFigures {
     private static final NamedScale<ResinClass> COVERAGE_GRIT = new NamedScale<>("coverage-grit", ResinClass.class);
+
+    /** What lays pieces anew; on a mortar bed in mortar, which sets for as long as any. */
+    private static final Set<Task> BEDDED = EnumSet.of(Task.RELAY_LIPPED, Task.FIX_HOLLOW);
 
     private StepFigures() {}
 
@@ -121,7 +127,12 @@ public final class StepFigures {
             return wait > 0 ? Optional.of(Range.of(rest, rest)) : Optional.empty();
         }
         String name = "rest." + task.key();
-        return parameters.has(name + ".low") ? Optional.of(parameters.range(name, TimeSpan.class)) : Optional.empty();
+        if (!parameters.has(name + ".low")) {
+            return Optional.empty();
+        }
+        Range<TimeSpan> rest = parameters.range(name, TimeSpan.class);
+        boolean mortar = survey.answer(SurveyField.BED).value().equals(Optional.of(Bed.MORTAR));
+        return Optional.of(mortar && BEDDED.contains(task) ? Range.of(rest.high(), rest.high()) : rest);
     }
 
     private static double lacking(

@@ -73,6 +73,9 @@ public enum Hazard implements Term {
     /** Resin fillers and cement grout. */
     FILLERS,
 
+    /** Wet mortar, adhesive and grout under pieces that are laid anew. */
+    MORTAR,
+
     /** Nobody near to help. */
     LONE_WORK
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import stoneprocess.core.estimate.HighSpots;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Question;
@@ -14,6 +15,8 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.plan.Track;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
@@ -48,6 +51,10 @@ record PlanFront(Draft draft, Recommendation recommendation) {
                     && !recommendation.survey().answer(SurveyField.AREA).isKnown()) {
                 legend.add(phrase("table.no-litres"));
             }
+            totals.job().stream()
+                    .flatMap(job -> job.steps().stream())
+                    .forEach(step ->
+                            step.highSpots().ifPresent(spots -> legend.add(proud(plan, step.passes(), spots))));
             if (notes.isGlossRead()) {
                 legend.add(phrase("table.gloss"));
             }
@@ -56,6 +63,15 @@ record PlanFront(Draft draft, Recommendation recommendation) {
             }
             front.labelled("table.tools", legend);
         });
+    }
+
+    /** A first cut that takes waves or lips down gives all its passes only where the floor stands proud. */
+    private static Wording proud(Plan plan, Range<Integer> passes, HighSpots spots) {
+        return phrase("table.proud")
+                .with("grit", grade(plan.tracks().get(0).steps().get(0).grade()))
+                .with("passes", StepTable.passes(passes))
+                .with("share", new Share(Math.rint(spots.share().percent())))
+                .with("elsewhere", StepTable.passes(spots.passes()));
     }
 
     /** Whether there is a plan, with its finish and its grits. */

@@ -23,6 +23,8 @@ import stoneprocess.core.plan.Preparation;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Track;
+import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.term.Term;
@@ -70,7 +72,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
 
     static void write(Draft draft, Recommendation recommendation, Plan plan, PlanWords words, PlanTotals totals) {
         PlanSections sections = new PlanSections(draft, plan, words, !PlanWords.isCleared(recommendation));
-        sections.list("acceptances.heading", Topics.ACCEPTANCES, plan.acceptances());
+        sections.orders("acceptances.heading", sections.words(Topics.ACCEPTANCES, plan.acceptances()));
         sections.preparation();
         sections.list("repairs.heading", Topics.REPAIRS, plan.repairs());
         notPlanned(draft, recommendation);
@@ -81,13 +83,30 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
             draft.list("starts.heading", plan.starts(), PlanSections::start);
             sections.cuts();
         }
-        sections.list("slurry.heading", Topics.SLURRY, plan.slurry());
+        sections.orders("slurry.heading", sections.words(Topics.SLURRY, plan.slurry()));
         sections.finishing(recommendation);
-        draft.list("upkeep.heading", sections.upkeep(), Function.identity());
+        sections.orders("upkeep.heading", sections.upkeep());
         totals.words().ifPresent(line -> {
             draft.section("totals.heading").paragraph(line);
             totals.late(recommendation.survey()).ifPresent(draft::paragraph);
         });
+    }
+
+    private List<Wording> words(Topic<?> topic, List<? extends Term> terms) {
+        return terms.stream().map(term -> words.ofFloor(topic, term)).toList();
+    }
+
+    /** Short sentences, which run on in one paragraph of the short page. */
+    private void orders(String heading, List<Wording> orders) {
+        if (orders.isEmpty()) {
+            return;
+        }
+        draft.section(words.phrase(heading));
+        if (words.isBrief()) {
+            draft.paragraph(Wording.list(Joint.SENTENCES, orders));
+        } else {
+            draft.bullets(orders, Function.identity());
+        }
     }
 
     /** What keeps the floor; how often the pad of the last grit runs is said with it. */
@@ -165,8 +184,16 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         }
         preparation
                 .rest()
-                .ifPresent(rest -> said.add(words.phrase("preparation.wait").with("time", rest)));
+                .ifPresent(rest -> said.add(wait(preparation.task(), rest)));
         return sentences(said.toArray(Wording[]::new));
+    }
+
+    /** A task that lays pieces tells the wait by its bed. */
+    private Wording wait(Task task, Range<TimeSpan> rest) {
+        String own = Wording.key(task) + ".wait";
+        return Language.english().has(own)
+                ? phrase(own)
+                : words.phrase("preparation.wait").with("time", rest);
     }
 
     private Wording densifier() {
@@ -221,29 +248,36 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         if (plan.densifier() == Densifier.AFTER_FINE_HONE || plan.densifier() == Densifier.AFTER_LAST_GRIT) {
             sometimes.add(densifier());
         }
-        draft.section("always.heading")
-                .bullets(notes.always(Topics.HANDLING, PlannedStep::handling), Function.identity())
-                .bullets(notes.always(Topics.PICK_UP, step -> List.of(step.pickUp())), Function.identity())
-                .bullet(words.phrase("always.passes"))
-                .bullet(phrase("always.hold").with("checks", checks))
+        List<Wording> always = new ArrayList<>(notes.always(Topics.HANDLING, PlannedStep::handling));
+        always.addAll(notes.always(Topics.PICK_UP, step -> List.of(step.pickUp())));
+        always.add(words.phrase("always.passes"));
+        orders("always.heading", always);
+        draft.bullet(phrase("always.hold").with("checks", checks))
                 .bullet(words.phrase("always.fails"))
                 .list("notes.heading", sometimes, Function.identity());
     }
 
+    /** Cleaning is all the work where nothing is cut, and stands in its order. */
     private void finishing(Recommendation recommendation) {
-        draft.section(words.phrase("finishing.heading"));
+        List<Wording> tasks = new ArrayList<>();
         if (plan.polishingAgent() != PolishingAgent.NONE) {
-            last(words.ofFloor(Topics.POLISHING_AGENT, plan.polishingAgent()));
+            tasks.add(words.ofFloor(Topics.POLISHING_AGENT, plan.polishingAgent()));
         }
-        finishTasks(task -> task.compareTo(FinishTask.MEASURE_SLIP) < 0);
+        tasks.addAll(finishTasks(task -> task.compareTo(FinishTask.MEASURE_SLIP) < 0));
         boolean later = plan.finishTasks().contains(FinishTask.SEAL_LATER);
         if (!later) {
-            last(isSealerOpen(recommendation) ? openSealer() : words.ofFloor(Topics.SEALER, plan.sealer()));
+            tasks.add(isSealerOpen(recommendation) ? openSealer() : words.ofFloor(Topics.SEALER, plan.sealer()));
         }
         if (!later && plan.sealer() == Sealer.IMPREGNATOR) {
-            last(Wording.of(plan.sealer(), "check"));
+            tasks.add(Wording.of(plan.sealer(), "check"));
         }
-        finishTasks(task -> task.compareTo(FinishTask.MEASURE_SLIP) >= 0);
+        tasks.addAll(finishTasks(task -> task.compareTo(FinishTask.MEASURE_SLIP) >= 0));
+        if (plan.tracks().isEmpty()) {
+            draft.section(words.phrase("finishing.heading"));
+            tasks.forEach(draft::numbered);
+        } else {
+            orders("finishing.heading", tasks);
+        }
     }
 
     /** Nothing that is known speaks against a sealer; only what nobody answered does. */
@@ -263,19 +297,8 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
     }
 
     /** What is measured and handed over is the sealed floor. */
-    private void finishTasks(Predicate<FinishTask> which) {
-        plan.finishTasks().stream()
-                .filter(which)
-                .map(task -> words.ofFloor(Topics.FINISH_TASKS, task))
-                .forEach(this::last);
-    }
-
-    /** Cleaning is all the work where nothing is cut, and stands in its order. */
-    private void last(Wording task) {
-        if (plan.tracks().isEmpty()) {
-            draft.numbered(task);
-        } else {
-            draft.bullet(task);
-        }
+    private List<Wording> finishTasks(Predicate<FinishTask> which) {
+        return words(
+                Topics.FINISH_TASKS, plan.finishTasks().stream().filter(which).toList());
     }
 }

@@ -49,6 +49,8 @@ import stoneprocess.rules.text.document.Wording.Joint;
  */
 record PlanWords(List<String> variants, Wording speeds) {
 
+    private static final String BRIEF = ".brief";
+
     private static final Set<Family> WITH_AGGREGATE =
             EnumSet.of(Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO, Family.CONCRETE);
 
@@ -85,8 +87,8 @@ record PlanWords(List<String> variants, Wording speeds) {
             return new PlanWords(variants, speeds(recommendation));
         }
         List<String> brief = new ArrayList<>();
-        variants.forEach(variant -> brief.addAll(List.of(variant + ".brief", variant)));
-        brief.add(".brief");
+        variants.forEach(variant -> brief.addAll(List.of(variant + BRIEF, variant)));
+        brief.add(BRIEF);
         return new PlanWords(brief, speeds(recommendation));
     }
 
@@ -189,6 +191,11 @@ record PlanWords(List<String> variants, Wording speeds) {
                         .plan()
                         .filter(plan -> !plan.tracks().isEmpty())
                         .isPresent();
+    }
+
+    /** Whether they are those of the short page. */
+    boolean isBrief() {
+        return variants.contains(BRIEF);
     }
 
     /** The status, which states the verdict. */

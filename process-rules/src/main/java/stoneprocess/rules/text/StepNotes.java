@@ -78,19 +78,19 @@ final class StepNotes {
                 .toList();
     }
 
-    /** The grit after which the densifier goes on; empty for one that goes on before the cuts, and for none. */
+    /** The grit after which the densifier goes on, for one that goes on before the cuts a second time; empty for none. */
     Optional<AbrasiveGrade> densifiedAfter(Densifier densifier) {
         List<AbrasiveGrade> led =
                 tracks.get(0).steps().stream().map(PlannedStep::grade).toList();
         Optional<AbrasiveGrade> last = Optional.of(led.get(led.size() - 1));
         return switch (densifier) {
-            case AFTER_FINE_HONE ->
+            case BEFORE_CUTS, AFTER_FINE_HONE ->
                 led.stream()
                         .filter(grade -> grade.bond() == Bond.RESIN && grade.number() >= Cut.FINE_HONE.number())
                         .findFirst()
                         .or(() -> last);
             case AFTER_LAST_GRIT -> last;
-            case NONE, BEFORE_CUTS -> Optional.empty();
+            case NONE -> Optional.empty();
         };
     }
 

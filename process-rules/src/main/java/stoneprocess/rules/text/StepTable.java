@@ -107,7 +107,9 @@ final class StepTable {
             }
         }
         if (notes.densifiedAfter(plan.densifier()).filter(grade::equals).isPresent()) {
-            between(phrase("table.densify"), NOTHING);
+            between(
+                    phrase(plan.densifier() == Densifier.BEFORE_CUTS ? "table.densify-again" : "table.densify"),
+                    NOTHING);
         }
     }
 
@@ -142,7 +144,7 @@ final class StepTable {
         return new StatedValue(topic, PlanWords.subject(track, step), String.join(" ", topic.keys(List.of(value))));
     }
 
-    private static Wording passes(Range<Integer> passes) {
+    static Wording passes(Range<Integer> passes) {
         return passes.low().equals(passes.high())
                 ? Wording.number(passes.low())
                 : phrase("table.range").with("low", passes.low()).with("high", passes.high());

@@ -349,7 +349,11 @@ class FollowTextTest {
         NextMove next = ADVISOR.followUp(PLAN, log);
         assertThat(next.move()).isEqualTo(Move.MORE_PASSES);
         int low = next.morePasses().orElseThrow().low();
-        assertSays(follow(log), said(Move.MORE_PASSES) + " " + low, "resin 1500, slow single disc", "passes: " + low);
+        assertSays(
+                follow(log),
+                said(Move.MORE_PASSES) + " " + low,
+                "resin 1500, low-speed single-disc machine",
+                "passes: " + low);
     }
 
     @Test

@@ -350,6 +350,7 @@ class PhrasesTest {
                 .filter(key -> !used.contains(key))
                 .filter(key -> !key.endsWith(".name"))
                 .filter(key -> !used.contains(key.replaceFirst(VARIANTS, "")))
+                .filter(key -> !used.contains(key.replaceFirst("\\.wait(\\.mortar)?$", "")))
                 .filter(key -> !used.contains(key.replaceFirst("^change\\.work\\.", "field.")))
                 .filter(key -> !used.contains(key.replaceFirst("^how\\.", "field.")))
                 .filter(key -> !used.contains(key.replaceFirst("^field-share\\.", "field.")))

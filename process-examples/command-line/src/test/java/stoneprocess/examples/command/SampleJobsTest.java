@@ -205,7 +205,7 @@ class SampleJobsTest {
         MachineHours fetched = MachineHours.worthFetching(hall, planned).orElseThrow();
         assertThat(fetched.machine()).isEqualTo(MachineClass.PLANETARY);
         assertThat(fetched.likely()).isLessThan(planned.estimate().personHours().likely());
-        assertThat(estimated(hall.survey())).contains("With a planetary machine, which is not on hand: likely");
+        assertThat(estimated(hall.survey())).contains("With a planetary machine, not on hand: likely");
     }
 
     /** The machine that the plan walks takes as long beside another as in the heading. */

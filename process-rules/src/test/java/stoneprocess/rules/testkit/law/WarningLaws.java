@@ -75,7 +75,7 @@ final class WarningLaws {
     static final Law PLAN_IS_WARNED_OF = Breaches.law(
             "plan-is-warned-of",
             "What a plan does is warned of: dust, noise, electricity beside water, wet floors, lifting and slurry of any"
-                    + " cut, cement in slurry, vibration of hand tools, exhaust of engines, strippers, poultices, fillers,"
+                    + " cut, cement in slurry, vibration of hand tools, exhaust of engines, strippers, poultices, fillers, mortar,"
                     + " sealers, densifiers and oxide powder",
             "29 CFR 1926.1153 (silica), 29 CFR 1910.95 (noise), 29 CFR 1926.404 (ground fault), 29 CFR 1910.1200"
                     + " (chemicals), NIOSH 94-110 (lifting), NIOSH 96-118 (engines), 2002/44/EC (vibration)",
@@ -201,6 +201,7 @@ final class WarningLaws {
                         || tasks.contains(Task.POULTICE_ORGANIC)
                         || tasks.contains(Task.POULTICE_RUST));
         called.put(Hazard.FILLERS, tasks.contains(Task.FILL_CRACKS) || tasks.contains(Task.REGROUT));
+        called.put(Hazard.MORTAR, tasks.contains(Task.RELAY_LIPPED) || tasks.contains(Task.FIX_HOLLOW));
         called.put(Hazard.SEALER_VAPOUR, plan.sealer() != Sealer.NONE);
         called.put(Hazard.DENSIFIER_ALKALI, plan.densifier() != Densifier.NONE);
         called.put(Hazard.OXIDE_DUST, plan.polishingAgent() == PolishingAgent.NEUTRAL_OXIDE);

@@ -79,6 +79,6 @@ class SlipSheetValidationTest {
         assertThat(Printed.joined(Texts.english().page(SlipSheet.ofPendulum(new PendulumValue(40)))))
                 .contains("Slip is never inferred from gloss or grit.")
                 .contains("Level floor and straight walking only")
-                .contains("A slip tester, who measures the floor.");
+                .contains("A person qualified in slip testing, who measures the floor.");
     }
 }
