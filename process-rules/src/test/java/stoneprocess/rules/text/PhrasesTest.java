@@ -388,9 +388,8 @@ class PhrasesTest {
     @Test
     void numbers_in_phrases_are_printed_in_the_readers_units() {
         assertThat(Texts.english().word(Wording.of(Upkeep.MATS)))
-                .isEqualTo(
-                        "Mats at the outer doors, 4.5-6 m of walking length in all where there is room, some of it outside.");
+                .isEqualTo("Mats at the outer doors, 4.5-6 m long where there is room, partly outside.");
         assertThat(Texts.english().in(UnitSystem.US).word(Wording.of(Upkeep.MATS)))
-                .contains("14.8-19.7 ft of walking length");
+                .contains("14.8-19.7 ft long");
     }
 }
