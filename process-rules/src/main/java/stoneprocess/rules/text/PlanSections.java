@@ -182,9 +182,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         if (gated && OPENING.contains(preparation.task())) {
             said.add(words.phrase("preparation.gate"));
         }
-        preparation
-                .rest()
-                .ifPresent(rest -> said.add(wait(preparation.task(), rest)));
+        preparation.rest().ifPresent(rest -> said.add(wait(preparation.task(), rest)));
         return sentences(said.toArray(Wording[]::new));
     }
 
