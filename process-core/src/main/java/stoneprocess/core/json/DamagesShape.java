@@ -33,7 +33,7 @@ final class DamagesShape implements Shape {
             },
             node -> List.of(NONE, kind(node).none().key()).contains(node.value())
                     ? Damage.none(kind(node))
-                    : record().read(node.objectLike(example(kind(node)))),
+                    : record().read(node.objectLike(example(kind(node))).only(parts(kind(node)))),
             definitions -> Shape.object("oneOf", List.of(Shape.object("const", NONE), record().schema(definitions))));
 
     private static DamageKind kind(Node node) {
@@ -45,6 +45,13 @@ final class DamagesShape implements Shape {
         return "{\"look\": \"" + looks.get(looks.size() - 1)
                 + "\", \"share\": {\"value\": 5, \"unit\": \"%\"}}, none or " + Node.UNKNOWN + "; a look is one of "
                 + String.join(", ", looks);
+    }
+
+    /** What may be told of damage of a kind. */
+    private static List<String> parts(DamageKind kind) {
+        return kind.depthScale().isPresent()
+                ? List.of("look", "depth", "share", "count")
+                : List.of("look", "share", "count");
     }
 
     private static Shape record() {

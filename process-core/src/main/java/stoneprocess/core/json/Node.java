@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.term.Term;
@@ -67,10 +68,10 @@ record Node(String path, Object value, Scope scope) {
         Object format = object().get(RecordShape.FORMAT);
         if (format == null || !versions.contains(format)) {
             String accepted = String.join(", ", versions);
-            throw new InvalidInputException(
-                    pathOf(path, RecordShape.FORMAT),
-                    format == null ? "nothing" : String.valueOf(format),
-                    format == null ? accepted + "; the field is missing" : accepted);
+            String field = pathOf(path, RecordShape.FORMAT);
+            throw format == null
+                    ? InvalidInputException.saying(field, "nothing", accepted, "the field is missing")
+                    : new InvalidInputException(field, String.valueOf(format), accepted);
         }
         return this;
     }
@@ -105,7 +106,7 @@ record Node(String path, Object value, Scope scope) {
     Node get(String name) {
         return optional(name)
                 .orElseThrow(() ->
-                        new InvalidInputException(pathOf(path, name), "nothing", "a value; the field is missing"));
+                        InvalidInputException.saying(pathOf(path, name), "nothing", "a value", "the field is missing"));
     }
 
     String text() {
@@ -129,7 +130,7 @@ record Node(String path, Object value, Scope scope) {
     }
 
     List<Node> array() {
-        List<?> members = as(List.class, "an array");
+        List<?> members = as(List.class, "an array, such as [] for none");
         return IntStream.range(0, members.size())
                 .mapToObj(i -> new Node(path + "[" + i + "]", members.get(i), scope))
                 .toList();
@@ -137,7 +138,8 @@ record Node(String path, Object value, Scope scope) {
 
     @SuppressWarnings({"unchecked", "rawtypes"})
     Term term(Class<?> type) {
-        return (Term) Term.parse((Class) type, text(), path);
+        String accepted = "a text, one of " + Leaves.keys(type).collect(Collectors.joining(", "));
+        return (Term) Term.parse((Class) type, as(String.class, accepted), path);
     }
 
     /** Runs a constructor that checks its arguments, and names this field when it refuses them. */
@@ -145,7 +147,7 @@ record Node(String path, Object value, Scope scope) {
         try {
             return make.get();
         } catch (InvalidInputException e) {
-            throw new InvalidInputException(path, e.value(), e.accepted());
+            throw e.at(path);
         }
     }
 
@@ -162,10 +164,10 @@ record Node(String path, Object value, Scope scope) {
             for (int i = 0; i < named.size(); i++) {
                 if (parts.contains(named.get(i))) {
                     String part = String.join(".", named.subList(i, named.size()));
-                    throw new InvalidInputException(pathOf(path, part), e.value(), e.accepted());
+                    throw e.at(pathOf(path, part));
                 }
             }
-            throw path.isEmpty() ? e : new InvalidInputException(path, e.value(), e.accepted());
+            throw path.isEmpty() ? e : e.at(path);
         }
     }
 }

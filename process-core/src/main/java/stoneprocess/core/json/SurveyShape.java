@@ -1,5 +1,7 @@
 package stoneprocess.core.json;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -9,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.stone.Stone;
 import stoneprocess.core.stone.StoneCatalogue;
 import stoneprocess.core.survey.FieldKind;
@@ -84,6 +87,9 @@ final class SurveyShape implements Shape {
 
     private static Object read(SurveyField<?> field, Node node) {
         try {
+            if (field.kind() instanceof FieldKind.Measure measure) {
+                return measured(field, measure, node);
+            }
             Object answer = shape(field.kind()).read(node);
             return node.checked(() -> field.check(answer));
         } catch (InvalidInputException e) {
@@ -91,6 +97,36 @@ final class SurveyShape implements Shape {
                     ? new InvalidInputException(e.field(), e.value(), e.accepted() + ", or " + Node.UNKNOWN)
                     : e;
         }
+    }
+
+    /** An answer is refused in the unit in which it is told. */
+    private static Object measured(SurveyField<?> field, FieldKind.Measure measure, Node node) {
+        Unit kept = measure.dimension().unit();
+        double low = measure.limits().low();
+        double high = measure.limits().high();
+        double usual = low > 0 ? Math.min(10 * low, high) : high / 10;
+        node.objectLike("{\"value\": " + rounded(usual, kept) + ", \"unit\": \"" + kept.symbol() + "\"}");
+        Quantity answer = (Quantity) shape(measure).read(node);
+        Unit told = Unit.of(measure.dimension()).stream()
+                .filter(unit -> unit.symbol().equals(node.get("unit").value()))
+                .findFirst()
+                .orElse(kept);
+        try {
+            return field.check(answer);
+        } catch (InvalidInputException e) {
+            throw new InvalidInputException(
+                    node.path(),
+                    node.get("value").number().stripTrailingZeros().toPlainString() + " " + told.symbol(),
+                    "a value from " + rounded(low, told) + " to " + rounded(high, told) + " " + told.symbol());
+        }
+    }
+
+    /** A kept number in a unit, to four digits. */
+    private static String rounded(double value, Unit unit) {
+        return unit.fromKept(BigDecimal.valueOf(value))
+                .round(new MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static Map<String, Map<String, SurveyField<?>>> sections() {

@@ -139,8 +139,9 @@ final class ZoneShares {
     }
 
     private static double known(Optional<Double> floor, Node told) {
-        return floor.orElseThrow(() ->
-                told.refused("a share, such as {\"value\": 5, \"unit\": \"%\"}, as long as site.area is not known"));
+        return floor.orElseThrow(() -> told.refused(
+                "a share, such as {\"value\": 5, \"unit\": \"%\"}; areas and counts need the size of the floor,"
+                        + " site.area, which is not told"));
     }
 
     private static double squareMetres(Node area) {
@@ -158,7 +159,8 @@ final class ZoneShares {
 
     private static Map<String, Object> percent(double share, Node told) {
         if (share > WHOLE) {
-            throw told.refused("no more than the floor has");
+            throw InvalidInputException.saying(
+                    told.path(), "an area", "no more than site.area", "the zone is larger than the floor");
         }
         BigDecimal rounded = new BigDecimal(Math.max(SMALLEST, share)).round(new MathContext(4));
         return Map.of("value", rounded, "unit", "%");

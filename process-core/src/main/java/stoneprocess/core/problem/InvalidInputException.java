@@ -66,6 +66,11 @@ public final class InvalidInputException extends StoneProcessException {
         return new InvalidInputException(field.isEmpty() ? prefix : prefix + "." + field, value, accepted, wrong);
     }
 
+    /** The same problem of a field that is called otherwise further out. */
+    public InvalidInputException at(String path) {
+        return new InvalidInputException(path, value, accepted, wrong);
+    }
+
     /** One line of limited length, without a character that moves the cursor, turns the writing or hides. */
     private static String oneLine(String text, int longest) {
         String line = text.replaceAll("[\\s\\p{C}\\p{Z}]+", " ").strip();

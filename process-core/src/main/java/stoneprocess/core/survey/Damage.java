@@ -26,7 +26,12 @@ public record Damage(DamageKind kind, Optional<Term> look, Optional<Length> dept
     public Damage {
         Refuse.nulls(Damage.class, kind, look, depth, share);
         if (look.isEmpty() && depth.isEmpty()) {
-            throw new InvalidInputException(kind.key(), "neither", "a look, a depth, or none");
+            boolean measured = kind.depthScale().isPresent();
+            throw InvalidInputException.saying(
+                    kind.key(),
+                    "neither",
+                    "a look, one of " + String.join(", ", Term.keys(kind.terms())) + (measured ? ", or a depth" : ""),
+                    measured ? "neither a look nor a depth is told" : "no look is told");
         }
         look.ifPresent(term -> checkLook(kind, term, depth, share));
         depth.ifPresent(length -> checkDepth(kind, length));

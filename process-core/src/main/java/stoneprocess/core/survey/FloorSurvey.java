@@ -153,7 +153,12 @@ public final class FloorSurvey {
         }
         for (GlossReading reading : readings) {
             if (!names.contains(reading.zone())) {
-                throw new InvalidInputException("readings.zone", reading.zone(), "the name of a zone of this survey");
+                throw new InvalidInputException(
+                        "readings.zone",
+                        reading.zone(),
+                        names.isEmpty()
+                                ? "a survey that has zones"
+                                : "the name of a zone of this survey: " + String.join(", ", names));
             }
         }
         if (!mayAnswer(SurveyField.ROOM_VOLUME)

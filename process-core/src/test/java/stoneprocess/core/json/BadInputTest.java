@@ -40,9 +40,9 @@ class BadInputTest {
                 bad("[]", "survey: '[]'", "a JSON object"),
                 bad("12", "a JSON object"),
                 bad("{} {}", "nothing after the JSON object"),
-                bad("{\"title\":\"t\"}", "format: 'nothing'", "missing"),
+                bad("{\"title\":\"t\"}", "format: the field is missing"),
                 bad("{\"format\":\"floor-survey/9\",\"title\":\"t\"}", "format: 'floor-survey/9'", "floor-survey/1"),
-                bad("{\"format\":\"floor-survey/1\"}", "title: 'nothing'"),
+                bad("{\"format\":\"floor-survey/1\"}", "title: the field is missing"),
                 bad("{\"format\":\"floor-survey/1\",\"title\":\"\"}", "title: ''", "1 to 200"),
                 bad("{\"format\":\"floor-survey/1\",\"title\":7}", "title: '7'", "a text"),
                 bad(survey("") + "x", "valid JSON"),
@@ -53,6 +53,15 @@ class BadInputTest {
                         "site.fan: 'the field'",
                         "each field once"),
                 bad(survey(",\"a\\nb\\u2028c\":1"), "a?b?c: there is no such field", "format, title, stone"),
+                bad(
+                        survey(",\"history\":{\"laid-ago\":{\"value\":1988,\"unit\":\"year\"}}"),
+                        "history.laid-ago: '1988 year'",
+                        "year"),
+                bad(
+                        survey(",\"site\":{\"deadline\":3}"),
+                        "site.deadline: '3'",
+                        "an object such as {\"value\": 600, \"unit\": \"min\"}"),
+                bad(survey(",\"owner\":{\"goal\":[\"hone\",\"polish\"]}"), "owner.goal: 'an array'", "a text, one of"),
                 bad(survey(",\"colour\":\"red\""), "colour: there is no such field", "format, title, stone"),
                 bad(survey(",\"stone\":{\"color\":\"red\"}"), "stone.color: there is no such field", "colour"),
                 bad(survey(",\"stone\":{\"colour\":\"red\"}"), "stone.colour: 'red'", "pale, mixed, dark, green"),
@@ -77,7 +86,7 @@ class BadInputTest {
                 bad(area("1" + "0".repeat(1000)), "survey: 'the text'", "numbers of 1000 characters", "line 1, column"),
                 bad(area("NaN"), "survey: 'the text'", "valid JSON; it stops being so at line 1, column"),
                 bad("1e99999999999", "survey: '1e99999999999'", "an exponent from -400 to 400"),
-                bad(survey(",\"site\":{\"area\":{\"unit\":\"m2\"}}"), "site.area.value: 'nothing'"),
+                bad(survey(",\"site\":{\"area\":{\"unit\":\"m2\"}}"), "site.area.value: the field is missing"),
                 bad(
                         survey(",\"equipment\":{\"grades\":[\"resin-800\",\"resin-700\"]}"),
                         "equipment.grades[1]: 'resin-700'",
@@ -98,7 +107,9 @@ class BadInputTest {
                         zone(",\"damages\":{\"scratches\":{\"look\":\"huge\"}}"),
                         "zones[0].damages.scratches.look: 'huge'",
                         "felt-by-nail"),
-                bad(zone(",\"damages\":{\"scratches\":{}}"), "zones[0].damages.scratches: 'neither'"),
+                bad(
+                        zone(",\"damages\":{\"scratches\":{}}"),
+                        "zones[0].damages.scratches: neither a look nor a depth is told"),
                 bad(
                         zone(
                                 ",\"damages\":{\"scratches\":{\"look\":\"none\",\"depth\":{\"value\":0.3,\"unit\":\"mm\"}}}"),
@@ -111,7 +122,7 @@ class BadInputTest {
                         "seen but not felt"),
                 bad(
                         zone(",\"damages\":{\"wear\":{\"look\":\"dull\",\"depth\":{\"value\":1,\"unit\":\"mm\"}}}"),
-                        "zones[0].damages.wear.depth: '1 mm'"),
+                        "zones[0].damages.wear.depth: there is no such field"),
                 bad(
                         zone(",\"damages\":{\"wear\":{\"look\":\"dull\",\"share\":{\"value\":101,\"unit\":\"%\"}}}"),
                         "zones[0].damages.wear.share: '101 %'",
@@ -226,11 +237,11 @@ class BadInputTest {
         Throwable problem = catchThrowable(() -> Json.RECOMMENDATION.read(less));
         assertThat(problem)
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessage("parameters.mats.low: 'nothing' is not accepted; accepted: a value; the field is missing");
+                .hasMessage("parameters.mats.low: the field is missing; accepted: a value");
         String none = json.replaceFirst("(?s)\"parameters\" : \\{.*?},\\s*\"rulebase\"", "\"rulebase\"");
         assertThat(none).isNotEqualTo(json);
         assertThat(catchThrowable(() -> Json.RECOMMENDATION.read(none)).getMessage())
-                .startsWith("parameters: 'nothing'");
+                .startsWith("parameters: the field is missing");
     }
 
     @Test

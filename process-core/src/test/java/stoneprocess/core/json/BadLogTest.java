@@ -58,7 +58,7 @@ class BadLogTest {
     static Stream<Arguments> refusedByBoth() {
         return Stream.of(
                 Arguments.of("[]", new String[] {"job log: '[]'", "a JSON object"}),
-                Arguments.of("{}", new String[] {"format: 'nothing'"}),
+                Arguments.of("{}", new String[] {"format: the field is missing"}),
                 Arguments.of(
                         log("").replace("job-log/1", "job-log/2"), new String[] {"format: 'job-log/2'", "job-log/1"}),
                 Arguments.of(log("").replace("Lamp room", ""), new String[] {"title: ''", "1 to 200"}),
@@ -67,7 +67,7 @@ class BadLogTest {
                         new String[] {"name: there is no such field", "format, title"}),
                 Arguments.of(log("").replace("[]", "{}"), new String[] {"entries: 'an object'", "an array"}),
                 Arguments.of(log("7"), new String[] {"entries[0]: '7'", "an object"}),
-                Arguments.of(log("{" + WORK + "}"), new String[] {"entries[0].at: 'nothing'", "missing"}),
+                Arguments.of(log("{" + WORK + "}"), new String[] {"entries[0].at: the field is missing"}),
                 Arguments.of(log("{'at':'day 1, 09:00'}"), new String[] {
                     "entries[0]: 'nothing but a moment'", "exactly one of work, look, reading, event, test-area"
                 }),
@@ -85,7 +85,7 @@ class BadLogTest {
                 bad(WORK, ":8,", ":0,", "entries[0].work.passes: '0'", "1 to 1000"),
                 bad(WORK, ":8,", ":1001,", "entries[0].work.passes: '1001'", "1 to 1000"),
                 bad(WORK, ":8,", ":2.5,", "entries[0].work.passes: '2.5'", "a whole number"),
-                bad(WORK, "'passes':8,", "", "entries[0].work.passes: 'nothing'", "missing"),
+                bad(WORK, "'passes':8,", "", "entries[0].work.passes: the field is missing"),
                 bad(WORK, "single-disc", "mop", "entries[0].work.machine: 'mop'", "single-disc"),
                 bad(WORK, "'kg'", "'GU'", "entries[0].work.added.unit: 'GU'", "kg"),
                 bad(WORK, ":15,", ":-1,", "entries[0].work.added.value: '-1", "zero or more"),
@@ -130,7 +130,7 @@ class BadLogTest {
                 bad(TRIAL, "resin-800", "fine", "entries[0].test-area.grade: 'fine'", "resin-800"),
                 bad(TRIAL, "'cleared'", "'good'", "entries[0].test-area.result: 'good'", "cleared, not-cleared"),
                 bad(TRIAL, "true", "'yes'", "entries[0].test-area.signed: 'yes'", "true or false"),
-                bad(TRIAL, ",'signed':true", "", "entries[0].test-area.signed: 'nothing'", "missing"),
+                bad(TRIAL, ",'signed':true", "", "entries[0].test-area.signed: the field is missing"),
                 bad(
                         TRIAL,
                         "'grade'",
@@ -169,7 +169,8 @@ class BadLogTest {
     @Test
     void entries_are_counted_from_0() {
         String json = log("{'at':'day 1, 09:00'," + EVENT + "},{'at':'day 1, 10:00'," + TRIAL + "},{}");
-        assertThat(catchThrowable(() -> Json.JOB_LOG.read(json))).hasMessageStartingWith("entries[2].at: 'nothing'");
+        assertThat(catchThrowable(() -> Json.JOB_LOG.read(json)))
+                .hasMessageStartingWith("entries[2].at: the field is missing");
     }
 
     @Test
