@@ -74,9 +74,8 @@ public final class SurveyField<T> {
 
     public static final SurveyField<Length> THICKNESS =
             measure("build-up.thickness", Length.class, 3, 500, HowFound.DRAWINGS, ChangedBy.NOBODY);
-    public static final SurveyField<Backing> BACKING = choice(
-                    "build-up.backing", Backing.class, HowFound.DRAWINGS, ChangedBy.NOBODY)
-            .as("BackedBy");
+    public static final SurveyField<Backing> BACKING =
+            choice("build-up.backing", Backing.class, HowFound.DRAWINGS, ChangedBy.NOBODY);
     public static final SurveyField<Bed> BED = choice("build-up.bed", Bed.class, HowFound.DRAWINGS, ChangedBy.NOBODY)
             .as("LaidOn");
     public static final SurveyField<Heated> HEATED = choice(

@@ -49,6 +49,12 @@ public enum Acceptance implements Term {
     /** The edges of bays may show as frames on dark stone. */
     FRAMES_ON_DARK_STONE,
 
+    /** Of a slippery wet floor the face is chosen by a reading, wet and barefoot, and not by its name. */
+    GRIP_BY_READING,
+
+    /** Dry rooms beside a wet, barefoot floor are surveyed apart and have a finish of their own. */
+    WET_ROOMS_APART,
+
     /** The finish is agreed as a class of gloss and a test area, not by its name. */
     FINISH_IS_MEASURED,
 

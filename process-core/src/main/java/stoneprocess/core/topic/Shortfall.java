@@ -16,6 +16,9 @@ public enum Shortfall implements Term {
     /** Without a high-efficiency extractor nothing is worked dry. */
     NO_EXTRACTOR,
 
+    /** A satin ends at 800, and the grits on hand end at 400. */
+    NO_GRIT_FOR_SATIN,
+
     /** The plan uses neutral oxide powder, and there is none. */
     NO_OXIDE_POWDER,
 

@@ -103,6 +103,9 @@ public enum Task implements Term {
     /** Strip the coating and rinse. */
     STRIP_COATING,
 
+    /** Take a film off nearly dry, with gel or poultice, where water would move salts. */
+    STRIP_NEARLY_DRY,
+
     /** Remove a urethane or epoxy film or a curing compound, as its trial showed or with the first metal cut. */
     REMOVE_FILM,
 

@@ -87,17 +87,7 @@ record PlanFront(Draft draft, Recommendation recommendation) {
         if (!PlanWords.isCutTold(recommendation)) {
             boolean cleaned =
                     recommendation.values(Topics.FIRST_CUT, Subject.OPEN_FIELD).isEmpty();
-            List<DamageKind> uncounted = List.copyOf(recommendation.withoutShare());
-            if (cleaned || uncounted.isEmpty()) {
-                boolean looked =
-                        recommendation.questions().stream().noneMatch(asked -> FieldWords.isDamage(asked.field()));
-                return phrase(
-                        cleaned
-                                ? "summary.nothing-is-cut"
-                                : looked ? "summary.no-cut-yet" : "summary.no-cut-until-inspected");
-            }
-            return phrase("summary.no-cut-until-counted")
-                    .with("damages", Wording.list(Joint.COMMA, uncounted, ValueWords::name));
+            return cleaned ? phrase("summary.nothing-is-cut") : noCut();
         }
         Track first = plan.tracks().get(0);
         Wording finish = plan.finish()
@@ -113,6 +103,20 @@ record PlanFront(Draft draft, Recommendation recommendation) {
         return phrase(first.kind() == TrackKind.OPEN_FIELD ? "summary.cuts" : "summary.field-stays")
                 .with("finish", finish)
                 .with("grits", grits);
+    }
+
+    /** Why no cut is told. */
+    private Wording noCut() {
+        List<DamageKind> uncounted = List.copyOf(recommendation.withoutShare());
+        if (PlanWords.isFinishOpen(recommendation)) {
+            return phrase("summary.no-cut-until-named");
+        }
+        if (!uncounted.isEmpty()) {
+            return phrase("summary.no-cut-until-counted")
+                    .with("damages", Wording.list(Joint.COMMA, uncounted, ValueWords::name));
+        }
+        boolean looked = recommendation.questions().stream().noneMatch(asked -> FieldWords.isDamage(asked.field()));
+        return phrase(looked ? "summary.no-cut-yet" : "summary.no-cut-until-inspected");
     }
 
     /** A floor that is only to be better keeps its finish; a wish that nobody named or read off the sample is told as open. */

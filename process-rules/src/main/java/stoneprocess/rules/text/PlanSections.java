@@ -58,6 +58,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
             Task.CLEANING_TRIAL,
             Task.DRY_CLEAN_SALTS,
             Task.STRIP_COATING,
+            Task.STRIP_NEARLY_DRY,
             Task.REMOVE_FILM,
             Task.TRY_DENSIFIER,
             Task.RELAY_LIPPED,
@@ -170,6 +171,9 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
                 .toList();
         if (!steps.isEmpty() || densified) {
             draft.section("preparation.heading");
+        }
+        if (plan.tasks().contains(Task.STOP_AND_SAMPLE) && !steps.isEmpty()) {
+            draft.numbered(words.phrase("preparation.sampled"));
         }
         steps.forEach(step -> draft.numbered(preparation(step)));
         if (densified) {

@@ -5,6 +5,7 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -56,6 +57,14 @@ public final class PlanText {
     /** What does not wait for the work; it heads the page and is no step of the preparation. */
     static final Set<Task> AT_ONCE = Set.of(Task.STOP_AND_SAMPLE, Task.STOP_CLEANER, Task.BAR_TRIPS, Task.GUARD_SLIPS);
 
+    /** What others settle or mend before a refusal falls away. */
+    private static final Set<Task> FIRST_STEPS = EnumSet.of(
+            Task.CALL_SPECIALIST,
+            Task.CONSULT_CONSERVATOR,
+            Task.CONFIRM_FLOOR_LOAD,
+            Task.FIND_MOISTURE,
+            Task.FIX_HOLLOW);
+
     private final RuleWords cards;
 
     /**
@@ -72,7 +81,7 @@ public final class PlanText {
         PlanWords words = PlanWords.of(recommendation, detail);
         PlanFront.write(draft, recommendation, words, totals);
         today(draft, recommendation, words);
-        refusals(draft, recommendation);
+        refusals(draft, recommendation, words);
         verdict(draft, recommendation);
         impasses(draft, recommendation);
         if (detail == Detail.FULL) {
@@ -107,7 +116,7 @@ public final class PlanText {
         draft.list("today.heading", tasks, task -> words.ofFloor(Topics.PREPARATION, task));
     }
 
-    private void refusals(Draft draft, Recommendation recommendation) {
+    private void refusals(Draft draft, Recommendation recommendation, PlanWords words) {
         if (recommendation.status() == Status.REFUSED) {
             List<String> refused = RuleWords.rules(recommendation.refusals());
             Stream<Reason> holds = Hold.of(recommendation, cards::card).stream()
@@ -125,6 +134,10 @@ public final class PlanText {
             draft.section("refusal.heading")
                     .bullets(refused, cards::because)
                     .list("refusal.besides", besides, cards::because);
+            List<Task> first = recommendation.values(Topics.PREPARATION, Subject.FLOOR).stream()
+                    .filter(FIRST_STEPS::contains)
+                    .toList();
+            words.list(draft, "first-steps.heading", Topics.PREPARATION, first);
             offers(draft, recommendation);
         }
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import stoneprocess.core.estimate.StepKind;
 import stoneprocess.core.parameter.Scale;
@@ -19,10 +20,15 @@ import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.survey.Finish;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Setting;
 import stoneprocess.core.survey.SizeClass;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.survey.WetUse;
+import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
+import stoneprocess.core.topic.Acceptance;
 import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.FinishTask;
 import stoneprocess.core.topic.Handling;
@@ -65,7 +71,20 @@ record PlanWords(List<String> variants, Wording speeds) {
         if (recommendation.values(Topics.STONE, Subject.FLOOR).stream().anyMatch(WITH_AGGREGATE::contains)) {
             variants.add(".aggregate");
         }
-        if (recommendation.survey().isLanesAlone()) {
+        FloorSurvey survey = recommendation.survey();
+        if (survey.answer(SurveyField.SETTING).value().equals(Optional.of(Setting.OUTDOORS))) {
+            variants.add(".outdoors");
+        }
+        if (survey.answer(SurveyField.WET_USE)
+                .value()
+                .filter(WetUse.WET_BAREFOOT::equals)
+                .isPresent()) {
+            variants.add(".wet-room");
+        }
+        if (survey.zones().stream().anyMatch(zone -> zone.kind() == ZoneKind.STAIR)) {
+            variants.add(".treads");
+        }
+        if (survey.isLanesAlone()) {
             variants.add(".lanes");
         }
         if (recommendation.warnings().stream()
@@ -184,9 +203,13 @@ record PlanWords(List<String> variants, Wording speeds) {
                 && plan.tracks().stream().allMatch(track -> track.kind() == TrackKind.LOCAL_REPAIR);
     }
 
-    /** Whether there are grits to tell: none while a damage is out of them because nobody said how much of the floor has it. */
+    /**
+     * Whether there are grits to tell: none while a damage is out of them because nobody said how much of the floor has it,
+     * or while nobody named a finish.
+     */
     static boolean isCutTold(Recommendation recommendation) {
         return recommendation.withoutShare().isEmpty()
+                && !isFinishOpen(recommendation)
                 && recommendation
                         .plan()
                         .filter(plan -> !plan.tracks().isEmpty())
@@ -196,6 +219,11 @@ record PlanWords(List<String> variants, Wording speeds) {
     /** Whether they are those of the short page. */
     boolean isBrief() {
         return variants.contains(BRIEF);
+    }
+
+    /** Whether nobody has named a finish, so that the present face stays. */
+    static boolean isFinishOpen(Recommendation recommendation) {
+        return recommendation.values(Topics.ACCEPTANCES, Subject.FLOOR).contains(Acceptance.FINISH_IS_ASSUMED);
     }
 
     /** The status, which states the verdict. */

@@ -341,7 +341,7 @@ class PhrasesTest {
     }
 
     private static final String VARIANTS =
-            "(\\.(owner|caution|short|brief|small|large|clean|lanes|no-slip|nothing-cures|below-polish|one-grit|historic|perhaps-historic|on-resin|no-log|happened|cleared|need|powdered|aggregate))+$";
+            "(\\.(owner|caution|short|brief|small|large|clean|lanes|no-slip|nothing-cures|below-polish|one-grit|historic|perhaps-historic|on-resin|outdoors|wet-room|treads|no-log|happened|cleared|need|powdered|aggregate))+$";
 
     @Test
     void no_phrase_is_left_over() throws IOException {

@@ -177,6 +177,7 @@ final class FactTable {
                 StoneClasses::finishReach,
                 stone.withFields(names(SurveyField.WATER_DROP, SurveyField.COATING, SurveyField.FINISH_NOW)));
         trait(StoneTraits.WaterStanding.class, Traits::water);
+        line(BuildUp.BackedBy.class, StoneClasses::backing, stone.withFields(SurveyField.BACKING.name()));
         line(StoneTraits.ChipsSeen.class, StoneClasses::chips, stone.withFields(SurveyField.CHIPS.name()));
         line(
                 StoneTraits.FibreSuspicion.class,

@@ -15,6 +15,7 @@ import stoneprocess.core.stone.FinishReach;
 import stoneprocess.core.stone.StoneCatalogue;
 import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.AcidDrop;
+import stoneprocess.core.survey.Backing;
 import stoneprocess.core.survey.ChipColour;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Finish;
@@ -124,6 +125,13 @@ final class StoneClasses {
             }
         }
         return risks;
+    }
+
+    /** As answered, except that nothing is glued to the back of a floor that was poured whatever it is. */
+    static Set<Backing> backing(Situation situation) {
+        return POURED.containsAll(families(situation))
+                ? EnumSet.of(Backing.NONE)
+                : situation.answer(SurveyField.BACKING, Backing.class);
     }
 
     /** As answered where it is made of chips whatever it is; elsewhere there are none to look at. */
