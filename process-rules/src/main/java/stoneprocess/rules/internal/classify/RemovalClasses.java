@@ -38,7 +38,7 @@ final class RemovalClasses {
         EnumSet<BudgetClass> budgets = EnumSet.noneOf(BudgetClass.class);
         bodies(situation)
                 .flatMap(body -> mostRemoval(body, situation).stream())
-                .forEach(most -> budgets.add(exceeds(situation, most) ? BudgetClass.SMALL : scale.classify(most)));
+                .forEach(most -> budgets.add(exceeds(situation, most) ? BudgetClass.TINY : scale.classify(most)));
         return budgets.isEmpty() ? EnumSet.allOf(BudgetClass.class) : budgets;
     }
 

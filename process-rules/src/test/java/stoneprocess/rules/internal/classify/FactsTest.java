@@ -176,6 +176,8 @@ class FactsTest {
     @CsvSource({
         "GRANITE, 10, AMPLE",
         "GRANITE, 9.99, SMALL",
+        "GRANITE, 4.8, SMALL",
+        "GRANITE, 4.79, TINY",
         "CEMENT_TERRAZZO, 5, AMPLE",
         "CEMENT_TERRAZZO, 4.99, SMALL",
         "CONCRETE, 10, AMPLE"
@@ -204,7 +206,7 @@ class FactsTest {
     void an_unknown_thickness_leaves_the_budget_open() {
         assertThat(only(StoneTraits.RemovalBudget.class, situation(Floors.unknownStone(), Family.GRANITE))
                         .mayBe())
-                .containsExactly(BudgetClass.SMALL, BudgetClass.AMPLE);
+                .containsExactly(BudgetClass.TINY, BudgetClass.SMALL, BudgetClass.AMPLE);
     }
 
     @Test
