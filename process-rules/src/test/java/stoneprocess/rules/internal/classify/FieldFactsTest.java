@@ -87,6 +87,7 @@ class FieldFactsTest {
                 .containsExactlyInAnyOrder(
                         SurveyField.WATER_DROP,
                         SurveyField.CHIPS,
+                        SurveyField.BACKING,
                         SurveyField.SLOPE,
                         SurveyField.IDENTIFIED_BY,
                         SurveyField.HAZARDOUS_LAYER,
