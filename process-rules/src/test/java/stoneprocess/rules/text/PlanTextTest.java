@@ -21,6 +21,8 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.survey.AcidDrop;
+import stoneprocess.core.survey.ChipColour;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
@@ -30,8 +32,9 @@ import stoneprocess.core.survey.Historic;
 import stoneprocess.core.survey.Joints;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.Sounding;
-import stoneprocess.core.survey.StoneColour;
+import stoneprocess.core.survey.StripLevel;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WavinessClass;
 import stoneprocess.core.term.Term;
@@ -301,22 +304,22 @@ class PlanTextTest {
         }
     }
 
-    /** Green stone that nobody has sampled, waxed, with loose pieces: a licensed person comes before any tool. */
+    /** Terrazzo with green chips that nobody has sampled, under wax: a licensed person comes before any tool. */
     @Example
     void a_sample_comes_before_every_step_that_opens_a_suspect_floor() {
         FloorSurvey green = Floors.unremarkable()
-                .unknown(SurveyField.STONE_NAME)
-                .unknown(SurveyField.ACID_DROP)
-                .unknown(SurveyField.SCRIBER)
-                .set(SurveyField.COLOUR, StoneColour.GREEN)
+                .set(SurveyField.STONE_NAME, "cement-terrazzo")
+                .set(SurveyField.ACID_DROP, AcidDrop.FIZZ_ON_SOLID)
+                .set(SurveyField.SCRIBER, ScriberTest.SCRATCHED)
+                .set(SurveyField.CHIPS, ChipColour.GREEN)
                 .set(SurveyField.COATING, Coating.WAX)
-                .set(SurveyField.SOUNDING, Sounding.FEW_LOOSE)
+                .set(SurveyField.STRIP_LEVEL, StripLevel.PROUD)
                 .set(SurveyField.JOINTS, Joints.OPEN)
                 .unknown(SurveyField.LABORATORY)
                 .build();
         String page = squeezed(page(ADVISOR.recommend(green), Detail.BRIEF));
         assertThat(page).contains("Preparation 1. Have the sample taken by the licensed person");
-        for (String opening : List.of("Strip the coating", "Bed anew every piece", "Rake out and regrout")) {
+        for (String opening : List.of("Strip the coating", "Bring divider strips", "Rake out and regrout")) {
             assertThat(page)
                     .containsPattern(opening + "[^0-9]*(?:[0-9][^0-9]*){0,4}Not before fibres and suspect layers");
         }

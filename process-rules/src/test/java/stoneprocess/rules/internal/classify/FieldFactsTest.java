@@ -115,7 +115,7 @@ class FieldFactsTest {
         assertThat(limits(SurveyField.VOLTS, survey)).isEmpty();
         assertThat(limits(SurveyField.MOISTURE, survey)).containsExactly(2.5);
         assertThat(limits(SurveyField.DRY_REFERENCE, survey)).containsExactly(2.5);
-        assertThat(limits(SurveyField.THICKNESS, survey)).containsExactly(10.0, 5.0);
+        assertThat(limits(SurveyField.THICKNESS, survey)).containsExactly(4.8, 10.0, 2.4, 5.0);
         assertThat(limits(SurveyField.AREA, survey)).containsExactly(4.0, 10.0, 30.0);
         assertThat(limits(SurveyField.GOAL_GLOSS, survey)).containsExactly(15.0, 35.0, 60.0, 80.0);
         assertThat(limits(SurveyField.SETTING, survey)).isEmpty();
