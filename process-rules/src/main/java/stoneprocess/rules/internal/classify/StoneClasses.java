@@ -119,8 +119,7 @@ final class StoneClasses {
             boolean byColour = (natural || chipped)
                     && (colour == StoneColour.FIBROUS || colour == StoneColour.GREEN && !provenHard);
             for (ChipColour chip : situation.answer(SurveyField.CHIPS, ChipColour.class)) {
-                boolean suspect =
-                        found && byKind.contains(FibreRisk.POSSIBLE) || byColour || chipped && chip == ChipColour.GREEN;
+                boolean suspect = found || byColour || chipped && chip == ChipColour.GREEN;
                 risks.addAll(suspect ? EnumSet.of(FibreRisk.POSSIBLE) : byKind);
             }
         }
