@@ -34,6 +34,6 @@ public enum Stage implements Term {
     /** Last step, protection and upkeep. */
     FINISHING,
 
-    /** Warnings. */
+    /** What is missing on hand, and warnings. */
     SAFETY
 }

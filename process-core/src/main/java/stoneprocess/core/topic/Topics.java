@@ -67,9 +67,6 @@ public final class Topics {
             Derived.grits("grit-path", Stage.SEQUENCE, Scope.TRACK, PolicyKind.PATH);
     public static final Derived<Grit> TEST_CUTS =
             Derived.grits("test-cuts", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.COMPUTED);
-    public static final Choice<PolishingAgent> POLISHING_AGENT = Choice.of(
-                    "polishing-agent", Stage.SEQUENCE, Scope.FLOOR, PolicyKind.ONE, PolishingAgent.class)
-            .cautiousFirst();
 
     public static final Choice<MachineClass> MACHINE = Choice.of(
                     "machine", Stage.EQUIPMENT, Scope.STEP, PolicyKind.FEWEST_CHANGES, MachineClass.class)
@@ -77,9 +74,6 @@ public final class Topics {
     public static final Choice<AddedWeight> ADDED_WEIGHT = Choice.of(
                     "added-weight", Stage.EQUIPMENT, Scope.STEP, PolicyKind.ONE, AddedWeight.class)
             .cautiousFirst();
-
-    public static final Choice<Shortfall> SHORTFALLS =
-            Choice.of("shortfalls", Stage.EQUIPMENT, Scope.FLOOR, PolicyKind.ALL, Shortfall.class);
 
     public static final Choice<WaterLevel> WATER_LEVEL = Choice.of(
                     "water-level", Stage.WATER_AND_PASSES, Scope.STEP, PolicyKind.ONE, WaterLevel.class)
@@ -99,6 +93,9 @@ public final class Topics {
 
     public static final Choice<TestArea> TEST_AREA =
             Choice.of("test-area", Stage.FINISHING, Scope.FLOOR, PolicyKind.PRECEDENCE, TestArea.class);
+    public static final Choice<PolishingAgent> POLISHING_AGENT = Choice.of(
+                    "polishing-agent", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, PolishingAgent.class)
+            .cautiousFirst();
     public static final Choice<Densifier> DENSIFIER = Choice.of(
                     "densifier", Stage.FINISHING, Scope.FLOOR, PolicyKind.ONE, Densifier.class)
             .cautiousFirst();
@@ -112,6 +109,8 @@ public final class Topics {
     public static final Choice<Acceptance> ACCEPTANCES =
             Choice.of("acceptances", Stage.FINISHING, Scope.FLOOR, PolicyKind.ALL, Acceptance.class);
 
+    public static final Choice<Shortfall> SHORTFALLS =
+            Choice.of("shortfalls", Stage.SAFETY, Scope.FLOOR, PolicyKind.ALL, Shortfall.class);
     public static final Choice<Hazard> WARNINGS =
             Choice.of("warnings", Stage.SAFETY, Scope.FLOOR, PolicyKind.ALL, Hazard.class);
 
@@ -135,10 +134,8 @@ public final class Topics {
             METAL_METHOD,
             GRIT_PATH,
             TEST_CUTS,
-            POLISHING_AGENT,
             MACHINE,
             ADDED_WEIGHT,
-            SHORTFALLS,
             WATER_LEVEL,
             PASSES,
             LITRES,
@@ -147,11 +144,13 @@ public final class Topics {
             CHECKS,
             SLURRY,
             TEST_AREA,
+            POLISHING_AGENT,
             DENSIFIER,
             SEALER,
             FINISH_TASKS,
             UPKEEP,
             ACCEPTANCES,
+            SHORTFALLS,
             WARNINGS);
 
     private static final Map<String, Topic<?>> BY_ID =
