@@ -64,8 +64,7 @@ public final class SurveyField<T> {
             .as("GroundColour");
     public static final SurveyField<ChipColour> CHIPS =
             choice("stone.chips", ChipColour.class, HowFound.LOOK, ChangedBy.NOBODY);
-    public static final SurveyField<Face> FACE =
-            choice("stone.face", Face.class, HowFound.LOOK, ChangedBy.NOBODY).as("LaidFace");
+    public static final SurveyField<Face> FACE = choice("stone.face", Face.class, HowFound.LOOK, ChangedBy.NOBODY);
     public static final SurveyField<StoneMix> MIX =
             choice("stone.mix", StoneMix.class, HowFound.LOOK, ChangedBy.NOBODY).as("StonesMixed");
     public static final SurveyField<DataSheet> DATA_SHEET = choice(
@@ -74,6 +73,14 @@ public final class SurveyField<T> {
 
     public static final SurveyField<Length> THICKNESS =
             measure("build-up.thickness", Length.class, 3, 500, HowFound.DRAWINGS, ChangedBy.NOBODY);
+    public static final SurveyField<Length> TILE_EDGE = measure(
+                    "build-up.tile-edge", Length.class, 5, 5_000, HowFound.MEASURE, ChangedBy.NOBODY)
+            .inClasses(new NamedScale<>("piece", PieceSize.class))
+            .as("PiecesMeasured");
+    public static final SurveyField<Length> JOINT_WIDTH = measure(
+                    "build-up.joint-width", Length.class, 0, 100, HowFound.MEASURE, ChangedBy.NOBODY)
+            .inClasses(new NamedScale<>("joint", JointSpan.class))
+            .as("JointsMeasured");
     public static final SurveyField<Backing> BACKING =
             choice("build-up.backing", Backing.class, HowFound.DRAWINGS, ChangedBy.NOBODY);
     public static final SurveyField<Bed> BED = choice("build-up.bed", Bed.class, HowFound.DRAWINGS, ChangedBy.NOBODY)
@@ -114,6 +121,9 @@ public final class SurveyField<T> {
     public static final SurveyField<Presence> SLIPPERY = choice(
                     "condition.slippery", Presence.class, HowFound.ASK, ChangedBy.OTHERS)
             .as("Slippery");
+    public static final SurveyField<DampSource> DAMP = choice(
+                    "condition.damp", DampSource.class, HowFound.LOOK, ChangedBy.OTHERS)
+            .as("DampFrom");
     public static final SurveyField<CrackHarm> CRACK_HARM = choice(
                     "condition.crack-harm", CrackHarm.class, HowFound.LOOK, ChangedBy.NOBODY)
             .as("CracksHarm");

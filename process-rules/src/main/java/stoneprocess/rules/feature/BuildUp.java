@@ -7,7 +7,9 @@ import stoneprocess.core.survey.Damp;
 import stoneprocess.core.survey.DividerStrips;
 import stoneprocess.core.survey.HazardousLayer;
 import stoneprocess.core.survey.Heated;
+import stoneprocess.core.survey.JointSpan;
 import stoneprocess.core.survey.Joints;
+import stoneprocess.core.survey.PieceSize;
 import stoneprocess.core.survey.Sounding;
 
 /** How the floor is built. */
@@ -66,6 +68,20 @@ public final class BuildUp {
     /** What divider strips are made of. */
     public record StripMaterial(Set<DividerStrips> mayBe) implements Feature<DividerStrips> {
         public StripMaterial {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How large the pieces are. */
+    public record PiecesMeasured(Set<PieceSize> mayBe) implements Feature<PieceSize> {
+        public PiecesMeasured {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How wide the joints are. */
+    public record JointsMeasured(Set<JointSpan> mayBe) implements Feature<JointSpan> {
+        public JointsMeasured {
             mayBe = Classes.copy(mayBe);
         }
     }

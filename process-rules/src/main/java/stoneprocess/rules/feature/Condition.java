@@ -7,6 +7,7 @@ import stoneprocess.core.survey.Cleaner;
 import stoneprocess.core.survey.CleaningTrial;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.CrackHarm;
+import stoneprocess.core.survey.DampSource;
 import stoneprocess.core.survey.EtchClass;
 import stoneprocess.core.survey.FillAgeClass;
 import stoneprocess.core.survey.Finish;
@@ -288,6 +289,13 @@ public final class Condition {
     /** How far the newest grout or fill has cured. */
     public record FilledAgo(Set<FillAgeClass> mayBe) implements Feature<FillAgeClass> {
         public FilledAgo {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** Where water in the floor comes from. */
+    public record DampFrom(Set<DampSource> mayBe) implements Feature<DampSource> {
+        public DampFrom {
             mayBe = Classes.copy(mayBe);
         }
     }

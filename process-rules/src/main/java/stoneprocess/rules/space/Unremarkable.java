@@ -30,6 +30,7 @@ import stoneprocess.core.survey.CleaningTrial;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.DampSource;
 import stoneprocess.core.survey.Extractor;
 import stoneprocess.core.survey.Face;
 import stoneprocess.core.survey.Finish;
@@ -89,6 +90,8 @@ public final class Unremarkable {
                 .set(SurveyField.FACE, Face.FLAT)
                 .set(SurveyField.MIX, StoneMix.ONE_HARDNESS)
                 .set(SurveyField.THICKNESS, Length.of(20, Unit.MILLIMETRE))
+                .set(SurveyField.TILE_EDGE, Length.of(300, Unit.MILLIMETRE))
+                .set(SurveyField.JOINT_WIDTH, Length.of(2, Unit.MILLIMETRE))
                 .set(SurveyField.BACKING, Backing.NONE)
                 .set(SurveyField.BED, Bed.MORTAR)
                 .set(SurveyField.HEATED, Heated.NO)
@@ -102,6 +105,7 @@ public final class Unremarkable {
                 .set(SurveyField.FINISH_NOW, Finish.POLISH)
                 .set(SurveyField.CLEANING_TRIAL, CleaningTrial.NOT_ENOUGH)
                 .set(SurveyField.SLIPPERY, Presence.NONE)
+                .set(SurveyField.DAMP, DampSource.NONE)
                 .set(SurveyField.LAST_TREATMENT, LastTreatment.DIAMOND)
                 .set(SurveyField.LAST_WORKED, LastWorked.NOTHING_LEFT_OFF)
                 .set(SurveyField.TREATED_AGO, TreatedAgo.LONGER)

@@ -88,7 +88,13 @@ final class FactTable {
                 SurveyField.CEMENT_SURFACE,
                 SurveyField.LAST_TREATMENT);
         survey(BuildUp.LayerBelow.class, SurveyClasses::layer, SurveyField.HAZARDOUS_LAYER, SurveyField.LAID_AGO);
-        survey(BuildUp.Moisture.class, SurveyClasses::damp, SurveyField.MOISTURE, SurveyField.DRY_REFERENCE);
+        survey(
+                BuildUp.Moisture.class,
+                SurveyClasses::damp,
+                SurveyField.MOISTURE,
+                SurveyField.DRY_REFERENCE,
+                SurveyField.DAMP);
+        survey(StoneFacts.LaidFace.class, SurveyClasses::laidFace, SurveyField.FACE, SurveyField.TILE_EDGE);
         survey(Site.PowerSupply.class, SurveyClasses::supply, SurveyField.VOLTS, SurveyField.AMPS);
         survey(Equipment.GradesOnHand.class, SurveyClasses::anyGrade, SurveyField.GRADES);
         survey(Equipment.FinestOnHand.class, SurveyClasses::finestOnHand, SurveyField.GRADES);

@@ -16,12 +16,15 @@ import stoneprocess.core.quantity.Share;
 import stoneprocess.core.survey.AgeClass;
 import stoneprocess.core.survey.CementSurface;
 import stoneprocess.core.survey.Damp;
+import stoneprocess.core.survey.DampSource;
+import stoneprocess.core.survey.Face;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.HazardousLayer;
 import stoneprocess.core.survey.LastTreatment;
+import stoneprocess.core.survey.PieceSize;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
@@ -36,6 +39,8 @@ import stoneprocess.rules.feature.SupplyClass;
 /** Answers of a survey that have to be measured by a scale, or read together, before they are classes. */
 final class SurveyClasses {
     private static final NamedScale<AgeClass> AGE = new NamedScale<>("age", AgeClass.class);
+
+    private static final NamedScale<PieceSize> PIECES = new NamedScale<>("piece", PieceSize.class);
 
     private SurveyClasses() {}
 
@@ -61,7 +66,17 @@ final class SurveyClasses {
                 : situation.answer(SurveyField.HAZARDOUS_LAYER, HazardousLayer.class);
     }
 
-    /** Moisture against the dry reference. */
+    /** As answered; else the size of the pieces tells whether they are a mosaic. */
+    static Set<Face> laidFace(Situation situation) {
+        Set<Face> faces = EnumSet.copyOf(situation.answer(SurveyField.FACE, Face.class));
+        Set<PieceSize> sizes = scaled(situation, SurveyField.TILE_EDGE, PIECES);
+        if (faces.size() > 1 && !sizes.contains(PieceSize.MOSAIC)) {
+            faces.remove(Face.MOSAIC);
+        }
+        return faces.size() > 1 && sizes.equals(EnumSet.of(PieceSize.MOSAIC)) ? EnumSet.of(Face.MOSAIC) : faces;
+    }
+
+    /** Moisture against the dry reference; where nobody read a meter, what is told of water in the floor. */
     static Set<Damp> damp(Situation situation) {
         Share tolerance = situation.parameters().get("moisture.above-reference", Share.class);
         return DerivedFigure.MOISTURE_ABOVE_REFERENCE
@@ -69,7 +84,14 @@ final class SurveyClasses {
                 .map(excess -> new Share(Math.max(0, excess)))
                 .<Set<Damp>>map(excess ->
                         EnumSet.of(excess.compareTo(tolerance) > 0 ? Damp.ABOVE_REFERENCE : Damp.AS_DRY_REFERENCE))
-                .orElseGet(() -> EnumSet.allOf(Damp.class));
+                .orElseGet(() -> situation
+                                .survey()
+                                .answer(SurveyField.DAMP)
+                                .value()
+                                .filter(source -> source != DampSource.NONE)
+                                .isPresent()
+                        ? EnumSet.of(Damp.ABOVE_REFERENCE)
+                        : EnumSet.allOf(Damp.class));
     }
 
     /** As answered; else diamond, powder and crystalliser tell that the surface had been ground. */
