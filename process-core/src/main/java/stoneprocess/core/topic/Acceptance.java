@@ -40,6 +40,15 @@ public enum Acceptance implements Term {
     /** The finish lasts only as the upkeep allows. */
     UPKEEP_DECIDES,
 
+    /** Large pieces may be bowed, and break when they are lifted. */
+    LARGE_PIECES,
+
+    /** Joints that hold sand stay matt beside a polish. */
+    SANDED_JOINTS,
+
+    /** Moisture from the ground comes back after every drying. */
+    GROUND_DAMP,
+
     /** Wet slip is measured on the test area before the finish is settled. */
     GRIP_BEFORE_GLOSS,
 

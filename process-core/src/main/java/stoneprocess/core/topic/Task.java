@@ -46,6 +46,9 @@ public enum Task implements Term {
     /** Find where moisture and salts come from. */
     FIND_MOISTURE,
 
+    /** Have a leak mended. */
+    MEND_LEAK,
+
     /** Remove salts dry. */
     DRY_CLEAN_SALTS,
 

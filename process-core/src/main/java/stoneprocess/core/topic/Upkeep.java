@@ -31,6 +31,9 @@ public enum Upkeep implements Term {
     /** The scrubber may carry the pad. */
     SCRUBBER_CARRIES_PAD,
 
+    /** Mop with less water. */
+    LESS_WATER,
+
     /** Touch up lanes with the pad of the last grit. */
     LANE_TOUCH_UP,
 

@@ -99,7 +99,7 @@ final class StoneClasses {
 
     /**
      * Neither name nor acid nor microscope clears a green natural stone, only its hardness does: serpentine is softer than
-     * steel. Needles and silky veins make any natural stone suspect, and so do fibres found. A ground of unknown colour
+     * steel. Needles and silky veins make any natural stone suspect, and fibres found any floor. A ground of unknown colour
      * may be green. What is made of chips is judged by them and not by the cement or resin between them: one green chip
      * may be serpentine, and neither hardness nor a pale ground clears it.
      */

@@ -17,6 +17,7 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.site.KnownStone;
@@ -25,6 +26,7 @@ import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.CementSurface;
 import stoneprocess.core.survey.Coating;
+import stoneprocess.core.survey.Face;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Historic;
@@ -94,7 +96,7 @@ record UnknownLaw(int answers) implements Law.Check {
         return recommendation.impasses().stream().map(Impasse::topic).anyMatch(topic -> topic == Topics.STONE);
     }
 
-    /** Bare with a film on the rag, a bare hone that was read or sheds water, never ground and yet worked or polished, crystallised where acid attacks nothing, historic and yet young,
+    /** Bare with a film on the rag, a bare hone that was read or sheds water, never ground and yet worked or polished, crystallised where acid attacks nothing, historic and yet young, a mosaic of large pieces,
      * read higher than the stone can give. */
     private static boolean contradictory(Recommendation recommendation) {
         FloorSurvey survey = recommendation.survey();
@@ -118,7 +120,13 @@ record UnknownLaw(int answers) implements Law.Check {
                 && is(survey, SurveyField.WATER_DROP, Set.of(WaterDrop.NOT_DARKENED))
                 && !survey.answer(SurveyField.LAST_TREATMENT).isKnown()
                 && ABSORBENT.containsAll(recommendation.values(Topics.STONE, Subject.FLOOR));
+        boolean largeMosaic = is(survey, SurveyField.FACE, Set.of(Face.MOSAIC))
+                && survey.answer(SurveyField.TILE_EDGE)
+                        .value()
+                        .filter(edge -> edge.compareTo(Length.of(380, Unit.MILLIMETRE)) >= 0)
+                        .isPresent();
         return film
+                || largeMosaic
                 || skin && worked
                 || layer
                 || shinyHone
