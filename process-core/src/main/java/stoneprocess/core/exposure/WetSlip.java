@@ -39,12 +39,11 @@ public final class WetSlip {
      */
     public SlipClass<PendulumValue> byPendulum(PendulumValue value) {
         requirePendulum(value);
-        Limit<PendulumValue> low =
-                Limit.of(parameters, "slip-pendulum.low-from", PendulumValue.class, Role.SLIP_TESTER);
+        Limit<PendulumValue> low = Limit.of(parameters, "slip-pendulum.low", PendulumValue.class, Role.SLIP_TESTER);
         SlipPotential potential = SlipPotential.HIGH;
         if (value.compareTo(low.value()) >= 0) {
             potential = SlipPotential.LOW;
-        } else if (value.compareTo(parameters.get("slip-pendulum.moderate-from", PendulumValue.class)) >= 0) {
+        } else if (value.compareTo(parameters.get("slip-pendulum.moderate", PendulumValue.class)) >= 0) {
             potential = SlipPotential.MODERATE;
         }
         return new SlipClass<>(value, potential, low, List.of(SlipCaution.LEVEL_AND_STRAIGHT_WALKING_ONLY));

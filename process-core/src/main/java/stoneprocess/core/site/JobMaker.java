@@ -251,16 +251,22 @@ final class JobMaker {
         boolean stairs = recommendation.survey().zones().stream().anyMatch(zone -> zone.kind() == ZoneKind.STAIR);
         if (edge.isEmpty()) {
             notes.add(JobNote.NO_EDGE_WORK);
-        } else if (options.edges().isEmpty() && field.isEmpty() && isAllHandWork()) {
+        } else if (toldEdges().isEmpty() && field.isEmpty() && isAllHandWork()) {
             notes.add(JobNote.HAND_WORK_BY_AREA);
             return new Length(0);
         } else if (stairs) {
             notes.add(JobNote.STAIRS_ARE_NOT_IN_THE_EDGES);
         }
-        return options.edges().orElseGet(() -> {
+        return toldEdges().orElseGet(() -> {
             notes.add(JobNote.EDGES_FROM_AREA);
             return new Length(4000 * StrictMath.sqrt(area.squareMetres()));
         });
+    }
+
+    /** As the options say, else as the survey does. */
+    private Optional<Length> toldEdges() {
+        return options.edges()
+                .or(() -> recommendation.survey().answer(SurveyField.EDGES).value());
     }
 
     private boolean isAllHandWork() {

@@ -46,6 +46,9 @@ public enum HowFound implements Term {
     /** Sample to a laboratory, taken by a person licensed for it. */
     LABORATORY,
 
+    /** Have a slip tester measure it wet. */
+    SLIP_TESTER,
+
     /** Ask a structural engineer. */
     ENGINEER,
 

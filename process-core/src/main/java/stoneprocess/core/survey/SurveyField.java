@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import stoneprocess.core.exposure.SlipPotential;
 import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
@@ -19,6 +20,7 @@ import stoneprocess.core.quantity.Current;
 import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.PendulumValue;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
@@ -121,6 +123,10 @@ public final class SurveyField<T> {
     public static final SurveyField<Presence> SLIPPERY = choice(
                     "condition.slippery", Presence.class, HowFound.ASK, ChangedBy.OTHERS)
             .as("Slippery");
+    public static final SurveyField<PendulumValue> SLIP = measure(
+                    "condition.slip", PendulumValue.class, 0, 150, HowFound.SLIP_TESTER, ChangedBy.NOBODY)
+            .inClasses(new NamedScale<>("slip-pendulum", SlipPotential.class))
+            .as("SlipMeasured");
     public static final SurveyField<DampSource> DAMP = choice(
                     "condition.damp", DampSource.class, HowFound.LOOK, ChangedBy.OTHERS)
             .as("DampFrom");
@@ -159,6 +165,8 @@ public final class SurveyField<T> {
                     "site.area", Area.class, 0.1, 1_000_000, HowFound.MEASURE, ChangedBy.NOBODY)
             .inClasses(new NamedScale<>("floor-size", SizeClass.class))
             .as("FloorSize");
+    public static final SurveyField<Length> EDGES =
+            measure("site.edges", Length.class, 0, 1_000_000, HowFound.MEASURE, ChangedBy.NOBODY);
     public static final SurveyField<Volume> ROOM_VOLUME = measure(
                     "site.room-volume", Volume.class, 1_000, 10_000_000_000d, HowFound.MEASURE, ChangedBy.NOBODY)
             .inClasses(new NamedScale<>("room-volume", RoomClass.class))

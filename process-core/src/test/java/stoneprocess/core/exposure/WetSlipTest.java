@@ -105,7 +105,7 @@ class WetSlipTest {
 
     @Test
     void a_stricter_house_limit_is_obeyed() {
-        Parameters strict = Parameters.standard().with("slip-pendulum.low-from", new PendulumValue(45));
+        Parameters strict = Parameters.standard().with("slip-pendulum.low", new PendulumValue(45));
         assertThat(WetSlip.of(strict).byPendulum(new PendulumValue(40)).potential())
                 .isEqualTo(SlipPotential.MODERATE);
     }

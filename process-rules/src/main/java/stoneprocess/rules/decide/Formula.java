@@ -69,7 +69,7 @@ public enum Formula {
                     && cut(track, known).compareTo(cut(TrackKind.OPEN_FIELD, known)) <= 0;
             boolean reached = switch (track) {
                 case OPEN_FIELD -> !known.isAllHandWork();
-                case EDGE -> !known.isLanesAlone();
+                case EDGE -> known.hasEdges();
                 case LOCAL_REPAIR -> true;
             };
             return reached && cut(track, known) != Cut.NONE && !cleared;

@@ -54,8 +54,8 @@ public interface Known {
     /** True for a floor of nothing but edges and stairs, which no floor machine reaches. */
     boolean isAllHandWork();
 
-    /** True where lanes and entrances are worked alone. */
-    boolean isLanesAlone();
+    /** False where lanes and entrances are worked alone, and where nothing borders the floor. */
+    boolean hasEdges();
 
     /** True once a topic without which there is no plan has ended in an impasse. */
     default boolean isBlocked() {

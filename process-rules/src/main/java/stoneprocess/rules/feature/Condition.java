@@ -1,6 +1,7 @@
 package stoneprocess.rules.feature;
 
 import java.util.Set;
+import stoneprocess.core.exposure.SlipPotential;
 import stoneprocess.core.survey.AgeClass;
 import stoneprocess.core.survey.CementSurface;
 import stoneprocess.core.survey.Cleaner;
@@ -296,6 +297,13 @@ public final class Condition {
     /** Where water in the floor comes from. */
     public record DampFrom(Set<DampSource> mayBe) implements Feature<DampSource> {
         public DampFrom {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
+
+    /** How likely people are to slip by the wet pendulum value that was measured. */
+    public record SlipMeasured(Set<SlipPotential> mayBe) implements Feature<SlipPotential> {
+        public SlipMeasured {
             mayBe = Classes.copy(mayBe);
         }
     }

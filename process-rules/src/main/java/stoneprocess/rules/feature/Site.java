@@ -236,4 +236,11 @@ public final class Site {
             mayBe = Classes.copy(mayBe);
         }
     }
+
+    /** How much edge there is for the area. */
+    public record EdgesMeasured(Set<EdgeLength> mayBe) implements Feature<EdgeLength> {
+        public EdgesMeasured {
+            mayBe = Classes.copy(mayBe);
+        }
+    }
 }

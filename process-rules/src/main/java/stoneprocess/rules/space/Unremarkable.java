@@ -112,6 +112,7 @@ public final class Unremarkable {
                 .set(SurveyField.CLEANER, Cleaner.NEUTRAL)
                 .set(SurveyField.ORIGINAL_FINISH, OriginalFinish.POLISHED)
                 .set(SurveyField.AREA, Area.of(60, Unit.SQUARE_METRE))
+                .set(SurveyField.EDGES, Length.of(31, Unit.METRE))
                 .set(SurveyField.SETTING, Setting.INDOORS)
                 .set(SurveyField.OCCUPIED, Occupied.YES)
                 .set(SurveyField.OPEN_DOORS, Presence.PRESENT)

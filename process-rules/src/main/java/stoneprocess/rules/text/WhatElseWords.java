@@ -42,6 +42,7 @@ record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
             HowFound.THERMOMETER,
             HowFound.TOUCH,
             HowFound.MEASURE,
+            HowFound.SLIP_TESTER,
             HowFound.ENGINEER,
             HowFound.LABORATORY,
             HowFound.DRAWINGS,

@@ -95,6 +95,7 @@ final class FactTable {
                 SurveyField.DRY_REFERENCE,
                 SurveyField.DAMP);
         survey(StoneFacts.LaidFace.class, SurveyClasses::laidFace, SurveyField.FACE, SurveyField.TILE_EDGE);
+        survey(Site.EdgesMeasured.class, SurveyClasses::edges, SurveyField.EDGES, SurveyField.AREA);
         survey(Site.PowerSupply.class, SurveyClasses::supply, SurveyField.VOLTS, SurveyField.AMPS);
         survey(Equipment.GradesOnHand.class, SurveyClasses::anyGrade, SurveyField.GRADES);
         survey(Equipment.FinestOnHand.class, SurveyClasses::finestOnHand, SurveyField.GRADES);

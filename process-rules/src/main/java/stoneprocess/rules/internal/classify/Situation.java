@@ -130,8 +130,9 @@ public final class Situation implements Known {
     }
 
     @Override
-    public boolean isLanesAlone() {
-        return survey.isLanesAlone();
+    public boolean hasEdges() {
+        return !survey.isLanesAlone()
+                && !survey.answer(SurveyField.EDGES).value().equals(Optional.of(new Length(0)));
     }
 
     /** Adds a closed topic. */

@@ -10,9 +10,11 @@ import java.util.stream.Stream;
 import stoneprocess.core.gloss.Geometry;
 import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.survey.AgeClass;
 import stoneprocess.core.survey.CementSurface;
 import stoneprocess.core.survey.Damp;
@@ -32,6 +34,7 @@ import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.LastGrit;
+import stoneprocess.rules.feature.EdgeLength;
 import stoneprocess.rules.feature.FinishGap;
 import stoneprocess.rules.feature.FinishMatch;
 import stoneprocess.rules.feature.SupplyClass;
@@ -107,6 +110,26 @@ final class SurveyClasses {
             }
         }
         return surfaces;
+    }
+
+    /** How much edge there is for the area; a length of nothing needs no area. */
+    static Set<EdgeLength> edges(Situation situation) {
+        Optional<Double> metres =
+                situation.survey().answer(SurveyField.EDGES).value().map(length -> length.in(Unit.METRE));
+        if (metres.isEmpty()) {
+            return EnumSet.allOf(EdgeLength.class);
+        }
+        if (metres.get() == 0) {
+            return EnumSet.of(EdgeLength.NONE);
+        }
+        double narrow = situation.parameters().get("edges.narrow", Length.class).in(Unit.METRE);
+        return situation
+                .survey()
+                .answer(SurveyField.AREA)
+                .value()
+                .<Set<EdgeLength>>map(area ->
+                        EnumSet.of(area.squareMetres() < narrow * metres.get() ? EdgeLength.MUCH : EdgeLength.USUAL))
+                .orElseGet(() -> EnumSet.of(EdgeLength.USUAL, EdgeLength.MUCH));
     }
 
     /** What the circuit carries without a break. */

@@ -41,7 +41,7 @@ final class SlipSheet {
                 .section("exposure.result")
                 .row("slip.potential", Wording.of(found.potential()))
                 .row("slip.friction", friction);
-        Wording classes = classes("slip.classes-from", "slip-pendulum.moderate-from", PendulumValue.class, found);
+        Wording classes = classes("slip.classes-from", "slip-pendulum.moderate", PendulumValue.class, found);
         return close(draft, classes, found.limit(), "slip.rests.pendulum", found.cautions());
     }
 
