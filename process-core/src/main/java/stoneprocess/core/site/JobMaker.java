@@ -65,7 +65,7 @@ final class JobMaker {
     private static final Range<TimeSpan> NONE = Range.of(new TimeSpan(0), new TimeSpan(0));
     /** Part of {@code estimate.masking} and {@code estimate.mobilisation}, or done by the building manager. */
     private static final Set<Task> WITHOUT_LINES =
-            EnumSet.of(Task.MEND_LEAK, Task.MASK, Task.PROTECT_ROUTE, Task.SILENCE_DETECTORS);
+            EnumSet.of(Task.MEND_LEAK, Task.PLAN_EDGES, Task.MASK, Task.PROTECT_ROUTE, Task.SILENCE_DETECTORS);
     /** Name of the densifier's hours. */
     private static final String DENSIFY = "densify";
 

@@ -52,6 +52,9 @@ public enum Acceptance implements Term {
     /** Wet slip is measured on the test area before the finish is settled. */
     GRIP_BEFORE_GLOSS,
 
+    /** The wet floor was measured, and grips too little. */
+    GRIPS_TOO_LITTLE,
+
     /** Dye or oil comes off with the cut. */
     DYE_COMES_OFF,
 

@@ -67,6 +67,9 @@ public enum Task implements Term {
     /** Protect the machine route and finished bays. */
     PROTECT_ROUTE,
 
+    /** Bring a hand tool for each person, since the edges take as long as the field. */
+    PLAN_EDGES,
+
     /** Bring water for the work and the rinsing. */
     BRING_WATER,
 

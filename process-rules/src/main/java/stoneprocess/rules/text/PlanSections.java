@@ -27,6 +27,7 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.GlossReading;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Check;
@@ -274,6 +275,11 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
             tasks.add(Wording.of(plan.sealer(), "check"));
         }
         tasks.addAll(finishTasks(task -> task.compareTo(FinishTask.MEASURE_SLIP) >= 0));
+        recommendation
+                .survey()
+                .answer(SurveyField.SLIP)
+                .value()
+                .ifPresent(value -> tasks.add(phrase("finishing.slip-before").with("value", value)));
         if (plan.tracks().isEmpty()) {
             draft.section(words.phrase("finishing.heading"));
             tasks.forEach(draft::numbered);

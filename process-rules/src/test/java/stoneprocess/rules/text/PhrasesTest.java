@@ -146,6 +146,7 @@ class PhrasesTest {
     /** What a client neither orders nor sees, or what its own line of the quotation tells. */
     private static final Set<Term> HOW_A_CREW_WORKS = Set.of(
             Task.STOP_AND_SAMPLE,
+            Task.PLAN_EDGES,
             Task.STOP_CLEANER,
             Task.CALL_SPECIALIST,
             Task.SURVEY_APART,

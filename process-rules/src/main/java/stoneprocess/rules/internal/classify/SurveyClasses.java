@@ -14,7 +14,6 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
-import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.survey.AgeClass;
 import stoneprocess.core.survey.CementSurface;
 import stoneprocess.core.survey.Damp;
@@ -114,21 +113,21 @@ final class SurveyClasses {
 
     /** How much edge there is for the area; a length of nothing needs no area. */
     static Set<EdgeLength> edges(Situation situation) {
-        Optional<Double> metres =
-                situation.survey().answer(SurveyField.EDGES).value().map(length -> length.in(Unit.METRE));
-        if (metres.isEmpty()) {
+        Optional<Length> edges = situation.survey().answer(SurveyField.EDGES).value();
+        if (edges.isEmpty()) {
             return EnumSet.allOf(EdgeLength.class);
         }
-        if (metres.get() == 0) {
+        if (edges.get().millimetres() == 0) {
             return EnumSet.of(EdgeLength.NONE);
         }
-        double narrow = situation.parameters().get("edges.narrow", Length.class).in(Unit.METRE);
+        Length narrow = situation.parameters().get("edges.narrow", Length.class);
+        double strip = edges.get().millimetres() / 1000 * narrow.millimetres() / 1000;
         return situation
                 .survey()
                 .answer(SurveyField.AREA)
                 .value()
-                .<Set<EdgeLength>>map(area ->
-                        EnumSet.of(area.squareMetres() < narrow * metres.get() ? EdgeLength.MUCH : EdgeLength.USUAL))
+                .<Set<EdgeLength>>map(
+                        area -> EnumSet.of(area.squareMetres() < strip ? EdgeLength.MUCH : EdgeLength.USUAL))
                 .orElseGet(() -> EnumSet.of(EdgeLength.USUAL, EdgeLength.MUCH));
     }
 

@@ -88,6 +88,7 @@ class FieldFactsTest {
                         SurveyField.WATER_DROP,
                         SurveyField.CHIPS,
                         SurveyField.BACKING,
+                        SurveyField.FACE,
                         SurveyField.SLOPE,
                         SurveyField.IDENTIFIED_BY,
                         SurveyField.HAZARDOUS_LAYER,
