@@ -90,13 +90,15 @@ final class AnswerLaws {
             SurveyField.WATER_DROP.name(),
             SurveyField.CEMENT_SURFACE.name(),
             SurveyField.LAST_TREATMENT.name(),
+            SurveyField.FACE.name(),
+            SurveyField.TILE_EDGE.name(),
             SurveyField.FINISH_NOW.name());
 
     static final Law QUESTION_IS_OPEN = Breaches.lawByRules(
             "question-is-open",
             "A question names a field of the survey once, one that the survey leaves open, and a rule that asks; name, acid"
                     + " and scriber are asked again where they contradict each other, a name also where a plan is held or stuck,"
-                    + " acid, coating, rag, water drop, surface, finish and last treatment where the work is on hold for what they contradict",
+                    + " acid, coating, rag, water drop, surface, finish, face, size of pieces and last treatment where the work is on hold for what they contradict",
             "Nobody answers twice but for a contradiction, and nobody answers what no rule reads",
             AnswerLaws::openQuestions);
 
