@@ -16,7 +16,7 @@ import stoneprocess.core.quantity.TimeSpan;
 /**
  * What a plan does not know about a job.
  *
- * @param edges length of walls, plinths and fittings along which a hand tool is needed; empty for unknown
+ * @param edges length of walls, plinths and fittings along which a hand tool is needed; empty for that of the survey
  * @param night share of the work at night rates; empty for what the survey's hours of work say
  * @param worked when the site is worked; empty for the survey's shift at the usual times
  * @param times hours of one technician in place of the usual ones, by a name of {@link PlannedJob#takesHours}; kept in

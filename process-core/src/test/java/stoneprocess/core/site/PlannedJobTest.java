@@ -112,6 +112,17 @@ class PlannedJobTest {
     }
 
     @Test
+    void edges_that_the_survey_tells_count_unless_the_options_tell_others() {
+        Plans plans = Plans.marble();
+        set(plans, builder -> builder.set(SurveyField.EDGES, new Length(62_000)));
+        PlannedJob surveyed = PlannedJob.of(plans.recommendation(), JobOptions.defaults());
+        assertThat(surveyed.job().edges()).isEqualTo(new Length(62_000));
+        assertThat(surveyed.notes()).isEmpty();
+        JobOptions told = JobOptions.defaults().withEdges(new Length(48_000));
+        assertThat(PlannedJob.of(plans.recommendation(), told).job().edges()).isEqualTo(new Length(48_000));
+    }
+
+    @Test
     void a_grade_of_the_field_alone_leaves_the_edges_out_and_one_of_the_edges_alone_is_hand_work() {
         Plans plans = Plans.marble();
         plans.track(TrackKind.EDGE, Plans.byHand("resin-100"), Plans.byHand("resin-200"), Plans.byHand("resin-800"));

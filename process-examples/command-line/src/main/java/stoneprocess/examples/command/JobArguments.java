@@ -21,7 +21,7 @@ final class JobArguments {
     @Option(
             names = "--edges",
             paramLabel = "LENGTH",
-            description = "Length of walls and fittings, such as \"48 m\"; else that of a square.")
+            description = "Length of walls and fittings, such as \"48 m\"; else the survey's or a square's.")
     private Optional<String> edges = Optional.empty();
 
     @Option(
