@@ -28,6 +28,9 @@ final class Costing {
             PriceItem.STRIPPER_SQUARE_METRE,
             Set.of("strip-coating")));
 
+    /** Name of the work of arranging a supply that can run the machines. */
+    private static final String SUPPLY = "arrange-power";
+
     private final PriceList prices;
     private final List<Cost.CostLine> lines = new ArrayList<>();
     private final List<String> unpriced = new ArrayList<>();
@@ -41,10 +44,13 @@ final class Costing {
         Costing costing = new Costing(prices);
         costing.labour(estimate);
         costing.machines(estimate);
+        ToDoubleFunction<Case> days =
+                which -> estimate.calendar().workingDays().at(which).kept();
         if (hired) {
-            costing.price(
-                    PriceItem.HIRE_DAY,
-                    which -> estimate.calendar().workingDays().at(which).kept());
+            costing.price(PriceItem.HIRE_DAY, days);
+        }
+        if (estimate.job().others().stream().anyMatch(other -> other.name().equals(SUPPLY))) {
+            costing.price(PriceItem.SUPPLY_DAY, days);
         }
         for (Bond bond : Bond.values()) {
             costing.pads(estimate, StepKind.of(bond), PriceItem.padSet(bond));
@@ -55,9 +61,7 @@ final class Costing {
         costing.materials(estimate.job());
         costing.used(estimate, ConsumableKind.ENERGY, PriceItem.ENERGY_KILOWATT_HOUR, 1);
         costing.travel(
-                estimate.job().site().mobilisations(),
-                estimate.job().site().distance(),
-                which -> estimate.calendar().workingDays().at(which).kept());
+                estimate.job().site().mobilisations(), estimate.job().site().distance(), days);
         return costing.cost();
     }
 
@@ -74,13 +78,13 @@ final class Costing {
         return new Cost(lines, total, unpriced, prices.exclusions());
     }
 
-    /** Each person's hours, or those of the helpers by their own price where the list has one. */
+    /** Hours paid; each person's, or those of the helpers by their own price where the list has one. */
     private void labour(Estimate estimate) {
         double nightFactor = 1
                 + estimate.job().site().night().percent()
                         / 100
                         * (prices.nightFactor().percent() / 100 - 1);
-        ToDoubleFunction<Case> all = which -> estimate.personHours().at(which).minutes() / 60 * nightFactor;
+        ToDoubleFunction<Case> all = which -> estimate.paidHours().at(which).minutes() / 60 * nightFactor;
         if (prices.price(PriceItem.HELPER_HOUR).isEmpty()) {
             price(PriceItem.LABOUR_HOUR, all);
             return;

@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import stoneprocess.core.internal.check.Refuse;
-import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Quantity;
@@ -20,6 +19,8 @@ import stoneprocess.core.quantity.TimeSpan;
  * @param job what was estimated
  * @param lines the job's course: work and waits in order
  * @param calendar working days, waiting hours and days until the floor is used again
+ * @param paidHours {@link #personHours} and what short days lack of {@code estimate.least-attendance} of a shift, which each
+ *     person is paid for on each day on the site; from memory, low confidence
  * @param consumables what each step uses up and leaves over
  * @param plausibility the steps beside published rates; empty where no machine cuts
  * @param remarks what a reader has to know
@@ -28,11 +29,12 @@ public record Estimate(
         Job job,
         List<Line> lines,
         Calendar calendar,
+        Spread<TimeSpan> paidHours,
         List<Consumable> consumables,
         Optional<Plausibility> plausibility,
         Set<Remark> remarks) {
     public Estimate {
-        Refuse.nulls(Estimate.class, job, lines, calendar, consumables, plausibility, remarks);
+        Refuse.nulls(Estimate.class, job, lines, calendar, paidHours, consumables, plausibility, remarks);
         lines = List.copyOf(lines);
         consumables = List.copyOf(consumables);
         remarks = Collections.unmodifiableSet(new TreeSet<>(remarks));
@@ -66,29 +68,15 @@ public record Estimate(
 
     /** Hours worked: of everybody on the site while it is worked, and on the road. */
     public Spread<TimeSpan> personHours() {
+        return personHours(lines);
+    }
+
+    static Spread<TimeSpan> personHours(List<Line> lines) {
         return Case.spread(
-                which -> work().stream()
+                which -> lines(lines, Line.WorkLine.class)
                         .mapToDouble(line -> line.personHours().at(which).minutes())
                         .sum(),
                 TimeSpan::new);
-    }
-
-    /**
-     * Hours paid where each person is paid for at least {@code estimate.least-attendance} of a shift on each day on the site:
-     * {@link #personHours} and what short days lack of it. From memory, low confidence.
-     */
-    public Spread<TimeSpan> paidHours(Parameters parameters) {
-        SiteConditions site = job.site();
-        double least =
-                parameters.part("estimate.least-attendance") * site.shift().minutes();
-        Spread<TimeSpan> daily = Hours.daily(job, new Numbers(parameters));
-        double[] missing = Stream.of(Case.values())
-                .mapToDouble(which -> site.people() * Calendar.missing(lines, site.times(), daily, least, which))
-                .toArray();
-        double low = personHours().low().minutes() + missing[0];
-        double likely = Math.max(low, personHours().likely().minutes() + missing[1]);
-        double high = Math.max(likely, personHours().high().minutes() + missing[2]);
-        return Spread.of(new TimeSpan(low), new TimeSpan(likely), new TimeSpan(high));
     }
 
     /** The sum of one kind over all steps; empty when no step uses it. */

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Length;
@@ -43,13 +44,27 @@ public final class Estimator {
     public Estimate estimate(Job job, List<CrewTiming> timings) {
         requireSteps(job, timings);
         List<Line> lines = Hours.of(job, timings, parameters);
+        Spread<TimeSpan> daily = Hours.daily(job, new Numbers(parameters));
         return new Estimate(
                 job,
                 lines,
-                Calendar.of(lines, job.site().times(), Hours.daily(job, new Numbers(parameters))),
+                Calendar.of(lines, job.site().times(), daily),
+                paid(job.site(), lines, daily),
                 Consumption.of(job, lines, parameters),
                 Plausibility.of(job, lines, parameters),
                 EnumSet.allOf(Remark.class));
+    }
+
+    private Spread<TimeSpan> paid(SiteConditions site, List<Line> lines, Spread<TimeSpan> daily) {
+        double least =
+                parameters.part("estimate.least-attendance") * site.shift().minutes();
+        Spread<TimeSpan> worked = Estimate.personHours(lines);
+        double[] paid = Stream.of(Case.values())
+                .mapToDouble(which -> worked.at(which).minutes()
+                        + site.people() * Calendar.missing(lines, site.times(), daily, least, which))
+                .toArray();
+        double likely = Math.max(paid[0], paid[1]);
+        return Spread.of(new TimeSpan(paid[0]), new TimeSpan(likely), new TimeSpan(Math.max(likely, paid[2])));
     }
 
     /** The likely person-hours of a job by the defaults alone, as {@link #estimate} tells them. */
@@ -65,12 +80,14 @@ public final class Estimator {
      * The person-hours of a visit of one person without machines, with loading as for a small floor.
      *
      * @param parameter the range of its hours
+     * @param grits shown on a test area, 0 or more, each for the time of {@code estimate.test-grit}
      * @param distance one way to the site; empty where nobody told it
      */
-    public Spread<TimeSpan> visit(String parameter, Optional<Length> distance) {
+    public Spread<TimeSpan> visit(String parameter, int grits, Optional<Length> distance) {
         Numbers numbers = new Numbers(parameters);
         return Case.spread(
                 which -> numbers.at(parameter, which)
+                        + grits * numbers.at("estimate.test-grit", which)
                         + numbers.share("estimate.small") * numbers.at("estimate.mobilisation", which)
                         + distance.map(way -> Hours.road(way, numbers, which)).orElse(0.0),
                 TimeSpan::new);

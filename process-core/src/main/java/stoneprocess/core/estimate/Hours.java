@@ -1,8 +1,10 @@
 package stoneprocess.core.estimate;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import stoneprocess.core.parameter.Parameters;
@@ -20,6 +22,9 @@ import stoneprocess.core.tool.MachineClass;
 
 /** The course of one job: which work and which waits follow one another, and how long they take. */
 final class Hours {
+    /** While the machine runs or the floor is wet from it. */
+    private static final Set<Work> WATCHED = EnumSet.of(Work.OPEN_FIELD, Work.RINSING, Work.SETTING_UP, Work.REWORK);
+
     private final Numbers numbers;
     private final Job job;
     private final List<CrewTiming> timings;
@@ -53,6 +58,7 @@ final class Hours {
         }
         job.sealing().ifPresent(hours::seal);
         hours.others(Optional.of(OtherWork.SEALING));
+        hours.barrier();
         hours.daily();
         return hours.lines;
     }
@@ -64,10 +70,10 @@ final class Hours {
                 Optional.empty(),
                 which -> part * job.site().mobilisations() * numbers.at("estimate.mobilisation", which),
                 numbers.ranged("estimate.mobilisation"));
-        if (job.edges().kept() > 0) {
+        if (job.edges().high().kept() > 0) {
             shared(
                     Work.MASKING,
-                    which -> along(job.edges(), numbers.divisor("estimate.masking", which.opposite())),
+                    which -> along(which, numbers.divisor("estimate.masking", which.opposite())),
                     numbers.ranged("estimate.masking"));
         }
     }
@@ -75,11 +81,17 @@ final class Hours {
     /** On the floor as it was prepared, so that what the owner signs is what the floor will look like. */
     private void testArea() {
         double part = Job.ofUsual(job.area(), numbers.parameters()).percent() / 100;
+        boolean large = job.area().kept() >= numbers.at("test-area-large.from");
+        double places = large ? numbers.share("estimate.test-places") : 1;
         together(
                 Work.TEST_AREA,
                 Optional.empty(),
-                which -> part * numbers.at("estimate.test-area", which),
-                numbers.ranged("estimate.test-area"));
+                which -> part
+                        * (numbers.at("estimate.test-area", which)
+                                + places * job.steps().size() * numbers.at("estimate.test-grit", which)),
+                numbers.ranged("estimate.test-area"),
+                numbers.ranged("estimate.test-grit"),
+                numbers.single("estimate.test-places"));
         if (job.site().signOff().high().kept() > 0) {
             waiting(Wait.TEST_AREA, Optional.empty(), restOfTestArea());
             waiting(Wait.SIGN_OFF, Optional.empty(), job.site().signOff());
@@ -122,7 +134,7 @@ final class Hours {
         Optional<String> name = Optional.of(step.name());
         Timed field = field(step);
         Optional<Timed> edges =
-                step.edges().filter(passes -> job.edges().kept() > 0).map(passes -> edges(step, passes));
+                step.edges().filter(passes -> job.edges().high().kept() > 0).map(passes -> edges(step, passes));
         Optional<Timed> slurry = step.wet() ? Optional.of(slurry(step)) : Optional.empty();
         List<Timed> beside = Stream.of(edges, slurry).flatMap(Optional::stream).toList();
         Spread<TimeSpan> elapsed = Case.spread(
@@ -252,7 +264,7 @@ final class Hours {
                 : which -> numbers.divisor(parameter, which)
                         / (powder ? 1 : which.opposite().ofWhole(passes) / walkShare());
         return new Timed(
-                Case.spread(which -> along(job.edges(), rate.applyAsDouble(which.opposite())), TimeSpan::new),
+                Case.spread(which -> along(which, rate.applyAsDouble(which.opposite())), TimeSpan::new),
                 timed.isPresent() ? Basis.CREW_TIMING : Basis.DEFAULT,
                 timed.isPresent() ? List.of() : List.of(numbers.ranged(parameter)));
     }
@@ -276,6 +288,30 @@ final class Hours {
                 numbers.single("estimate.wide-floor"),
                 numbers.single("estimate.wide-rate"));
         waiting(Wait.SEALER_CURING, Optional.empty(), sealing.curing());
+    }
+
+    /** Beside the machine, for as long as people may walk up to it. */
+    private void barrier() {
+        SiteConditions site = job.site();
+        double byDay = 1 - site.night().percent() / 100;
+        if (site.atBarrier() > 0 && byDay > 0 && !job.steps().isEmpty()) {
+            Spread<TimeSpan> watched = Case.spread(
+                    which -> Estimate.lines(lines, Line.WorkLine.class)
+                                    .filter(line -> WATCHED.contains(line.work()))
+                                    .mapToDouble(
+                                            line -> line.elapsed().at(which).minutes())
+                                    .sum()
+                            * byDay,
+                    TimeSpan::new);
+            lines.add(new Line.WorkLine(
+                    Work.BARRIER,
+                    Optional.empty(),
+                    watched,
+                    Case.spread(which -> 0, TimeSpan::new),
+                    times(site.atBarrier(), watched),
+                    Basis.DEFAULT,
+                    List.of(numbers.single("estimate.at-barrier"))));
+        }
     }
 
     /** What each day after the first takes to begin and end. */
@@ -313,8 +349,8 @@ final class Hours {
         return 2 * way.in(Unit.KILOMETRE).doubleValue() * numbers.at("estimate.road", which);
     }
 
-    private static double along(Length edges, double metresPerMinute) {
-        return edges.millimetres() / 1000 / metresPerMinute;
+    private double along(Case which, double metresPerMinute) {
+        return which.of(job.edges()) / 1000 / metresPerMinute;
     }
 
     /** Work at which everybody on the site is. */

@@ -9,6 +9,7 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.removal.CuttingClass;
 
@@ -16,7 +17,7 @@ import stoneprocess.core.removal.CuttingClass;
  * What is to be done on one floor of one kind.
  *
  * @param area area worked, above zero
- * @param edges length of walls, plinths and fittings along which a hand tool is needed
+ * @param edges length of walls, plinths and fittings along which a hand tool is needed; a range where nobody measured it
  * @param stone how the stone gives way
  * @param steps the steps in order, each name once; none where all the cutting is other work by hand
  * @param others work besides the steps, each after a step of this job or before the first
@@ -26,7 +27,7 @@ import stoneprocess.core.removal.CuttingClass;
  */
 public record Job(
         Area area,
-        Length edges,
+        Range<Length> edges,
         CuttingClass stone,
         List<JobStep> steps,
         List<OtherWork> others,
@@ -92,7 +93,7 @@ public record Job(
 
     /** A job of steps alone, proven on a test area, without sealing. */
     public static Job of(Area area, Length edges, CuttingClass stone, List<JobStep> steps, SiteConditions site) {
-        return new Job(area, edges, stone, steps, List.of(), true, Optional.empty(), site);
+        return new Job(area, Range.of(edges, edges), stone, steps, List.of(), true, Optional.empty(), site);
     }
 
     /** The same job on another area. */
@@ -119,7 +120,7 @@ public record Job(
     public Job withoutSealing(List<JobStep> otherSteps, List<OtherWork> otherWork) {
         return new Job(
                 area,
-                otherSteps.isEmpty() ? new Length(0) : edges,
+                otherSteps.isEmpty() ? Range.of(new Length(0), new Length(0)) : edges,
                 stone,
                 otherSteps,
                 otherWork,

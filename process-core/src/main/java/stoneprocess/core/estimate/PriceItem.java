@@ -33,6 +33,8 @@ public enum PriceItem implements Term {
     ENERGY_KILOWATT_HOUR,
     /** One day of a machine that is hired, besides its hours. */
     HIRE_DAY,
+    /** One day of a supply that is brought: transformer, distribution board and cable, or a generator in the open air. */
+    SUPPLY_DAY,
     /** Coming and going once, besides the hours. */
     MOBILISATION,
     /** One kilometre of the vehicle; the time on the road is labour. */

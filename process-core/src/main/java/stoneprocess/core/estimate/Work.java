@@ -27,6 +27,9 @@ public enum Work implements Term {
     /** Laying on and wiping off a sealer. */
     SEALING,
 
+    /** Watching the barrier while a step is worked by day. */
+    BARRIER,
+
     /** Getting to work and leaving it clean on each day after the first. */
     DAILY,
 

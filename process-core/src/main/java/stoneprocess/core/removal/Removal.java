@@ -28,6 +28,7 @@ import stoneprocess.core.tool.MachineClass;
 public record Removal(CuttingClass stone, Parameters parameters) {
     private static final double SURELY_WHOLE = 1e-9;
     private static final int MOST_PASSES = 1000;
+    private static final String LEAST_PASSES = "removal.least-passes";
 
     public Removal {
         Refuse.nulls(Removal.class, stone, parameters);
@@ -103,27 +104,37 @@ public record Removal(CuttingClass stone, Parameters parameters) {
     }
 
     /**
-     * Passes that take off a depth: the least with fresh pads, the most with worn ones; 1 to 1000. A number of passes is a
-     * plan; the check after them decides.
+     * Passes that take off a depth: the least with fresh pads, the most with worn ones, under a floor machine not fewer than
+     * {@code removal.least-passes}; 1 to 1000. A number of passes is a plan; the check after them decides.
      */
     public Range<Integer> passes(Range<Length> depth, AbrasiveGrade grade, MachineClass machine, Mass added) {
+        int least = least(machine);
         return Range.of(
-                passes(depth.low(), perPass(grade, machine, added, ".high")),
-                passes(depth.high(), perPass(grade, machine, added, ".low")));
+                passes(depth.low(), perPass(grade, machine, added, ".high"), least),
+                passes(depth.high(), perPass(grade, machine, added, ".low"), least));
     }
 
-    private static int passes(Length depth, double perPass) {
+    private static int passes(Length depth, double perPass, int least) {
         double passes = StrictMath.ceil(depth.kept() / perPass - SURELY_WHOLE);
-        return (int) Math.min(MOST_PASSES, Math.max(1, passes));
+        return (int) Math.min(MOST_PASSES, Math.max(least, passes));
+    }
+
+    /**
+     * A hand tool works along an edge; a floor machine crosses its passes. They are counted at the usual speed: one at a third
+     * of it takes as long as three.
+     */
+    private int least(MachineClass machine) {
+        double crossed = parameters.get(LEAST_PASSES, Count.class).number() * parameters.part(stone.walkParameter());
+        return machine == MachineClass.EDGE_TOOL ? 1 : (int) StrictMath.ceil(crossed - SURELY_WHOLE);
     }
 
     /** Names of the parameters behind the passes of a grade. */
     public List<String> inputs(AbrasiveGrade grade, MachineClass machine) {
         String bond = removalParameter(grade);
         List<String> load = switch (machine) {
-            case SINGLE_DISC, PLANETARY -> List.of(pathParameter(machine));
+            case SINGLE_DISC, PLANETARY -> List.of(pathParameter(machine), LEAST_PASSES);
             case EDGE_TOOL -> List.of("removal.edge-tool");
-            case BURNISHER, PROPANE_MACHINE, SCRUBBER -> List.of("removal.other");
+            case BURNISHER, PROPANE_MACHINE, SCRUBBER -> List.of("removal.other", LEAST_PASSES);
         };
         return Stream.concat(
                         Stream.of(

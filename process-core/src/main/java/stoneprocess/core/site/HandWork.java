@@ -50,8 +50,10 @@ record HandWork(CuttingClass stone, Parameters parameters) {
     }
 
     /** One grade along the edges: its passes at the speed of the hand tool, {@code estimate.hand}. */
-    Range<TimeSpan> along(Length edges, PlannedStep step) {
-        return passes(edges.millimetres() / 1000, middle(step));
+    Range<TimeSpan> along(Range<Length> edges, PlannedStep step) {
+        return Range.of(
+                passes(edges.low().millimetres() / 1000, middle(step)).low(),
+                passes(edges.high().millimetres() / 1000, middle(step)).high());
     }
 
     /** One grade over an area, as a strip of {@code estimate.hand-strip}. */

@@ -62,6 +62,7 @@ import stoneprocess.core.topic.TrackKind;
 
 /** Makes one job of one plan. */
 final class JobMaker {
+    private static final Range<Length> NO_LENGTH = Range.of(new Length(0), new Length(0));
     private static final Range<TimeSpan> NONE = Range.of(new TimeSpan(0), new TimeSpan(0));
     /** Part of {@code estimate.masking} and {@code estimate.mobilisation}, or done by the building manager. */
     private static final Set<Task> WITHOUT_LINES =
@@ -150,7 +151,7 @@ final class JobMaker {
         }
         List<PlannedStep> field = plan.steps(TrackKind.OPEN_FIELD);
         List<PlannedStep> edge = plan.steps(TrackKind.EDGE);
-        Length edges = plan.tracks().isEmpty() ? new Length(0) : edges(area, field, edge);
+        Range<Length> edges = plan.tracks().isEmpty() ? NO_LENGTH : edges(area, field, edge);
         plan.preparation().forEach(task -> prepare(task, area));
         if (plan.densifier() == Densifier.BEFORE_CUTS) {
             timed(DENSIFY, densifierWait(), Optional.empty(), area);
@@ -232,9 +233,11 @@ final class JobMaker {
                 .value()
                 .equals(Optional.of(WorkingHours.NIGHT));
         Share atNight = options.night().orElse(night ? new Share(100) : usual.night());
-        if (atNight.percent() < 100
-                && recommendation.warnings().stream().anyMatch(warning -> warning.hazard() == Hazard.BYSTANDERS)) {
-            notes.add(JobNote.NOBODY_AT_THE_BARRIER);
+        boolean watched = atNight.percent() < 100
+                && !steps.isEmpty()
+                && recommendation.warnings().stream().anyMatch(warning -> warning.hazard() == Hazard.BYSTANDERS);
+        if (watched) {
+            notes.add(JobNote.ONE_AT_THE_BARRIER);
         }
         boolean signed = plan.testArea() == TestArea.REQUIRED;
         boolean small = area.compareTo(parameters.get("floor-size.middle", Area.class)) < 0;
@@ -244,22 +247,32 @@ final class JobMaker {
         return (signed && !small ? usual.withUsualSignOff(parameters) : usual)
                 .withTimes(worked)
                 .withNight(atNight)
-                .withPeople(people(usual));
+                .withPeople(people(usual))
+                .withAtBarrier(
+                        watched
+                                ? (int) parameters
+                                        .get("estimate.at-barrier", Count.class)
+                                        .number()
+                                : 0);
     }
 
-    private Length edges(Area area, List<PlannedStep> field, List<PlannedStep> edge) {
+    private Range<Length> edges(Area area, List<PlannedStep> field, List<PlannedStep> edge) {
         boolean stairs = recommendation.survey().zones().stream().anyMatch(zone -> zone.kind() == ZoneKind.STAIR);
         if (edge.isEmpty()) {
             notes.add(JobNote.NO_EDGE_WORK);
         } else if (toldEdges().isEmpty() && field.isEmpty() && isAllHandWork()) {
             notes.add(JobNote.HAND_WORK_BY_AREA);
-            return new Length(0);
+            return NO_LENGTH;
         } else if (stairs) {
             notes.add(JobNote.STAIRS_ARE_NOT_IN_THE_EDGES);
         }
-        return toldEdges().orElseGet(() -> {
+        return toldEdges().map(told -> Range.of(told, told)).orElseGet(() -> {
             notes.add(JobNote.EDGES_FROM_AREA);
-            return new Length(4000 * StrictMath.sqrt(area.squareMetres()));
+            double square = 4000 * StrictMath.sqrt(area.squareMetres());
+            Range<Share> outline = parameters.range("estimate.outline", Share.class);
+            return Range.of(
+                    new Length(square * outline.low().percent() / 100),
+                    new Length(square * outline.high().percent() / 100));
         });
     }
 
@@ -496,7 +509,7 @@ final class JobMaker {
     }
 
     /** The field's steps, each followed by the grades that only the edges need before the next. */
-    private void cuts(List<PlannedStep> field, List<PlannedStep> edge, Area area, Length edges) {
+    private void cuts(List<PlannedStep> field, List<PlannedStep> edge, Area area, Range<Length> edges) {
         Optional<String> after = Optional.empty();
         int next = 0;
         for (PlannedStep step : field) {
@@ -543,7 +556,10 @@ final class JobMaker {
 
     private Optional<HighSpots> highSpots(PlannedStep first) {
         return new Levelling(
-                        recommendation.survey(), recommendation.sequence(), new Removal(stone.cutting(), parameters))
+                        recommendation.survey(),
+                        recommendation.sequence(),
+                        new Removal(stone.cutting(), parameters),
+                        AggregateDepth.of(recommendation.survey(), stone, parameters))
                 .of(
                         first.grade(),
                         first.depth(),
@@ -551,7 +567,7 @@ final class JobMaker {
                         StepFigures.middleMass(first.machine(), first.weight(), parameters));
     }
 
-    /** The last grit once more, which cuts the grout off the chips in half of its passes and takes no stone. */
+    /** The last grit once more, which cuts the grout off the chips, is the face that stays and takes no stone. */
     private JobStep cutGrout(JobStep last) {
         Length none = new Length(0);
         JobStep again = new JobStep(
@@ -559,19 +575,15 @@ final class JobMaker {
                 last.kind(),
                 Range.of(none, none),
                 last.machine(),
-                half(last.passes()),
+                last.passes(),
                 last.water(),
-                last.edges().map(JobMaker::half),
+                last.edges(),
                 Optional.empty());
         steps.add(again);
         return again;
     }
 
-    static Range<Integer> half(Range<Integer> passes) {
-        return Range.of(Math.max(1, passes.low() / 2), Math.max(1, passes.high() / 2));
-    }
-
-    private void edgesAlone(PlannedStep step, Length edges, Area area, Optional<String> after) {
+    private void edgesAlone(PlannedStep step, Range<Length> edges, Area area, Optional<String> after) {
         boolean byArea = notes.contains(JobNote.HAND_WORK_BY_AREA);
         byHand(
                 "edges-alone " + step.grade().key(),

@@ -7,7 +7,7 @@ public enum JobNote implements Term {
     /** Nothing is cut until the questions of the plan are answered. */
     PLAN_IS_PROVISIONAL,
 
-    /** Nobody gave the length of the edges: it is that of a square of the floor's area, the shortest a rectangle has. */
+    /** Nobody gave the length of the edges: from that of a square of the floor's area up, by {@code estimate.outline}. */
     EDGES_FROM_AREA,
 
     /** No edges were given for a floor that is worked by hand throughout: the hours go by its area. */
@@ -52,8 +52,8 @@ public enum JobNote implements Term {
     /** The building manager isolates the smoke detectors and restores them; it takes the crew no hours. */
     DETECTORS_BY_OTHERS,
 
-    /** Others may be in the building by day; nobody is counted to stand at the barrier. */
-    NOBODY_AT_THE_BARRIER,
+    /** Others may be in the building by day; one person more watches the barrier while the floor is cut. */
+    ONE_AT_THE_BARRIER,
 
     /** On a small job the owner signs the test area on the spot. */
     SIGNED_ON_THE_SPOT,

@@ -28,13 +28,14 @@ import stoneprocess.core.tool.MachineClass;
  * @param survey tells where it stands proud
  * @param sequence the grits that there are to choose from
  * @param removal what a pass takes off this stone
+ * @param shown how deep it is cut everywhere so that aggregate shows, see {@link AggregateDepth}; empty for no deeper
  */
-public record Levelling(FloorSurvey survey, GritSequence sequence, Removal removal) {
+public record Levelling(FloorSurvey survey, GritSequence sequence, Removal removal, Optional<Range<Length>> shown) {
     /** Each edge of a piece may be the one that stands proud. */
     private static final int EDGES_OF_A_PIECE = 4;
 
     public Levelling {
-        Refuse.nulls(Levelling.class, survey, sequence, removal);
+        Refuse.nulls(Levelling.class, survey, sequence, removal, shown);
     }
 
     /**
@@ -57,7 +58,7 @@ public record Levelling(FloorSurvey survey, GritSequence sequence, Removal remov
         return first.compareTo(second) < 0 ? first : second;
     }
 
-    /** The grade's own scratches to those of the next coarser one, or deep scratches. */
+    /** The grade's own scratches to those of the next coarser one, deep scratches, or down to what is to show. */
     private Range<Length> even(AbrasiveGrade grade) {
         double own = removal.leaves(grade).millimetres();
         double coarser = sequence.grades(grade.bond()).stream()
@@ -70,7 +71,11 @@ public record Levelling(FloorSurvey survey, GritSequence sequence, Removal remov
                 .mapToDouble(this::deepest)
                 .max()
                 .orElse(0);
-        return Range.of(new Length(Math.max(own, scratched)), new Length(Math.max(coarser, scratched)));
+        double leastShown = shown.map(range -> range.low().millimetres()).orElse(0.0);
+        double mostShown = shown.map(range -> range.high().millimetres()).orElse(0.0);
+        return Range.of(
+                new Length(Math.max(Math.max(own, scratched), leastShown)),
+                new Length(Math.max(Math.max(coarser, scratched), mostShown)));
     }
 
     /** As measured, else the limit of the next class. */

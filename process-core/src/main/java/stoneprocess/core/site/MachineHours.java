@@ -139,7 +139,7 @@ public record MachineHours(MachineClass machine, boolean onHand, TimeSpan likely
     private static JobStep under(MachineClass machine, PlannedStep grit, JobStep step, Removal removal) {
         Mass mass = StepFigures.middleMass(machine, grit.weight(), removal.parameters());
         Range<Integer> passes = removal.passes(grit.depth(), grit.grade(), machine, mass);
-        return step.withPasses(step.name().startsWith(JobMaker.CUT_GROUT) ? JobMaker.half(passes) : passes)
+        return step.withPasses(passes)
                 .withHighSpots(step.highSpots()
                         .map(spots -> new HighSpots(
                                 spots.share(),

@@ -23,6 +23,7 @@ import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
@@ -120,6 +121,7 @@ public record Quotation(
             List<String> work,
             Map<String, Range<Quantity>> extents,
             List<String> steps,
+            Power draws,
             Share night,
             Optional<Finish> finish,
             boolean sealed,
@@ -128,7 +130,20 @@ public record Quotation(
             Set<JobNote> notes,
             Price price) {
         public QuotedJob {
-            Refuse.nulls(QuotedJob.class, area, edges, work, extents, steps, night, finish, worked, days, notes, price);
+            Refuse.nulls(
+                    QuotedJob.class,
+                    area,
+                    edges,
+                    work,
+                    extents,
+                    steps,
+                    draws,
+                    night,
+                    finish,
+                    worked,
+                    days,
+                    notes,
+                    price);
             work = List.copyOf(work);
             extents = Collections.unmodifiableMap(new LinkedHashMap<>(extents));
             steps = List.copyOf(steps);

@@ -26,7 +26,10 @@ import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.site.Quotation.QuotedJob;
 import stoneprocess.core.site.Quotation.QuotedVariant;
@@ -39,6 +42,7 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Sealer;
+import stoneprocess.core.topic.TrackKind;
 
 /** Makes one quotation. */
 final class Quoting {
@@ -107,7 +111,7 @@ final class Quoting {
                 plan.status(),
                 notQuoted.isPresent() ? Optional.empty() : Optional.of(job(variant, plan)),
                 notQuoted,
-                notQuoted.map(why -> before(why, plan.parameters())).orElse(List.of()));
+                notQuoted.map(why -> before(why, plan)).orElse(List.of()));
     }
 
     private Optional<NotQuoted> notQuoted(Variant variant, Recommendation recommendation) {
@@ -138,10 +142,11 @@ final class Quoting {
         Estimate estimate = new Estimator(plan.parameters()).estimate(timed.job(), timed.timings());
         return new QuotedJob(
                 planned.job().area(),
-                planned.job().edges(),
+                likely(planned.job().edges()),
                 ordered(estimate, variant),
                 planned.extents(),
                 planned.job().steps().stream().map(JobStep::name).toList(),
+                draws(planned.job().steps()),
                 planned.job().site().night(),
                 plan.plan().flatMap(Plan::finish).filter(finish -> variant.scope() != VariantScope.REPAIRS_ONLY),
                 planned.job().sealing().isPresent(),
@@ -149,6 +154,18 @@ final class Quoting {
                 estimate.calendar().days(),
                 planned.notes(),
                 prices.price(estimate, variant.scope() == VariantScope.HIRED_PLANETARY));
+    }
+
+    /** Rated power of the heaviest machine; none where no floor machine runs. */
+    private static Power draws(List<JobStep> steps) {
+        return steps.stream()
+                .map(step -> step.machine().power())
+                .max(Comparator.naturalOrder())
+                .orElseGet(() -> new Power(0));
+    }
+
+    private static Length likely(Range<Length> edges) {
+        return new Length((edges.low().kept() + edges.high().kept()) / 2);
     }
 
     /** Waves that are ground out stand before the floor; the path cuts longer where it stands proud. */
@@ -186,17 +203,22 @@ final class Quoting {
     }
 
     /** A held plan may have its test area once it is let go; a refused one has nothing to prove. */
-    private List<Visit> before(NotQuoted why, Parameters parameters) {
+    private List<Visit> before(NotQuoted why, Recommendation plan) {
         return switch (why) {
-            case HELD -> List.of(visit(VisitKind.SURVEY, parameters), visit(VisitKind.TEST_AREA, parameters));
-            case NO_PLAN -> List.of(visit(VisitKind.SURVEY, parameters));
+            case HELD -> List.of(visit(VisitKind.SURVEY, plan), visit(VisitKind.TEST_AREA, plan));
+            case NO_PLAN -> List.of(visit(VisitKind.SURVEY, plan));
             case NOT_SEALED, NO_REPAIRS, NO_WAVES, NO_USE_OF_A_PLANETARY -> List.of();
         };
     }
 
-    private Visit visit(VisitKind kind, Parameters parameters) {
-        Spread<TimeSpan> hours = new Estimator(parameters)
-                .visit(kind == VisitKind.SURVEY ? "visit.survey" : "estimate.test-area", request.distance());
+    private Visit visit(VisitKind kind, Recommendation plan) {
+        Spread<TimeSpan> hours = new Estimator(plan.parameters())
+                .visit(
+                        kind == VisitKind.SURVEY ? "visit.survey" : "estimate.test-area",
+                        kind == VisitKind.SURVEY
+                                ? 0
+                                : plan.steps(TrackKind.OPEN_FIELD).size(),
+                        request.distance());
         return new Visit(kind, hours, prices.price(hours, request.distance()));
     }
 

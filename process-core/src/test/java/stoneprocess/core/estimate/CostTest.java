@@ -200,8 +200,13 @@ class CostTest {
                 .singleElement()
                 .satisfies(line -> assertThat(line.direction()).isNotEqualTo(EstimateDifference.Direction.LESS));
         assertThat(comparison.work())
-                .filteredOn(line ->
-                        !line.line().endsWith("resin-800") && !line.line().equals(Work.DAILY.key()))
+                .filteredOn(line -> line.line().equals(Work.TEST_AREA.key()))
+                .as("the test area shows one grit more")
+                .singleElement()
+                .satisfies(line -> assertThat(line.direction()).isEqualTo(EstimateDifference.Direction.MORE));
+        assertThat(comparison.work())
+                .filteredOn(line -> !line.line().endsWith("resin-800")
+                        && !List.of(Work.DAILY.key(), Work.TEST_AREA.key()).contains(line.line()))
                 .allSatisfy(line -> assertThat(line.direction()).isEqualTo(EstimateDifference.Direction.SAME));
         double sum = comparison.work().stream()
                 .mapToDouble(line -> line.by().minutes())

@@ -87,39 +87,40 @@ class PriceTest {
     }
 
     /**
-     * Ten hours of filling on 50 m2 by one person alone, shifts of 8 h; the usual 1 to 3 h of loading, 2 to 4 h of test
-     * area, 0.75 to 1.25 h for each day after the first, 30 km away at 1.2 to 1.6 min a kilometre.
+     * Twelve hours of filling on 50 m2 by one person alone, shifts of 8 h; the usual 1 to 3 h of loading, 0.75 to 1.25 h of
+     * a test area without grits, as much for each day after the first, 30 km away at 1.2 to 1.6 min a kilometre. A day is
+     * paid as 4 h at least: of the last high one, 1.5 h of work and 1.25 h of beginning and ending it, 1.25 h are missing.
      *
      * <pre>
-     *           hours                                      days
-     * low       1 + 2 + 10 + 1 x 0.75 + 2 x 1.2 = 16.15    2
-     * likely    2 + 3 + 10 + 1 x 1    + 2 x 1.4 = 18.8     2
-     * high      3 + 4 + 10 + 2 x 1.25 + 3 x 1.6 = 24.3     3
+     *           hours                                                 days
+     * low       1 + 0.75 + 12 + 1 x 0.75 + 2 x 1.2        = 16.9      2
+     * likely    2 + 1    + 12 + 1 x 1    + 2 x 1.4        = 18.8      2
+     * high      3 + 1.25 + 12 + 2 x 1.25 + 3 x 1.6 + 1.25 = 24.8      3
      *
      * work      18.8 x 40                        752    rounded to 10: 750
-     * risk      25 % of (24.3 - 18.8) x 40        55    running 807 -> 810, so 60
-     * margin    20 % of 807                      161.40 running 968.40 -> 970, so 160
-     * travel    60 + 2 days x 60 km x 1.20       204    running 1172.40 -> 1170, so 200
-     * minimum   1200                                    30
+     * risk      25 % of (24.8 - 18.8) x 40        60    running 812 -> 810, so 60
+     * margin    20 % of 812                      162.40 running 974.40 -> 970, so 160
+     * travel    60 + 2 days x 60 km x 1.20       204    running 1178.40 -> 1180, so 210
+     * minimum   1200                                    20
      * without tax                                       1200
      * tax       19 %                                    228
      * to pay                                            1428
      *
-     * low       646 x 1.2 + 204 = 979.20, so 1200, + 228                    1428
+     * low       676 x 1.2 + 204 = 1015.20, so 1200, + 228                    1428
      * likely    752 x 1.2 + 204 = 1106.40, so 1200, + 228                   1428
-     * high      972 x 1.2 + 60 + 3 x 72 = 1442.40 -> 1440, + 273.60         1713.60
+     * high      992 x 1.2 + 60 + 3 x 72 = 1466.40 -> 1470, + 279.30         1749.30
      * </pre>
      */
     @Test
     void a_job_is_priced_as_by_hand() {
-        TimeSpan ten = new TimeSpan(600);
+        TimeSpan twelve = new TimeSpan(720);
         TimeSpan none = new TimeSpan(0);
         Job job = new Job(
                 new Area(50),
-                new Length(0),
+                Range.of(new Length(0), new Length(0)),
                 CuttingClass.MEDIUM,
                 List.of(),
-                List.of(new OtherWork("fill", Range.of(ten, ten), Range.of(none, none), Optional.empty())),
+                List.of(new OtherWork("fill", Range.of(twelve, twelve), Range.of(none, none), Optional.empty())),
                 true,
                 Optional.empty(),
                 SiteConditions.usual(Jobs.STANDARD)
@@ -129,15 +130,15 @@ class PriceTest {
                 .withTerms(terms(25, 20, 19, "10"))
                 .price(new Estimator(Jobs.STANDARD).estimate(job));
         assertThat(lines(price.lines()))
-                .containsExactly("750.00", "60.00", "160.00", "200.00", "30.00", "1200.00", "228.00", "1428.00");
-        assertThat(band(price)).containsExactly("1428.00", "1428.00", "1713.60");
+                .containsExactly("750.00", "60.00", "160.00", "210.00", "20.00", "1200.00", "228.00", "1428.00");
+        assertThat(band(price)).containsExactly("1428.00", "1428.00", "1749.30");
     }
 
     /** Two people on 50 m2: half of the hours at 30 in place of 40. */
     @Test
     void a_helper_is_paid_by_a_price_of_his_own() {
         Estimate estimate = new Estimator(Jobs.STANDARD).estimate(Jobs.marble(Jobs.RESIN_400));
-        double helper = estimate.personHours().likely().minutes() / 2;
+        double helper = estimate.paidHours().likely().minutes() / 2;
         assertThat(helper).isGreaterThan(0);
         double alike = PRICES.cost(estimate).total().likely().amount().doubleValue();
         Cost cost = PRICES.with(PriceItem.HELPER_HOUR, "30").cost(estimate);

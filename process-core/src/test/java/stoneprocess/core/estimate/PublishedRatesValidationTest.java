@@ -154,7 +154,7 @@ class PublishedRatesValidationTest {
         Estimate byHand = new Estimator(Jobs.STANDARD)
                 .estimate(new Job(
                         new Area(1),
-                        new Length(8000),
+                        Range.of(new Length(8000), new Length(8000)),
                         CuttingClass.MEDIUM,
                         List.of(Jobs.RESIN_400.withEdges(Optional.of(Range.of(5, 10)))),
                         List.of(),

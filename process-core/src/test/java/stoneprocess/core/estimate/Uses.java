@@ -61,7 +61,7 @@ final class Uses {
                         estimate.plausibility().orElseThrow().reckoned(),
                         estimate.plausibility().orElseThrow().published()));
                 figures.add(estimate.calendar());
-                figures.add(estimate.paidHours(parameters));
+                figures.add(estimate.paidHours());
                 figures.add(Job.ofUsual(new Area(1), parameters));
             }
         }

@@ -60,13 +60,21 @@ class RemovalTest {
         assertThat(MARBLE.intensity(MachineClass.EDGE_TOOL, new Mass(0))).isEqualTo(new Share(100));
     }
 
-    /** By hand: 400 has grains of 27.65 micrometres in the middle, a quarter of it 6.9; 800 takes 0.94 to 1.88. */
+    /**
+     * By hand: 400 has grains of 27.65 micrometres in the middle, a quarter of it 6.9; 800 takes 0.94 to 1.88. A floor machine
+     * goes along and across (Concrete Decor magazine: scratches that all run one way show as stripes), a hand tool need not; a
+     * slow pass on granite is three of the usual ones.
+     */
     @Test
     void passes_are_the_depth_over_what_a_pass_takes() {
         assertThat(MARBLE.leaves(grade("resin-400"))).isEqualTo(new Length(0.0069));
         assertThat(MARBLE.passes(depth(0.0069), grade("resin-800"), MachineClass.SINGLE_DISC, USUAL))
                 .isEqualTo(Range.of(4, 8));
         assertThat(MARBLE.passes(depth(0), grade("resin-800"), MachineClass.SINGLE_DISC, USUAL))
+                .isEqualTo(Range.of(2, 2));
+        assertThat(GRANITE.passes(depth(0), grade("resin-800"), MachineClass.SINGLE_DISC, USUAL))
+                .isEqualTo(Range.of(1, 1));
+        assertThat(MARBLE.passes(depth(0), grade("resin-800"), MachineClass.EDGE_TOOL, new Mass(0)))
                 .isEqualTo(Range.of(1, 1));
     }
 
@@ -136,7 +144,9 @@ class RemovalTest {
         Range<Integer> less = removal.passes(depth(depth), grade, MachineClass.SINGLE_DISC, new Mass(added));
         Range<Integer> deeper = removal.passes(depth(depth + more), grade, MachineClass.SINGLE_DISC, new Mass(added));
         Range<Integer> heavier = removal.passes(depth(depth), grade, MachineClass.SINGLE_DISC, new Mass(added + 10));
-        assertThat(less.low()).isLessThanOrEqualTo(less.high()).isGreaterThanOrEqualTo(1);
+        assertThat(less.low())
+                .isLessThanOrEqualTo(less.high())
+                .isGreaterThanOrEqualTo(stone == CuttingClass.HARD ? 1 : 2);
         assertThat(deeper.low()).isGreaterThanOrEqualTo(less.low());
         assertThat(deeper.high()).isGreaterThanOrEqualTo(less.high());
         assertThat(heavier.high()).isLessThanOrEqualTo(less.high());

@@ -72,7 +72,13 @@ class KeptOrderTest {
                 .estimate(PlannedJob.of(Plans.marble().recommendation(), JobOptions.defaults())
                         .job());
         Estimate estimate = new Estimate(
-                usual.job(), usual.lines(), usual.calendar(), usual.consumables(), usual.plausibility(), remarks);
+                usual.job(),
+                usual.lines(),
+                usual.calendar(),
+                usual.paidHours(),
+                usual.consumables(),
+                usual.plausibility(),
+                remarks);
         assertThat(List.copyOf(estimate.remarks())).isEqualTo(declared);
     }
 }

@@ -111,7 +111,7 @@ public enum Formula {
     PASSES(
             Topics.PASSES,
             List.of(Topics.GRIT_PATH, Topics.MACHINE, Topics.ADDED_WEIGHT, Topics.STONE),
-            List.of(SurveyField.SCRIBER),
+            List.of(SurveyField.SCRIBER, SurveyField.AGGREGATE, SurveyField.CEMENT_SURFACE),
             List.of()) {
         @Override
         Outcome closeStep(TrackKind track, Grit grit, Optional<Grit> before, Known known) {
@@ -191,7 +191,7 @@ public enum Formula {
         return List.of();
     }
 
-    /** What its decisions do not name: the scriber tells how fast the stone is cut, the damage how deep. */
+    /** What its decisions do not name: the scriber tells how fast the stone is cut, the damage and the aggregate that is to show how deep. */
     public List<Input> untold() {
         List<Input> untold = new ArrayList<>();
         if (this == PASSES) {

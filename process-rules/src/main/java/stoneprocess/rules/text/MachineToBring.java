@@ -24,13 +24,13 @@ public final class MachineToBring {
             return MachineHours.worthFetching(recommendation, planned)
                     .map(best -> phrase("totals.bring.machine")
                             .with("machine", best.machine())
-                            .with("hours", PlanTotals.hours(best.likely())));
+                            .with("hours", Words.hours(best.likely())));
         }
         Parameters parameters = planned.parameters();
         return Optional.of(MachineHours.wide(recommendation, planned)
                 .map(likely -> phrase("totals.bring.wide")
                         .with("path", parameters.get("machine.wide.path", Length.class))
-                        .with("hours", PlanTotals.hours(likely)))
+                        .with("hours", Words.hours(likely)))
                 .orElseGet(() -> phrase("totals.bring.ask"))
                 .with("area", parameters.get("machine.wide.from", Area.class)));
     }

@@ -117,7 +117,8 @@ record PlanTotals(Optional<Estimate> estimate, Optional<Wording> bring) {
 
     private static Wording work(Estimate estimate) {
         Spread<TimeSpan> work = estimate.personHours();
-        return spread("totals.person-hours", hours(work.likely()), hours(work.low()), hours(work.high()));
+        return spread(
+                "totals.person-hours", Words.hours(work.likely()), Words.hours(work.low()), Words.hours(work.high()));
     }
 
     private static Wording days(Estimate estimate) {
@@ -147,10 +148,6 @@ record PlanTotals(Optional<Estimate> estimate, Optional<Wording> bring) {
     /** Days until the floor is used again. */
     Optional<Wording> days() {
         return estimate.map(PlanTotals::days);
-    }
-
-    static Wording hours(TimeSpan time) {
-        return Wording.number(time.in(Unit.HOUR).round(TWO_DIGITS));
     }
 
     private static Optional<Wording> total(Estimate estimate, ConsumableKind kind, String key) {

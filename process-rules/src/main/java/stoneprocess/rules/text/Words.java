@@ -1,5 +1,7 @@
 package stoneprocess.rules.text;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +13,9 @@ import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.quantity.Power;
+import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.Card;
@@ -23,6 +28,11 @@ import stoneprocess.rules.text.document.Wording;
  * itself is {@link Wording#of}, a rule's title and reason are {@link Wording#title} and {@link Wording#because}.
  */
 public final class Words {
+    /** Volts between phases, and of one phase, of the usual low-voltage supply (IEC 60038). */
+    private static final double THREE_PHASES = 400;
+
+    private static final double ONE_PHASE = 230;
+
     private Words() {}
 
     /** A fact that a rule matched, about the floor or about the work on it. */
@@ -104,5 +114,27 @@ public final class Words {
         return Wording.phrase("answer.outcome")
                 .with("matter", ValueWords.matter(outcome))
                 .with("value", AnswerWords.outcome(outcome));
+    }
+
+    /** Hours of work, in whole hours from ten on, so that lines and totals add up. */
+    public static Wording hours(TimeSpan time) {
+        BigDecimal hours = time.in(Unit.HOUR);
+        int decimals = hours.compareTo(BigDecimal.TEN) < 0 ? 1 : 0;
+        return Wording.number(hours.setScale(decimals, RoundingMode.HALF_EVEN));
+    }
+
+    /** Amperes of a load by its power alone, with three phases and with one. */
+    public static Wording supply(Power power) {
+        double watts = 1000 * power.kilowatts();
+        return Wording.phrase("supply.amperes")
+                .with("three", Wording.number(StrictMath.round(watts / (StrictMath.sqrt(3) * THREE_PHASES))))
+                .with("single", Wording.number(StrictMath.round(watts / ONE_PHASE)));
+    }
+
+    /** One figure, or two with a dash between. */
+    public static Wording span(int low, int high) {
+        return low == high
+                ? Wording.number(low)
+                : Wording.phrase("table.range").with("low", Wording.number(low)).with("high", Wording.number(high));
     }
 }

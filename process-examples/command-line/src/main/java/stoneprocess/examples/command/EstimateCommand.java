@@ -1,5 +1,6 @@
 package stoneprocess.examples.command;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.ArgGroup;
@@ -15,7 +16,9 @@ import stoneprocess.core.estimate.Estimator;
 import stoneprocess.core.estimate.PriceList;
 import stoneprocess.core.estimate.Schedule;
 import stoneprocess.core.json.Json;
+import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.Status;
 import stoneprocess.core.site.JobOptions;
 import stoneprocess.core.site.PlannedJob;
 import stoneprocess.core.site.Variant;
@@ -29,6 +32,7 @@ import stoneprocess.rules.text.document.Texts;
 import stoneprocess.rules.text.sheet.ComparedWay;
 import stoneprocess.rules.text.sheet.EstimateSheet;
 import stoneprocess.rules.text.sheet.ScheduleSheet;
+import stoneprocess.rules.text.sheet.ScheduleSheet.FinishBy;
 
 /** Estimates the job of one survey's plan. */
 @Command(
@@ -95,7 +99,12 @@ final class EstimateCommand extends ConsoleCommand {
         Estimator estimator = new Estimator(recommendation.parameters());
         Estimate estimate = estimator.estimate(planned.job(), timings);
         if (schedule.isAsked()) {
-            printSchedule(recommendation, planned, estimate, texts);
+            printSchedule(
+                    recommendation,
+                    planned,
+                    estimate,
+                    schedule.isUntil() && !schedule.isJson() ? finishes(read, options, timings, advisor) : List.of(),
+                    texts);
             return ExitCode.DONE;
         }
         Optional<ComparedWay> way = otherSurvey.map(otherWay -> {
@@ -113,12 +122,44 @@ final class EstimateCommand extends ConsoleCommand {
         return way.filter(compared -> compared.comparison().isEmpty()).isPresent() ? ExitCode.NO_PLAN : ExitCode.DONE;
     }
 
-    private void printSchedule(Recommendation recommendation, PlannedJob planned, Estimate estimate, Texts texts) {
+    /** The finishes that the floor could have, as far as they are planned, each by its own plan. */
+    private List<FinishBy> finishes(FloorSurvey read, JobOptions options, List<CrewTiming> timings, Advisor advisor) {
+        List<FinishBy> could = new ArrayList<>();
+        for (Finish finish : Finish.values()) {
+            Recommendation plan = advisor.recommend(Variant.of(finish).on(read));
+            if (plan.status() == Status.PLANNED
+                    && PlannedJob.isThere(plan)
+                    && plan.plan().flatMap(Plan::finish).equals(Optional.of(finish))) {
+                PlannedJob planned = PlannedJob.beside(plan, options);
+                Alternative timed = Alternative.withTimingsOfItsSteps(finish.key(), planned.job(), timings);
+                Estimate estimate = new Estimator(plan.parameters()).estimate(timed.job(), timed.timings());
+                Schedule days = Schedule.of(estimate, planned.coldFloor(plan.survey()), plan.parameters());
+                long tasks = days.bars().stream().filter(bar -> !bar.isWait()).count();
+                boolean done = days.held().isEmpty()
+                        && schedule.done(days, job.start())
+                                .filter(bars -> bars.size() == tasks)
+                                .isPresent();
+                could.add(new FinishBy(finish, done, days.days()));
+            }
+        }
+        return could;
+    }
+
+    private void printSchedule(
+            Recommendation recommendation,
+            PlannedJob planned,
+            Estimate estimate,
+            List<FinishBy> finishes,
+            Texts texts) {
         Schedule days = Schedule.of(estimate, planned.coldFloor(recommendation.survey()), recommendation.parameters());
         String page = schedule.isJson()
                 ? Json.SCHEDULE.print(days)
                 : texts.page(ScheduleSheet.of(
-                        recommendation, planned.job().site().times(), days, schedule.done(days, job.start())));
+                        recommendation,
+                        planned.job().site().times(),
+                        days,
+                        schedule.done(days, job.start()),
+                        finishes));
         console().print(page);
     }
 

@@ -12,7 +12,9 @@ import stoneprocess.core.problem.InvalidInputException;
 /** The options that lay a job on the days of a calendar. */
 final class ScheduleOptions {
     private static final String SHIFTS = " shifts";
-    private static final String EXAMPLES = "a date such as 2026-12-18, or a number of shifts such as \"12 shifts\"";
+    private static final String DAYS = " days";
+    private static final String EXAMPLES =
+            "a date such as 2026-12-18, a number of days such as \"20 days\", or of shifts such as \"12 shifts\"";
 
     @Option(names = "--schedule", description = "Print on which days each task is done, in place of the estimate.")
     private boolean asked;
@@ -22,13 +24,17 @@ final class ScheduleOptions {
 
     @Option(
             names = "--until",
-            paramLabel = "DATE|SHIFTS",
+            paramLabel = "DATE|DAYS|SHIFTS",
             description =
-                    "Say what is done by then: a date with --start, or a number of shifts, such as \"12 shifts\".")
+                    "Say what is done by then, and which finishes could be: a date with --start, or a number such as \"20 days\" or \"12 shifts\".")
     private Optional<String> until = Optional.empty();
 
     boolean isAsked() {
         return asked || bars || until.isPresent();
+    }
+
+    boolean isUntil() {
+        return until.isPresent();
     }
 
     boolean isJson() {
@@ -39,11 +45,10 @@ final class ScheduleOptions {
     Optional<List<Bar>> done(Schedule schedule, Optional<LocalDate> start) {
         return until.map(text -> {
             if (text.endsWith(SHIFTS)) {
-                String number = text.substring(0, text.length() - SHIFTS.length());
-                if (!number.matches("\\d{1,4}")) {
-                    throw new InvalidInputException("--until", text, EXAMPLES);
-                }
-                return schedule.doneByShift(Integer.parseInt(number));
+                return schedule.doneByShift(number(text, SHIFTS));
+            }
+            if (text.endsWith(DAYS)) {
+                return schedule.doneBy(number(text, DAYS));
             }
             LocalDate last = Amounts.date(text, "--until", EXAMPLES);
             LocalDate first =
@@ -54,5 +59,13 @@ final class ScheduleOptions {
             }
             return schedule.doneBy((int) days);
         });
+    }
+
+    private static int number(String text, String unit) {
+        String number = text.substring(0, text.length() - unit.length());
+        if (!number.matches("\\d{1,4}")) {
+            throw new InvalidInputException("--until", text, EXAMPLES);
+        }
+        return Integer.parseInt(number);
     }
 }

@@ -158,13 +158,23 @@ class EstimateCommandTest {
     }
 
     @Test
-    void edges_are_those_given_or_a_squares_and_the_text_says_so() {
-        assertThat(estimate("ferry-hall-granite").out())
+    void edges_are_those_given_or_taken_from_a_square_and_the_text_says_so() {
+        assertThat(estimate("ferry-hall-granite").out().replaceAll("\\s+", " "))
                 .contains(
-                        "with 54 m of edges", "The edges have not been measured: their length is taken from a square");
+                        "with 54-86 m of edges",
+                        "The edges have not been measured: their length is taken from 100-160 % of that of a square");
         assertThat(estimate("ferry-hall-granite", "--edges", "48 m").out())
                 .contains("with 48 m of edges")
                 .doesNotContain("The edges have not been measured");
+    }
+
+    /** Somebody watches the barrier of a lobby that is used by day; nobody needs to in an empty shed or at night. */
+    @Test
+    void who_watches_the_barrier_of_occupied_premises_is_in_the_hours() {
+        assertThat(section(estimate("customs-house-terrazzo").out(), "Person-hours"))
+                .anyMatch(line -> line.startsWith("  watching the barrier ") && figures(line)[1] > 3);
+        assertThat(estimate("customs-house-terrazzo", "--night", "100 %").out()).doesNotContain("watching the barrier");
+        assertThat(estimate("boat-shed-concrete").out()).doesNotContain("watching the barrier");
     }
 
     @Test
@@ -185,7 +195,7 @@ class EstimateCommandTest {
 
     @Test
     void a_night_share_without_prices_is_told_to_have_no_effect() {
-        String said = "Work by night (50 %) changes only the cost";
+        String said = "Of the work 50 % is at night; that changes the cost and not the hours";
         assertThat(estimate("ferry-hall-granite", "--night", "50 %").out().replaceAll("\\s+", " "))
                 .contains(said);
         assertThat(estimate("ferry-hall-granite", "--prices", PRICES, "--night", "50 %")
@@ -401,6 +411,19 @@ class EstimateCommandTest {
         List<String> done = section(ran.out(), "Done by then");
         assertThat(done).contains("  - mobilisation: done.", "  - sealing: not done.");
         assertThat(estimate("boat-shed-concrete", "--until=900 shifts").out()).doesNotContain("not done");
+    }
+
+    /** The finer the finish, the later; what is not done in a week may be in ten. */
+    @Test
+    void what_can_be_done_by_a_date_is_told_for_each_finish() {
+        List<String> soon =
+                section(estimate("boat-shed-concrete", "--until=7 days").out(), "What could be done by then");
+        assertThat(soon).isNotEmpty().allMatch(line -> line.contains(": not done by then"));
+        List<String> later =
+                section(estimate("boat-shed-concrete", "--until=70 days").out(), "What could be done by then");
+        assertThat(later).hasSameSizeAs(soon).anyMatch(line -> line.startsWith("  - satin: the work is done by then"));
+        assertThat(estimate("boat-shed-concrete", "--schedule").out()).doesNotContain("What could be done by then");
+        assertThat(estimate("boat-shed-concrete", "--until=some days").err()).startsWith("--until: 'some days'");
     }
 
     @Test

@@ -157,10 +157,43 @@ class QuoteCommandTest {
                             .filteredOn(answer -> answer.total().isEmpty())
                             .extracting(Quotation.Answer::from)
                             .containsExactly("cream");
+                    // Superseded chart of the polishers' association, second hand: 1.6, 3 and 6 mm to fine, medium and
+                    // coarse.
+                    // A coarse exposure of 320 m2 takes 150 to 250 hours more than a fine one, a medium one 40 to 80
+                    // (memory);
+                    // the list has 38 crowns an hour, so that each step is thousands and not tens.
+                    double fine = total(aggregate, "fine");
+                    double medium = total(aggregate, "medium");
+                    double coarse = total(aggregate, "coarse");
+                    assertThat(medium).isGreaterThan(fine + 500);
+                    assertThat(coarse).isGreaterThan(medium + 3000);
                 });
         String page = quote("boat-shed-concrete", PRICES).out().replaceAll("\\s+", " ");
         assertThat(page).contains("With paste only this price falls away", "TO PAY, on the conditions above");
         assertThat(quote("ferry-hall-granite", PRICES).out()).contains("TO PAY ");
+    }
+
+    private static double total(Quotation.Unknown unknown, String answer) {
+        return unknown.answers().stream()
+                .filter(any -> any.from().equals(answer))
+                .findFirst()
+                .orElseThrow()
+                .total()
+                .orElseThrow()
+                .amount()
+                .doubleValue();
+    }
+
+    @Test
+    void the_test_area_is_that_of_the_plan_and_the_supply_is_named() {
+        String shed = quote("boat-shed-concrete", PRICES).out().replaceAll("\\s+", " ");
+        // By hand: 7.5 kW are 7500 / (1.732 x 400) = 10.8 A on each of three phases, 7500 / 230 = 32.6 A in one.
+        assertThat(shed)
+                .contains(
+                        "A test area of 4-10 m2 in two places",
+                        "7.5 kW: 11 A on each phase at 400 V, or 33 A at 230 V in one phase");
+        assertThat(quote("customs-house-terrazzo", PRICES).out().replaceAll("\\s+", " "))
+                .contains("A test area of 1-4 m2", "1.5 kW: 2 A on each phase");
     }
 
     /** What a client orders, in the order of the work; how a crew plans its bays is no business of his. */

@@ -7,6 +7,7 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.removal.Removal;
+import stoneprocess.core.site.AggregateDepth;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.ScratchClass;
@@ -46,7 +47,7 @@ final class CutDepth {
     /**
      * From as deep as its own scratches, or a finer grade would do, to as deep as those of the next coarser one, or that
      * one would be needed; more where the damage is known to be deeper. Steps and waves are cut down by metal alone, and
-     * stand on a part of the floor that carries the load.
+     * stand on a part of the floor that carries the load; aggregate is shown by metal alone, too.
      */
     private Range<Length> first(AbrasiveGrade grade) {
         Length own = removal.leaves(grade);
@@ -58,6 +59,7 @@ final class CutDepth {
         Range<Length> depth = Range.of(own, max(own, coarser));
         depth = deeper(depth, known(DamageKind.SCRATCHES, ScratchClass.class, ScratchClass.FELT_BY_COIN), 1);
         if (grade.bond() == Bond.METAL && track != TrackKind.LOCAL_REPAIR) {
+            depth = deeper(depth, AggregateDepth.of(situation.survey(), situation.stone(), situation.parameters()), 1);
             double highSpots = situation.parameters().part("removal.high-spots");
             depth = deeper(depth, known(DamageKind.LIPPAGE, LippageClass.class, LippageClass.MODERATE), highSpots);
             depth = deeper(depth, known(DamageKind.WAVINESS, WavinessClass.class, WavinessClass.WAVY), highSpots);

@@ -224,6 +224,8 @@ final class FactTable {
                                 damage(DamageKind.SCRATCHES),
                                 damage(DamageKind.LIPPAGE),
                                 damage(DamageKind.WAVINESS),
+                                SurveyField.AGGREGATE.name(),
+                                SurveyField.CEMENT_SURFACE.name(),
                                 SurveyField.EXTENT.name()));
     }
 
@@ -242,6 +244,8 @@ final class FactTable {
                                 damage(DamageKind.SCRATCHES),
                                 damage(DamageKind.LIPPAGE),
                                 damage(DamageKind.WAVINESS),
+                                SurveyField.AGGREGATE.name(),
+                                SurveyField.CEMENT_SURFACE.name(),
                                 SurveyField.EXTENT.name()));
         line(
                 Decided.DeadlineKept.class,
@@ -256,6 +260,8 @@ final class FactTable {
                                 damage(DamageKind.SCRATCHES),
                                 damage(DamageKind.LIPPAGE),
                                 damage(DamageKind.WAVINESS),
+                                SurveyField.AGGREGATE.name(),
+                                SurveyField.CEMENT_SURFACE.name(),
                                 SurveyField.EXTENT.name()));
         decided(Decided.Sealing.class, Topics.SEALER);
     }

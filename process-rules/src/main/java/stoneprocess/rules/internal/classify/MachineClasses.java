@@ -23,6 +23,7 @@ import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.removal.Removal;
+import stoneprocess.core.site.AggregateDepth;
 import stoneprocess.core.site.Levelling;
 import stoneprocess.core.site.StepFigures;
 import stoneprocess.core.survey.Damage;
@@ -183,7 +184,11 @@ final class MachineClasses {
         Removal removal = new Removal(situation.stone().cutting(), parameters);
         Mass weight = StepFigures.middleMass(machine, AddedWeight.USUAL, parameters);
         boolean dryMetal = situation.values(Topics.METAL_METHOD, Subject.FLOOR).contains(WorkMethod.DRY);
-        Levelling levelling = new Levelling(situation.survey(), situation.sequence(), removal);
+        Levelling levelling = new Levelling(
+                situation.survey(),
+                situation.sequence(),
+                removal,
+                AggregateDepth.of(situation.survey(), situation.stone(), parameters));
         List<JobStep> steps = new ArrayList<>();
         for (Grind cut : cuts) {
             AbrasiveGrade grade = cut.grade();
@@ -202,7 +207,8 @@ final class MachineClasses {
                 .areaOf(TrackKind.OPEN_FIELD)
                 .orElseGet(() -> parameters.get("estimate.bay-planetary", Area.class));
         SiteConditions site = SiteConditions.usual(parameters).withShift(shift);
-        Job job = Job.of(area, new Length(0), situation.stone().cutting(), steps, site);
+        Job job = Job.of(area, new Length(0), situation.stone().cutting(), steps, site)
+                .withoutTestArea();
         return new Estimator(parameters).likelyHours(job);
     }
 }

@@ -1,8 +1,8 @@
 package stoneprocess.rules.text.sheet;
 
+import static stoneprocess.rules.text.Words.hours;
 import static stoneprocess.rules.text.document.Wording.phrase;
 import static stoneprocess.rules.text.sheet.EstimateWords.NOTHING;
-import static stoneprocess.rules.text.sheet.EstimateWords.hours;
 import static stoneprocess.rules.text.sheet.EstimateWords.number;
 import static stoneprocess.rules.text.sheet.EstimateWords.row;
 import static stoneprocess.rules.text.sheet.EstimateWords.subjects;
@@ -25,6 +25,7 @@ import stoneprocess.core.estimate.Calendar;
 import stoneprocess.core.estimate.ConsumableKind;
 import stoneprocess.core.estimate.Cost;
 import stoneprocess.core.estimate.Estimate;
+import stoneprocess.core.estimate.FloorMachine;
 import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.Line;
 import stoneprocess.core.estimate.Plausibility;
@@ -34,6 +35,7 @@ import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.Share;
@@ -126,14 +128,12 @@ public final class EstimateSheet {
         String withoutFinish = cleaned ? "estimate.summary.cleaned" : "estimate.summary-no-finish";
         draft.paragraph(phrase(finish.isPresent() ? "estimate.summary" : withoutFinish)
                         .with("area", planned.job().area())
-                        .with(
-                                "edges",
-                                new Length(
-                                        1000 * Math.rint(planned.job().edges().kept() / 1000)))
+                        .with("edges", edges())
                         .with("finish", finish.orElse(NOTHING))
                         .with("steps", steps.isEmpty() ? phrase("estimate.work.by-hand") : subjects(steps)))
                 .paragraph(phrase("estimate.likely")
                         .with("hours", hours(estimate.personHours().likely()))
+                        .with("paid", hours(estimate.paidHours().likely()))
                         .with("working", number(calendar.workingDays().likely()))
                         .with("days", number(calendar.days().likely()))
                         .with("week", week()));
@@ -146,6 +146,13 @@ public final class EstimateSheet {
         if (planned.notes().contains(JobNote.PLAN_IS_PROVISIONAL)) {
             draft.paragraph(Wording.of(JobNote.PLAN_IS_PROVISIONAL));
         }
+    }
+
+    private Wording edges() {
+        Range<Length> edges = planned.job().edges();
+        Length low = new Length(1000 * Math.rint(edges.low().kept() / 1000));
+        Length high = new Length(1000 * Math.rint(edges.high().kept() / 1000));
+        return low.equals(high) ? Wording.amount(low) : new Wording.AmountRange(low, high);
     }
 
     private int week() {
@@ -174,18 +181,13 @@ public final class EstimateSheet {
                         hours,
                         EstimateWords.ofStep(line.work(), line.subject()),
                         line.personHours(),
-                        EstimateWords::hours,
+                        Words::hours,
                         basis.equals(EstimateWords.PRACTICE) ? NOTHING : basis);
             }
         }
-        row(hours, phrase("estimate.all"), estimate.personHours(), EstimateWords::hours, NOTHING);
-        row(
-                hours,
-                phrase("estimate.hours-paid"),
-                estimate.paidHours(planned.parameters()),
-                EstimateWords::hours,
-                NOTHING);
-        row(hours, phrase("estimate.by-the-clock"), estimate.clock(), EstimateWords::hours, NOTHING);
+        row(hours, phrase("estimate.all"), estimate.personHours(), Words::hours, NOTHING);
+        row(hours, phrase("estimate.hours-paid"), estimate.paidHours(), Words::hours, NOTHING);
+        row(hours, phrase("estimate.by-the-clock"), estimate.clock(), Words::hours, NOTHING);
         draft.add(hours.table())
                 .paragraph("estimate.people.practice")
                 .bullet(phrase("estimate.paid")
@@ -315,14 +317,20 @@ public final class EstimateSheet {
         draft.section("estimate.machines")
                 .bullet(phrase("estimate.machines.hours")
                         .with("first", best.machine())
-                        .with("fewer", EstimateWords.hours(best.likely()))
+                        .with("fewer", Words.hours(best.likely()))
                         .with("second", next.machine())
-                        .with("more", EstimateWords.hours(next.likely())));
+                        .with("more", Words.hours(next.likely())));
         double saved = next.likely().minutes() - best.likely().minutes();
         if (!best.onHand() && next.onHand() && saved > 0) {
             draft.bullet(phrase("estimate.machines.rent")
                     .with("machine", best.machine())
-                    .with("hours", EstimateWords.hours(new TimeSpan(saved))));
+                    .with("hours", Words.hours(new TimeSpan(saved))));
+            Power rated =
+                    FloorMachine.usual(best.machine(), planned.parameters()).power();
+            draft.bullet(phrase("estimate.machines.supply")
+                    .with("machine", best.machine())
+                    .with("power", rated)
+                    .with("supply", Words.supply(rated)));
         }
     }
 
@@ -352,15 +360,17 @@ public final class EstimateSheet {
                 step -> step.highSpots()
                         .map(spots -> phrase("estimate.passes.partly")
                                 .with("share", new Share(Math.rint(spots.share().percent())))
-                                .with("fewer", spots.passes().low())
-                                .with("more", spots.passes().high()))
+                                .with("fewer", span(spots.passes())))
                         .orElseGet(() -> phrase("estimate.passes.of"))
                         .with("step", EstimateWords.subject(step.name()))
-                        .with("low", step.passes().low())
-                        .with("high", step.passes().high()));
+                        .with("passes", span(step.passes())));
         draft.section("estimate.stock")
                 .bullet(phrase("estimate.passes").with("passes", passes))
                 .bullet(phrase("estimate.stock.taken").with("range", taken));
+    }
+
+    private static Wording span(Range<Integer> passes) {
+        return Words.span(passes.low(), passes.high());
     }
 
     private static Length sum(List<JobStep> steps, Function<JobStep, Length> depth) {

@@ -18,6 +18,7 @@ import stoneprocess.core.estimate.Money;
 import stoneprocess.core.estimate.PriceItem;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.estimate.Work;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
@@ -152,14 +153,6 @@ final class EstimateWords {
                 last);
     }
 
-    /** Hours of work, which nobody can tell to more than two digits. */
-    static Wording hours(TimeSpan time) {
-        BigDecimal hours = time.in(Unit.HOUR);
-        return number(
-                hours.compareTo(BigDecimal.TEN) < 0 ? hours : hours.round(TWO_DIGITS),
-                hours.compareTo(BigDecimal.TEN) < 0 ? 1 : 0);
-    }
-
     /** Hours to be compared: to the tenth, so that they add up. */
     static Wording tenths(TimeSpan time) {
         return number(time.in(Unit.HOUR), 1);
@@ -178,9 +171,11 @@ final class EstimateWords {
         return Wording.number(number.setScale(decimals, RoundingMode.HALF_EVEN));
     }
 
-    /** To two digits: an estimate promises no more. */
+    /** A count as it is, all else to two digits: an estimate promises no more. */
     static Wording number(Quantity quantity) {
-        BigDecimal rounded = quantity.decimal().round(TWO_DIGITS);
+        BigDecimal rounded = quantity instanceof Count
+                ? quantity.decimal()
+                : quantity.decimal().round(TWO_DIGITS);
         return Wording.amount(Quantity.of(rounded, quantity.dimension().unit()), Precision.NUMBER);
     }
 

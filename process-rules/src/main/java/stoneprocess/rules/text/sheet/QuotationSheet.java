@@ -27,6 +27,7 @@ import stoneprocess.core.site.Quotation.Unknown;
 import stoneprocess.core.site.Variant;
 import stoneprocess.core.site.VariantScope;
 import stoneprocess.core.topic.Task;
+import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Ledger;
@@ -37,18 +38,24 @@ import stoneprocess.rules.text.document.Wording.Joint;
 public final class QuotationSheet {
     /** What nobody measured, so that the price depends on it. */
     private static final Set<JobNote> UNMEASURED = Set.of(
-            JobNote.EDGES_FROM_AREA, JobNote.REPAIRS_BY_LIMIT, JobNote.REPAIRS_AS_USUAL, JobNote.STONE_MAY_BE_HARD);
+            JobNote.EDGES_FROM_AREA,
+            JobNote.REPAIRS_BY_LIMIT,
+            JobNote.REPAIRS_AS_USUAL,
+            JobNote.STONE_MAY_BE_HARD,
+            JobNote.ONE_AT_THE_BARRIER);
 
     private static final int CENTS = 2;
 
     private final Quotation quotation;
     private final boolean calculation;
+    private final Parameters parameters;
     private final List<QuotedVariant> priced;
     private final Draft draft;
 
     private QuotationSheet(Quotation quotation, Parameters parameters, boolean calculation) {
         this.quotation = quotation;
         this.calculation = calculation;
+        this.parameters = parameters;
         this.priced = quotation.variants().stream()
                 .filter(variant -> variant.job().isPresent())
                 .toList();
@@ -94,13 +101,13 @@ public final class QuotationSheet {
 
     /** The work of the first variant, and by what each further one differs from it. */
     private void scope() {
-        List<Wording> first = ScopeWords.of(job(priced.get(0)));
+        List<Wording> first = ScopeWords.of(job(priced.get(0)), parameters);
         draft.section("quotation.scope").bullets(first, Function.identity());
         if (priced.size() > 1) {
             draft.section("quotation.variants");
         }
         for (QuotedVariant variant : priced.subList(1, priced.size())) {
-            List<Wording> work = ScopeWords.of(job(variant));
+            List<Wording> work = ScopeWords.of(job(variant), parameters);
             if (variant.variant().scope() == VariantScope.REPAIRS_ONLY) {
                 differs(
                         variant,
@@ -203,13 +210,15 @@ public final class QuotationSheet {
                         : first.work().contains(Task.BRING_WATER.key())
                                 ? "quotation.from-you.current"
                                 : "quotation.from-you.both");
+        if (first.draws().kilowatts() > 0) {
+            draft.bullet(phrase("quotation.from-you.supply")
+                    .with("power", first.draws())
+                    .with("supply", Words.supply(first.draws())));
+        }
         if (first.work().contains(Work.SLURRY.key())) {
             draft.bullet("quotation.from-you.slurry");
         }
         draft.bullet("quotation.from-you.access");
-        if (first.notes().contains(JobNote.NOBODY_AT_THE_BARRIER)) {
-            draft.bullet(Wording.of(JobNote.NOBODY_AT_THE_BARRIER, "owner"));
-        }
         if (first.notes().contains(JobNote.DETECTORS_BY_OTHERS)) {
             draft.bullet(Wording.of(JobNote.DETECTORS_BY_OTHERS, "owner"));
         }

@@ -18,6 +18,7 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.quantity.TimeSpan;
+import stoneprocess.core.survey.Finish;
 import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
@@ -30,18 +31,36 @@ public final class ScheduleSheet {
     private ScheduleSheet() {}
 
     /**
+     * A finish that the floor could have.
+     *
+     * @param done whether its work is done by the moment asked about
+     * @param days calendar days until the floor is back in use, 1 or more
+     */
+    public record FinishBy(Finish finish, boolean done, int days) {
+        public FinishBy {
+            Objects.requireNonNull(finish, "finish");
+        }
+    }
+
+    /**
      * The document of a schedule.
      *
      * @param recommendation the plan
      * @param times when the site is worked
      * @param schedule its schedule
      * @param done the tasks that are done by the moment asked about; empty when none was
+     * @param finishes what the floor could have by that moment; none when none was
      */
     public static Document of(
-            Recommendation recommendation, WorkingTimes times, Schedule schedule, Optional<List<Bar>> done) {
+            Recommendation recommendation,
+            WorkingTimes times,
+            Schedule schedule,
+            Optional<List<Bar>> done,
+            List<FinishBy> finishes) {
         Objects.requireNonNull(times, "times");
         Objects.requireNonNull(schedule, "schedule");
         Objects.requireNonNull(done, "done");
+        Objects.requireNonNull(finishes, "finishes");
         Draft draft = Draft.titled(Wording.name(recommendation.survey().title()), recommendation.parameters())
                 .paragraph(phrase(schedule.waitsFor().isPresent() ? "schedule.stops" : "schedule.summary")
                         .with("days", schedule.days())
@@ -64,10 +83,7 @@ public final class ScheduleSheet {
             double minutes = bars.stream()
                     .mapToDouble(bar -> bar.end().minutes() - bar.start().minutes())
                     .sum();
-            days.row(
-                    EstimateWords.task(task),
-                    row(bars, EstimateWords.hours(new TimeSpan(minutes))),
-                    EstimateWords.NOTHING);
+            days.row(EstimateWords.task(task), row(bars, Words.hours(new TimeSpan(minutes))), EstimateWords.NOTHING);
             if (waits.containsKey(task)) {
                 int next = tasks.indexOf(task) + 1;
                 Optional<String> following = next < tasks.size() ? Optional.of(tasks.get(next)) : Optional.empty();
@@ -77,6 +93,12 @@ public final class ScheduleSheet {
         draft.section("schedule.tasks").add(days.table());
         schedule.waitsFor().ifPresent(warm -> draft.bullet(cold(schedule, warm)));
         done.ifPresent(bars -> done(draft, schedule, byTask, bars));
+        draft.list(
+                "schedule.finishes",
+                finishes,
+                could -> phrase(could.done() ? "schedule.finish.done" : "schedule.finish.late")
+                        .with("finish", could.finish())
+                        .with("days", could.days()));
         draft.section("exposure.cautions").bullet("schedule.likely");
         if (schedule.waitsFor().isEmpty()) {
             draft.bullet("schedule.no-temperature");

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import stoneprocess.core.estimate.StepKind;
 import stoneprocess.core.estimate.Work;
+import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
@@ -21,7 +23,7 @@ final class ScopeWords {
     private ScopeWords() {}
 
     /** How a crew goes about its work, such as planning bays, is left out. */
-    static List<Wording> of(QuotedJob job) {
+    static List<Wording> of(QuotedJob job, Parameters parameters) {
         List<Wording> work = new ArrayList<>();
         for (String name : job.work()) {
             if (name.equals(Work.OPEN_FIELD.key())) {
@@ -32,6 +34,8 @@ final class ScopeWords {
                 }
             } else if (name.equals(Work.TEST_AREA.key()) && job.notes().contains(JobNote.SIGNED_ON_THE_SPOT)) {
                 work.add(phrase("scope.test-area.small"));
+            } else if (name.equals(Work.TEST_AREA.key())) {
+                work.add(phrase("scope.test-area").with("area", testArea(job, parameters)));
             } else {
                 sentence(name)
                         .map(words -> Optional.ofNullable(job.extents().get(name))
@@ -41,6 +45,11 @@ final class ScopeWords {
             }
         }
         return work;
+    }
+
+    private static Wording testArea(QuotedJob job, Parameters parameters) {
+        boolean large = job.area().compareTo(parameters.get("test-area-large.from", Area.class)) >= 0;
+        return phrase(large ? "scope.test-area.two-places" : "scope.test-area.one-place");
     }
 
     private static Wording extent(Range<Quantity> extent) {
