@@ -46,7 +46,7 @@ import stoneprocess.core.topic.TrackKind;
 
 /** Makes one quotation. */
 final class Quoting {
-    /** Part of a price below which an answer makes no difference worth telling. */
+    /** Part of a price below which an owner's choice makes no difference worth telling; a condition always does. */
     private static final double LEAST_SHARE = 0.01;
 
     /** Work that an owner orders; the rest is how a crew goes about it. */
@@ -240,7 +240,7 @@ final class Quoting {
             }
             Unknown unknown = new Unknown(question.field(), field.changedBy() == ChangedBy.OWNER, now, answers);
             double share = width(unknown).amount().doubleValue() / now.amount().doubleValue();
-            if (unknown.mayStop() || share >= LEAST_SHARE) {
+            if (unknown.mayStop() || share >= (unknown.ownersChoice() ? LEAST_SHARE : Double.MIN_VALUE)) {
                 unknowns.add(unknown);
             }
         }

@@ -98,7 +98,11 @@ class FiguresLawsTest {
     }
 
     private static boolean isCutCoarser(FloorSurvey floor) {
-        return !method(withMetal(floor, 0)).equals(method(withMetal(floor, 50)));
+        Recommendation with = withMetal(floor, 0);
+        Recommendation without = withMetal(floor, 50);
+        return estimate(with).isPresent()
+                && estimate(without).isPresent()
+                && !method(with).equals(method(without));
     }
 
     /** Planned with all grits but metal coarser than a number. */
@@ -213,9 +217,7 @@ class FiguresLawsTest {
         Proud floor = COARSER.get(seed % COARSER.size());
         Recommendation with = withMetal(floor.at(part, share), 0);
         Recommendation without = withMetal(floor.at(part, share), 50);
-        boolean coarser = estimate(with).isPresent()
-                && estimate(without).isPresent()
-                && !method(with).equals(method(without));
+        boolean coarser = isCutCoarser(floor.at(part, share));
         Statistics.label("coarser").collect(coarser);
         Statistics.label("coarser").coverage(found -> found.check(true).count(met -> met >= LEAST_MET));
         if (coarser) {

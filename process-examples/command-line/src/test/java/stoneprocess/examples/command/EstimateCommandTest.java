@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.estimate.Schedule;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.quantity.Length;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.site.PlannedJob;
 import stoneprocess.examples.command.CommandLineTest.Ran;
 
@@ -374,7 +375,7 @@ class EstimateCommandTest {
     void the_job_is_printed_and_can_be_estimated_by_who_reads_it() {
         PlannedJob job = Json.PLANNED_JOB.read(
                 estimate("customs-house-terrazzo", "--job", "--edges", "30 m").out());
-        assertThat(job.job().edges()).isEqualTo(new Length(30_000));
+        assertThat(job.job().edges()).isEqualTo(Range.of(new Length(30_000), new Length(30_000)));
         String hours =
                 String.format("%.0f", job.estimate().personHours().likely().minutes() / 60);
         assertThat(estimate("customs-house-terrazzo", "--edges", "30 m").out())

@@ -428,25 +428,31 @@ class QuoteCommandTest {
     /** The ferry hall may be worked at night alone: labour at 150 %. */
     @Test
     void night_work_is_paid_at_the_night_rate(@TempDir Path folder) throws IOException {
-        Path byDay = Files.writeString(
-                folder.resolve("day.json"),
-                Files.readString(Path.of("surveys", "ferry-hall-granite.json")).replace("\"night\"", "\"day\""));
-        Ran day = Ran.command(
-                "",
-                "quote",
-                byDay.toString(),
-                "--prices",
-                PRICES.toString(),
-                "--client",
-                "x",
-                "--date",
-                "2026-12-01",
-                "--json");
-        BigDecimal atNight = labour(json("ferry-hall-granite"));
-        BigDecimal atDay = labour(Json.QUOTATION.read(day.out()));
+        String hall = Files.readString(Path.of("surveys", "ferry-hall-granite.json"));
+        // Nobody but the crew is in it, so that nobody watches a barrier by day.
+        String night = hall.replace("\"occupied\": \"yes\"", "\"occupied\": \"no\"");
+        assertThat(night).isNotEqualTo(hall);
+        BigDecimal atNight = labour(quoted(Files.writeString(folder.resolve("night.json"), night)));
+        BigDecimal atDay =
+                labour(quoted(Files.writeString(folder.resolve("day.json"), night.replace("\"night\"", "\"day\""))));
         assertThat(atNight.doubleValue() / atDay.doubleValue()).isBetween(1.499, 1.501);
         assertThat(quote("ferry-hall-granite", PRICES).out().replaceAll("\\s+", " "))
                 .contains("All the work is done at night");
+    }
+
+    private static Quotation quoted(Path survey) {
+        return Json.QUOTATION.read(Ran.command(
+                        "",
+                        "quote",
+                        survey.toString(),
+                        "--prices",
+                        PRICES.toString(),
+                        "--client",
+                        "x",
+                        "--date",
+                        "2026-12-01",
+                        "--json")
+                .out());
     }
 
     private static BigDecimal labour(Quotation quotation) {

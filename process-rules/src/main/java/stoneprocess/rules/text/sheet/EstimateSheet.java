@@ -134,8 +134,8 @@ public final class EstimateSheet {
                 .paragraph(phrase("estimate.likely")
                         .with("hours", hours(estimate.personHours().likely()))
                         .with("paid", hours(estimate.paidHours().likely()))
-                        .with("working", number(calendar.workingDays().likely()))
-                        .with("days", number(calendar.days().likely()))
+                        .with("working", (int) calendar.workingDays().likely().number())
+                        .with("days", (int) calendar.days().likely().number())
                         .with("week", week()));
         WorkingTimes times = planned.job().site().times();
         if (times.crews() > 1) {
