@@ -145,7 +145,14 @@ class EstimateCommandTest {
                 {"format": "crew-times/1", "times":
                   [{"step": "resin-200", "field": {"low": 10, "high": 10, "unit": "m2/h"}}]}
                 """);
-        Ran ran = estimate("customs-house-terrazzo", "--work", "fill-cracks=3-5 h", "--timing", timing.toString());
+        Ran ran = estimate(
+                "customs-house-terrazzo",
+                "--edges",
+                "28 m",
+                "--work",
+                "fill-cracks=3-5 h",
+                "--timing",
+                timing.toString());
         List<String> hours = section(ran.out(), "Person-hours");
         assertThat(hours)
                 .anyMatch(line -> line.startsWith("  filling cracks ")
@@ -210,12 +217,12 @@ class EstimateCommandTest {
     @Test
     void night_work_costs_more_by_the_lists_factor() {
         double day = figures(section(
-                        estimate("ferry-hall-granite", "--prices", PRICES, "--night", "0 %")
+                        estimate("boat-shed-concrete", "--prices", PRICES, "--night", "0 %")
                                 .out(),
                         "Cost, crowns")
                 .get(0))[1];
         double night = figures(section(
-                        estimate("ferry-hall-granite", "--prices", PRICES, "--night", "50 %")
+                        estimate("boat-shed-concrete", "--prices", PRICES, "--night", "50 %")
                                 .out(),
                         "Cost, crowns")
                 .get(0))[1];
@@ -232,9 +239,12 @@ class EstimateCommandTest {
             if (line.startsWith("  person-hours ")) {
                 String[] cells = line.substring(44).strip().split("\\s+");
                 assertThat(line)
-                        .containsAnyOf("resin 1500", "resin 3000", "powder", "local lippage", "ending each day");
+                        .containsAnyOf(
+                                "resin 1500", "resin 3000", "powder", "local lippage", "test area", "ending each day");
                 assertThat(cells[1].equals("-"))
-                        .isNotEqualTo(line.contains("ending each day") || line.contains("local lippage"));
+                        .isNotEqualTo(line.contains("ending each day")
+                                || line.contains("local lippage")
+                                || line.contains("test area"));
                 apart += Double.parseDouble(cells[2]);
             }
         }
@@ -317,7 +327,7 @@ class EstimateCommandTest {
         String american = estimate("ferry-hall-granite", "--units", "us").out();
         assertThat(section(american, "Person-hours")).isEqualTo(section(metric, "Person-hours"));
         assertThat(section(american, "Calendar")).isEqualTo(section(metric, "Calendar"));
-        assertThat(american).contains("1938 ft2 with 177 ft of edges").doesNotContain(" m2", " kg", " l\n");
+        assertThat(american).contains("1938 ft2 with 177-282 ft of edges").doesNotContain(" m2", " kg", " l\n");
         double litres = figures(waterOf(metric))[1];
         double gallons = figures(waterOf(american))[1];
         assertThat(gallons * 3.785411784).isEqualTo(litres, Offset.offset(4.0));
