@@ -117,10 +117,11 @@ class PlannedJobTest {
         Plans plans = Plans.marble();
         set(plans, builder -> builder.set(SurveyField.EDGES, new Length(62_000)));
         PlannedJob surveyed = PlannedJob.of(plans.recommendation(), JobOptions.defaults());
-        assertThat(surveyed.job().edges()).isEqualTo(new Length(62_000));
+        assertThat(surveyed.job().edges()).isEqualTo(Range.of(new Length(62_000), new Length(62_000)));
         assertThat(surveyed.notes()).isEmpty();
         JobOptions told = JobOptions.defaults().withEdges(new Length(48_000));
-        assertThat(PlannedJob.of(plans.recommendation(), told).job().edges()).isEqualTo(new Length(48_000));
+        assertThat(PlannedJob.of(plans.recommendation(), told).job().edges())
+                .isEqualTo(Range.of(new Length(48_000), new Length(48_000)));
     }
 
     @Test
