@@ -116,6 +116,7 @@ class EightFloorsTest {
         assertThat(field(plan)).noneMatch(step -> step.grade().bond() == Bond.METAL);
         assertThat(plan.tasks())
                 .containsExactly(
+                        Task.BAR_TRIPS,
                         Task.MASK,
                         Task.PROTECT_ROUTE,
                         Task.CLOSE_OFF,
@@ -142,6 +143,7 @@ class EightFloorsTest {
 
         assertThat(plan.tasks())
                 .containsExactly(
+                        Task.TRY_ON_STRIP,
                         Task.CLEANING_TRIAL,
                         Task.TERRAZZO_TRIALS,
                         Task.MASK,
@@ -150,7 +152,6 @@ class EightFloorsTest {
                         Task.CLOSE_OFF,
                         Task.PLAN_BAYS,
                         Task.PLACE_FOR_SLURRY,
-                        Task.TRY_ON_STRIP,
                         Task.STRIP_COATING);
         assertThat(plan.finish()).contains(Finish.HONE);
         assertPath(plan, "resin-200");
@@ -280,9 +281,9 @@ class EightFloorsTest {
         assertThat(plan.finish()).contains(Finish.HONE);
         assertThat(answer.values(Topics.BONDS, Subject.FLOOR)).doesNotContain(Bond.METAL);
         assertThat(plan.tasks())
-                .startsWith(Task.STOP_AND_SAMPLE)
                 .contains(Task.TEST_STONE, Task.CLEANING_TRIAL)
-                .doesNotContain(Task.CONSULT_CONSERVATOR);
+                // It is pale: a drop on a broken edge comes first, a laboratory where that leaves a doubt.
+                .doesNotContain(Task.CONSULT_CONSERVATOR, Task.STOP_AND_SAMPLE);
         assertThat(plan.polishingAgent()).isEqualTo(PolishingAgent.NONE);
         assertThat(plan.densifier()).isEqualTo(Densifier.NONE);
         assertThat(plan.sealer()).isEqualTo(Sealer.NONE);
