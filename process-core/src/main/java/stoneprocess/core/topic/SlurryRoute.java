@@ -13,6 +13,9 @@ public enum SlurryRoute implements Term {
     /** Nothing to a storm drain. */
     NOTHING_TO_STORM_DRAIN,
 
+    /** Outdoors the low side is dammed, everything wet is picked up, and what cannot be caught is not used. */
+    CATCH_ALL_OUTDOORS,
+
     /** Its pH is checked and it is dealt with as local rules say. */
     CHECK_PH
 }

@@ -10,6 +10,9 @@ public enum Task implements Term {
     /** Stop the cleaner that attacks the floor. */
     STOP_CLEANER,
 
+    /** Find out whether a cleaner holds chlorine, and never let an acid one meet it. */
+    PART_ACID_FROM_CHLORINE,
+
     /** A specialist cleans it dry and by hand. */
     CALL_SPECIALIST,
 
@@ -43,6 +46,9 @@ public enum Task implements Term {
     /** Mark cracks of which nobody knows whether they move, and measure them before anything fills them. */
     WATCH_CRACKS,
 
+    /** Find out whether the bed under proud edges still sinks, before anything is relaid or ground flat. */
+    WATCH_SETTLEMENT,
+
     /** Find where moisture and salts come from. */
     FIND_MOISTURE,
 
@@ -51,6 +57,9 @@ public enum Task implements Term {
 
     /** Remove salts dry. */
     DRY_CLEAN_SALTS,
+
+    /** Shut the water off and dry a floor that is wet every day with moving air. */
+    SHUT_OFF_AND_DRY,
 
     /** Test the stone on hidden spots until two tests agree. */
     TEST_STONE,

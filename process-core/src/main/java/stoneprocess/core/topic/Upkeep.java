@@ -46,6 +46,9 @@ public enum Upkeep implements Term {
     /** Use no acid cleaner, vinegar or descaler. */
     NO_ACID,
 
+    /** Descale seldom, on wetted joints, and never beside chlorine. */
+    DESCALE_SELDOM,
+
     /** Keep acid, ammonia and strong alkali off metal divider strips. */
     SPARE_STRIPS,
 

@@ -55,7 +55,8 @@ public final class PlanText {
             Topics.SEALER);
 
     /** What does not wait for the work; it heads the page and is no step of the preparation. */
-    static final Set<Task> AT_ONCE = Set.of(Task.STOP_AND_SAMPLE, Task.STOP_CLEANER, Task.BAR_TRIPS, Task.GUARD_SLIPS);
+    static final Set<Task> AT_ONCE = Set.of(
+            Task.STOP_AND_SAMPLE, Task.STOP_CLEANER, Task.PART_ACID_FROM_CHLORINE, Task.BAR_TRIPS, Task.GUARD_SLIPS);
 
     /** What others settle or mend before a refusal falls away. */
     private static final Set<Task> FIRST_STEPS = EnumSet.of(

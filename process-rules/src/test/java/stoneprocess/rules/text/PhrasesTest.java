@@ -148,6 +148,7 @@ class PhrasesTest {
             Task.STOP_AND_SAMPLE,
             Task.PLAN_EDGES,
             Task.STOP_CLEANER,
+            Task.PART_ACID_FROM_CHLORINE,
             Task.CALL_SPECIALIST,
             Task.SURVEY_APART,
             Task.DATA_SHEET,

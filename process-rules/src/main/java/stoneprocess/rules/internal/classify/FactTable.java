@@ -96,6 +96,7 @@ final class FactTable {
                 SurveyField.DAMP);
         survey(StoneFacts.LaidFace.class, SurveyClasses::laidFace, SurveyField.FACE, SurveyField.TILE_EDGE);
         survey(Site.EdgesMeasured.class, SurveyClasses::edges, SurveyField.EDGES, SurveyField.AREA);
+        survey(Site.HistoricFabric.class, SurveyClasses::historic, SurveyField.HISTORIC, SurveyField.LAID_AGO);
         survey(Site.PowerSupply.class, SurveyClasses::supply, SurveyField.VOLTS, SurveyField.AMPS);
         survey(Equipment.GradesOnHand.class, SurveyClasses::anyGrade, SurveyField.GRADES);
         survey(Equipment.FinestOnHand.class, SurveyClasses::finestOnHand, SurveyField.GRADES);
@@ -201,10 +202,6 @@ final class FactTable {
                                 SurveyField.COATING,
                                 SurveyField.SOLVENT_RAG,
                                 SurveyField.LAST_TREATMENT)));
-        line(
-                Site.HistoricFabric.class,
-                StoneClasses::historic,
-                stone.withFields(names(SurveyField.HISTORIC, SurveyField.LAID_AGO)));
         line(Condition.CeilingRead.class, StoneClasses::ceiling, stone.withFields(READINGS));
         trait(StoneTraits.SilicaShare.class, Traits::silica);
         trait(StoneTraits.BoundBy.class, Traits::body);

@@ -7,7 +7,6 @@ import java.util.Set;
 import stoneprocess.core.gloss.GlossCeiling;
 import stoneprocess.core.gloss.GlossCheck;
 import stoneprocess.core.gloss.GlossSuspicion;
-import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.stone.Body;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.FibreRisk;
@@ -21,7 +20,6 @@ import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.GlossReading;
-import stoneprocess.core.survey.Historic;
 import stoneprocess.core.survey.IdentifiedBy;
 import stoneprocess.core.survey.LaboratoryResult;
 import stoneprocess.core.survey.LastTreatment;
@@ -38,9 +36,6 @@ import stoneprocess.rules.feature.Identification;
 
 /** What the stone is concluded to be, and what its tests tell. */
 final class StoneClasses {
-    private static final Set<Family> POURED =
-            EnumSet.of(Family.CONCRETE, Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO);
-
     private StoneClasses() {}
 
     static Set<Family> namedAs(Situation situation) {
@@ -150,19 +145,6 @@ final class StoneClasses {
                 .map(reading -> GlossCheck.of(reading.gloss(), reading.geometry(), highest, situation.parameters()))
                 .anyMatch(check -> check.suspicion() == GlossSuspicion.OVER_CEILING);
         return EnumSet.of(over ? CeilingMatch.OVER : CeilingMatch.WITHIN);
-    }
-
-    /** As answered; else a floor poured in place is not historic while it is young: nobody has laid it anew from old pieces. */
-    static Set<Historic> historic(Situation situation) {
-        FloorSurvey survey = situation.survey();
-        boolean young = survey.answer(SurveyField.LAID_AGO)
-                .value()
-                .filter(age -> age.compareTo(situation.parameters().get("historic.age", TimeSpan.class)) < 0)
-                .isPresent();
-        boolean open = !survey.answer(SurveyField.HISTORIC).isKnown();
-        return open && young && POURED.containsAll(families(situation))
-                ? EnumSet.of(Historic.NO)
-                : situation.answer(SurveyField.HISTORIC, Historic.class);
     }
 
     /**
