@@ -80,7 +80,11 @@ class EightFloorsTest {
                         Acceptance.LEAVING_IT_IS_AN_OPTION);
         assertThat(plan.finishTasks())
                 .containsExactly(
-                        FinishTask.SCRUB_AND_RINSE, FinishTask.HAND_WIPE, FinishTask.REOPEN, FinishTask.HAND_OVER);
+                        FinishTask.SCRUB_AND_RINSE,
+                        FinishTask.HAND_WIPE,
+                        FinishTask.MEASURE_SLIP,
+                        FinishTask.REOPEN,
+                        FinishTask.HAND_OVER);
         assertThat(plan.upkeep())
                 .containsExactly(
                         Upkeep.DUST_MOP,
