@@ -93,6 +93,7 @@ class EightFloorsTest {
                         Upkeep.LAST_PAD_UPKEEP,
                         Upkeep.PAD_WEEKLY,
                         Upkeep.LANE_TOUCH_UP,
+                        Upkeep.NO_ACID,
                         Upkeep.NO_FLUORIDE,
                         Upkeep.WATCH_GLOSS);
         assertThat(hazards(answer))
@@ -216,7 +217,12 @@ class EightFloorsTest {
                         FinishTask.HAND_OVER);
         assertThat(plan.upkeep())
                 .containsExactly(
-                        Upkeep.DUST_MOP, Upkeep.NEUTRAL_CLEANER, Upkeep.MATS, Upkeep.NO_FLUORIDE, Upkeep.WATCH_GLOSS);
+                        Upkeep.DUST_MOP,
+                        Upkeep.NEUTRAL_CLEANER,
+                        Upkeep.MATS,
+                        Upkeep.NO_ACID,
+                        Upkeep.NO_FLUORIDE,
+                        Upkeep.WATCH_GLOSS);
         assertThat(hazards(answer)).containsExactly(Hazard.ELECTRICITY, Hazard.WET_FLOOR, Hazard.BYSTANDERS);
         assertThat(answer.questions()).extracting(Question::field).containsExactly("readings");
     }

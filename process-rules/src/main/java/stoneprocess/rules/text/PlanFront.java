@@ -22,6 +22,7 @@ import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
@@ -147,11 +148,14 @@ record PlanFront(Draft draft, Recommendation recommendation) {
         labelled("front.ask", words);
     }
 
-    /** What a laboratory answers first, what abrades or wets the stone last. */
-    private static int risk(Question question) {
+    /** What a laboratory answers first, but not of a stone that nobody suspects; what abrades or wets the stone last. */
+    private int risk(Question question) {
+        boolean ofTheStone = question.field().equals(SurveyField.LABORATORY.name());
+        boolean suspected =
+                recommendation.warnings().stream().anyMatch(warning -> warning.hazard() == Hazard.FIBROUS_STONE);
         return FieldWords.howItIsFound(question.field())
                 .map(how -> switch (how) {
-                    case LABORATORY -> 0;
+                    case LABORATORY -> ofTheStone && !suspected ? 2 : 0;
                     case ACID, SCRIBER, SCRAPE, SOLVENT, TRIAL -> 2;
                     default -> 1;
                 })
