@@ -106,6 +106,7 @@ class EightFloorsTest {
                         Hazard.LIFTING,
                         Hazard.OXIDE_DUST,
                         Hazard.SLURRY,
+                        Hazard.WET_SLIP_IN_USE,
                         Hazard.BYSTANDERS);
         assertThat(answer.questions()).extracting(Question::field).containsExactly("owner.gloss", "readings");
     }
