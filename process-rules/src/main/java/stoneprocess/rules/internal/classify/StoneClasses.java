@@ -36,6 +36,9 @@ import stoneprocess.rules.feature.Identification;
 
 /** What the stone is concluded to be, and what its tests tell. */
 final class StoneClasses {
+    private static final Set<Family> POURED =
+            EnumSet.of(Family.CONCRETE, Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO);
+
     private StoneClasses() {}
 
     static Set<Family> namedAs(Situation situation) {

@@ -74,7 +74,6 @@ record UnknownLaw(int answers) implements Law.Check {
             Set.of(SurveyField.THICKNESS.name(), SurveyField.SOUNDING.name(), SurveyField.BED.name());
     private static final Set<Family> ABSORBENT =
             Set.of(Family.LIMESTONE, Family.TRAVERTINE, Family.SANDSTONE, Family.TUFF);
-    private static final Set<Family> POURED = Set.of(Family.CONCRETE, Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO);
     private static final Set<Topic<?>> FOLLOWS_A_CUT = Set.of(Topics.DENSIFIER, Topics.SEALER);
 
     @Override
@@ -131,19 +130,17 @@ record UnknownLaw(int answers) implements Law.Check {
                 || layer
                 || shinyHone
                 || shedding
-                || youngHistoric(recommendation)
+                || youngHistoric(recommendation.survey())
                 || overCeiling(recommendation);
     }
 
-    /** A floor poured less than 50 years ago and yet historic: were that forgotten, its age would clear it. */
-    private static boolean youngHistoric(Recommendation recommendation) {
-        FloorSurvey survey = recommendation.survey();
+    /** A floor laid or poured less than 50 years ago and yet historic: were that forgotten, its age would clear it. */
+    private static boolean youngHistoric(FloorSurvey survey) {
         return is(survey, SurveyField.HISTORIC, Set.of(Historic.YES))
                 && survey.answer(SurveyField.LAID_AGO)
                         .value()
                         .filter(age -> age.compareTo(TimeSpan.of(50, Unit.YEAR)) < 0)
-                        .isPresent()
-                && POURED.containsAll(recommendation.values(Topics.STONE, Subject.FLOOR));
+                        .isPresent();
     }
 
     /** A reading that the stone cannot give. */
