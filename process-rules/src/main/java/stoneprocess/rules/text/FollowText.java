@@ -140,7 +140,7 @@ public final class FollowText {
         }
         boolean mendedFirst =
                 !signs.isEmpty() && next.move() == Move.RE_PLAN && !next.mends().isEmpty();
-        draft.paragraph(lead(next, mendedFirst));
+        draft.paragraph(lead(plan, log, next, mendedFirst));
         if (!signs.isEmpty()) {
             draft.paragraph(phrase("follow.seen")
                     .with("signs", Wording.list(Joint.SEMICOLON, signs, sign -> sign(next, sign))));
@@ -181,14 +181,34 @@ public final class FollowText {
     }
 
     /** What to do now, how much of it, and that it is tried first where stone would be cut. */
-    private static Wording lead(NextMove next, boolean mendedFirst) {
+    private static Wording lead(Recommendation plan, JobLog log, NextMove next, boolean mendedFirst) {
         List<Wording> lead = new ArrayList<>(List.of(headline(next, mendedFirst)));
+        next.at()
+                .filter(point -> next.move() == Move.GO_ON && areEdgesOpen(plan, log, point))
+                .ifPresent(
+                        point -> lead.add(phrase("follow.edges-open").with("grade", ValueWords.grade(point.grade()))));
         next.morePasses()
                 .ifPresent(passes -> lead.add(phrase("follow.more-passes").with("passes", morePasses(passes))));
         if (!next.checks().isEmpty() && (mendedFirst || CUTTING.contains(next.move()))) {
             lead.add(phrase("follow.check-first"));
         }
         return Wording.list(Joint.SENTENCES, lead);
+    }
+
+    /** Edges come before the next grit of the open field, and the log has none with this one. */
+    private static boolean areEdgesOpen(Recommendation plan, JobLog log, HoldPoint point) {
+        return point.track() == TrackKind.OPEN_FIELD
+                && planned(plan, point.grade(), TrackKind.EDGE).isPresent()
+                && log.entries().stream()
+                        .noneMatch(entry -> entry instanceof Entry.Worked worked
+                                && worked.track() == TrackKind.EDGE
+                                && worked.grade().equals(point.grade()));
+    }
+
+    private static Optional<PlannedStep> planned(Recommendation plan, AbrasiveGrade grade, TrackKind track) {
+        return plan.steps(track).stream()
+                .filter(step -> step.grade().equals(grade))
+                .findFirst();
     }
 
     private static Wording headline(NextMove next, boolean mendedFirst) {
@@ -225,9 +245,16 @@ public final class FollowText {
         boolean worked = isWorked(log);
         Wording.Phrase at =
                 phrase(worked ? "follow.at" : "follow.finished").with("track", ValueWords.track(point.track()));
-        return worked
-                ? at.with("grade", grade).with("passes", point.passes())
-                : at.with("last", withCoats(plan, grade, true));
+        if (worked) {
+            Optional<PlannedStep> step = planned(plan, point.grade(), point.track());
+            return step.map(found -> phrase("follow.at-planned")
+                            .with("track", ValueWords.track(point.track()))
+                            .with("planned", StepTable.passes(found.passes())))
+                    .orElse(at)
+                    .with("grade", grade)
+                    .with("passes", point.passes());
+        }
+        return at.with("last", withCoats(plan, grade, true));
     }
 
     /** Grits, and the powder that follows them; the sealer too where the floor is finished. */

@@ -188,11 +188,16 @@ record PlanFront(Draft draft, Recommendation recommendation) {
     static void visit(Draft draft, Recommendation recommendation) {
         PlanFront front = new PlanFront(draft, recommendation);
         List<Question> visit = front.visit();
-        draft.list("questions.visit", visit, asked -> FieldWords.question(recommendation.survey(), asked.field()));
-        long left = front.asked().size() - visit.size() - front.shown();
-        if (left > 0 && !visit.isEmpty()) {
-            draft.bullet(phrase("questions.left").with("more", (int) left));
+        if (visit.isEmpty()) {
+            return;
         }
+        List<Wording> asked = new ArrayList<>();
+        visit.forEach(question -> asked.add(FieldWords.question(recommendation.survey(), question.field())));
+        long left = front.asked().size() - visit.size() - front.shown();
+        if (left > 0) {
+            asked.add(phrase("questions.left").with("more", (int) left));
+        }
+        draft.section("questions.visit").paragraph(Wording.list(Joint.SENTENCES, asked));
     }
 
     private void labelled(String label, List<Wording> sentences) {

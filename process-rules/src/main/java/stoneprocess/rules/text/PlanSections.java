@@ -76,11 +76,11 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         PlanSections sections = new PlanSections(draft, plan, words, !PlanWords.isCleared(recommendation));
         sections.orders("acceptances.heading", sections.words(Topics.ACCEPTANCES, plan.acceptances()));
         sections.preparation();
-        sections.list("repairs.heading", Topics.REPAIRS, plan.repairs());
+        sections.orders("repairs.heading", sections.words(Topics.REPAIRS, plan.repairs()));
         notPlanned(draft, recommendation);
         boolean told = PlanWords.isCutTold(recommendation);
         sections.testArea(recommendation.survey(), told);
-        sections.list("shortfalls.heading", Topics.SHORTFALLS, plan.shortfalls());
+        sections.orders("shortfalls.heading", sections.words(Topics.SHORTFALLS, plan.shortfalls()));
         if (told) {
             draft.list("starts.heading", plan.starts(), PlanSections::start);
             sections.cuts();
@@ -194,9 +194,10 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
     /** A task that lays pieces tells the wait by its bed. */
     private Wording wait(Task task, Range<TimeSpan> rest) {
         String own = Wording.key(task) + ".wait";
-        return Language.english().has(own)
-                ? phrase(own)
-                : words.phrase("preparation.wait").with("time", rest);
+        if (!Language.english().has(own)) {
+            return words.phrase("preparation.wait").with("time", rest);
+        }
+        return rest.low().equals(rest.high()) ? phrase(own + ".mortar").with("time", rest.low()) : phrase(own);
     }
 
     private Wording densifier() {
@@ -207,25 +208,29 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         if (plan.testArea() != TestArea.REQUIRED) {
             return;
         }
-        draft.section("test-area.heading");
         if (!told) {
-            draft.bullet(PlanWords.stating(
-                    StatedValue.ofFloor(Topics.TEST_AREA, plan.testArea().key()), phrase("test-area.no-cut-yet")));
+            orders(
+                    "test-area.heading",
+                    List.of(PlanWords.stating(
+                            StatedValue.ofFloor(
+                                    Topics.TEST_AREA, plan.testArea().key()),
+                            phrase("test-area.no-cut-yet"))));
             return;
         }
-        draft.bullet(words.ofFloor(Topics.TEST_AREA, plan.testArea()));
+        List<Wording> trial = new ArrayList<>(List.of(words.ofFloor(Topics.TEST_AREA, plan.testArea())));
         if (plan.testCuts().size() > 1) {
             boolean field = plan.tracks().stream().anyMatch(track -> track.kind() == TrackKind.OPEN_FIELD);
-            draft.bullet(words.phrase(field ? "test-area.cuts" : "test-area.cuts-places")
+            trial.add(words.phrase(field ? "test-area.cuts" : "test-area.cuts-places")
                     .with("first", testCut(plan.testCuts().get(0)))
                     .with("second", testCut(plan.testCuts().get(1))));
         }
         if (plan.tracks().stream()
                 .flatMap(track -> track.steps().stream())
                 .anyMatch(step -> step.checks().contains(Check.WET_SLIP))) {
-            draft.bullet(words.of(Check.WET_SLIP));
+            trial.add(words.of(Check.WET_SLIP));
         }
-        baseline(survey.readings());
+        trial.addAll(baseline(survey.readings()));
+        orders("test-area.heading", trial);
     }
 
     private static Wording testCut(AbrasiveGrade grade) {
@@ -233,7 +238,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
     }
 
     /** A line for each angle and state of the surface, with all zones that were read so. */
-    private void baseline(List<GlossReading> readings) {
+    private List<Wording> baseline(List<GlossReading> readings) {
         Map<Wording.Phrase, List<Wording>> zones = new LinkedHashMap<>();
         readings.forEach(reading -> zones.computeIfAbsent(
                         words.phrase("test-area.baseline")
@@ -241,7 +246,9 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
                                 .with("state", reading.state()),
                         key -> new ArrayList<>())
                 .add(phrase("test-area.reading").with("zone", reading.zone()).with("gloss", reading.gloss())));
-        zones.forEach((line, read) -> draft.bullet(line.with("zones", Wording.list(Joint.COMMA, read))));
+        return zones.entrySet().stream()
+                .<Wording>map(read -> read.getKey().with("zones", Wording.list(Joint.COMMA, read.getValue())))
+                .toList();
     }
 
     private void cuts() {
@@ -255,9 +262,8 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         always.addAll(notes.always(Topics.PICK_UP, step -> List.of(step.pickUp())));
         always.add(words.phrase("always.passes"));
         orders("always.heading", always);
-        draft.bullet(phrase("always.hold").with("checks", checks))
-                .bullet(words.phrase("always.fails"))
-                .list("notes.heading", sometimes, Function.identity());
+        draft.bullet(phrase("always.hold").with("checks", checks)).bullet(words.phrase("always.fails"));
+        orders("notes.heading", sometimes);
     }
 
     /** Cleaning is all the work where nothing is cut, and stands in its order. */

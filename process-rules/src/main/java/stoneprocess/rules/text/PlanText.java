@@ -294,8 +294,7 @@ public final class PlanText {
             List<Item> reasons = new ArrayList<>(reasons(first));
             endBeforeStart(recommendation, first)
                     .ifPresent(grade -> reasons.add(new Item.Labelled(
-                            Wording.name(""),
-                            phrase("reasons.end-before-start").with("grade", ValueWords.grade(grade)))));
+                            Wording.name(""), WhyWords.endBeforeStart(ValueWords.values(first), grade))));
             draft.bullet(
                     phrase("reasons.decision")
                             .with("topic", matter(decisions))

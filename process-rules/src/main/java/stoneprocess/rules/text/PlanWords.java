@@ -71,6 +71,9 @@ record PlanWords(List<String> variants, Wording speeds) {
         if (recommendation.values(Topics.STONE, Subject.FLOOR).stream().anyMatch(WITH_AGGREGATE::contains)) {
             variants.add(".aggregate");
         }
+        if (recommendation.values(Topics.STONE, Subject.FLOOR).equals(List.of(Family.CONCRETE))) {
+            variants.add(".concrete");
+        }
         FloorSurvey survey = recommendation.survey();
         if (survey.answer(SurveyField.SETTING).value().equals(Optional.of(Setting.OUTDOORS))) {
             variants.add(".outdoors");

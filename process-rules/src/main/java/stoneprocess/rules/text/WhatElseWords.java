@@ -118,7 +118,7 @@ record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
             if (many && effect.compareTo(Effect.WAY_OF_WORKING) > 0) {
                 draft.paragraph(Wording.list(Joint.SENTENCES, open, this::question));
             } else {
-                byTest(open).forEach((how, questions) -> draft.numbered(questions(how, questions)));
+                byTest(open).forEach((how, questions) -> draft.bullet(questions(how, questions)));
             }
         });
         List<String> notes = new ArrayList<>();
@@ -174,7 +174,9 @@ record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
 
     private static Wording questions(Wording how, List<Wording> questions) {
         List<Wording> sentences = new ArrayList<>(questions);
-        sentences.add(how);
+        if (!how.equals(Wording.of(HowFound.ASK))) {
+            sentences.add(how);
+        }
         return Wording.list(Joint.SENTENCES, sentences);
     }
 

@@ -46,10 +46,11 @@ final class WhyWords {
             lead.add(phrase("answer.clash"));
         } else {
             lead.add(phrase(outcome.topic() == Topics.PASSES ? "answer.passes" : "answer.it-is")
-                    .with("value", AnswerWords.outcome(outcome)));
-            AnswerWords.policy(outcome.topic()).ifPresent(lead::add);
+                    .with("value", start.map(ValueWords::grade).orElseGet(() -> AnswerWords.outcome(outcome))));
+            start.map(grade -> Optional.of(endBeforeStart(AnswerWords.outcome(outcome), grade)))
+                    .orElseGet(() -> AnswerWords.policy(outcome.topic()))
+                    .ifPresent(lead::add);
         }
-        start.ifPresent(grade -> lead.add(phrase("reasons.end-before-start").with("grade", ValueWords.grade(grade))));
         draft.paragraph(Wording.list(Joint.SENTENCES, lead));
         if (outcome instanceof Decision<?> decision) {
             AnswerWords.reasons(draft, "answer.won", decision.won(), why::card);
@@ -66,6 +67,11 @@ final class WhyWords {
         numbers(draft, why);
         checks(draft, why);
         return draft.inOneLine(brief(why)).document();
+    }
+
+    /** What a first cut finer than the last grit comes to. */
+    static Wording endBeforeStart(Wording first, AbrasiveGrade grade) {
+        return phrase("reasons.end-before-start").with("first", first).with("grade", ValueWords.grade(grade));
     }
 
     private static void restsOn(Draft draft, Why why) {

@@ -140,7 +140,7 @@ class FollowTextTest {
         String text = follow(log);
         assertThat(text).startsWith("Customs hall, first week\n=====");
         assertSays(text.lines().skip(2).limit(3).reduce("", String::concat), said(next.move()));
-        assertSays(text, "Done so far: 8 passes of resin 800, open field.");
+        assertSays(text, "Done so far: 8 passes of resin 800, open field; the plan has 2-6.");
         Decision<?> move = decision(next);
         assertThat(move.won()).isNotEmpty();
         move.won().forEach(reason -> {
@@ -360,7 +360,7 @@ class FollowTextTest {
     void before_the_look_nothing_says_that_the_grade_is_repeated() {
         JobLog log = log(worked(8, TrackKind.OPEN_FIELD, "resin-800", 8), looked(8, FaceState.WET, ScratchLook.NONE));
         assertThat(ADVISOR.followUp(PLAN, log).move()).isEqualTo(Move.LOOK_FIRST);
-        assertSays(follow(log), "The look decides whether resin 800 is repeated.");
+        assertSays(follow(log), "The check decides whether resin 800 is repeated.");
     }
 
     @Test

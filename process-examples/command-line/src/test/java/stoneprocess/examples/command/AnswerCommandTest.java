@@ -87,7 +87,7 @@ class AnswerCommandTest {
         assertThat(compared.exit()).isZero();
         assertThat(printed("what-if", FERRY, "owner.goal=hone", "--json")).isEqualTo(compared.out());
         assertThat(printed("what-if", FERRY, "owner.goal=hone"))
-                .contains("What does the owner want? Tried: hone; the survey says: polish.");
+                .contains("What does the owner want? Tried: hone; as surveyed: polish.");
     }
 
     @Test

@@ -138,7 +138,7 @@ class QuoteCommandTest {
         assertThat(quote("customs-house-terrazzo", PRICES).out())
                 .contains("shifts of 8 h on 5 days a week")
                 .contains("The lanes alone: ")
-                .contains("Priced for: 10 C or more");
+                .contains("The floor's coldest corner in the early morning: 10 C or more");
         assertThat(quote("customs-house-terrazzo", PRICES, "--shift", "6 h", "--days-a-week", "4")
                         .out())
                 .contains("shifts of 6 h on 4 days a week", "at 4 days a week");
@@ -358,7 +358,7 @@ class QuoteCommandTest {
     @Test
     void what_is_relaid_or_repaired_is_counted_in_the_scope() {
         assertThat(quote("reading-room-marble", PRICES).out().replaceAll("\\s+", " "))
-                .containsPattern("lifted and relaid\\. Counted in the price: \\d+-\\d+\\.");
+                .containsPattern("lifted and relaid\\. The price allows for \\d+-\\d+ pieces\\.");
     }
 
     @Test
@@ -383,7 +383,8 @@ class QuoteCommandTest {
         String estimate = Ran.command("", "estimate", survey, times[0], times[1], times[2], times[3])
                 .out()
                 .replaceAll("\\s+", " ");
-        assertThat(estimate).contains("after " + (long) quoted + " calendar days, at 6 days of work a week");
+        assertThat(estimate)
+                .contains("Back in use after " + (long) quoted + " calendar days, at 6 working days a week");
         assertThat(Ran.command("", "estimate", survey, "--schedule", times[0], times[1], times[2], times[3])
                         .out())
                 .contains((long) quoted + " days until the floor is back in use");

@@ -34,6 +34,7 @@ import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
@@ -131,7 +132,7 @@ public final class EstimateSheet {
                         .with("edges", edges())
                         .with("finish", finish.orElse(NOTHING))
                         .with("steps", steps.isEmpty() ? phrase("estimate.work.by-hand") : subjects(steps)))
-                .paragraph(phrase("estimate.likely")
+                .paragraph(phrase(calendar.days().high().number() <= 1 ? "estimate.likely.same-day" : "estimate.likely")
                         .with("hours", hours(estimate.personHours().likely()))
                         .with("paid", hours(estimate.paidHours().likely()))
                         .with("working", (int) calendar.workingDays().likely().number())
@@ -232,8 +233,8 @@ public final class EstimateSheet {
 
     private void calendar(Calendar calendar) {
         Ledger days = ledger(phrase("estimate.calendar"), NOTHING);
-        row(days, phrase("estimate.working-days"), calendar.workingDays(), EstimateWords::number, NOTHING);
-        row(days, phrase("estimate.days").with("week", week()), calendar.days(), EstimateWords::number, NOTHING);
+        row(days, phrase("estimate.working-days"), calendar.workingDays(), EstimateSheet::whole, NOTHING);
+        row(days, phrase("estimate.days").with("week", week()), calendar.days(), EstimateSheet::whole, NOTHING);
         draft.add(days.table());
     }
 
@@ -290,7 +291,7 @@ public final class EstimateSheet {
         estimate.plausibility().ifPresent(beside -> {
             Wording verdict = beside.plausible()
                     ? phrase("estimate.plausible.inside")
-                    : phrase("estimate.plausible.outside").with("steps", subjects(beside.outside()));
+                    : phrase(outside(beside)).with("steps", subjects(beside.outside()));
             Spread<Area> day = estimate.areaPerMachineDay();
             double minutes = estimate.personHours().likely().minutes();
             double hours = minutes / 60 / planned.job().area().squareMetres();
@@ -304,6 +305,15 @@ public final class EstimateSheet {
                             .with("likely", whole(day.likely()))
                             .with("hours", number(BigDecimal.valueOf(hours), 1)));
         });
+    }
+
+    private static String outside(Plausibility beside) {
+        if (stretched(beside)) {
+            return "estimate.plausible.outside";
+        }
+        return beside.reckoned().likely().compareTo(beside.published().high()) > 0
+                ? "estimate.plausible.faster"
+                : "estimate.plausible.slower";
     }
 
     /** The floor machines beside one another, and what one that could be rented would save. */
@@ -332,6 +342,11 @@ public final class EstimateSheet {
                     .with("power", rated)
                     .with("supply", Words.supply(rated)));
         }
+    }
+
+    /** Days are those of the plan. */
+    private static Wording whole(Count days) {
+        return number(days.decimal(), 0);
     }
 
     private static Area whole(Area area) {

@@ -101,8 +101,22 @@ record GlossForecastPart(Recommendation recommendation, FloorGloss gloss) {
         }
         cautions(draft, planned);
         planned.toTarget().ifPresentOrElse(way -> target(draft, planned, way), () -> draft.bullet(noTarget()));
+        if (planned.toTarget().isEmpty() && isGlossierThanHone(planned)) {
+            draft.bullet(phrase("gloss-sheet.glossier-than-hone").with("satin", satin()));
+        }
         draft.bullet(basis(planned.basis()));
         starts(draft, planned);
+    }
+
+    private boolean isGlossierThanHone(PlannedGloss planned) {
+        List<GlossPrediction> ends = planned.ends();
+        return !GlossTarget.isNamedByGrit(recommendation)
+                && !ends.isEmpty()
+                && ends.get(ends.size() - 1).median().compareTo(satin()) >= 0;
+    }
+
+    private Gloss satin() {
+        return recommendation.parameters().get("finish.satin", Gloss.class);
     }
 
     /** How starts would end; a start that has proved too fine, and finer ones, are no way out. */

@@ -30,6 +30,7 @@ import stoneprocess.core.topic.Task;
 import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Ledger;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
@@ -50,6 +51,7 @@ public final class QuotationSheet {
     private final boolean calculation;
     private final Parameters parameters;
     private final List<QuotedVariant> priced;
+    private final Parameters parameters;
     private final Draft draft;
 
     private QuotationSheet(Quotation quotation, Parameters parameters, boolean calculation) {
@@ -59,6 +61,7 @@ public final class QuotationSheet {
         this.priced = quotation.variants().stream()
                 .filter(variant -> variant.job().isPresent())
                 .toList();
+        this.parameters = parameters;
         this.draft = Draft.titled(Wording.name(quotation.floor()), parameters);
     }
 
@@ -166,7 +169,8 @@ public final class QuotationSheet {
 
     private static Wording asked(Unknown unknown, String key) {
         boolean counted = unknown.answers().stream().anyMatch(unknown::counted);
-        return phrase(counted ? key : "quotation.open")
+        String own = key + "." + unknown.field();
+        return phrase(!counted ? "quotation.open" : Language.english().has(own) ? own : key)
                 .with("question", phrase("field." + unknown.field()))
                 .with("counted", AnswerRange.words(unknown, unknown::counted))
                 .with("least", amount(unknown.least()))
