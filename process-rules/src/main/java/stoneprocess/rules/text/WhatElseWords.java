@@ -109,6 +109,11 @@ record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
                     phrase("what-else.untried").with("count", whatElse.untried().size()));
         }
         draft.paragraph(byEffect.isEmpty() ? nothing() : count(byEffect));
+        int asked = recommendation.questions().size();
+        if (!byEffect.isEmpty()
+                && asked > byEffect.values().stream().mapToInt(List::size).sum()) {
+            draft.paragraph(phrase("what-else.asked").with("asked", asked));
+        }
         if (!byEffect.isEmpty() && warnsOf(FIBRES)) {
             draft.paragraph("what-else.caution");
         }

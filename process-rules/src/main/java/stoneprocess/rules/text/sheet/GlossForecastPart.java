@@ -100,7 +100,7 @@ record GlossForecastPart(Recommendation recommendation, FloorGloss gloss) {
             draft.bullet("gloss-sheet.provisional");
         }
         cautions(draft, planned);
-        planned.toTarget().ifPresentOrElse(way -> target(draft, planned, way), () -> draft.bullet(noTarget()));
+        planned.toTarget().ifPresent(way -> target(draft, planned, way));
         if (planned.toTarget().isEmpty() && isGlossierThanHone(planned)) {
             draft.bullet(phrase("gloss-sheet.glossier-than-hone").with("satin", satin()));
         }
