@@ -104,15 +104,15 @@ class GlossSheetTest {
         String sheet = sheet(ferryHall(), PLAIN);
         assertThat(sheet)
                 .contains(
-                        "85 degrees shows more here: at 60 degrees it reads under 10 GU. It has not been read at that angle yet."
+                        "85 degrees is the better angle here: at 60 degrees it reads under 10 GU. It has not been read at that angle yet."
                                 + " under the benches")
-                .contains("60 degrees shows most here. - Not read at the survey: along the walls.");
+                .contains("60 degrees is the best angle here. - Not read at the survey: along the walls.");
         FloorSurvey both = ferryHall().toBuilder()
                 .reading(lanes(22, Geometry.DEG_85, SurfaceState.CLEAN_DRY))
                 .build();
         assertThat(sheet(both, PLAIN))
                 .contains("at 85 degrees: 1 reading, mean 22 GU")
-                .contains("85 degrees shows more here: at 60 degrees it reads under 10 GU. under the benches");
+                .contains("85 degrees is the better angle here: at 60 degrees it reads under 10 GU. under the benches");
     }
 
     @Test
@@ -319,7 +319,7 @@ class GlossSheetTest {
         assertThat(sheet(sample(name), PLAIN))
                 .contains("NO FORECAST.")
                 .contains(cause)
-                .contains("What the stone could reach")
+                .contains("What the floor could reach")
                 .contains("Readings for a mean within 2 GU")
                 .contains("Gloss says nothing about grip.");
     }

@@ -106,7 +106,7 @@ class AnswerCommandTest {
     void what_if_answers_what_an_owner_asks() {
         String text = printed("what-if", FERRY, "owner.goal=hone");
         assertThat(text)
-                .contains("With that: PLAN. Finish: hone.", "person-hours", "Time to reopening", "What falls away")
+                .contains("PLAN. Finish: hone.", "person-hours", "Time to reopening", "What falls away")
                 .doesNotContain("not reached");
         assertThat(text.split("\\s+")).hasSizeLessThan(200);
         assertThat(printed("what-if", LIBRARY, "site.historic=yes"))
@@ -119,11 +119,11 @@ class AnswerCommandTest {
     @Test
     void fibres_are_warned_of_only_where_the_plan_has_that_hazard() {
         assertThat(printed("what-else", FERRY))
-                .contains("No laboratory test is needed to start")
+                .contains("No laboratory is needed before the start")
                 .doesNotContain("Has a laboratory tested the stone", "Until a laboratory");
         assertThat(printed("what-else", LIGHTHOUSE))
                 .contains("Has a laboratory tested the stone", "Until a laboratory")
-                .doesNotContain("No laboratory test is needed to start");
+                .doesNotContain("No laboratory is needed before the start");
     }
 
     @Test

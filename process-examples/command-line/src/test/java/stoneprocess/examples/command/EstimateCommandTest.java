@@ -203,7 +203,7 @@ class EstimateCommandTest {
 
     @Test
     void a_night_share_without_prices_is_told_to_have_no_effect() {
-        String said = "Of the work 50 % is at night; that changes the cost and not the hours";
+        String said = "50 % of the work is done at night: the night rate is not in this estimate";
         assertThat(estimate("ferry-hall-granite", "--night", "50 %").out().replaceAll("\\s+", " "))
                 .contains(said);
         assertThat(estimate("ferry-hall-granite", "--prices", PRICES, "--night", "50 %")
@@ -314,7 +314,7 @@ class EstimateCommandTest {
         String text = estimate("ferry-hall-granite").out().replaceAll("\\s+", " ");
         assertThat(text)
                 .contains(
-                        "The stone is cut as hard stone.",
+                        "The floor cuts like hard stone.",
                         "Common practice of the trade, no source:",
                         "No rate is published for this stone or machine",
                         "How much a slab may lose is for a structural engineer",

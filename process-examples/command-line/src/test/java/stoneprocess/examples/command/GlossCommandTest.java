@@ -22,7 +22,7 @@ class GlossCommandTest {
         Ran ran = Ran.command("", "gloss", "surveys/" + name + ".json");
         assertThat(ran.exit()).isZero();
         assertThat(ran.err()).isEmpty();
-        assertThat(ran.out()).contains("What the stone could reach").contains("Local codes");
+        assertThat(ran.out()).contains("What the floor could reach").contains("Local codes");
     }
 
     @Test
