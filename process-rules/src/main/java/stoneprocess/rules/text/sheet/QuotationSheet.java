@@ -51,7 +51,6 @@ public final class QuotationSheet {
     private final boolean calculation;
     private final Parameters parameters;
     private final List<QuotedVariant> priced;
-    private final Parameters parameters;
     private final Draft draft;
 
     private QuotationSheet(Quotation quotation, Parameters parameters, boolean calculation) {
@@ -61,7 +60,6 @@ public final class QuotationSheet {
         this.priced = quotation.variants().stream()
                 .filter(variant -> variant.job().isPresent())
                 .toList();
-        this.parameters = parameters;
         this.draft = Draft.titled(Wording.name(quotation.floor()), parameters);
     }
 
