@@ -276,7 +276,11 @@ class PlanTextTest {
                     .set(SurveyField.HISTORIC, historic)
                     .build();
             for (FloorSurvey survey : List.of(
-                    flags, flags.toBuilder().unknown(SurveyField.HISTORIC).build())) {
+                    flags,
+                    flags.toBuilder()
+                            .unknown(SurveyField.HISTORIC)
+                            .unknown(SurveyField.LAID_AGO)
+                            .build())) {
                 String page = squeezed(page(ADVISOR.recommend(survey), Detail.BRIEF));
                 assertThat(page).contains("Reported, not yet planned");
                 String bare = page.replaceAll("if the floor is protected or historic, [^.]*; if it is not, [^.]*", "");
