@@ -70,14 +70,14 @@ final class SurveyClasses {
                 : situation.answer(SurveyField.HAZARDOUS_LAYER, HazardousLayer.class);
     }
 
-    /** As answered; else the size of the pieces tells whether they are a mosaic. */
+    /** As answered; else large pieces are no mosaic. Small ones are not only one: they may be cleft or glazed as well. */
     static Set<Face> laidFace(Situation situation) {
         Set<Face> faces = EnumSet.copyOf(situation.answer(SurveyField.FACE, Face.class));
         Set<PieceSize> sizes = scaled(situation, SurveyField.TILE_EDGE, PIECES);
-        if (faces.size() > 1 && !sizes.contains(PieceSize.MOSAIC)) {
+        if (faces.size() > 1 && sizes.equals(EnumSet.of(PieceSize.LARGE))) {
             faces.remove(Face.MOSAIC);
         }
-        return faces.size() > 1 && sizes.equals(EnumSet.of(PieceSize.MOSAIC)) ? EnumSet.of(Face.MOSAIC) : faces;
+        return faces;
     }
 
     /** Moisture against the dry reference; where nobody read a meter, what is told of water in the floor. */
