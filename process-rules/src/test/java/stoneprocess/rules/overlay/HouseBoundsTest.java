@@ -108,6 +108,7 @@ class HouseBoundsTest {
                         "crew.several",
                         "finish.polish",
                         "floor-load.ordinary",
+                        "slip-pendulum.low",
                         "supply.continuous",
                         "supply.light")
                 .allSatisfy(
