@@ -2,6 +2,7 @@ package stoneprocess.rules.testkit.law;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -23,15 +24,20 @@ import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.site.KnownStone;
 import stoneprocess.core.stone.AcidReaction;
 import stoneprocess.core.stone.Family;
+import stoneprocess.core.stone.FibreRisk;
 import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.CementSurface;
+import stoneprocess.core.survey.ChipColour;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Face;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Historic;
+import stoneprocess.core.survey.LaboratoryResult;
 import stoneprocess.core.survey.LastTreatment;
+import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.SolventRag;
+import stoneprocess.core.survey.StoneColour;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WaterDrop;
 import stoneprocess.core.topic.Cut;
@@ -62,6 +68,9 @@ import stoneprocess.rules.space.Forgetting.LessKnown;
  *
  * <p>A layer that was seen stops the work, whatever the date of the floor; one that nobody looked for is not expected in a floor
  * laid after asbestos was banned. The two are not compared.
+ *
+ * <p>Nor are fibres that a laboratory found in a floor of which neither kind nor colour nor chips are suspect, with the same
+ * floor without the report: nobody would have had it sampled, and nothing but the report tells of them.
  *
  * <p>A densifier and a sealer belong to a finish: they are compared where the same finish is decided, and not where no grits
  * are decided for the open field, as at an impasse.
@@ -162,6 +171,25 @@ record UnknownLaw(int answers) implements Law.Check {
                 .isPresent();
     }
 
+    private static boolean fibresFound(Recommendation recommendation) {
+        return is(recommendation.survey(), SurveyField.LABORATORY, Set.of(LaboratoryResult.FIBRES_FOUND));
+    }
+
+    /** Of no kind that may hold fibres, without a green chip, and neither fibrous nor green; a green stone may be hard instead. */
+    private static boolean isBeyondSuspicion(Recommendation recommendation) {
+        FloorSurvey survey = recommendation.survey();
+        boolean plain =
+                is(survey, SurveyField.COLOUR, EnumSet.of(StoneColour.PALE, StoneColour.MIXED, StoneColour.DARK));
+        boolean hard = is(survey, SurveyField.COLOUR, Set.of(StoneColour.GREEN))
+                && is(survey, SurveyField.SCRIBER, Set.of(ScriberTest.NOT_SCRATCHED));
+        List<Family> kinds = recommendation.values(Topics.STONE, Subject.FLOOR);
+        return (plain || hard)
+                && survey.answer(SurveyField.CHIPS).isKnown()
+                && !is(survey, SurveyField.CHIPS, Set.of(ChipColour.GREEN))
+                && !kinds.isEmpty()
+                && kinds.stream().noneMatch(family -> Traits.of(family).fibres().contains(FibreRisk.POSSIBLE));
+    }
+
     private static <T> boolean is(FloorSurvey survey, SurveyField<T> field, Set<T> answers) {
         return survey.answer(field).value().filter(answers::contains).isPresent();
     }
@@ -174,7 +202,8 @@ record UnknownLaw(int answers) implements Law.Check {
         boolean forgotLanes = known.survey().isLanesAlone() && !unknown.survey().isLanesAlone();
         boolean forgotLayer = forgotten.equals(SurveyField.HAZARDOUS_LAYER.name()) && laidAfterTheBan(unknown.survey());
         boolean slab = TAKEN_FOR_GRANTED_OF_A_SLAB.contains(forgotten) && neverGround(unknown);
-        if (forgotStone || forgotSurface || forgotLanes || forgotLayer || slab) {
+        boolean forgotFibres = fibresFound(known) && !fibresFound(unknown) && isBeyondSuspicion(unknown);
+        if (forgotStone || forgotSurface || forgotLanes || forgotLayer || forgotFibres || slab) {
             return violations;
         }
         for (Outcome outcome : unknown.outcomes()) {
