@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import stoneprocess.core.parameter.NamedScale;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.stone.Body;
 import stoneprocess.core.survey.DamageKind;
@@ -49,8 +50,17 @@ record DerivedFigure(
             (values, parameters) -> values.get(0) - values.get(1),
             (survey, parameters) -> List.of(parameters.part("moisture.above-reference") * 100));
 
+    /** Millimetres of edge beyond those of a narrow floor of the same area; below zero when there are fewer. */
+    static final DerivedFigure EDGES_BEYOND_NARROW = new DerivedFigure(
+            List.of(SurveyField.EDGES, SurveyField.AREA),
+            (values, parameters) -> values.get(0)
+                    - values.get(1)
+                            * 1_000_000
+                            / parameters.get("edges.narrow", Length.class).millimetres(),
+            (survey, parameters) -> List.of(0.0));
+
     private static final List<DerivedFigure> ALL =
-            List.of(SUPPLY, MOISTURE_ABOVE_REFERENCE, removal(Body.STONE), removal(Body.CEMENT));
+            List.of(SUPPLY, MOISTURE_ABOVE_REFERENCE, EDGES_BEYOND_NARROW, removal(Body.STONE), removal(Body.CEMENT));
 
     /** Millimetres that may be taken off a body in the life of the floor: a share of the thickness. */
     static DerivedFigure removal(Body body) {

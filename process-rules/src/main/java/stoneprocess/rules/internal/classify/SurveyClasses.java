@@ -122,14 +122,9 @@ final class SurveyClasses {
         if (edges.get().millimetres() == 0) {
             return EnumSet.of(EdgeLength.NONE);
         }
-        Length narrow = situation.parameters().get("edges.narrow", Length.class);
-        double strip = edges.get().millimetres() / 1000 * narrow.millimetres() / 1000;
-        return situation
-                .survey()
-                .answer(SurveyField.AREA)
-                .value()
-                .<Set<EdgeLength>>map(
-                        area -> EnumSet.of(area.squareMetres() < strip ? EdgeLength.MUCH : EdgeLength.USUAL))
+        return DerivedFigure.EDGES_BEYOND_NARROW
+                .of(situation.survey(), situation.parameters())
+                .<Set<EdgeLength>>map(beyond -> EnumSet.of(beyond > 0 ? EdgeLength.MUCH : EdgeLength.USUAL))
                 .orElseGet(() -> EnumSet.of(EdgeLength.USUAL, EdgeLength.MUCH));
     }
 

@@ -30,8 +30,10 @@ final class UnmetFinder {
 
     UnmetFinder(ConditionMeaning condition) {
         this.condition = condition;
-        List<Term> wanted = condition.wanted().values().stream().findFirst().orElse(List.of());
-        this.withoutFact = List.of(unmet(condition.type().getSimpleName(), List.of(), wanted, farthest()));
+        this.withoutFact = condition.wanted().entrySet().stream()
+                .limit(1)
+                .map(wanted -> unmet(wanted.getKey(), List.of(), wanted.getValue(), farthest()))
+                .toList();
     }
 
     /** The type of fact that the condition reads. */
