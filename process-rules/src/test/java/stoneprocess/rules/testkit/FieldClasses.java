@@ -9,6 +9,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import stoneprocess.core.parameter.Parameters;
@@ -52,13 +53,20 @@ public final class FieldClasses {
         if (kind instanceof FieldKind.Choice choice) {
             return List.of((Object[]) choice.type().getEnumConstants());
         }
-        if (kind instanceof FieldKind.Choices) {
+        if (field == SurveyField.MACHINES) {
             return List.of(
                     EnumSet.allOf(MachineClass.class),
                     EnumSet.of(MachineClass.SINGLE_DISC, MachineClass.EDGE_TOOL),
                     EnumSet.of(MachineClass.PLANETARY, MachineClass.EDGE_TOOL),
                     EnumSet.of(MachineClass.PROPANE_MACHINE, MachineClass.BURNISHER, MachineClass.SCRUBBER),
                     EnumSet.of(MachineClass.EDGE_TOOL));
+        }
+        if (kind instanceof FieldKind.Choices choices) {
+            return Stream.concat(
+                            Stream.of(Set.of(choices.type().getEnumConstants()), Set.of()),
+                            Arrays.stream(choices.type().getEnumConstants()).map(Set::of))
+                    .map(set -> (Object) set)
+                    .toList();
         }
         if (kind instanceof FieldKind.StoneName) {
             return stones();
