@@ -14,7 +14,11 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.quantity.Share;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.GritSequence;
+import stoneprocess.rules.Floors;
 import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.internal.engine.ShippedRules;
@@ -33,6 +37,12 @@ class ExplainLawsTest {
     private static final List<String> COMPLAINTS = new ArrayList<>();
     private static final Map<WhyNotKind, Integer> KINDS = new EnumMap<>(WhyNotKind.class);
     private static final Map<Status, Integer> STATUSES = new EnumMap<>(Status.class);
+
+    /** No grits lead from the first cut to the only one on hand, which few drawn floors that may be cut show. */
+    private static final FloorSurvey FINEST_ALONE = Floors.damaged(Floors.scratched(ScratchClass.FELT_BY_NAIL, 40))
+            .set(SurveyField.GRADES, List.of(GritSequence.standard().get("resin-3000", "")))
+            .build();
+
     private static int neighbours;
     private static int woken;
 
@@ -47,19 +57,34 @@ class ExplainLawsTest {
                 System.err.printf("Answers judged up to survey %d, complaints: %d%n", i, COMPLAINTS.size());
             }
             SplittableRandom random = new SplittableRandom(1955 + i);
-            Recommendation recommendation = respondent.recommend(
-                    SurveyGenerator.of(new Share(KNOWN[i % KNOWN.length])).draw(random));
-            ExplainLaws laws = new ExplainLaws(
-                    rules, engine, recommendation, Answers.of(explainer.explain(recommendation)), random);
-            laws.judge();
-            for (String complaint : laws.complaints()) {
-                COMPLAINTS.add("survey " + i + ", " + complaint);
-            }
-            laws.kinds().forEach((kind, number) -> KINDS.merge(kind, number, Integer::sum));
-            STATUSES.merge(recommendation.status(), 1, Integer::sum);
-            neighbours += laws.neighbours();
-            woken += laws.woken();
+            FloorSurvey survey =
+                    SurveyGenerator.of(new Share(KNOWN[i % KNOWN.length])).draw(random);
+            judge("survey " + i, respondent.recommend(survey), rules, engine, explainer, random);
         }
+        judge(
+                "the finest grit alone",
+                respondent.recommend(FINEST_ALONE),
+                rules,
+                engine,
+                explainer,
+                new SplittableRandom(1955));
+    }
+
+    private static void judge(
+            String floor,
+            Recommendation recommendation,
+            List<LoadedRule> rules,
+            Engine engine,
+            Explainer explainer,
+            SplittableRandom random) {
+        ExplainLaws laws =
+                new ExplainLaws(rules, engine, recommendation, Answers.of(explainer.explain(recommendation)), random);
+        laws.judge();
+        laws.complaints().forEach(complaint -> COMPLAINTS.add(floor + ", " + complaint));
+        laws.kinds().forEach((kind, number) -> KINDS.merge(kind, number, Integer::sum));
+        STATUSES.merge(recommendation.status(), 1, Integer::sum);
+        neighbours += laws.neighbours();
+        woken += laws.woken();
     }
 
     @Test
