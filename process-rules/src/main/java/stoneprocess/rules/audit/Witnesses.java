@@ -31,9 +31,10 @@ import stoneprocess.rules.internal.run.Runner;
 import stoneprocess.rules.space.Forgetting;
 import stoneprocess.rules.space.Smallest;
 import stoneprocess.rules.space.SurveyGenerator;
+import stoneprocess.rules.space.Unremarkable;
 
 /**
- * Searches a survey whose answer shows a finding: from drawn surveys, an answer or two are drawn anew as long as no
+ * Searches a survey whose answer shows a finding: from an unremarkable floor and drawn ones, an answer or two are drawn anew as long as no
  * fewer of the conditions are met, those that the unmet ones are read from first. What is found is made as small as it
  * can be and is always borne out by the answers themselves.
  */
@@ -64,7 +65,8 @@ final class Witnesses {
         }
         SplittableRandom random = new SplittableRandom(seed);
         for (int start = 0; start < STARTS; start++) {
-            Optional<FloorSurvey> found = climb(finding, DRAWN.draw(random), random);
+            Optional<FloorSurvey> found =
+                    climb(finding, start == 0 ? Unremarkable.floor().build() : DRAWN.draw(random), random);
             if (found.isPresent()) {
                 return finding.shownBy(small(finding, found.get()));
             }
