@@ -84,7 +84,7 @@ class EstimateFilesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "\"currency\": \"crowns\",     | ''                    | currency: 'nothing'",
+                "\"currency\": \"crowns\",     | ''                    | currency: the field is missing",
                 "\"currency\": \"crowns\"      | \"currency\": \" \" | currency: ''",
                 "price-list/1                | price-list/2          | format: 'price-list/2' is not accepted; accepted: price-list/1",
                 "38.50                       | \"38 c\"              | prices.labour-hour: '38 c' is not accepted; accepted: a number",
