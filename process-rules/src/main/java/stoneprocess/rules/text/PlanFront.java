@@ -23,6 +23,7 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Hazard;
+import stoneprocess.core.topic.Shortfall;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
@@ -120,8 +121,11 @@ record PlanFront(Draft draft, Recommendation recommendation) {
         return phrase(looked ? "summary.no-cut-yet" : "summary.no-cut-until-inspected");
     }
 
-    /** A floor that is only to be better keeps its finish; a wish that nobody named or read off the sample is told as open. */
+    /** What the grits on hand give; a floor that is only to be better keeps its finish; a wish that nobody named or read off the sample is told as open. */
     private Wording aim(Finish finish) {
+        if (recommendation.values(Topics.SHORTFALLS, Subject.FLOOR).contains(Shortfall.NO_GRIT_FOR_SATIN)) {
+            return phrase("summary.satin-lacks-grit");
+        }
         FloorSurvey survey = recommendation.survey();
         Optional<Goal> goal = survey.answer(SurveyField.GOAL).value();
         boolean read = survey.answer(SurveyField.GOAL_GLOSS).isKnown();

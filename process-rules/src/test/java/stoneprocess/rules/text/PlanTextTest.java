@@ -17,6 +17,7 @@ import net.jqwik.api.statistics.Statistics;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.plan.Plan;
+import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.quantity.Area;
@@ -38,6 +39,8 @@ import stoneprocess.core.survey.StripLevel;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WavinessClass;
 import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.Bond;
+import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Acceptance;
 import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.FinishTask;
@@ -327,6 +330,39 @@ class PlanTextTest {
             assertThat(page)
                     .containsPattern(opening + "[^0-9]*(?:[0-9][^0-9]*){0,4}Not before fibres and suspect layers");
         }
+    }
+
+    /** A satin ends at about 800 (common practice, no source), so that what a crew without 800 can give is not headed a satin. */
+    @Example
+    void a_satin_without_its_grit_is_headed_a_hone() {
+        FloorSurvey satin = Floors.unremarkable()
+                .set(SurveyField.GOAL, Goal.SATIN)
+                .set(
+                        SurveyField.GRADES,
+                        GritSequence.standard().grades().stream()
+                                .filter(grade -> grade.bond() == Bond.RESIN && grade.number() <= 400)
+                                .toList())
+                .build();
+        String page = squeezed(page(ADVISOR.recommend(satin), Detail.BRIEF));
+        assertThat(page)
+                .contains("Finish: a hone; a satin only once resin 800 is here.")
+                .doesNotContain("Finish: satin");
+    }
+
+    /** Where the meter reads dry, where moisture comes from can change nothing that a crew does now. */
+    @Example
+    void nobody_is_asked_where_the_moisture_of_a_dry_floor_comes_from() {
+        FloorSurvey dry = Floors.unremarkable()
+                .set(SurveyField.GOAL, Goal.POLISH)
+                .unknown(SurveyField.DAMP)
+                .build();
+        FloorSurvey unread = dry.toBuilder().unknown(SurveyField.MOISTURE).build();
+        assertThat(ADVISOR.recommend(dry).questions())
+                .extracting(Question::field)
+                .doesNotContain("condition.damp");
+        assertThat(ADVISOR.recommend(unread).questions())
+                .extracting(Question::field)
+                .contains("condition.damp");
     }
 
     @Example

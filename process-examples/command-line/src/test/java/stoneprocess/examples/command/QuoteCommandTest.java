@@ -224,18 +224,7 @@ class QuoteCommandTest {
                 .set(SurveyField.EXTENT, Extent.LANES_ALONE)
                 .build();
         Path answered = Files.writeString(folder.resolve("answered.json"), Json.SURVEY.print(survey));
-        Ran ran = Ran.command(
-                "",
-                "quote",
-                answered.toString(),
-                "--prices",
-                PRICES.toString(),
-                "--client",
-                "x",
-                "--date",
-                "2026-12-01",
-                "--json");
-        assertThat(total(Json.QUOTATION.read(ran.out()).variants().get(0)))
+        assertThat(total(quoted(answered).variants().get(0)))
                 .isEqualByComparingTo(extent.least().amount());
     }
 

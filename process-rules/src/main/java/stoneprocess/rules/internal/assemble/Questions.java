@@ -27,6 +27,7 @@ import stoneprocess.core.stone.FibreRisk;
 import stoneprocess.core.stone.Traits;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.Damp;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurveyField;
@@ -35,6 +36,7 @@ import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.Verdict;
+import stoneprocess.rules.feature.BuildUp;
 import stoneprocess.rules.feature.Feature;
 import stoneprocess.rules.feature.StoneTraits;
 import stoneprocess.rules.internal.classify.Facts;
@@ -49,7 +51,7 @@ import stoneprocess.rules.internal.run.Run;
  * floor is cut; of these what needs no laboratory, then the earlier stages, then what touches more topics. A refused
  * floor is asked only what could lift or deepen the refusal, and what holds it and is a hazard besides or tells the
  * stone; a stone refused for its fibres is neither scraped nor scratched to find out more, and no laboratory is asked
- * for while nobody has looked at the colour.
+ * for while nobody has looked at the colour. Where the meter reads dry nobody is asked where moisture comes from.
  */
 final class Questions {
     private static final double SHARE_OF_NOTHING = 0.01;
@@ -325,6 +327,8 @@ final class Questions {
                 .thenComparing(entry -> OF_THE_LABORATORY.contains(entry.getKey()))
                 .thenComparing(entry -> entry.getValue().firstStage)
                 .thenComparing(entry -> -entry.getValue().topics.size());
+        boolean measuredDry = factsByType.getOrDefault(BuildUp.Moisture.class, List.of()).stream()
+                .allMatch(fact -> ((BuildUp.Moisture) fact).known() == Damp.AS_DRY_REFERENCE);
         boolean refused = run.situation().values(Topics.VERDICT).contains(Verdict.REFUSE);
         return drafts.entrySet().stream()
                 .filter(entry -> !entry.getValue().topics.isEmpty())
@@ -332,6 +336,7 @@ final class Questions {
                 .filter(entry -> !(SCRAPES.contains(entry.getKey()) && refusedForFibres()))
                 .filter(entry -> !AFTER.containsKey(entry.getKey()) || !unanswered(AFTER.get(entry.getKey())))
                 .filter(entry -> !entry.getKey().equals(SurveyField.LABORATORY.name()) || !isColourOpen())
+                .filter(entry -> !(measuredDry && entry.getKey().equals(SurveyField.DAMP.name())))
                 .filter(entry -> !entry.getKey().equals(SurveyField.CHIPS.name())
                         || families.isEmpty()
                         || families.stream().anyMatch(Family::isOfChips))
