@@ -137,7 +137,7 @@ class QuoteCommandTest {
         assertThat(quote("customs-house-terrazzo", PRICES).out())
                 .contains("shifts of 8 h on 5 days a week")
                 .contains("The lanes alone: ")
-                .contains("The floor's coldest corner in the early morning: 10 C or more");
+                .contains("In the early morning the floor's coldest corner reads 10 C or more");
         assertThat(quote("customs-house-terrazzo", PRICES, "--shift", "6 h", "--days-a-week", "4")
                         .out())
                 .contains("shifts of 6 h on 4 days a week", "at 4 days a week");
@@ -208,7 +208,8 @@ class QuoteCommandTest {
                         "A test area",
                         "with resin 200 (finish: hone)",
                         "Slurry is picked up",
-                        "Unsealed. Left out: The floor is left to dry, sealed",
+                        "Unsealed. Spills stain sooner",
+                        "Left out: The floor is left to dry, sealed",
                         "Prices")
                 .doesNotContain("planning the bays");
     }

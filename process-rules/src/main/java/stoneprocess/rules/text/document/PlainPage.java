@@ -45,7 +45,7 @@ final class PlainPage {
         section.heading().ifPresent(heading -> {
             page.append('\n');
             ledger.ifPresentOrElse(
-                    table -> ledgerRow("", heading, table.headings(), table.columns()), () -> wrapped("", "", heading));
+                    table -> ledgerRow("", heading, table.headings(), table), () -> wrapped("", "", heading));
         });
         section.items().forEach(item -> print(item, INDENT));
     }
@@ -76,7 +76,7 @@ final class PlainPage {
 
     private void table(Item.Table table) {
         if (isLedger(table)) {
-            table.rows().forEach(row -> ledgerRow(INDENT, row.get(0), row.subList(1, row.size()), table.columns()));
+            table.rows().forEach(row -> ledgerRow(INDENT, row.get(0), row.subList(1, row.size()), table));
         } else {
             fitted(table);
         }
@@ -86,8 +86,8 @@ final class PlainPage {
         return table.columns().contains(Item.Align.RIGHT);
     }
 
-    /** All tables of figures of a page have the same columns, so that they stand below each other. */
-    private void ledgerRow(String indent, Wording label, List<Wording> cells, List<Item.Align> columns) {
+    /** All tables of figures of a page have the same columns, so that they stand below each other; a long head has more. */
+    private void ledgerRow(String indent, Wording label, List<Wording> cells, Item.Table table) {
         StringBuilder line = new StringBuilder(indent + texts.word(label));
         if (line.length() > LEDGER_LABEL) {
             line(line);
@@ -96,11 +96,18 @@ final class PlainPage {
         line.append(" ".repeat(LEDGER_LABEL - line.length()));
         for (int i = 0; i < cells.size(); i++) {
             String cell = texts.word(cells.get(i));
-            boolean figure = columns.get(i + 1) == Item.Align.RIGHT;
-            line.append(figure ? " ".repeat(Math.max(1, FIGURE - cell.length())) : INDENT)
+            boolean figure = table.columns().get(i + 1) == Item.Align.RIGHT;
+            line.append(figure ? " ".repeat(Math.max(1, figureWidth(table, i) - cell.length())) : INDENT)
                     .append(cell);
         }
         line(line);
+    }
+
+    private int figureWidth(Item.Table table, int figure) {
+        int head = table.headings().isEmpty()
+                ? 0
+                : texts.word(table.headings().get(figure)).length();
+        return Math.max(FIGURE, figure == 0 ? head : head + BETWEEN_HEADED_COLUMNS.length());
     }
 
     /** Columns as wide as their widest cell; the last one wraps. */

@@ -12,6 +12,7 @@ import stoneprocess.core.site.Quotation.Unknown;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
 
@@ -28,7 +29,7 @@ final class AnswerRange {
                 continue;
             }
             if (kind instanceof FieldKind.Choice choice) {
-                words.add(Wording.of(term(choice, all.get(first).from())));
+                words.add(said(term(choice, all.get(first).from())));
                 continue;
             }
             int next = first + 1;
@@ -39,6 +40,12 @@ final class AnswerRange {
             first = next;
         }
         return Wording.list(Joint.OR, words);
+    }
+
+    /** As an owner is told it, where that has its own words. */
+    private static Wording said(Term answer) {
+        String own = Wording.key(answer) + ".owner";
+        return Language.english().has(own) ? phrase(own) : Wording.of(answer);
     }
 
     private static Term term(FieldKind.Choice choice, String key) {

@@ -395,10 +395,12 @@ public final class EstimateSheet {
 
     private void restsOn() {
         draft.section("estimate.rests-on");
-        if (!planned.job().steps().isEmpty()) {
-            draft.bullet(phrase("estimate.stone").with("stone", planned.job().stone()));
+        if (planned.job().steps().isEmpty()) {
+            draft.bullet("estimate.from-the-plan.uncut");
+        } else {
+            draft.bullet(phrase("estimate.stone").with("stone", planned.job().stone()))
+                    .bullet("estimate.from-the-plan");
         }
-        draft.bullet("estimate.from-the-plan");
         if (estimate.work().stream().anyMatch(line -> line.basis() == Basis.CREW_TIMING)) {
             draft.bullet("estimate.own-timing");
         }

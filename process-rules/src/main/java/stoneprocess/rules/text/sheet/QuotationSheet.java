@@ -109,38 +109,33 @@ public final class QuotationSheet {
         }
         for (QuotedVariant variant : priced.subList(1, priced.size())) {
             List<Wording> work = ScopeWords.of(job(variant), parameters);
-            if (variant.variant().scope() == VariantScope.REPAIRS_ONLY) {
-                differs(
-                        variant,
-                        List.of(phrase("quotation.scope.only").with("work", Wording.list(Joint.SENTENCES, work))));
-                continue;
-            }
+            VariantScope scope = variant.variant().scope();
             List<Wording> more = new ArrayList<>(work);
-            more.removeAll(first);
             List<Wording> less = new ArrayList<>(first);
-            less.removeAll(work);
             List<Wording> differs = new ArrayList<>();
-            if (!less.isEmpty()) {
-                differs.add(phrase("quotation.scope.without").with("work", Wording.list(Joint.SENTENCES, less)));
+            if (scope != VariantScope.AS_PLANNED) {
+                differs.add(Wording.of(scope, "caution"));
             }
-            if (!more.isEmpty()) {
-                differs.add(phrase("quotation.scope.with").with("work", Wording.list(Joint.SENTENCES, more)));
+            if (scope == VariantScope.REPAIRS_ONLY) {
+                differs(differs, "quotation.scope.only", work);
+            } else {
+                more.removeAll(first);
+                less.removeAll(work);
+                differs(differs, "quotation.scope.without", less);
+                differs(differs, "quotation.scope.with", more);
             }
             if (!differs.isEmpty()) {
-                differs(variant, differs);
+                draft.bullet(phrase("quotation.scope.variant")
+                        .with("variant", name(variant.variant()))
+                        .with("differs", Wording.list(Joint.SENTENCES, differs)));
             }
         }
-        priced.stream()
-                .map(variant -> variant.variant().scope())
-                .distinct()
-                .filter(scope -> scope != VariantScope.AS_PLANNED)
-                .forEach(scope -> draft.bullet(Wording.of(scope, "caution")));
     }
 
-    private void differs(QuotedVariant variant, List<Wording> differs) {
-        draft.bullet(phrase("quotation.scope.variant")
-                .with("variant", name(variant.variant()))
-                .with("differs", Wording.list(Joint.SENTENCES, differs)));
+    private static void differs(List<Wording> differs, String key, List<Wording> work) {
+        if (!work.isEmpty()) {
+            differs.add(phrase(key).with("work", Wording.list(Joint.SENTENCES, work)));
+        }
     }
 
     /** What the owner decides, with the price of each answer. */
