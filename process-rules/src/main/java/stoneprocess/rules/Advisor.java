@@ -133,8 +133,8 @@ public final class Advisor {
                     "signs",
                     "none",
                     String.join(", ", Term.keys(List.of(Sign.values()))),
-                    "no fault in the finish is named; name what you see, such as haze, or follow the log where a fill"
-                            + " has come out");
+                    "no fault is named; name what you see, such as haze; a fill that has come out goes into the log, for"
+                            + " 'follow' to answer");
         }
         return new Diagnosis(review.signs(), answer(review));
     }

@@ -204,7 +204,7 @@ class FollowCommandTest {
     void without_any_sign_there_is_nothing_to_trace() {
         Ran ran = Ran.command("", "diagnose", survey("ferry-hall-granite"));
         assertThat(ran.exit()).isEqualTo(2);
-        assertThat(ran.err()).startsWith("signs: no fault in the finish is named; name what you see, such as haze");
+        assertThat(ran.err()).startsWith("signs: no fault is named; name what you see, such as haze");
         assertThat(ran.err().lines()).hasSize(1);
     }
 
