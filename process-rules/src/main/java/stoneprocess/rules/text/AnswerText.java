@@ -1,5 +1,6 @@
 package stoneprocess.rules.text;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,8 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.topic.Card;
 import stoneprocess.rules.text.document.Document;
+import stoneprocess.rules.text.document.Item;
+import stoneprocess.rules.text.document.Section;
 import stoneprocess.rules.text.document.Wording;
 
 /**
@@ -32,21 +35,51 @@ public final class AnswerText {
 
     /** Why a matter was closed as it was. */
     public Document document(Why why) {
-        return WhyWords.full(why, Optional.empty(), parameters);
+        return WhyWords.full(
+                why, Optional.empty(), Optional.of(Wording.phrase("answer.no-plan-of-itself")), parameters);
     }
 
     /**
-     * The same, and where the work starts with another grit than the damage would allow.
+     * The same under the name of the floor, with why there is no plan where nothing forbids one, and where the work
+     * starts with another grit than the damage would allow.
      *
      * @param recommendation the recommendation that was asked about
      */
     public Document document(Why why, Recommendation recommendation) {
-        return WhyWords.full(why, PlanText.endBeforeStart(recommendation, why.outcome()), parameters);
+        return ofFloor(
+                recommendation,
+                WhyWords.full(
+                        why,
+                        PlanText.endBeforeStart(recommendation, why.outcome()),
+                        PlanText.planless(recommendation),
+                        parameters));
     }
 
     /** Why a matter was not closed with a value. */
     public Document document(WhyNot whyNot) {
         return WhyNotWords.full(whyNot, parameters);
+    }
+
+    /**
+     * The same under the name of the floor.
+     *
+     * @param recommendation the recommendation that was asked about
+     */
+    public Document document(WhyNot whyNot, Recommendation recommendation) {
+        return ofFloor(recommendation, document(whyNot));
+    }
+
+    /** An answer under the name of its floor, beginning with what was asked. */
+    private static Document ofFloor(Recommendation recommendation, Document answer) {
+        List<Section> sections = new ArrayList<>();
+        answer.title()
+                .ifPresent(asked -> sections.add(new Section(Optional.empty(), List.of(new Item.Paragraph(asked)))));
+        sections.addAll(answer.sections());
+        return new Document(
+                Optional.of(Wording.name(recommendation.survey().title())),
+                answer.line(),
+                sections,
+                answer.parameters());
     }
 
     /** What differs between two recommendations. */
@@ -86,12 +119,12 @@ public final class AnswerText {
     }
 
     /**
-     * How a floor would get a value, with the ways out first that its plan offers.
+     * How a floor would get a value, under its name, with the ways out first that its plan offers.
      *
      * @param recommendation the recommendation for the floor that was asked about
      */
     public Document document(HowTo howTo, Recommendation recommendation) {
-        return WayWords.full(howTo, Optional.of(recommendation), parameters);
+        return ofFloor(recommendation, WayWords.full(howTo, Optional.of(recommendation), parameters));
     }
 
     /**

@@ -5,6 +5,7 @@ import static stoneprocess.rules.text.document.Wording.phrase;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import stoneprocess.core.answer.Closing;
@@ -28,6 +29,11 @@ final class AnswerWords {
 
     /** An outcome in few words has at most so many characters. */
     private static final int FEW = 40;
+
+    /** So many rules or values are told in full; a screen holds them. */
+    private static final int RULES_SHOWN = 6;
+
+    private static final int QUESTIONS_SHOWN = 10;
 
     private AnswerWords() {}
 
@@ -61,17 +67,36 @@ final class AnswerWords {
         return all;
     }
 
+    /** A matter with its values, or with how many there are where nobody would read them all. */
+    static Wording statedInFew(Outcome outcome) {
+        return outcome instanceof Decision<?> decision && decision.values().size() > RULES_SHOWN
+                ? phrase("answer.outcome")
+                        .with("matter", ValueWords.matter(outcome))
+                        .with(
+                                "value",
+                                phrase("answer.several")
+                                        .with("count", decision.values().size()))
+                : Words.outcome(outcome);
+    }
+
     /** The first that is short enough, from the richest on. */
     static Wording shortest(Wording... fromRichest) {
         return new Wording.Shortest(SHORT, List.of(fromRichest));
     }
 
-    /** Rules one after the other, each with the facts of this floor that it rests on, its source and its id. */
+    /**
+     * Rules one after the other, each with the facts of this floor that it rests on, its source and its id; of many the
+     * first ones, and the ids of the others.
+     */
     static void reasons(Draft draft, String heading, List<Reason> reasons, Function<String, Card> cards) {
         if (!reasons.isEmpty()) {
             draft.section(heading);
         }
-        RuleWords.byRule(reasons).forEach((rule, ofRule) -> {
+        Map<String, List<Reason>> byRule = RuleWords.byRule(reasons);
+        List<String> rules = List.copyOf(byRule.keySet());
+        int shown = rules.size() <= RULES_SHOWN + 1 ? rules.size() : RULES_SHOWN;
+        for (String rule : rules.subList(0, shown)) {
+            List<Reason> ofRule = byRule.get(rule);
             Card card = cards.apply(rule);
             List<Wording> words = new ArrayList<>(List.of(RuleWords.because(card)));
             List<Wording> facts = ofRule.stream()
@@ -94,14 +119,20 @@ final class AnswerWords {
                             card.source().practice()
                                     ? Wording.list(Joint.COMMA, List.of(id, phrase("answer.practice")))
                                     : id));
-        });
+        }
+        if (shown < rules.size()) {
+            draft.bullet(RuleWords.withIds(
+                    phrase("answer.more-rules").with("count", rules.size() - shown),
+                    rules.subList(shown, rules.size())));
+        }
     }
 
     /** Questions of the survey, with what it answers where that is known. */
     static void checks(Draft draft, String heading, Collection<String> questions, List<FieldAnswer> answers) {
+        int shown = questions.size() <= QUESTIONS_SHOWN + 1 ? questions.size() : QUESTIONS_SHOWN;
         draft.list(
                 heading,
-                questions,
+                questions.stream().limit(shown).toList(),
                 field -> answers.stream()
                         .filter(answer -> answer.field().equals(field))
                         .findFirst()
@@ -109,6 +140,9 @@ final class AnswerWords {
                                 .with("question", FieldWords.question(field))
                                 .with("answer", FieldWords.answer(answer)))
                         .orElse(FieldWords.question(field)));
+        if (shown < questions.size()) {
+            draft.bullet(phrase("answer.more-questions").with("count", questions.size() - shown));
+        }
     }
 
     /** How a topic is decided, where the bundles say it in the terms of the topic. */

@@ -30,6 +30,9 @@ import stoneprocess.rules.text.document.Wording;
 final class FactWords {
     private static final String STEP = Step.class.getSimpleName();
 
+    /** Who may be one of more than these is not known. */
+    private static final int MANY = 6;
+
     /** The classes of each fact of a floor, by their keys. */
     static final Map<String, Map<String, Term>> CLASSES = new LinkedHashMap<>();
 
@@ -140,7 +143,7 @@ final class FactWords {
             return or(sentences(List.of(fact), mayBe));
         }
         int all = CLASSES.getOrDefault(bare(fact), Map.of()).size();
-        boolean open = mayBe.isEmpty() || mayBe.size() > 1 && mayBe.size() == all;
+        boolean open = mayBe.isEmpty() || mayBe.size() > MANY || mayBe.size() > 1 && mayBe.size() == all;
         return open ? phrase("fact.nobody-knows") : or(words(fact, mayBe));
     }
 

@@ -316,6 +316,17 @@ public final class PlanText {
                 : Optional.empty();
     }
 
+    /** That there is no plan, and about what needs and bans clash; empty where there is a plan. */
+    static Optional<Wording> planless(Recommendation recommendation) {
+        if (recommendation.plan().isPresent()) {
+            return Optional.empty();
+        }
+        List<Wording> words = new ArrayList<>(List.of(PlanWords.verdict(recommendation)));
+        blocking(recommendation)
+                .forEach(impasse -> words.add(phrase("answer.conflict").with("topic", ValueWords.matter(impasse))));
+        return Optional.of(phrase("answer.planless").with("why", Wording.sentences(words.toArray(Wording[]::new))));
+    }
+
     /** What was decided alike, and for which tracks. */
     private static Wording matter(List<Decision<?>> decisions) {
         Topic<?> topic = decisions.get(0).topic();

@@ -33,8 +33,9 @@ final class WhyWords {
 
     /**
      * @param start the grit with which the work starts where the last grit is coarser than the first cut
+     * @param planless why there is no plan although nothing forbids to cut; empty where there is one, or nobody told
      */
-    static Document full(Why why, Optional<AbrasiveGrade> start, Parameters parameters) {
+    static Document full(Why why, Optional<AbrasiveGrade> start, Optional<Wording> planless, Parameters parameters) {
         Outcome outcome = why.outcome();
         Draft draft = Draft.titled(ValueWords.matter(outcome), parameters);
         boolean mayCut =
@@ -42,6 +43,7 @@ final class WhyWords {
         List<Wording> lead = new ArrayList<>();
         if (mayCut) {
             lead.add(phrase("answer.may-cut"));
+            planless.ifPresent(lead::add);
         } else if (outcome instanceof Impasse<?>) {
             lead.add(phrase("answer.clash"));
         } else {
@@ -80,7 +82,8 @@ final class WhyWords {
                 why.grounds().stream()
                         .filter(ground -> why.grounds().get(0).restsOn().contains(ground.matter()))
                         .toList(),
-                ground -> RuleWords.withIds(Words.outcome(ground.outcome()), RuleWords.rules(ground.reasons())));
+                ground -> RuleWords.withIds(
+                        AnswerWords.statedInFew(ground.outcome()), RuleWords.rules(ground.reasons())));
     }
 
     private static void numbers(Draft draft, Why why) {

@@ -7,7 +7,6 @@ import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.rules.Advisor;
-import stoneprocess.rules.text.AnswerText;
 
 /** Says why a matter was not decided otherwise. */
 @Command(name = "why-not", description = "Plans the floor of a survey and says why a topic does not have a value.")
@@ -24,7 +23,7 @@ final class WhyNotCommand extends ConsoleCommand {
         Topic<?> topic = asked.topic();
         Recommendation plan = advisor.recommend(survey(asked.survey()));
         WhyNot whyNot = advisor.whyNot(plan, topic, asked.subject(plan), asked.key());
-        form.print(console(), Json.WHY_NOT, whyNot, AnswerText::document);
+        form.print(console(), Json.WHY_NOT, whyNot, (answers, answer) -> answers.document(answer, plan));
         return ExitCode.DONE;
     }
 }

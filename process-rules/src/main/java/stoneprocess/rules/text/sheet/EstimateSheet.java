@@ -171,7 +171,7 @@ public final class EstimateSheet {
     }
 
     private void work() {
-        Ledger hours = ledger(phrase("estimate.hours"), phrase("estimate.people-and-basis"));
+        Ledger hours = ledger(phrase("estimate.hours"), phrase("estimate.basis"));
         List<Line.WorkLine> beside = worked().stream()
                 .filter(line -> line.personHours().high().minutes() == 0)
                 .toList();
