@@ -21,6 +21,7 @@ import stoneprocess.core.quantity.Unit;
  */
 public record WorkingTimes(
         TimeSpan shift, int shiftsADay, int daysAWeek, int firstDay, int crews, int bays, List<Closure> closures) {
+    private static final TimeSpan DAY = TimeSpan.of(1, Unit.DAY);
     private static final int MOST_CREWS = 50;
     private static final int MOST_BAYS = 200;
     private static final int DAYS = 7;
@@ -48,7 +49,7 @@ public record WorkingTimes(
         within("times.first-day", firstDay, 1, 7);
         within("times.crews", crews, 1, MOST_CREWS);
         within("times.bays", bays, 1, MOST_BAYS);
-        if (shiftsADay * shift.minutes() > TimeSpan.of(1, Unit.DAY).minutes()) {
+        if (shiftsADay * shift.minutes() > DAY.minutes()) {
             throw new InvalidInputException("times.shift", shift.print(), "shifts of 24 h a day or less");
         }
         closures = List.copyOf(closures);

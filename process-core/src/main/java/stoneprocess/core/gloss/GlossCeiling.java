@@ -1,7 +1,11 @@
 package stoneprocess.core.gloss;
 
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.stone.Family;
@@ -16,6 +20,18 @@ import stoneprocess.core.stone.RefractiveIndex;
  * @param at85 ceiling at 85 degrees
  */
 public record GlossCeiling(Gloss at20, Gloss at60, Gloss at85) {
+    private static final Map<Family, Optional<GlossCeiling>> BY_FAMILY = new EnumMap<>(Family.class);
+    private static final GlossCeiling OF_ANY_STONE = each(geometry -> Stream.of(Mineral.values())
+            .mapToDouble(mineral -> mean(mineral, geometry))
+            .max()
+            .orElseThrow());
+
+    static {
+        for (Family family : Family.values()) {
+            BY_FAMILY.put(family, MineralShares.typical(family).map(GlossCeiling::of));
+        }
+    }
+
     public GlossCeiling {
         Refuse.nulls(GlossCeiling.class, at20, at60, at85);
     }
@@ -30,18 +46,12 @@ public record GlossCeiling(Gloss at20, Gloss at60, Gloss at85) {
 
     /** The ceiling of what the family usually consists of; empty where that is not known. */
     public static Optional<GlossCeiling> of(Family family) {
-        return MineralShares.typical(family).map(GlossCeiling::of);
+        return BY_FAMILY.get(Objects.requireNonNull(family, "family"));
     }
 
     /** The highest ceiling of any listed mineral, for a stone of which nothing is known. */
     public static GlossCeiling ofAnyStone() {
-        return each(geometry -> {
-            double most = 0;
-            for (Mineral mineral : Mineral.values()) {
-                most = Math.max(most, mean(mineral, geometry));
-            }
-            return most;
-        });
+        return OF_ANY_STONE;
     }
 
     /** The ceiling at one angle. */

@@ -5,7 +5,9 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.internal.table.Tsv;
@@ -29,10 +31,13 @@ public final class GritSequence {
 
     private final List<AbrasiveGrade> grades;
     private final List<AbrasiveGrade> ofOtherLadders;
+    private final Map<String, AbrasiveGrade> byKey;
 
     private GritSequence(List<AbrasiveGrade> grades, List<AbrasiveGrade> ofOtherLadders) {
         this.grades = grades;
         this.ofOtherLadders = ofOtherLadders;
+        this.byKey = Stream.concat(grades.stream(), ofOtherLadders.stream())
+                .collect(Collectors.toUnmodifiableMap(AbrasiveGrade::key, Function.identity(), (own, other) -> own));
     }
 
     /**
@@ -156,9 +161,7 @@ public final class GritSequence {
      * @throws InvalidInputException naming the field and the grades that are known
      */
     public AbrasiveGrade get(String key, String field) {
-        return Stream.concat(grades.stream(), ofOtherLadders.stream())
-                .filter(grade -> grade.key().equals(key))
-                .findFirst()
+        return Optional.ofNullable(byKey.get(Objects.requireNonNull(key, "key")))
                 .orElseThrow(() -> new InvalidInputException(field, key, "a grade of the sequence in use: " + known()));
     }
 

@@ -50,6 +50,11 @@ public final class All implements Policy {
     }
 
     @Override
+    public boolean mustBeAsked(Choice<?> topic, Term value) {
+        return true;
+    }
+
+    @Override
     public boolean mayHelp(Choice<?> topic, Set<Term> named, Term value) {
         return named.contains(value);
     }

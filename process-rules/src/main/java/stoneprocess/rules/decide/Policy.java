@@ -92,6 +92,11 @@ public sealed interface Policy permits One, All, Precedence, Remains, Ranked, Fe
         return kind == ContributionKind.WISH;
     }
 
+    /** True where a value is never the outcome unless a rule speaks that may help it. */
+    default boolean mustBeAsked(Choice<?> topic, Term value) {
+        return false;
+    }
+
     /** True when a rule that names these values may help a value to be the outcome. */
     default boolean mayHelp(Choice<?> topic, Set<Term> named, Term value) {
         return true;

@@ -67,6 +67,12 @@ public final class Precedence implements Policy {
         return kind != ContributionKind.VETO;
     }
 
+    /** The last value stands where nothing is asked for. */
+    @Override
+    public boolean mustBeAsked(Choice<?> topic, Term value) {
+        return topic.domain().indexOf(value) < topic.domain().size() - 1;
+    }
+
     @Override
     public boolean mayHelp(Choice<?> topic, Set<Term> named, Term value) {
         return named.contains(value) || topic.whenUncertain().equals(Optional.of(value));

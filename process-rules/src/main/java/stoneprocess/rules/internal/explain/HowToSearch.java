@@ -23,18 +23,27 @@ import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.problem.InvalidInputException;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.tool.AbrasiveGrade;
+import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Choice;
+import stoneprocess.core.topic.ContributionKind;
+import stoneprocess.core.topic.PolicyKind;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.Verdict;
+import stoneprocess.core.topic.WorkMethod;
 import stoneprocess.rules.decide.Policy;
 import stoneprocess.rules.feature.Step;
+import stoneprocess.rules.internal.classify.Facts;
+import stoneprocess.rules.internal.engine.FactPattern;
 import stoneprocess.rules.internal.engine.FlatRules;
 import stoneprocess.rules.internal.meaning.RuleMeaning;
 import stoneprocess.rules.internal.meaning.RuleMeanings;
 import stoneprocess.rules.internal.meaning.RuleReach;
+import stoneprocess.rules.internal.meaning.Saying;
 import stoneprocess.rules.internal.run.Run;
 
 /**
@@ -62,6 +71,13 @@ public final class HowToSearch {
     private final FlatRules rules;
     private final Candidates candidates;
     private final SearchBudget budget;
+
+    /** The rules of the topic that may help the value to be the outcome for the subject. */
+    private final List<RuleMeaning> helping;
+
+    /** Whether the value is never the outcome unless one of these speaks. */
+    private final boolean mustBeAsked;
+
     private final Map<List<Object>, Boolean> met = new HashMap<>();
     private final Map<Change, Integer> places = new IdentityHashMap<>();
 
@@ -81,6 +97,48 @@ public final class HowToSearch {
         this.rules = reach.upTo(topic);
         this.candidates = new Candidates(floor, reach);
         this.budget = budget;
+        Optional<Choice<?>> choice = topic instanceof Choice<?> asked ? Optional.of(asked) : Optional.empty();
+        this.helping = choice.stream()
+                .flatMap(asked -> meanings.of(topic).stream()
+                        .filter(rule -> Policy.of(asked).mayHelp(asked, rule.values(), asked.value(wanted)))
+                        .filter(rule -> rule.conditions().stream().allMatch(this::mayConcern)))
+                .toList();
+        this.mustBeAsked = choice.stream().anyMatch(asked -> Policy.of(asked).mustBeAsked(asked, asked.value(wanted)));
+    }
+
+    /** True for a value that no rule asks for, where the first of the domain stands instead and no rule excludes that. */
+    private boolean isNeverSaid() {
+        if (!(topic instanceof Choice<?> choice) || choice.policy() != PolicyKind.ONE) {
+            return false;
+        }
+        Term first = choice.domain().get(0);
+        Term value = choice.value(wanted);
+        return !value.equals(first)
+                && meanings.of(topic).stream()
+                        .flatMap(rule -> rule.sayings().stream())
+                        .map(Saying::says)
+                        .noneMatch(
+                                said -> said.values().contains(said.kind() == ContributionKind.VETO ? first : value));
+    }
+
+    /** False for what no survey makes of the step that was asked about. */
+    private boolean mayConcern(FactPattern condition) {
+        return condition.type() != Step.class
+                || !(subject instanceof Subject.OfStep asked)
+                || stepsOf(asked).anyMatch(condition::matches);
+    }
+
+    /** All that a survey can make of a step: its track and grit stay what they are, and only metal is worked dry. */
+    private Stream<Object> stepsOf(Subject.OfStep asked) {
+        AbrasiveGrade grade = floor.sequence().get(asked.grade(), topic.id() + ".subject");
+        Step like = Facts.steps(asked.track(), List.of(grade), WorkMethod.WET, floor.parameters())
+                .get(0);
+        return Facts.space(Step.class).stream()
+                .filter(each -> each instanceof Step step
+                        && step.track() == like.track()
+                        && step.bond() == like.bond()
+                        && step.grit() == like.grit()
+                        && (like.bond() == Bond.METAL || step.method() == like.method()));
     }
 
     /**
@@ -147,6 +205,9 @@ public final class HowToSearch {
         Run now = floor.run(rules, topic.stage());
         if (met(now)) {
             return List.of(new Way(List.of()));
+        }
+        if (mustBeAsked && helping.isEmpty() || isNeverSaid()) {
+            return List.of();
         }
         List<Change> singles = candidates.of(needed(now)).stream()
                 .filter(change -> !candidates.isTwin(change))
@@ -231,11 +292,22 @@ public final class HowToSearch {
         return changed.run(rules, topic.stage());
     }
 
-    /** What was the same to the rules before is not run again. */
+    /** What was the same to the rules before is not run again, nor what keeps every rule that may help from speaking. */
     private boolean meets(List<Change> changes) {
         return changed(changes)
+                .filter(changed -> !mustBeAsked || maySpeak(changed.facts()))
                 .filter(changed -> met.computeIfAbsent(changed.seen(), seen -> met(run(changed))))
                 .isPresent();
+    }
+
+    /** True when a rule that may help finds all that it reads of a survey alone; what is concluded may hold or not. */
+    private boolean maySpeak(List<Object> surveyed) {
+        Map<Class<?>, List<Object>> byType = surveyed.stream().collect(Collectors.groupingBy(Object::getClass));
+        return helping.stream()
+                .anyMatch(rule -> rule.conditions().stream()
+                        .filter(condition -> byType.containsKey(condition.type()))
+                        .allMatch(condition ->
+                                byType.get(condition.type()).stream().anyMatch(condition::matches)));
     }
 
     private Optional<SurveyedFloor.Changed> changed(List<Change> changes) {
@@ -279,8 +351,19 @@ public final class HowToSearch {
 
     private Set<String> fields(Reason reason) {
         return reason.facts().stream()
+                .filter(fact -> Facts.type(fact) != Step.class || !alwaysHolds(reason.rule()))
                 .flatMap(fact -> reach.fields(fact).stream())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** True where a rule reads nothing of the step that was asked about but what no survey can change. */
+    private boolean alwaysHolds(String rule) {
+        return subject instanceof Subject.OfStep asked
+                && meanings.of(topic).stream()
+                        .filter(meaning -> meaning.id().equals(rule))
+                        .flatMap(meaning -> meaning.conditions().stream())
+                        .filter(condition -> condition.type() == Step.class)
+                        .allMatch(condition -> stepsOf(asked).allMatch(condition::matches));
     }
 
     /** Nothing keeps the value out: a rule has to start to speak, or one that speaks has to say something else. */
@@ -290,7 +373,7 @@ public final class HowToSearch {
             List<Reason> spoken = reasons.stream()
                     .filter(reason -> reason.rule().equals(rule.id()))
                     .toList();
-            boolean mayHelp = Policy.of(choice).mayHelp(choice, rule.values(), choice.value(wanted));
+            boolean mayHelp = helping.contains(rule);
             if (!spoken.isEmpty() && (Policy.of(choice).isSingle() || mayHelp)) {
                 spoken.forEach(reason -> all.addAll(fields(reason)));
             } else if (spoken.isEmpty() && mayHelp) {
