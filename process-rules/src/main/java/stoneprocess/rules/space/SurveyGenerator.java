@@ -86,6 +86,11 @@ public final class SurveyGenerator {
         return new SurveyGenerator(known.percent() / 100, Objects.requireNonNull(sequence, "sequence"));
     }
 
+    /** Where the grits on hand come from. */
+    public GritSequence sequence() {
+        return sequence;
+    }
+
     /** A survey with one to three zones that cover the floor or leave a part of it out. */
     public FloorSurvey draw(SplittableRandom random) {
         double calm = 1 - 0.6 * random.nextDouble() * random.nextDouble();

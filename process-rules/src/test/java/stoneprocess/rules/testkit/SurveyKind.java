@@ -21,6 +21,9 @@ import stoneprocess.rules.space.SurveyGenerator;
 
 /** Kinds of drawn surveys. */
 public enum SurveyKind implements Term {
+    /** Floors as a crew meets them: mostly known, mostly planned and cut. */
+    TYPICAL,
+
     /** Any answers that are accepted. */
     VALID,
 
@@ -31,12 +34,15 @@ public enum SurveyKind implements Term {
     NEAR_MISS;
 
     /**
-     * Draws a survey of this kind. Half of the measured answers that are known, and half of the measured depths of
+     * Draws a survey of this kind. At a limit or before it, half of the measured answers that are known, and half of the measured depths of
      * damage, are moved to a limit of their classes as the parameters make them, or one step before it.
      *
      * @param parameters the numbers that part the classes
      */
     public FloorSurvey draw(SurveyGenerator generator, Parameters parameters, SplittableRandom random) {
+        if (this == TYPICAL) {
+            return TypicalFloors.draw(generator.sequence(), random);
+        }
         FloorSurvey survey = generator.draw(random);
         if (this == VALID) {
             return survey;

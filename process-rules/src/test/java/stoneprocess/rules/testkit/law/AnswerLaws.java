@@ -49,12 +49,14 @@ final class AnswerLaws {
             "A plan stands exactly where the floor is planned or provisional; a refusal names a reason, cuts nothing and"
                     + " needs no plan; an impasse names the topic that cannot be closed",
             "Whoever reads the status alone must not be misled about the rest",
+            answer -> true,
             AnswerLaws::statusFits);
 
     static final Law REFUSAL_IS_CERTAIN = Breaches.law(
             "refusal-rests-on-what-is-known",
             "Each reason of a refusal asks to refuse and rests on known facts alone",
             "A floor that might be dangerous is held and asked about; a refusal says that it is",
+            answer -> answer.status() == Status.REFUSED,
             (answer, breaches) -> answer.refusals()
                     .forEach(reason -> breaches.require(
                             reason.certain() && reason.values().contains(Verdict.REFUSE),
@@ -67,6 +69,7 @@ final class AnswerLaws {
             "What is held or undecided because of an unknown fact asks a question that names the rule, or has the stone"
                     + " tested where what is known of it does not agree",
             "A crew that waits must know for what",
+            answer -> answer.status() == Status.PROVISIONAL || answer.status() == Status.UNDECIDED,
             AnswerLaws::holdIsExplained);
 
     static final Law IMPASSE_OFFERS_A_WAY_OUT = Breaches.law(
@@ -74,6 +77,7 @@ final class AnswerLaws {
             "An impasse names who demands, who excludes or what is lacking, and there is a counter-offer; so there is for a"
                     + " refusal; no plan that is not held carries one",
             "No is not an answer that an owner can act on",
+            answer -> !answer.impasses().isEmpty() || answer.status() == Status.REFUSED,
             AnswerLaws::wayOut);
 
     private static final Set<String> TESTS = Set.of(
@@ -100,6 +104,7 @@ final class AnswerLaws {
                     + " and scriber are asked again where they contradict each other, a name also where a plan is held or stuck,"
                     + " acid, coating, rag, water drop, surface, finish, face, size of pieces and last treatment where the work is on hold for what they contradict",
             "Nobody answers twice but for a contradiction, and nobody answers what no rule reads",
+            answer -> !answer.questions().isEmpty(),
             AnswerLaws::openQuestions);
 
     static final Law VALUES_ARE_OF_THE_DOMAIN = Breaches.law(
@@ -107,6 +112,7 @@ final class AnswerLaws {
             "Every topic is closed once for a subject, with values of its domain, each once, in the domain's order where"
                     + " several stand side by side, and exactly one where one is chosen",
             "What a caller switches over is finite",
+            answer -> true,
             AnswerLaws::ofTheDomain);
 
     static final Law RECORD_EXPLAINS_THE_OUTCOME = Breaches.law(
@@ -114,24 +120,29 @@ final class AnswerLaws {
             "No need that won leaves the value out, no veto takes it in, a value of a list was asked for, a wish counts as"
                     + " vetoed only where something excludes what it wants most",
             "The closed decision is the explanation; nobody explains it a second time",
+            answer -> true,
             AnswerLaws::recordExplains);
 
     static final Law SAFETY_RULES_STAND = Breaches.lawByRules(
             "safety-rules-stand",
             "No safety rule is vetoed, and none is outweighed but by a more cautious value",
             "A house or a taste must not silence what keeps people whole",
+            answer -> !answer.warnings().isEmpty(),
             AnswerLaws::safetyStands);
 
     static final Law EVERY_KEY_HAS_TEXT = Breaches.lawByRules(
             "every-key-has-text",
             "Every value that an answer holds has its words, and the answer can be written out in either system of units",
             "A crew reads sentences, not keys",
+            answer -> true,
             AnswerLaws::hasText);
 
     static final Law OFFER_TAKEN_IS_KEPT = new Law(
             "offer-taken-is-kept",
             "Whoever gets all the grades that an impasse lacks is not at that impasse again",
             "A counter-offer that does not help costs money and trust",
+            Law.Meeting.where(
+                    answer -> answer.counterOffers().stream().anyMatch(offer -> offer.kind() == OfferKind.GET_GRADES)),
             AnswerLaws::offerKept);
 
     static final List<Law> ALL = List.of(

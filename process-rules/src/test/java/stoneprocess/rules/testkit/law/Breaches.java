@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.BiPredicate;
+import java.util.function.Predicate;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Recommendation;
@@ -50,43 +52,91 @@ final class Breaches {
         void judge(Recommendation before, Recommendation after, Breaches breaches);
     }
 
-    /** A law that every answer keeps by itself. */
-    static Law law(String id, String prose, String reason, Judge judge) {
-        return new Law(id, prose, reason, (respondent, survey, seed) -> {
+    /** A law that every answer of a kind keeps by itself. */
+    static Law law(String id, String prose, String reason, Predicate<Recommendation> where, Judge judge) {
+        return new Law(id, prose, reason, Law.Meeting.where(where), (respondent, survey, seed) -> {
             Breaches breaches = new Breaches(id, survey);
             judge.judge(respondent.recommend(survey), breaches);
             return breaches.found;
         });
     }
 
-    /** A law that every answer keeps with the rules that made it. */
-    static Law lawByRules(String id, String prose, String reason, RuleJudge judge) {
-        return new Law(id, prose, reason, (respondent, survey, seed) -> {
+    /** A law that every answer of a kind keeps with the rules that made it. */
+    static Law lawByRules(String id, String prose, String reason, Predicate<Recommendation> where, RuleJudge judge) {
+        return new Law(id, prose, reason, Law.Meeting.where(where), (respondent, survey, seed) -> {
             Breaches breaches = new Breaches(id, survey);
             judge.judge(respondent.rules(), respondent.recommend(survey), breaches);
             return breaches.found;
         });
     }
 
-    /** A law about what a change of the survey does to the answer; the seed chooses the change. */
-    static Law law(String id, String prose, String reason, Change change, Comparison comparison) {
-        return new Law(id, prose, reason, (respondent, survey, seed) -> {
-            Breaches breaches = new Breaches(id, survey);
-            change.of(survey, new SplittableRandom(seed))
-                    .filter(changed -> !changed.equals(survey))
-                    .ifPresent(changed ->
-                            comparison.judge(respondent.recommend(survey), respondent.recommend(changed), breaches));
-            return breaches.found;
-        });
+    /**
+     * A law about what a change of the survey does to the answer; the seed chooses the change.
+     *
+     * @param where what the answers before and after the change have to be; nothing else is compared
+     */
+    static Law law(
+            String id,
+            String prose,
+            String reason,
+            Change change,
+            BiPredicate<Recommendation, Recommendation> where,
+            Comparison comparison) {
+        return new Law(
+                id,
+                prose,
+                reason,
+                (respondent, survey, seed) -> changed(change, survey, seed)
+                        .filter(changed -> where.test(respondent.recommend(survey), respondent.recommend(changed)))
+                        .isPresent(),
+                (respondent, survey, seed) -> {
+                    Breaches breaches = new Breaches(id, survey);
+                    changed(change, survey, seed).ifPresent(changed -> {
+                        Recommendation before = respondent.recommend(survey);
+                        Recommendation after = respondent.recommend(changed);
+                        if (where.test(before, after)) {
+                            comparison.judge(before, after, breaches);
+                        }
+                    });
+                    return breaches.found;
+                });
     }
 
-    /** As {@link #law(String, String, String, Change, Comparison)}, where both surveys have a plan. */
-    static Law lawOfPlans(String id, String prose, String reason, Change change, Comparison comparison) {
-        return law(id, prose, reason, change, (before, after, breaches) -> {
-            if (isPlanned(before) && isPlanned(after)) {
-                comparison.judge(before, after, breaches);
-            }
-        });
+    private static Optional<FloorSurvey> changed(Change change, FloorSurvey survey, long seed) {
+        return change.of(survey, new SplittableRandom(seed)).filter(changed -> !changed.equals(survey));
+    }
+
+    /** As {@link #law(String, String, String, Change, BiPredicate, Comparison)}, where both surveys have a plan. */
+    static Law lawOfPlans(
+            String id,
+            String prose,
+            String reason,
+            Change change,
+            BiPredicate<Recommendation, Recommendation> where,
+            Comparison comparison) {
+        return law(
+                id,
+                prose,
+                reason,
+                change,
+                (before, after) -> isPlanned(before) && isPlanned(after) && where.test(before, after),
+                comparison);
+    }
+
+    /** Both decide a topic. */
+    static BiPredicate<Recommendation, Recommendation> decide(Topic<?> topic, Subject subject) {
+        return (before, after) -> before.decision(topic, subject).isPresent()
+                && after.decision(topic, subject).isPresent();
+    }
+
+    /** Both have a step at the same place that is alike. */
+    static BiPredicate<Recommendation, Recommendation> sameStep(BiPredicate<Placed, Placed> alike) {
+        return (before, after) -> steps(before).stream()
+                .anyMatch(one -> steps(after).stream().anyMatch(other -> one.isAt(other) && alike.test(one, other)));
+    }
+
+    static boolean cuts(Recommendation answer) {
+        return !steps(answer).isEmpty();
     }
 
     List<Violation> found() {

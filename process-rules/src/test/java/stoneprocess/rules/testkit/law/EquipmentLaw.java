@@ -48,6 +48,16 @@ final class EquipmentLaw implements Law.Check {
         return violations;
     }
 
+    /** A floor that is cut, also with something less. */
+    static boolean isCompared(Respondent respondent, FloorSurvey survey, long seed) {
+        Recommendation wide = respondent.recommend(survey);
+        return planned(wide)
+                && Breaches.cuts(wide)
+                && narrower(survey).values().stream()
+                        .map(respondent::recommend)
+                        .anyMatch(narrow -> planned(narrow) && Breaches.cuts(narrow));
+    }
+
     private static boolean planned(Recommendation answer) {
         return answer.status() == Status.PLANNED || answer.status() == Status.PROVISIONAL;
     }

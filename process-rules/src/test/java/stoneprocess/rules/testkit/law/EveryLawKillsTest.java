@@ -486,6 +486,20 @@ class EveryLawKillsTest {
         assertThat(seed).as(mutant.fault()).isPresent();
         assertThat(law.violations(Spoilt.SHIPPED, mutant.floor(), seed.orElseThrow()))
                 .isEmpty();
+        assertThat(law.meets(spoilt, mutant.floor(), seed.orElseThrow()))
+                .as("a floor that is met")
+                .isTrue();
+    }
+
+    /** Among the floors on which the laws are tried, and no more of them. */
+    @TestFactory
+    Stream<DynamicTest> each_fault_is_found_among_the_floors_of_the_normal_run() {
+        return mutants().stream()
+                .map(mutant -> DynamicTest.dynamicTest(
+                        mutant.law() + ": " + mutant.fault(),
+                        () -> assertThat(LawFloors.finds(
+                                        Laws.named(mutant.law()), Respondent.remembering(mutant.respondent(), 200)))
+                                .isPresent()));
     }
 
     @Test

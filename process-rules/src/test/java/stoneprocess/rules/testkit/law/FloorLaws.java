@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.BiPredicate;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
@@ -45,24 +46,25 @@ import stoneprocess.core.topic.Topics;
 
 /** Laws about two floors that differ in one thing. Where both have a plan, the plans differ in one direction only. */
 final class FloorLaws {
+    private static final BiPredicate<Recommendation, Recommendation> FIRST_CUT_DECIDED =
+            Breaches.decide(Topics.FIRST_CUT, Subject.OPEN_FIELD);
+
     static final Law WORSE_DAMAGE_IS_NEVER_CUT_FINER = Breaches.lawOfPlans(
             "worse-damage-is-never-cut-finer",
             "A floor that is scratched, worn, etched, lipped or wavy one class worse, over the same share, is not cut finer"
                     + " first, unless its damage passes to repair or to preparation",
             "What a finer grade cannot reach stays. Common practice, no source",
             FloorLaws::worse,
-            (before, after, breaches) -> {
-                boolean passedOn = !same(Topics.REPAIRS, before, after) || !same(Topics.PREPARATION, before, after);
-                if (!passedOn) {
-                    breaches.notBelow(Topics.FIRST_CUT, Subject.OPEN_FIELD, before, after);
-                }
-            });
+            FIRST_CUT_DECIDED.and(
+                    (before, after) -> same(Topics.REPAIRS, before, after) && same(Topics.PREPARATION, before, after)),
+            (before, after, breaches) -> breaches.notBelow(Topics.FIRST_CUT, Subject.OPEN_FIELD, before, after));
 
     static final Law WIDER_DAMAGE_IS_NEVER_CUT_FINER = Breaches.lawOfPlans(
             "wider-damage-is-never-cut-finer",
             "A floor whose damage covers all of its zone is not cut finer first than one where it covers a part",
             "Few places are repaired by themselves, many decide the floor. Common practice, no source",
             FloorLaws::wider,
+            FIRST_CUT_DECIDED,
             (before, after, breaches) -> breaches.notBelow(Topics.FIRST_CUT, Subject.OPEN_FIELD, before, after));
 
     static final Law TENDER_FLOOR_IS_NEVER_CUT_COARSER = Breaches.lawOfPlans(
@@ -73,6 +75,7 @@ final class FloorLaws {
                     worse -> worse.set(SurveyField.THICKNESS, new Length(6)),
                     worse -> worse.set(SurveyField.BACKING, Backing.MESH),
                     worse -> worse.set(SurveyField.HISTORIC, Historic.YES))),
+            FIRST_CUT_DECIDED,
             (before, after, breaches) -> breaches.notAbove(Topics.FIRST_CUT, Subject.OPEN_FIELD, before, after));
 
     static final Law THIRSTY_FLOOR_NEVER_GETS_MORE_WATER = Breaches.lawOfPlans(
@@ -81,6 +84,8 @@ final class FloorLaws {
                     + " more water at the same step",
             "Water in the bed brings salts, stains and warping. Common practice, no source",
             FloorLaws::thirstier,
+            Breaches.sameStep(
+                    (one, other) -> one.step().method() == other.step().method()),
             (before, after, breaches) -> Breaches.eachSameStep(
                     before,
                     after,
@@ -95,9 +100,11 @@ final class FloorLaws {
     static final Law HARDER_STONE_NEVER_TAKES_FEWER_PASSES = Breaches.lawOfPlans(
             "harder-stone-never-takes-fewer-passes",
             "A stone no softer than another, held together alike, takes no fewer passes at the same step with the same"
-                    + " machine and weight",
+                    + " machine and weight where as much is to be taken off",
             "Passes go by how fast the stone is cut. Common practice, no source",
             FloorLaws::otherStone,
+            (before, after) -> isNoSofter(before, after)
+                    && Breaches.sameStep(FloorLaws::sameTask).test(before, after),
             FloorLaws::passes);
 
     static final Law LITRES_GO_WITH_AREA = Breaches.lawOfPlans(
@@ -110,6 +117,8 @@ final class FloorLaws {
                     .map(area -> survey.toBuilder()
                             .set(SurveyField.AREA, new Area(2 * area.squareMetres()))
                             .build()),
+            Breaches.sameStep((one, other) ->
+                    hasSameWater(one, other) && one.step().litresPerPass().isPresent()),
             FloorLaws::litres);
 
     static final Law HIGHER_WISH_NEVER_ENDS_COARSER = Breaches.lawOfPlans(
@@ -123,6 +132,7 @@ final class FloorLaws {
                     .map(goal -> survey.toBuilder()
                             .set(SurveyField.GOAL, Goal.values()[goal.ordinal() + 1])
                             .build()),
+            Breaches.decide(Topics.FINISH, Subject.FLOOR),
             (before, after, breaches) -> {
                 breaches.notBelow(Topics.FINISH, Subject.FLOOR, before, after);
                 if (after.values(Topics.POLISHING_AGENT, Subject.FLOOR).stream()
@@ -136,6 +146,7 @@ final class FloorLaws {
             "The title of a floor and the names of its zones change nothing",
             "A name is no fact about the stone",
             (survey, random) -> Optional.of(renamed(survey)),
+            (before, after) -> true,
             FloorLaws::alike);
 
     static final Law ORDER_OF_ZONES_MAKES_NO_DIFFERENCE = Breaches.law(
@@ -150,6 +161,7 @@ final class FloorLaws {
                 return Optional.of(
                         survey.toBuilder().zones(zones).readings(readings).build());
             },
+            (before, after) -> true,
             FloorLaws::alike);
 
     static final Law SPLIT_ZONE_MAKES_NO_DIFFERENCE = Breaches.law(
@@ -157,18 +169,21 @@ final class FloorLaws {
             "A zone noted as two halves of the same look changes nothing",
             "How finely a crew divides a floor is no fact about the stone",
             FloorLaws::split,
+            (before, after) -> true,
             FloorLaws::alike);
 
     static final Law DRAWN_PINS_ARE_KEPT = new Law(
             "what-is-done-is-kept",
             "What is given as closed keeps its value, and everything that closed before it stays as it was",
             "What was cut already cannot be decided again",
+            Law.Meeting.where(FloorLaws::hasCutToPin),
             FloorLaws::pinned);
 
     static final Law PINNING_WHAT_WAS_DECIDED_CHANGES_NOTHING = new Law(
             "pinning-what-was-decided-changes-nothing",
             "Given one of its own decisions as closed, a floor gets the same answer on every other topic",
             "Planning on from the middle is planning from the start",
+            Law.Meeting.ALWAYS,
             FloorLaws::pinnedAgain);
 
     static final List<Law> ALL = List.of(
@@ -295,24 +310,29 @@ final class FloorLaws {
                 .build());
     }
 
-    private static void passes(Recommendation before, Recommendation after, Breaches breaches) {
+    /** The same machine and weight, and as much to take off: a grade scratches a hard stone less deep. */
+    private static boolean sameTask(Breaches.Placed one, Breaches.Placed other) {
+        return one.step().machine() == other.step().machine()
+                && one.step().weight() == other.step().weight()
+                && other.step().depth().high().compareTo(one.step().depth().high()) >= 0;
+    }
+
+    private static boolean isNoSofter(Recommendation before, Recommendation after) {
         List<Family> one = before.values(Topics.STONE, Subject.FLOOR);
         List<Family> other = after.values(Topics.STONE, Subject.FLOOR);
-        boolean comparable = !one.isEmpty()
+        return !one.isEmpty()
                 && !other.isEmpty()
                 && hardness(other).compareTo(hardness(one)) >= 0
                 && Stream.concat(one.stream(), other.stream())
                         .allMatch(family -> Traits.of(family).body().equals(Set.of(Body.STONE))
                                 && family != Family.SANDSTONE
                                 && family != Family.TUFF);
-        if (!comparable) {
-            return;
-        }
+    }
+
+    private static void passes(Recommendation before, Recommendation after, Breaches breaches) {
         Breaches.eachSameStep(before, after, (slow, harder) -> {
-            boolean alike = slow.step().machine() == harder.step().machine()
-                    && slow.step().weight() == harder.step().weight();
             breaches.require(
-                    !alike
+                    !sameTask(slow, harder)
                             || harder.step().passes().high()
                                     >= slow.step().passes().high(),
                     Topics.PASSES,
@@ -328,11 +348,14 @@ final class FloorLaws {
                 .toList());
     }
 
+    private static boolean hasSameWater(Breaches.Placed one, Breaches.Placed other) {
+        return one.step().water() == other.step().water()
+                && one.step().method() == other.step().method();
+    }
+
     private static void litres(Recommendation before, Recommendation after, Breaches breaches) {
         Breaches.eachSameStep(before, after, (one, other) -> {
-            boolean alike = one.step().water() == other.step().water()
-                    && one.step().method() == other.step().method();
-            if (!alike || one.step().litresPerPass().isEmpty()) {
+            if (!hasSameWater(one, other) || one.step().litresPerPass().isEmpty()) {
                 return;
             }
             double litres = one.step().litresPerPass().get().high().litres();
@@ -396,11 +419,14 @@ final class FloorLaws {
                 after.plan());
     }
 
+    private static boolean hasCutToPin(Recommendation answer) {
+        return answer.decision(Topics.FIRST_CUT, Subject.OPEN_FIELD).isPresent() && answer.status() != Status.REFUSED;
+    }
+
     private static List<Violation> pinned(Respondent respondent, FloorSurvey survey, long seed) {
         Recommendation free = respondent.recommend(survey);
         Breaches breaches = new Breaches("what-is-done-is-kept", survey);
-        Optional<Decision<Cut>> cut = free.decision(Topics.FIRST_CUT, Subject.OPEN_FIELD);
-        if (cut.isEmpty() || free.status() == Status.REFUSED) {
+        if (!hasCutToPin(free)) {
             return breaches.found();
         }
         List<Cut> cuts = Topics.FIRST_CUT.domain();

@@ -1,6 +1,8 @@
 package stoneprocess.rules.testkit.law;
 
 import java.util.List;
+import java.util.function.Predicate;
+import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.rules.Advisor;
 import stoneprocess.rules.space.Smallest;
@@ -11,9 +13,25 @@ import stoneprocess.rules.space.Smallest;
  * @param id permanent id in lower case with hyphens
  * @param prose the law in plain words
  * @param reason why it must hold
+ * @param meeting where it has something to say; a law that hardly meets a floor has hardly been tried
  * @param check finds where it does not
  */
-public record Law(String id, String prose, String reason, Check check) {
+public record Law(String id, String prose, String reason, Meeting meeting, Check check) {
+    /** What a law presumes. It weakens no law: a breach counts wherever it is found. */
+    @FunctionalInterface
+    public interface Meeting {
+        /** Every survey is met. */
+        Meeting ALWAYS = (respondent, survey, seed) -> true;
+
+        /** True where the survey, varied by the seed as in the check, is one of which the law speaks. */
+        boolean isMet(Respondent respondent, FloorSurvey survey, long seed);
+
+        /** Met where the answer is of a kind. */
+        static Meeting where(Predicate<Recommendation> answer) {
+            return (respondent, survey, seed) -> answer.test(respondent.recommend(survey));
+        }
+    }
+
     /** Looks for violations. */
     @FunctionalInterface
     public interface Check {
@@ -29,6 +47,11 @@ public record Law(String id, String prose, String reason, Check check) {
     /** Where an advisor's answer breaks the law; none when it holds. */
     public List<Violation> violations(Advisor advisor, FloorSurvey survey, long seed) {
         return violations(Respondent.of(advisor), survey, seed);
+    }
+
+    /** True where the law has something to say. */
+    public boolean meets(Respondent respondent, FloorSurvey survey, long seed) {
+        return meeting.isMet(respondent, survey, seed);
     }
 
     /** Where an answer breaks the law; none when it holds. */

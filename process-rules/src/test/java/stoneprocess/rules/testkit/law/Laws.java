@@ -2,7 +2,9 @@ package stoneprocess.rules.testkit.law;
 
 import java.util.List;
 import java.util.stream.Stream;
+import stoneprocess.core.plan.Status;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.rules.space.Forgetting;
 
 /** The laws. */
 public final class Laws {
@@ -12,6 +14,7 @@ public final class Laws {
                     + " metal the number does not rise; no grade is skipped where the step rule forbids it; the path"
                     + " starts at the first cut and ends at the grade nearest the last grit",
             "Common practice, no source: published sequences reach 2.7 times, and 3.75 times between metal grades",
+            Law.Meeting.where(PathLaws::isPath),
             PathLaws::illegal);
 
     public static final Law SCRATCH_NEVER_GETS_COARSER = new Law(
@@ -19,12 +22,14 @@ public final class Laws {
             "No grade leaves a coarser scratch than the grade before it",
             "A grade removes the scratches of the last one; metal cuts deeper than its number, so a softer bond may start"
                     + " up to 2.2 times coarser. Common practice, no source",
+            Law.Meeting.where(PathLaws::isPath),
             PathLaws::coarser);
 
     public static final Law ORDER_MAKES_NO_DIFFERENCE = new Law(
             "order-makes-no-difference",
             "Rules and facts given in any order lead to an equal recommendation",
             "Rules do not know each other, and no rule reads what its own stage concludes",
+            Law.Meeting.ALWAYS,
             OrderLaws::order);
 
     public static final Law UNKNOWN_IS_NEVER_BOLDER = unknownIsNeverBolder(4);
@@ -33,18 +38,21 @@ public final class Laws {
             "refusal-stands",
             "A refusal stands however the answers change that neither the refusing rules read nor identify the stone",
             "Nothing outweighs a danger; a refusal is lifted at its cause alone",
+            Law.Meeting.where(answer -> answer.status() == Status.REFUSED),
             RefusalLaw::lifted);
 
     public static final Law SAME_ANSWER_AGAIN = new Law(
             "same-answer-again",
             "The same survey asked twice gives equal recommendations with equal hash codes",
             "A run leaves nothing behind, and nothing in it depends on time or chance",
+            Law.Meeting.ALWAYS,
             OrderLaws::again);
 
     public static final Law JSON_IS_LOSSLESS = new Law(
             "json-is-lossless",
             "A survey and its recommendation, printed and read back, are equal to what was printed",
             "What an embedder stores or sends must be what was advised",
+            Law.Meeting.ALWAYS,
             OrderLaws::json);
 
     public static final Law LESS_ON_HAND_IS_NEVER_BETTER = new Law(
@@ -52,6 +60,7 @@ public final class Laws {
             "With a machine, a grade, the wet vacuum or the extractor less, where both floors have a plan, no finish is"
                     + " higher, no pick-up leaves less behind, no path of the same ends is closer, and no shortfall goes",
             "A crew must not gain by leaving something at home",
+            EquipmentLaw::isCompared,
             new EquipmentLaw());
 
     private static final List<Law> OWN = List.of(
@@ -78,6 +87,7 @@ public final class Laws {
                 "Forgetting an answer never gives a bolder value on a topic that runs from cautious to bold, and, unless"
                         + " the floor is refused, takes no warning away",
                 "What nobody knows is read cautiously; a crew must not gain by not looking",
+                (respondent, survey, seed) -> !Forgetting.known(survey).isEmpty(),
                 new UnknownLaw(answers));
     }
 

@@ -40,6 +40,14 @@ final class PathLaws {
         }
     }
 
+    /** A path of two grits or more. */
+    static boolean isPath(Recommendation answer) {
+        return answer.outcomes().stream()
+                .filter(outcome -> outcome.topic() == Topics.GRIT_PATH)
+                .flatMap(outcome -> outcome.decided().stream())
+                .anyMatch(path -> path.values().size() > 1);
+    }
+
     static List<Violation> illegal(Respondent respondent, FloorSurvey survey, long seed) {
         Recommendation recommendation = respondent.recommend(survey);
         String law = Laws.GRIT_PATH_IS_LEGAL.id();

@@ -46,10 +46,13 @@ import stoneprocess.rules.testkit.law.Breaches.Placed;
 
 /** Laws about a plan by itself, from the trade: what no crew should be handed, whatever the rules. */
 final class PlanLaws {
+    private static final Set<MachineClass> TAKES_WEIGHTS = Set.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY);
+
     static final Law SAYS_WHAT_WAS_DECIDED = Breaches.law(
             "plan-says-what-was-decided",
             "Every part of a plan is the value of its topic, and every figure is that of its step",
             "A plan that differs from its reasons cannot be explained",
+            answer -> answer.plan().isPresent(),
             PlanLaws::saysWhatWasDecided);
 
     static final Law TEST_AREA_BEFORE_A_CUT = Breaches.law(
@@ -58,6 +61,7 @@ final class PlanLaws {
                     + " a floor that is only cleaned has none",
             "The first cut is a guess until it has cleared the damage on this floor; the signed area is the standard of"
                     + " acceptance. Common practice, no source",
+            Breaches::cuts,
             PlanLaws::testArea);
 
     static final Law EVERY_GRADE_IS_CHECKED = Breaches.law(
@@ -66,12 +70,14 @@ final class PlanLaws {
                     + " is held against the test area",
             "A scratch that is left behind shows only at the polish, when it costs the whole sequence. Common practice, no"
                     + " source",
+            Breaches::cuts,
             PlanLaws::checked);
 
     static final Law ENDS_WITH_CARE = Breaches.law(
             "plan-ends-with-care",
             "Every plan closes with a hand-over and leaves a routine of upkeep",
             "Grit and the wrong cleaner undo the work within months. Common practice, no source",
+            answer -> answer.plan().isPresent(),
             (answer, breaches) -> answer.plan().ifPresent(plan -> {
                 breaches.require(
                         plan.finishTasks().contains(FinishTask.HAND_OVER),
@@ -86,6 +92,7 @@ final class PlanLaws {
             "A floor with a coat of wax or acrylic is stripped before it is cut; urethane and epoxy are removed, or tried on a"
                     + " spot where no trial has shown how",
             "A coat clogs the diamonds and hides the stone. Common practice, no source",
+            answer -> Breaches.cuts(answer) && (isFilm(answer) || isSoftCoat(answer)),
             PlanLaws::stripped);
 
     static final Law ACID_ONLY_ON_CALCITE = Breaches.law(
@@ -93,18 +100,27 @@ final class PlanLaws {
             "Powder with acid and crystalliser are planned only where every family that the stone may be fizzes as calcite"
                     + " does",
             "Oxalic acid and fluorosilicates act on calcite alone. Common practice, no source",
+            answer -> answer.plan()
+                    .map(Plan::polishingAgent)
+                    .filter(PlanLaws::isAcid)
+                    .isPresent(),
             PlanLaws::acidOnCalcite);
 
     static final Law DENSIFIER_ONLY_ON_CONCRETE = Breaches.law(
             "densifier-only-on-concrete",
-            "A densifier is planned only where every family that the floor may be is concrete",
-            "Silicates react with the free lime of a slab; on stone they leave a film. Common practice, no source",
+            "A densifier is planned only where every family that the floor may be is concrete or cement terrazzo",
+            "Silicates react with the free lime of cement; on stone they leave a film. Common practice, no source",
+            answer -> answer.plan()
+                    .filter(plan -> plan.densifier() != Densifier.NONE)
+                    .isPresent(),
             PlanLaws::densified);
 
     static final Law DRY_ONLY_WITH_EXTRACTOR = Breaches.law(
             "dry-only-with-extractor",
             "A grade is worked dry only where a high-efficiency extractor is known to be on hand",
             "29 CFR 1926.1153 Table 1: grinding dry wants a collector with a filter of 99 per cent or better",
+            answer -> Breaches.steps(answer).stream()
+                    .anyMatch(placed -> placed.step().method() == WorkMethod.DRY),
             (answer, breaches) -> Breaches.steps(answer).stream()
                     .filter(placed -> placed.step().method() == WorkMethod.DRY)
                     .forEach(placed -> breaches.require(
@@ -120,6 +136,8 @@ final class PlanLaws {
             "no-engine-indoors",
             "No machine with a combustion engine is planned but outdoors",
             "NIOSH 96-118: do not use engines in buildings or partly enclosed places; opening doors is not enough",
+            answer -> Breaches.steps(answer).stream()
+                    .anyMatch(placed -> placed.step().machine() == MachineClass.PROPANE_MACHINE),
             (answer, breaches) -> Breaches.steps(answer).stream()
                     .filter(placed -> placed.step().machine() == MachineClass.PROPANE_MACHINE)
                     .forEach(placed -> breaches.require(
@@ -133,12 +151,16 @@ final class PlanLaws {
             "machines-are-on-hand",
             "Where the machines on hand are known, a plan uses no other",
             "A crew cannot work with what is not there",
+            answer -> Breaches.cuts(answer)
+                    && answer.survey().answer(SurveyField.MACHINES).isKnown(),
             PlanLaws::onHand);
 
     static final Law FINISH_IS_WITHIN_THE_WISH = Breaches.law(
             "finish-is-within-the-wish",
             "No plan goes for a higher finish than the owner named",
             "Each class of finish costs grades, time and stone, and grip in the wet",
+            answer -> answer.plan().flatMap(Plan::finish).isPresent()
+                    && most(answer).isPresent(),
             PlanLaws::withinTheWish);
 
     static final Law FINISH_IS_WITHIN_REACH = Breaches.law(
@@ -146,19 +168,24 @@ final class PlanLaws {
             "No plan goes for a higher finish than some family that the stone may be can take; a family that no floor crew"
                     + " grinds is not cut",
             "Sandstone and slate do not polish, whatever the grade; the table of families with its sources",
+            answer -> answer.plan().flatMap(Plan::finish).isPresent()
+                    && !answer.values(Topics.STONE, Subject.FLOOR).isEmpty(),
             PlanLaws::withinReach);
 
     static final Law TRACKS_END_ALIKE = Breaches.law(
             "tracks-end-alike",
             "All tracks of a plan that is cut in the open field end at the same grade",
             "An edge or a repair that ends coarser or finer shows as a frame or a patch. Common practice, no source",
+            answer -> !answer.steps(TrackKind.OPEN_FIELD).isEmpty()
+                    && answer.plan().orElseThrow().tracks().size() > 1,
             PlanLaws::endAlike);
 
     static final Law FIGURES_ARE_POSSIBLE = Breaches.law(
             "figures-are-possible",
             "Every step takes at least one pass and no negative weight; a dry step takes no water, a wet one takes some"
-                    + " where the area is known; a hand tool takes no weight",
+                    + " where the area is known; only a single disc and a planetary machine take weights",
             "A figure that cannot be is worse than none",
+            Breaches::cuts,
             PlanLaws::possible);
 
     static final Law MORE_LOAD_IS_NEVER_SLOWER = Breaches.law(
@@ -166,6 +193,9 @@ final class PlanLaws {
             "Of two steps of one plan with the same machine and bond, the one with as much weight or more, and no more to take"
                     + " off for the coarseness of its grit, takes no more passes",
             "Preston's law: removal goes with pressure; F. W. Preston, J. Soc. Glass Technol. 11 (1927), from memory",
+            answer -> Breaches.steps(answer).stream()
+                    .anyMatch(one ->
+                            Breaches.steps(answer).stream().anyMatch(other -> one != other && isAsLight(one, other))),
             PlanLaws::passes);
 
     static final Law TOTALS_ARE_SUMS = Breaches.law(
@@ -173,6 +203,7 @@ final class PlanLaws {
             "Where the area is known and a floor machine cuts the open field, the estimate has every grade of the plan's open field once,"
                     + " the last again after grout, with its passes, and its hours and its water are the sums of their lines",
             "An owner adds the lines up",
+            PlanLaws::isEstimated,
             PlanLaws::totals);
 
     static final List<Law> ALL = List.of(
@@ -270,10 +301,29 @@ final class PlanLaws {
         }
     }
 
+    private static boolean isFilm(Recommendation answer) {
+        return isCoated(answer, Set.of(Coating.URETHANE, Coating.EPOXY));
+    }
+
+    private static boolean isSoftCoat(Recommendation answer) {
+        return isCoated(answer, Set.of(Coating.WAX, Coating.ACRYLIC));
+    }
+
+    private static boolean isCoated(Recommendation answer, Set<Coating> coats) {
+        return answer.survey()
+                .answer(SurveyField.COATING)
+                .value()
+                .filter(coats::contains)
+                .isPresent();
+    }
+
+    private static boolean isAcid(PolishingAgent agent) {
+        return agent == PolishingAgent.OXALIC_COMPOUND || agent == PolishingAgent.CRYSTALLISER;
+    }
+
     private static void stripped(Recommendation answer, Breaches breaches) {
-        Optional<Coating> coat = answer.survey().answer(SurveyField.COATING).value();
-        boolean film = coat.equals(Optional.of(Coating.URETHANE)) || coat.equals(Optional.of(Coating.EPOXY));
-        boolean soft = coat.equals(Optional.of(Coating.WAX)) || coat.equals(Optional.of(Coating.ACRYLIC));
+        boolean film = isFilm(answer);
+        boolean soft = isSoftCoat(answer);
         boolean cuts = answer.plan().filter(plan -> !plan.tracks().isEmpty()).isPresent();
         if (!cuts) {
             return;
@@ -290,7 +340,7 @@ final class PlanLaws {
     private static void acidOnCalcite(Recommendation answer, Breaches breaches) {
         answer.plan()
                 .map(Plan::polishingAgent)
-                .filter(agent -> agent == PolishingAgent.OXALIC_COMPOUND || agent == PolishingAgent.CRYSTALLISER)
+                .filter(PlanLaws::isAcid)
                 .ifPresent(agent -> answer.values(Topics.STONE, Subject.FLOOR).stream()
                         .filter(family -> !Traits.of(family).acid().contains(AcidReaction.STRONG))
                         .forEach(family ->
@@ -302,7 +352,8 @@ final class PlanLaws {
                 .map(Plan::densifier)
                 .filter(densifier -> densifier != Densifier.NONE)
                 .ifPresent(densifier -> answer.values(Topics.STONE, Subject.FLOOR).stream()
-                        .filter(family -> !Traits.of(family).body().contains(Body.CONCRETE))
+                        .filter(family -> family != Family.CEMENT_TERRAZZO
+                                && !Traits.of(family).body().contains(Body.CONCRETE))
                         .forEach(family ->
                                 breaches.add(Topics.DENSIFIER, "no densifier on " + family.key(), densifier.key())));
     }
@@ -320,14 +371,18 @@ final class PlanLaws {
                                 placed.step().machine().key())));
     }
 
-    private static void withinTheWish(Recommendation answer, Breaches breaches) {
+    private static Optional<Finish> most(Recommendation answer) {
         Map<Goal, Finish> named = new EnumMap<>(Map.of(
                 Goal.HONE, Finish.HONE,
                 Goal.SATIN, Finish.SATIN,
                 Goal.SEMI_GLOSS, Finish.SEMI_GLOSS,
                 Goal.POLISH, Finish.POLISH,
                 Goal.HIGH_GLOSS, Finish.HIGH_GLOSS));
-        Optional<Finish> most = answer.survey().answer(SurveyField.GOAL).value().map(named::get);
+        return answer.survey().answer(SurveyField.GOAL).value().map(named::get);
+    }
+
+    private static void withinTheWish(Recommendation answer, Breaches breaches) {
+        Optional<Finish> most = most(answer);
         Optional<Finish> planned = answer.plan().flatMap(Plan::finish);
         if (most.isPresent() && planned.isPresent()) {
             breaches.require(
@@ -401,7 +456,7 @@ final class PlanLaws {
                     placed.subject(),
                     "litres where the area is known and the grade is worked wet",
                     step.litresPerPass());
-            boolean weightless = step.weight() == AddedWeight.NONE || step.machine() == MachineClass.EDGE_TOOL;
+            boolean weightless = step.weight() == AddedWeight.NONE || !TAKES_WEIGHTS.contains(step.machine());
             breaches.require(
                     weightless
                             ? step.addedMass().high().kilograms() == 0
@@ -423,12 +478,8 @@ final class PlanLaws {
         List<Placed> steps = Breaches.steps(answer);
         for (Placed one : steps) {
             for (Placed other : steps) {
-                boolean asLight = one.step().machine() == other.step().machine()
-                        && one.step().grade().bond() == other.step().grade().bond()
-                        && one.step().weight().compareTo(other.step().weight()) >= 0
-                        && toTakeOff(one) <= toTakeOff(other);
                 breaches.require(
-                        !asLight
+                        !isAsLight(one, other)
                                 || one.step().passes().high()
                                         <= other.step().passes().high(),
                         Topics.PASSES,
@@ -440,26 +491,35 @@ final class PlanLaws {
         }
     }
 
+    /** One with as much weight or more, and no more to take off. */
+    private static boolean isAsLight(Placed one, Placed other) {
+        return one.step().machine() == other.step().machine()
+                && one.step().grade().bond() == other.step().grade().bond()
+                && one.step().weight().compareTo(other.step().weight()) >= 0
+                && toTakeOff(one) <= toTakeOff(other);
+    }
+
     /** Depth for the coarseness of the grit, which a pass takes less of the finer it is. */
     private static double toTakeOff(Placed placed) {
         return placed.step().depth().high().millimetres()
                 * placed.step().grade().number();
     }
 
-    private static void totals(Recommendation answer, Breaches breaches) {
-        List<Track> fields = answer.plan().map(Plan::tracks).orElse(List.of()).stream()
-                .filter(track -> track.kind() == TrackKind.OPEN_FIELD)
-                .toList();
+    private static boolean isEstimated(Recommendation answer) {
+        List<PlannedStep> field = answer.steps(TrackKind.OPEN_FIELD);
         boolean known = answer.survey().answer(SurveyField.AREA).isKnown();
         Set<MachineClass> estimated = Set.of(MachineClass.SINGLE_DISC, MachineClass.PLANETARY);
-        boolean usual = fields.stream()
-                .flatMap(track -> track.steps().stream())
-                .allMatch(step -> estimated.contains(step.machine()));
-        if (fields.isEmpty() || !known || !usual || !PlannedJob.isThere(answer)) {
+        boolean usual = field.stream().allMatch(step -> estimated.contains(step.machine()));
+        return !field.isEmpty() && known && usual && PlannedJob.isThere(answer);
+    }
+
+    private static void totals(Recommendation answer, Breaches breaches) {
+        if (!isEstimated(answer)) {
             return;
         }
         Estimate estimate = PlannedJob.of(answer, JobOptions.defaults()).estimate();
-        List<String> planned = fields.stream()
+        List<String> planned = answer.plan().orElseThrow().tracks().stream()
+                .filter(track -> track.kind() == TrackKind.OPEN_FIELD)
                 .flatMap(track -> track.steps().stream())
                 .map(step -> step.grade().key() + " " + step.passes())
                 .toList();

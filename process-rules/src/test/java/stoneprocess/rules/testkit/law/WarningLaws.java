@@ -57,20 +57,24 @@ final class WarningLaws {
             worse -> worse.set(SurveyField.WORKS, WorksKind.FACILITY_MAINTENANCE),
             worse -> worse.set(SurveyField.HAZARDOUS_LAYER, HazardousLayer.UNTESTED));
 
+    private static final Set<MachineClass> HEAVY = EnumSet.of(MachineClass.PLANETARY, MachineClass.PROPANE_MACHINE);
+
     static final Law WARNING_IS_COMPLETE = Breaches.law(
             "warning-is-complete",
             "A hazard is warned of once, in the order of the hazards, with the precautions and the deciding role of its"
                     + " sheet, the rules that raise it and their sources",
             "The same hazard has the same words on every floor, and somebody who decides",
+            answer -> !answer.warnings().isEmpty(),
             WarningLaws::complete);
 
     static final Law SITE_IS_WARNED_OF = Breaches.law(
             "site-is-warned-of",
             "Where work is planned, what the survey says of the site is warned of: people about, somebody alone, a floor"
-                    + " used wet, sloping or outdoors, a load that nobody confirmed, stairs; and whatever is planned: a"
+                    + " used wet, sloping or outdoors, a load that nobody confirmed under a machine of more weight than a man, stairs; and whatever is planned: a"
                     + " suspect layer, fibres, historic fabric",
             "29 CFR 1910.22 (walking surfaces), 29 CFR 1926.1101 (asbestos); the rest common practice, no source",
-            WarningLaws::site);
+            answer -> ofTheSite(answer).containsValue(true),
+            (answer, breaches) -> require(ofTheSite(answer), answer, breaches));
 
     static final Law PLAN_IS_WARNED_OF = Breaches.law(
             "plan-is-warned-of",
@@ -79,6 +83,7 @@ final class WarningLaws {
                     + " sealers, densifiers and oxide powder",
             "29 CFR 1926.1153 (silica), 29 CFR 1910.95 (noise), 29 CFR 1926.404 (ground fault), 29 CFR 1910.1200"
                     + " (chemicals), NIOSH 94-110 (lifting), NIOSH 96-118 (engines), 2002/44/EC (vibration)",
+            answer -> answer.plan().isPresent(),
             WarningLaws::plan);
 
     static final Law HAZARD_NEVER_SILENCES = Breaches.law(
@@ -90,6 +95,7 @@ final class WarningLaws {
                 HAZARDOUS.get(random.nextInt(HAZARDOUS.size())).accept(worse);
                 return Optional.of(worse.build());
             },
+            (before, after) -> !before.warnings().isEmpty() && after.status() != Status.REFUSED,
             WarningLaws::noneIsGone);
 
     static final List<Law> ALL =
@@ -130,7 +136,7 @@ final class WarningLaws {
         }
     }
 
-    private static void site(Recommendation answer, Breaches breaches) {
+    private static Map<Hazard, Boolean> ofTheSite(Recommendation answer) {
         Map<Hazard, Boolean> called = new LinkedHashMap<>();
         FloorSurvey survey = answer.survey();
         if (Breaches.isPlanned(answer)) {
@@ -147,10 +153,11 @@ final class WarningLaws {
                             || is(survey, SurveyField.WET_USE, WetUse.WET_BAREFOOT)
                             || is(survey, SurveyField.SLOPE, Slope.SLOPED)
                             || is(survey, SurveyField.SETTING, Setting.OUTDOORS));
-            boolean cuts = !answer.plan().orElseThrow().tracks().isEmpty();
+            boolean heavy = Breaches.steps(answer).stream()
+                    .anyMatch(placed -> HEAVY.contains(placed.step().machine()));
             called.put(
                     Hazard.FLOOR_LOAD,
-                    cuts
+                    heavy
                             && is(survey, SurveyField.STRUCTURE, Structure.SUSPENDED)
                             && is(survey, SurveyField.LOAD_CONFIRMED, LoadConfirmed.NOBODY));
             called.put(Hazard.LIFTING, is(survey, SurveyField.ACCESS, Access.STAIRS));
@@ -161,7 +168,7 @@ final class WarningLaws {
                         || is(survey, SurveyField.HAZARDOUS_LAYER, HazardousLayer.CONFIRMED));
         called.put(Hazard.FIBROUS_STONE, is(survey, SurveyField.LABORATORY, LaboratoryResult.FIBRES_FOUND));
         called.put(Hazard.HISTORIC_FABRIC, is(survey, SurveyField.HISTORIC, Historic.YES));
-        require(called, answer, breaches);
+        return called;
     }
 
     private static <T> boolean is(FloorSurvey survey, SurveyField<T> field, T value) {
@@ -215,9 +222,6 @@ final class WarningLaws {
     }
 
     private static void noneIsGone(Recommendation before, Recommendation after, Breaches breaches) {
-        if (after.status() == Status.REFUSED) {
-            return;
-        }
         Set<Hazard> gone = hazards(before);
         gone.removeAll(hazards(after));
         breaches.require(gone.isEmpty(), Topics.WARNINGS, "all warnings of before", "none of " + gone);
