@@ -87,6 +87,8 @@ class EveryLawKillsTest {
     /** A fault, the law that finds it, and the floor. */
     private record Mutant(String fault, String law, Respondent respondent, FloorSurvey floor) {}
 
+    private static final List<Mutant> MUTANTS = mutants();
+
     private static List<Mutant> mutants() {
         List<Mutant> mutants = new ArrayList<>();
         mutants.addAll(ofAnswers());
@@ -472,7 +474,7 @@ class EveryLawKillsTest {
 
     @TestFactory
     Stream<DynamicTest> each_fault_is_found_and_the_shipped_rules_have_none() {
-        return mutants().stream()
+        return MUTANTS.stream()
                 .map(mutant -> DynamicTest.dynamicTest(mutant.law() + ": " + mutant.fault(), () -> killed(mutant)));
     }
 
@@ -494,7 +496,7 @@ class EveryLawKillsTest {
     /** Among the floors on which the laws are tried, and no more of them. */
     @TestFactory
     Stream<DynamicTest> each_fault_is_found_among_the_floors_of_the_normal_run() {
-        return mutants().stream()
+        return MUTANTS.stream()
                 .map(mutant -> DynamicTest.dynamicTest(
                         mutant.law() + ": " + mutant.fault(),
                         () -> assertThat(LawFloors.finds(
@@ -505,7 +507,7 @@ class EveryLawKillsTest {
     @Test
     void no_law_is_without_a_fault_that_it_finds() {
         Set<String> killing = new TreeSet<>(ELSEWHERE);
-        mutants().forEach(mutant -> killing.add(mutant.law()));
+        MUTANTS.forEach(mutant -> killing.add(mutant.law()));
 
         assertThat(Laws.all()).extracting(Law::id).doesNotHaveDuplicates().containsExactlyInAnyOrderElementsOf(killing);
     }
