@@ -26,6 +26,7 @@ import stoneprocess.core.site.Quotation.QuotedVariant;
 import stoneprocess.core.site.Quotation.Unknown;
 import stoneprocess.core.site.Variant;
 import stoneprocess.core.site.VariantScope;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Task;
 import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Document;
@@ -190,11 +191,13 @@ public final class QuotationSheet {
         priced.forEach(variant -> unmeasured.addAll(job(variant).notes()));
         unmeasured.retainAll(UNMEASURED);
         draft.bullets(unmeasured, note -> Wording.of(note, "owner"));
-        if (!quotation.untried().isEmpty()) {
+        List<String> untried = quotation.untried().stream()
+                .filter(field ->
+                        !field.equals(SurveyField.EDGES.name()) || !unmeasured.contains(JobNote.EDGES_FROM_AREA))
+                .toList();
+        if (!untried.isEmpty()) {
             draft.bullet(phrase("quotation.untried")
-                    .with(
-                            "questions",
-                            Wording.list(Joint.SENTENCES, quotation.untried(), field -> phrase("field." + field))));
+                    .with("questions", Wording.list(Joint.SENTENCES, untried, field -> phrase("field." + field))));
         }
     }
 
