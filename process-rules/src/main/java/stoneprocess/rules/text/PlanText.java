@@ -167,6 +167,9 @@ public final class PlanText {
         if (recommendation.status() != Status.IMPASSE && recommendation.status() != Status.UNDECIDED) {
             return;
         }
+        if (StoneConflict.write(draft, recommendation)) {
+            return;
+        }
         for (Impasse<?> impasse : blocking(recommendation)) {
             draft.section(phrase("impasse.heading").with("topic", ValueWords.matter(impasse)));
             demands(draft, "impasse.needs", impasse.needs());

@@ -103,6 +103,9 @@ record WhatIfWords(Recommendation before, Recommendation after, RuleWords cards,
 
     /** The rules that stop the work now and did not speak before; all that stop it where each spoke before. */
     private void stops() {
+        if (after.plan().isEmpty() && StoneConflict.write(draft, after)) {
+            return;
+        }
         List<String> all = FollowChanges.stops(after);
         List<String> spoke = before.outcomes().stream()
                 .flatMap(outcome -> RuleWords.rules(outcome.reasons()).stream())

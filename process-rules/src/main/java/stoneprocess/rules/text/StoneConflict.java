@@ -1,0 +1,53 @@
+package stoneprocess.rules.text;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stoneprocess.core.decision.Impasse;
+import stoneprocess.core.decision.MatchedFact;
+import stoneprocess.core.decision.Reason;
+import stoneprocess.core.plan.OfferKind;
+import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Wording;
+
+/**
+ * Answers about a stone that contradict each other, such as a marble on which acid does not fizz. Which answer is wrong comes
+ * before everything that a plan of one stone or another would fall out about.
+ */
+final class StoneConflict {
+    private static final Set<OfferKind> WAYS_OUT = EnumSet.of(OfferKind.TEST_STONE, OfferKind.LEAVE_IT);
+
+    private StoneConflict() {}
+
+    /** Tells which answers contradict each other, how to find out which is wrong, and the ways out; false where none do. */
+    static boolean write(Draft draft, Recommendation recommendation) {
+        Optional<Impasse<?>> stone = recommendation.impasses().stream()
+                .filter(impasse -> impasse.topic() == Topics.STONE)
+                .findFirst();
+        stone.ifPresent(impasse -> {
+            List<Wording> said = impasse.needs().stream()
+                    .filter(Reason::certain)
+                    .flatMap(reason -> reason.facts().stream())
+                    .filter(MatchedFact::known)
+                    .map(FactWords::so)
+                    .distinct()
+                    .toList();
+            draft.section("stone-conflict.heading").bullets(said, each -> each);
+            if (recommendation.values(Topics.PREPARATION, Subject.FLOOR).contains(Task.TEST_STONE)) {
+                draft.bullet(Wording.of(Task.TEST_STONE));
+            }
+            draft.list(
+                    "offers.heading",
+                    recommendation.counterOffers().stream()
+                            .filter(offer -> WAYS_OUT.contains(offer.kind()))
+                            .toList(),
+                    offer -> OfferWords.offer(recommendation, offer));
+        });
+        return stone.isPresent();
+    }
+}
