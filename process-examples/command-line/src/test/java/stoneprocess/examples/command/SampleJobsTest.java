@@ -67,7 +67,8 @@ class SampleJobsTest {
     }
 
     private static FloorSurvey with(FloorSurvey survey, double area, UnaryOperator<FloorSurvey.Builder> change) {
-        return change.apply(survey.toBuilder().set(SurveyField.AREA, new Area(area)))
+        return change.apply(
+                        survey.toBuilder().set(SurveyField.AREA, new Area(area)).unknown(SurveyField.EDGES))
                 .build();
     }
 
@@ -82,6 +83,7 @@ class SampleJobsTest {
         }
         return survey.toBuilder()
                 .set(SurveyField.AREA, new Area(area))
+                .unknown(SurveyField.EDGES)
                 .readings(List.of())
                 .zones(List.of(new Zone("whole", ZoneKind.FIELD, new Share(100), damages)))
                 .build();
