@@ -57,7 +57,9 @@ class LeftOutTest {
                 boolean answeredByAge = ANSWERED_BY_AGE.contains(name)
                         && less.questions().stream().map(Question::field).noneMatch(SurveyField.LAID_AGO.name()::equals)
                         && survey.answer(SurveyField.LAID_AGO).isKnown();
-                if (!asked && !same && !contradicted && !refused && !answeredByAge) {
+                boolean askedOutdoors = name.equals(SurveyField.FROST.name())
+                        && less.questions().stream().map(Question::field).anyMatch(SurveyField.SETTING.name()::equals);
+                if (!asked && !same && !contradicted && !refused && !answeredByAge && !askedOutdoors) {
                     SILENT.add(expert.name() + " without " + name);
                 }
             }
@@ -69,7 +71,8 @@ class LeftOutTest {
     /**
      * An answer that matters to the floor is asked for; one that is not asked for changes no decision. Where two answers
      * contradict each other, one of them left out settles the matter. The age of a young floor answers whether it is
-     * historic and whether a layer below may hold asbestos. A floor that is refused for what is not known is asked only
+     * historic and whether a layer below may hold asbestos. Frost is asked for once it is known that the floor lies outdoors,
+     * which is asked first. A floor that is refused for what is not known is asked only
      * what could lift the refusal safely: nobody scratches a stone that may hold fibres.
      */
     @Test
