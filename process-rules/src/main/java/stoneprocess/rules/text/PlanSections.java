@@ -185,7 +185,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
     private Wording preparation(Preparation preparation) {
         List<Wording> said = new ArrayList<>(List.of(words.ofFloor(Topics.PREPARATION, preparation.task())));
         if (gated && OPENING.contains(preparation.task())) {
-            said.add(words.phrase("preparation.gate"));
+            said.add(0, words.phrase("preparation.gate"));
         }
         preparation.rest().ifPresent(rest -> said.add(wait(preparation.task(), rest)));
         return sentences(said.toArray(Wording[]::new));

@@ -9,6 +9,7 @@ import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.Topics;
@@ -39,7 +40,12 @@ final class StoneConflict {
                     .toList();
             draft.section("stone-conflict.heading").bullets(said, each -> each);
             if (recommendation.values(Topics.PREPARATION, Subject.FLOOR).contains(Task.TEST_STONE)) {
-                draft.bullet(Wording.of(Task.TEST_STONE));
+                boolean suspected = recommendation.warnings().stream()
+                        .anyMatch(warning -> warning.hazard() == Hazard.FIBROUS_STONE);
+                draft.bullet(
+                        suspected
+                                ? Wording.sentences(Wording.phrase("preparation.gate"), Wording.of(Task.TEST_STONE))
+                                : Wording.of(Task.TEST_STONE));
             }
             draft.list(
                     "offers.heading",
