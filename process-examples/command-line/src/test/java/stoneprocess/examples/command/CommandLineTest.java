@@ -101,7 +101,7 @@ class CommandLineTest {
     void us_units_are_printed_on_request() {
         assertThat(Ran.command("", "plan", sample("ferry-hall-granite"), "--units", "us")
                         .out())
-                .contains("added weight, lb", "gal/whole floor")
+                .contains("added weight, lb", "gal/pass")
                 .containsPattern("  33-66  .* closed, [0-9.-]+")
                 .doesNotContain(" kg");
     }
