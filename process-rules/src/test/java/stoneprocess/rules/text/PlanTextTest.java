@@ -27,9 +27,13 @@ import stoneprocess.core.survey.ChipColour;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.EtchClass;
+import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
+import stoneprocess.core.survey.HazardousLayer;
 import stoneprocess.core.survey.Historic;
+import stoneprocess.core.survey.IdentifiedBy;
 import stoneprocess.core.survey.Joints;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.Presence;
@@ -318,6 +322,7 @@ class PlanTextTest {
                 .set(SurveyField.STONE_NAME, "cement-terrazzo")
                 .set(SurveyField.ACID_DROP, AcidDrop.FIZZ_ON_SOLID)
                 .set(SurveyField.SCRIBER, ScriberTest.SCRATCHED)
+                .set(SurveyField.SCRIBER, ScriberTest.SCRATCHED)
                 .set(SurveyField.CHIPS, ChipColour.GREEN)
                 .set(SurveyField.COATING, Coating.WAX)
                 .set(SurveyField.STRIP_LEVEL, StripLevel.PROUD)
@@ -346,6 +351,42 @@ class PlanTextTest {
         assertThat(page)
                 .contains("Finish: a hone; a satin only once resin 800 is here.")
                 .doesNotContain("Finish: satin");
+    }
+
+    /** A blister in a topping is injected or cut out and cast again; common practice, no source. */
+    @Example
+    void no_piece_of_a_poured_floor_is_bedded_or_relaid() {
+        for (String stone : List.of("resin-terrazzo", "concrete")) {
+            for (Sounding sounding : List.of(Sounding.FEW_HOLLOW, Sounding.HOLLOW)) {
+                FloorSurvey poured = Floors.damaged(Floors.lipped(3, 40))
+                        .set(SurveyField.STONE_NAME, stone)
+                        .set(SurveyField.IDENTIFIED_BY, IdentifiedBy.PETROGRAPHER)
+                        .set(SurveyField.ACID_DROP, AcidDrop.FIZZ_ON_SOLID)
+                        .set(SurveyField.SCRIBER, ScriberTest.SCRATCHED)
+                        .set(SurveyField.SOUNDING, sounding)
+                        .build();
+                assertThat(squeezed(page(ADVISOR.recommend(poured), Detail.FULL)))
+                        .as(stone + ", " + sounding)
+                        .doesNotContainIgnoringCase("bed anew")
+                        .doesNotContainIgnoringCase("bedded")
+                        .doesNotContainIgnoringCase("relay")
+                        .doesNotContainIgnoringCase("relaid")
+                        .doesNotContainIgnoringCase("every piece");
+            }
+        }
+    }
+
+    /** A powder polishes; on a hone it leaves a shiny spot. Common practice, no source. */
+    @Example
+    void etches_that_wait_get_powder_only_in_a_polish() {
+        FloorSurvey held = Floors.calciteMarble(Floors.etched(EtchClass.ROUGH, 2))
+                .set(SurveyField.FINISH_NOW, Finish.HONE)
+                .set(SurveyField.GOAL, Goal.HONE)
+                .set(SurveyField.HAZARDOUS_LAYER, HazardousLayer.UNTESTED)
+                .build();
+        assertThat(squeezed(page(ADVISOR.recommend(held), Detail.BRIEF)))
+                .contains("etches:")
+                .contains("powder only where it is polished");
     }
 
     /** Where the meter reads dry, where moisture comes from can change nothing that a crew does now. */
