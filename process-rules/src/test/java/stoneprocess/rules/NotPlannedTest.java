@@ -9,16 +9,21 @@ import stoneprocess.core.answer.NotPlanned;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Unit;
+import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.CrackHarm;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.HazardousLayer;
+import stoneprocess.core.survey.Joints;
+import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScratchClass;
+import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 
-/** Every damage that was told is treated, or named with what keeps it from being treated; common practice, no source. */
+/** All that was told and calls for work is treated, or named with what keeps it from being treated; common practice, no source. */
 class NotPlannedTest {
     private static final Damage SCRATCHES =
             Damage.seen(DamageKind.SCRATCHES, ScratchClass.FELT_BY_NAIL, Share.of(40, Unit.PERCENT));
@@ -52,6 +57,44 @@ class NotPlannedTest {
         Damage cracks = Damage.seen(DamageKind.CRACKS, Presence.PRESENT, Share.of(1, Unit.PERCENT));
         assertThat(notPlanned(floor, SCRATCHES, cracks))
                 .containsExactly(new NotPlanned(DamageKind.CRACKS, NotPlanned.Why.STAYS));
+    }
+
+    @Test
+    void open_joints_of_a_floor_without_a_plan_are_named() {
+        FloorSurvey.Builder floor = Floors.unremarkable()
+                .set(SurveyField.JOINTS, Joints.OPEN)
+                .set(SurveyField.HAZARDOUS_LAYER, HazardousLayer.UNTESTED);
+        assertThat(notPlanned(floor, SCRATCHES)).contains(new NotPlanned(Joints.OPEN, NotPlanned.Why.NO_CUT_YET));
+    }
+
+    @Test
+    void open_joints_that_are_filled_are_not_named() {
+        assertThat(notPlanned(Floors.unremarkable().set(SurveyField.JOINTS, Joints.OPEN), SCRATCHES))
+                .isEmpty();
+    }
+
+    @Test
+    void a_coating_of_unknown_kind_is_named() {
+        FloorSurvey.Builder floor = Floors.unremarkable()
+                .unknown(SurveyField.COATING)
+                .set(SurveyField.LAST_TREATMENT, LastTreatment.COATING);
+        assertThat(notPlanned(floor, SCRATCHES))
+                .contains(new NotPlanned(LastTreatment.COATING, NotPlanned.Why.KIND_MISSING));
+    }
+
+    @Test
+    void wax_that_is_stripped_is_not_named() {
+        assertThat(notPlanned(Floors.unremarkable().set(SurveyField.COATING, Coating.WAX), SCRATCHES))
+                .isEmpty();
+    }
+
+    @Test
+    void hollow_pieces_of_a_refused_floor_are_named() {
+        FloorSurvey.Builder floor = Floors.unremarkable()
+                .set(SurveyField.HAZARDOUS_LAYER, HazardousLayer.UNTESTED)
+                .set(SurveyField.SOUNDING, Sounding.FEW_HOLLOW);
+        assertThat(notPlanned(floor, SCRATCHES))
+                .contains(new NotPlanned(Sounding.FEW_HOLLOW, NotPlanned.Why.NO_CUT_YET));
     }
 
     @Test

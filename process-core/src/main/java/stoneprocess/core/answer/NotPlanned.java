@@ -1,27 +1,37 @@
 package stoneprocess.core.answer;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.DamageKind;
+import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Joints;
+import stoneprocess.core.survey.LastTreatment;
+import stoneprocess.core.survey.Sounding;
+import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.Repair;
 import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.Upkeep;
 
 /**
- * A damage that the survey tells and the plan does not treat.
+ * What the survey tells that calls for work and that the plan does not treat.
  *
- * @param kind the damage
+ * @param what a kind of damage, or the answer: open joints, a film, pieces that rock or sound hollow
  * @param why what keeps it from being treated
  */
-public record NotPlanned(DamageKind kind, Why why) {
-    /** What keeps a damage from being treated. */
+public record NotPlanned(Term what, Why why) {
+    /** What keeps it from being treated. */
     public enum Why implements Term {
         /** Nobody said how much of the floor has it. */
         SHARE_MISSING,
@@ -29,9 +39,27 @@ public record NotPlanned(DamageKind kind, Why why) {
         /** The work waits, and no cut is planned yet. */
         NO_CUT_YET,
 
+        /** Nobody said of which kind it is. */
+        KIND_MISSING,
+
         /** The plan leaves it as it is. */
         STAYS
     }
+
+    private static final Set<Task> STRIPPING =
+            EnumSet.of(Task.STRIP_COATING, Task.STRIP_NEARLY_DRY, Task.REMOVE_FILM, Task.TRY_ON_RESIN);
+
+    /** What treats an answer other than a damage. */
+    private static final Map<Term, Set<Task>> BY_TASKS = Map.of(
+            Joints.OPEN, EnumSet.of(Task.REGROUT, Task.SEMI_RIGID_JOINTS, Task.ELASTIC_JOINTS),
+            Coating.WAX, STRIPPING,
+            Coating.ACRYLIC, STRIPPING,
+            Coating.URETHANE, STRIPPING,
+            Coating.EPOXY, STRIPPING,
+            Sounding.FEW_HOLLOW, EnumSet.of(Task.FIX_HOLLOW),
+            Sounding.FEW_LOOSE, EnumSet.of(Task.FIX_HOLLOW),
+            Sounding.HOLLOW, EnumSet.of(Task.FIX_HOLLOW),
+            Sounding.LOOSE, EnumSet.of(Task.FIX_HOLLOW));
 
     private static final Map<DamageKind, Task> BY_TASK = Map.of(
             DamageKind.CRACKS, Task.FILL_CRACKS,
@@ -42,7 +70,7 @@ public record NotPlanned(DamageKind kind, Why why) {
             DamageKind.FLAKING, Task.FIND_MOISTURE);
 
     public NotPlanned {
-        Refuse.nulls(NotPlanned.class, kind, why);
+        Refuse.nulls(NotPlanned.class, what, why);
     }
 
     /** All that was told and is not treated, in the order of the survey form; slight lippage needs no treatment. */
@@ -58,7 +86,25 @@ public record NotPlanned(DamageKind kind, Why why) {
                 left.add(new NotPlanned(kind, shareMissing ? Why.SHARE_MISSING : why(kind, recommendation)));
             }
         }
+        FloorSurvey survey = recommendation.survey();
+        Stream.of(SurveyField.JOINTS, SurveyField.SOUNDING, SurveyField.COATING)
+                .flatMap(field -> survey.answer(field).value().stream())
+                .map(Term.class::cast)
+                .filter(BY_TASKS::containsKey)
+                .filter(told -> plan.filter(made -> isTreated(told, made)).isEmpty())
+                .map(told -> new NotPlanned(told, plan.isEmpty() ? Why.NO_CUT_YET : Why.STAYS))
+                .forEach(left::add);
+        boolean coated = survey.answer(SurveyField.LAST_TREATMENT).value().equals(Optional.of(LastTreatment.COATING));
+        if (coated && !survey.answer(SurveyField.COATING).isKnown()) {
+            left.add(new NotPlanned(LastTreatment.COATING, Why.KIND_MISSING));
+        }
         return List.copyOf(left);
+    }
+
+    /** A film that is kept as a coating is cared for. */
+    private static boolean isTreated(Term told, Plan plan) {
+        return plan.tasks().stream().anyMatch(BY_TASKS.get(told)::contains)
+                || told instanceof Coating && plan.upkeep().contains(Upkeep.KEEP_COATING);
     }
 
     private static Why why(DamageKind kind, Recommendation recommendation) {

@@ -19,6 +19,7 @@ import stoneprocess.core.stone.Body;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.Hardness;
 import stoneprocess.core.stone.Traits;
+import stoneprocess.core.survey.DividerStrips;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.SurveyField;
@@ -97,6 +98,19 @@ public record KnownStone(Set<Family> families, Optional<ScriberTest> scriber) {
     /** Whether it is sure that the floor is concrete. */
     public boolean concrete() {
         return families.equals(Set.of(Family.CONCRETE));
+    }
+
+    /** Whether it is sure that the floor was poured and has no pieces: a slab, resin terrazzo, terrazzo between strips. */
+    public boolean isPoured(FloorSurvey survey) {
+        boolean strips = survey.answer(SurveyField.STRIPS)
+                .value()
+                .filter(material -> material != DividerStrips.NONE)
+                .isPresent();
+        Set<Family> poured = EnumSet.of(Family.CONCRETE, Family.RESIN_TERRAZZO);
+        if (strips) {
+            poured.add(Family.CEMENT_TERRAZZO);
+        }
+        return poured.containsAll(families);
     }
 
     /** Whether it is sure that cement binds the floor, so that it hardens with age. */

@@ -142,7 +142,7 @@ public enum Task implements Term {
     /** Lift and relay the few pieces that stand proud. */
     RELAY_LIPPED,
 
-    /** Bed anew what rocks; find how far the hollow reaches and fix it or agree to leave it. */
+    /** Make firm what rocks, find how far the hollow reaches, and fix it or agree to leave it. */
     FIX_HOLLOW,
 
     /** Fill cracks, chips and holes. */

@@ -10,6 +10,9 @@ public enum Upkeep implements Term {
     /** Neutral cleaner. */
     NEUTRAL_CLEANER,
 
+    /** Brush and vacuum dry where salts show. */
+    DRY_ON_SALTS,
+
     /** 4.5 to 6 m of mats at the doors. */
     MATS,
 

@@ -77,7 +77,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         sections.orders("acceptances.heading", sections.words(Topics.ACCEPTANCES, plan.acceptances()));
         sections.preparation();
         sections.orders("repairs.heading", sections.words(Topics.REPAIRS, plan.repairs()));
-        notPlanned(draft, recommendation);
+        notPlanned(draft, recommendation, words);
         boolean told = PlanWords.isCutTold(recommendation);
         sections.testArea(recommendation.survey(), told);
         sections.orders("shortfalls.heading", sections.words(Topics.SHORTFALLS, plan.shortfalls()));
@@ -92,6 +92,12 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
             draft.section("totals.heading").paragraph(line);
             totals.late(recommendation.survey()).ifPresent(draft::paragraph);
         });
+        openDeadline(draft, recommendation, totals);
+    }
+
+    static void openDeadline(Draft draft, Recommendation recommendation, PlanTotals totals) {
+        totals.openDeadline(recommendation)
+                .ifPresent(open -> draft.section("deadline.heading").paragraph(open));
     }
 
     private List<Wording> words(Topic<?> topic, List<? extends Term> terms) {
@@ -130,8 +136,8 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         return phrase("starts.start").with("zone", start.zone()).with("grit", ValueWords.grade(start.grade()));
     }
 
-    /** Every damage that was told and waits, with a plan or without one. */
-    static void notPlanned(Draft draft, Recommendation recommendation) {
+    /** All that was told and waits, with a plan or without one. */
+    static void notPlanned(Draft draft, Recommendation recommendation, PlanWords words) {
         Optional<SafetyWarning> historic = recommendation.warnings().stream()
                 .filter(warning -> warning.hazard() == Hazard.HISTORIC_FABRIC)
                 .findFirst();
@@ -139,15 +145,16 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
                 "not-planned.heading",
                 NotPlanned.of(recommendation),
                 left -> phrase("not-planned.damage")
-                        .with("damage", ValueWords.name(left.kind()))
+                        .with("damage", ValueWords.name(left.what()))
                         .with("why", Wording.of(left.why()))
-                        .with("treatment", treatment(left, historic)));
+                        .with("treatment", treatment(left, historic, words)));
     }
 
     /** A historic floor loses nothing that it could not get back; where nobody knows whether it is one, both are told. */
-    private static Wording treatment(NotPlanned left, Optional<SafetyWarning> historic) {
-        Wording.Phrase usual = Wording.phrase(Wording.key(left.kind()) + ".treatment");
-        Wording.Phrase gentle = Wording.phrase(usual.key() + ".historic");
+    private static Wording treatment(NotPlanned left, Optional<SafetyWarning> historic, PlanWords words) {
+        String key = Wording.key(left.what()) + ".treatment";
+        Wording.Phrase usual = words.phrase(key);
+        Wording.Phrase gentle = Wording.phrase(key + ".historic");
         if (historic.isEmpty() || !Language.english().has(gentle.key())) {
             return usual;
         }
@@ -197,7 +204,9 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         if (!Language.english().has(own)) {
             return words.phrase("preparation.wait").with("time", rest);
         }
-        return rest.low().equals(rest.high()) ? phrase(own + ".mortar").with("time", rest.low()) : phrase(own);
+        return rest.low().equals(rest.high())
+                ? words.phrase(own + ".mortar").with("time", rest.low())
+                : words.phrase(own);
     }
 
     private Wording densifier() {

@@ -98,7 +98,8 @@ public final class PlanText {
             WarningWords.warnings(draft, recommendation, detail);
         }
         if (recommendation.plan().isEmpty()) {
-            PlanSections.notPlanned(draft, recommendation);
+            PlanSections.notPlanned(draft, recommendation, words);
+            PlanSections.openDeadline(draft, recommendation, totals);
         }
         recommendation.plan().ifPresent(plan -> PlanSections.write(draft, recommendation, plan, words, totals));
         if (detail == Detail.FULL) {

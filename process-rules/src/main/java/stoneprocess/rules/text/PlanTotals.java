@@ -9,6 +9,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import stoneprocess.core.estimate.ConsumableKind;
 import stoneprocess.core.estimate.Estimate;
 import stoneprocess.core.estimate.Job;
@@ -17,6 +18,7 @@ import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.quantity.Count;
 import stoneprocess.core.quantity.Quantity;
+import stoneprocess.core.quantity.Range;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.site.JobOptions;
@@ -66,10 +68,38 @@ record PlanTotals(Optional<Estimate> estimate, Optional<Wording> bring) {
                         .isPresent())
                 .map(deadline -> phrase(bring.isPresent() ? "totals.late.bring" : "totals.late")
                         .with("days", Wording.number(likely.orElseThrow().decimal()))
-                        .with(
-                                "deadline",
-                                Wording.number(
-                                        deadline.in(Unit.DAY).round(TWO_DIGITS).stripTrailingZeros())));
+                        .with("deadline", inDays(deadline)));
+    }
+
+    private static Wording inDays(TimeSpan deadline) {
+        return Wording.number(deadline.in(Unit.DAY).round(TWO_DIGITS).stripTrailingZeros());
+    }
+
+    /** Where no hours can be told, the deadline of the survey beside the waits of the plan; no deadline, no sentence. */
+    Optional<Wording> openDeadline(Recommendation recommendation) {
+        if (estimate.isPresent()) {
+            return Optional.empty();
+        }
+        List<Range<TimeSpan>> waits = recommendation.plan().stream()
+                .flatMap(plan -> plan.preparation().stream())
+                .flatMap(step -> step.rest().stream())
+                .toList();
+        return recommendation.survey().answer(SurveyField.DEADLINE).value().map(deadline -> {
+            Wording open = phrase("totals.deadline-open").with("deadline", inDays(deadline));
+            return waits.isEmpty()
+                    ? open
+                    : Wording.sentences(
+                            open,
+                            phrase("totals.deadline-waits")
+                                    .with(
+                                            "range",
+                                            new Wording.AmountRange(sum(waits, Range::low), sum(waits, Range::high))));
+        });
+    }
+
+    private static TimeSpan sum(List<Range<TimeSpan>> waits, Function<Range<TimeSpan>, TimeSpan> end) {
+        return new TimeSpan(
+                waits.stream().map(end).mapToDouble(TimeSpan::minutes).sum());
     }
 
     Optional<Job> job() {

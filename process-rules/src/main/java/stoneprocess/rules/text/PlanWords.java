@@ -75,6 +75,9 @@ record PlanWords(List<String> variants, Wording speeds) {
             variants.add(".concrete");
         }
         FloorSurvey survey = recommendation.survey();
+        if (KnownStone.of(recommendation).isPoured(survey)) {
+            variants.add(".poured");
+        }
         if (survey.answer(SurveyField.SETTING).value().equals(Optional.of(Setting.OUTDOORS))) {
             variants.add(".outdoors");
         }

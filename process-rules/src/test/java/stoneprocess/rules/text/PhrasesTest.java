@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -70,10 +71,14 @@ import stoneprocess.core.site.Quotation.VisitKind;
 import stoneprocess.core.site.VariantScope;
 import stoneprocess.core.source.EvidenceGrade;
 import stoneprocess.core.survey.ChangedBy;
+import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.HowFound;
+import stoneprocess.core.survey.Joints;
+import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurfaceState;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.ZoneKind;
@@ -266,6 +271,10 @@ class PhrasesTest {
         for (DamageKind kind : DamageKind.values()) {
             keys.add(Wording.key(kind) + ".treatment");
         }
+        List<Term> told = new ArrayList<>(List.of(Joints.OPEN, LastTreatment.COATING));
+        told.addAll(EnumSet.range(Coating.WAX, Coating.EPOXY));
+        told.addAll(EnumSet.complementOf(EnumSet.of(Sounding.SOUND)));
+        told.forEach(term -> keys.add(Wording.key(term) + ".treatment"));
         terms.addAll(List.of(WhatElseWords.Effect.values()));
         terms.forEach(term -> keys.add(Wording.key(term)));
         for (Hazard hazard : Hazard.values()) {
@@ -343,7 +352,7 @@ class PhrasesTest {
     }
 
     private static final String VARIANTS =
-            "(\\.(owner|caution|short|brief|small|large|clean|lanes|no-slip|nothing-cures|below-polish|one-grit|historic|perhaps-historic|on-resin|outdoors|wet-room|treads|no-log|happened|cleared|need|powdered|aggregate|concrete))+$";
+            "(\\.(owner|caution|short|brief|small|large|clean|lanes|no-slip|nothing-cures|below-polish|one-grit|historic|perhaps-historic|on-resin|outdoors|wet-room|treads|no-log|happened|cleared|need|powdered|aggregate|concrete|poured))+$";
 
     @Test
     void no_phrase_is_left_over() throws IOException {
@@ -352,7 +361,7 @@ class PhrasesTest {
                 .filter(key -> !used.contains(key))
                 .filter(key -> !key.endsWith(".name"))
                 .filter(key -> !used.contains(key.replaceFirst(VARIANTS, "")))
-                .filter(key -> !used.contains(key.replaceFirst("\\.wait(\\.mortar)?$", "")))
+                .filter(key -> !used.contains(key.replaceFirst("\\.wait(\\.mortar)?(\\.poured)?$", "")))
                 .filter(key -> !used.contains(key.replaceFirst("^change\\.work\\.", "field.")))
                 .filter(key -> !used.contains(key.replaceFirst("^how\\.", "field.")))
                 .filter(key -> !used.contains(key.replaceFirst("^field-share\\.", "field.")))

@@ -21,6 +21,7 @@ import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.survey.AcidDrop;
 import stoneprocess.core.survey.ChipColour;
@@ -374,6 +375,16 @@ class PlanTextTest {
                         .doesNotContainIgnoringCase("every piece");
             }
         }
+    }
+
+    @Example
+    void a_deadline_is_told_where_no_hours_are() {
+        FloorSurvey held = Floors.calciteMarble(Floors.etched(EtchClass.ROUGH, 2))
+                .set(SurveyField.HAZARDOUS_LAYER, HazardousLayer.UNTESTED)
+                .set(SurveyField.DEADLINE, TimeSpan.of(4, Unit.DAY))
+                .build();
+        assertThat(squeezed(page(ADVISOR.recommend(held), Detail.BRIEF)))
+                .contains("The floor is wanted back in 4 days.");
     }
 
     /** A powder polishes; on a hone it leaves a shiny spot. Common practice, no source. */

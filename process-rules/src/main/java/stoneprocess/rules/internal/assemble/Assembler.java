@@ -2,7 +2,6 @@ package stoneprocess.rules.internal.assemble;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,8 +29,6 @@ import stoneprocess.core.plan.Track;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
 import stoneprocess.core.site.StepFigures;
-import stoneprocess.core.stone.Family;
-import stoneprocess.core.survey.DividerStrips;
 import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.tool.AbrasiveGrade;
@@ -191,20 +188,9 @@ public final class Assembler {
         return fitting(offers);
     }
 
-    /** A floor that was poured has no pieces to relay or replace: a slab, resin terrazzo, terrazzo between strips. */
+    /** A floor that was poured has no pieces to relay or replace. */
     private List<CounterOffer<?>> fitting(List<CounterOffer<?>> offers) {
-        boolean strips = situation
-                .survey()
-                .answer(SurveyField.STRIPS)
-                .value()
-                .map(material -> material != DividerStrips.NONE)
-                .orElse(false);
-        Set<Family> pouredKinds = EnumSet.of(Family.CONCRETE, Family.RESIN_TERRAZZO);
-        if (strips) {
-            pouredKinds.add(Family.CEMENT_TERRAZZO);
-        }
-        List<Family> possible = situation.values(Topics.STONE);
-        boolean poured = !possible.isEmpty() && pouredKinds.containsAll(possible);
+        boolean poured = situation.stone().isPoured(situation.survey());
         boolean trips = situation.survey().answer(SurveyField.SOUNDING).value().equals(Optional.of(Sounding.LOOSE));
         List<CounterOffer<?>> fitting = offers.stream()
                 .filter(offer ->

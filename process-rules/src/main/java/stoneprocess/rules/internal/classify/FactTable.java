@@ -96,7 +96,6 @@ final class FactTable {
                 SurveyField.DAMP);
         survey(StoneFacts.LaidFace.class, SurveyClasses::laidFace, SurveyField.FACE, SurveyField.TILE_EDGE);
         survey(Site.EdgesMeasured.class, SurveyClasses::edges, SurveyField.EDGES, SurveyField.AREA);
-        survey(Site.HistoricFabric.class, SurveyClasses::historic, SurveyField.HISTORIC, SurveyField.LAID_AGO);
         survey(Site.PowerSupply.class, SurveyClasses::supply, SurveyField.VOLTS, SurveyField.AMPS);
         survey(Equipment.GradesOnHand.class, SurveyClasses::anyGrade, SurveyField.GRADES);
         survey(Equipment.FinestOnHand.class, SurveyClasses::finestOnHand, SurveyField.GRADES);
@@ -164,6 +163,10 @@ final class FactTable {
     private static void stoneTraits() {
         Origin stone = Origin.decisions(Topics.STONE);
         line(StoneTraits.StoneFamily.class, StoneClasses::families, stone);
+        line(
+                Site.HistoricFabric.class,
+                StoneClasses::historic,
+                stone.withFields(names(SurveyField.HISTORIC, SurveyField.LAID_AGO)));
         line(
                 StoneTraits.Identified.class,
                 StoneClasses::identified,

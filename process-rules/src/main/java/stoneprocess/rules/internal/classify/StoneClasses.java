@@ -7,6 +7,7 @@ import java.util.Set;
 import stoneprocess.core.gloss.GlossCeiling;
 import stoneprocess.core.gloss.GlossCheck;
 import stoneprocess.core.gloss.GlossSuspicion;
+import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.stone.Body;
 import stoneprocess.core.stone.Family;
 import stoneprocess.core.stone.FibreRisk;
@@ -20,6 +21,7 @@ import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.GlossReading;
+import stoneprocess.core.survey.Historic;
 import stoneprocess.core.survey.IdentifiedBy;
 import stoneprocess.core.survey.LaboratoryResult;
 import stoneprocess.core.survey.LastTreatment;
@@ -38,6 +40,9 @@ import stoneprocess.rules.feature.Identification;
 final class StoneClasses {
     private static final Set<Family> POURED =
             EnumSet.of(Family.CONCRETE, Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO);
+
+    /** What floors have been made of for fewer years than make a floor historic; from memory. */
+    private static final Set<Family> YOUNG = EnumSet.of(Family.ENGINEERED_QUARTZ, Family.PORCELAIN);
 
     private StoneClasses() {}
 
@@ -122,6 +127,21 @@ final class StoneClasses {
             }
         }
         return risks;
+    }
+
+    /**
+     * As answered; else a floor that was laid or poured lately, or is of a material that has not been made for longer, is not
+     * historic: who knows of old pieces in it says so.
+     */
+    static Set<Historic> historic(Situation situation) {
+        FloorSurvey survey = situation.survey();
+        boolean young = YOUNG.containsAll(families(situation))
+                || survey.answer(SurveyField.LAID_AGO)
+                        .value()
+                        .filter(age -> age.compareTo(situation.parameters().get("historic.age", TimeSpan.class)) < 0)
+                        .isPresent();
+        boolean open = !survey.answer(SurveyField.HISTORIC).isKnown();
+        return open && young ? EnumSet.of(Historic.NO) : situation.answer(SurveyField.HISTORIC, Historic.class);
     }
 
     /** As answered, except that nothing is glued to the back of a floor that was poured whatever it is. */

@@ -14,7 +14,6 @@ import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Share;
-import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.survey.AgeClass;
 import stoneprocess.core.survey.CementSurface;
 import stoneprocess.core.survey.Damp;
@@ -25,7 +24,6 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.GlossReading;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.HazardousLayer;
-import stoneprocess.core.survey.Historic;
 import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.PieceSize;
 import stoneprocess.core.survey.Presence;
@@ -126,17 +124,6 @@ final class SurveyClasses {
                 .of(situation.survey(), situation.parameters())
                 .<Set<EdgeLength>>map(beyond -> EnumSet.of(beyond > 0 ? EdgeLength.MUCH : EdgeLength.USUAL))
                 .orElseGet(() -> EnumSet.of(EdgeLength.USUAL, EdgeLength.MUCH));
-    }
-
-    /** As answered; else a floor that was laid or poured lately is not historic: who knows of old pieces in it says so. */
-    static Set<Historic> historic(Situation situation) {
-        FloorSurvey survey = situation.survey();
-        boolean young = survey.answer(SurveyField.LAID_AGO)
-                .value()
-                .filter(age -> age.compareTo(situation.parameters().get("historic.age", TimeSpan.class)) < 0)
-                .isPresent();
-        boolean open = !survey.answer(SurveyField.HISTORIC).isKnown();
-        return open && young ? EnumSet.of(Historic.NO) : situation.answer(SurveyField.HISTORIC, Historic.class);
     }
 
     /** What the circuit carries without a break. */
