@@ -25,6 +25,7 @@ import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.DampSource;
 import stoneprocess.core.survey.Face;
 import stoneprocess.core.survey.FloorSurvey;
+import stoneprocess.core.survey.Historic;
 import stoneprocess.core.survey.LastTreatment;
 import stoneprocess.core.survey.Presence;
 import stoneprocess.core.survey.ScratchClass;
@@ -130,6 +131,7 @@ class ForgettingWidensTest {
         List<Object> ofAnyStone = new ArrayList<>(traits(Floors.unknownStone().toBuilder()
                 .unknown(SurveyField.COLOUR)
                 .set(SurveyField.BACKING, Backing.NONE)
+                .set(SurveyField.HISTORIC, Historic.NO)
                 .set(SurveyField.THICKNESS, Length.of(20, Unit.MILLIMETRE))
                 .build()));
         ofAnyStone.removeIf(StoneTraits.HighestFinish.class::isInstance);
