@@ -154,6 +154,20 @@ class CommandLineTest {
         assertThat(ran.err().lines()).hasSize(1);
     }
 
+    /** The first four, each in a line of its own, then how many more there are. */
+    @Test
+    void several_wrong_answers_are_told_at_once() {
+        String survey =
+                "{\"format\":\"floor-survey/2\",\"title\":\"x\",\"stone\":{\"name\":\"slat\",\"face\":\"rough\"},"
+                        + "\"condition\":{\"coating\":\"varnish\"},\"site\":{\"area\":60,\"setting\":\"inside\"},"
+                        + "\"owner\":{\"goal\":\"shiny\"}}";
+        Ran ran = Ran.command(survey, "plan", "-");
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.err().lines().map(line -> line.replaceFirst(": .*", "")))
+                .containsExactly("stone.name", "stone.face", "condition.coating", "site.area", "and 2 more");
+        assertThat(ran.err().lines().limit(4)).allMatch(line -> line.contains("accepted: "));
+    }
+
     @Test
     void files_that_cannot_be_read_get_one_line(@TempDir Path folder) throws IOException {
         Path binary = Files.write(folder.resolve("binary.json"), new byte[] {(byte) 0xff, (byte) 0xfe, 0});
