@@ -175,12 +175,22 @@ final class SurveyShape implements Shape {
                 .only(names());
         FloorSurvey.Builder builder = node.checkedParts(
                 names(), () -> FloorSurvey.builder(node.get(TITLE).text()));
+        List<InvalidInputException> refused = new ArrayList<>();
         sections()
                 .forEach((section, fields) -> node.optional(section).ifPresent(answers -> {
                     answers.only(fields.keySet());
-                    fields.forEach((name, field) ->
-                            answers.known(name).ifPresent(answer -> builder.put(field, read(field, answer))));
+                    fields.forEach((name, field) -> answers.known(name).ifPresent(answer -> {
+                        try {
+                            builder.put(field, read(field, answer));
+                        } catch (InvalidInputException e) {
+                            refused.add(e);
+                        }
+                    }));
                 }));
+        if (!refused.isEmpty()) {
+            refused.stream().skip(1).forEach(refused.get(0)::addSuppressed);
+            throw refused.get(0);
+        }
         node.optional("zones")
                 .map(zones -> ZoneShares.told(zones, node))
                 .ifPresent(zones -> builder.zones((List<Zone>) Shapes.of(ZONES).read(zones)));

@@ -5,7 +5,8 @@ import java.util.Objects;
 /**
  * Something given to the library cannot be accepted. The message is one line that names the field, the value and what
  * would be accepted, each cut to a length and without a character that could forge a line or move a cursor;
- * {@link #field()}, {@link #value()} and {@link #accepted()} are as they were given.
+ * {@link #field()}, {@link #value()} and {@link #accepted()} are as they were given. Where a survey has several answers that
+ * cannot be accepted, the first is thrown and {@linkplain #getSuppressed() carries} the others in the order of the form.
  */
 public final class InvalidInputException extends StoneProcessException {
     private static final long serialVersionUID = 1L;

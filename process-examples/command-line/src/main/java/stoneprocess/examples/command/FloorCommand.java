@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -44,6 +45,8 @@ import stoneprocess.core.problem.InvalidInputException;
             SchemaCommand.class
         })
 public final class FloorCommand implements Runnable {
+    private static final int MOST_AT_ONCE = 4;
+
     private final Console console;
 
     @Spec
@@ -70,7 +73,7 @@ public final class FloorCommand implements Runnable {
         line.setParameterExceptionHandler(FloorCommand::badCommandLine);
         line.setExecutionExceptionHandler((problem, command, parsed) -> {
             if (problem instanceof InvalidInputException) {
-                return oneLine(command, problem.getMessage());
+                return refused(command, problem);
             }
             throw problem;
         });
@@ -91,6 +94,17 @@ public final class FloorCommand implements Runnable {
 
     private static int badCommandLine(ParameterException problem, String[] arguments) {
         return oneLine(problem.getCommandLine(), problem.getMessage() + "; see --help");
+    }
+
+    /** One line for each of the first problems, then how many more there are. */
+    private static int refused(CommandLine command, Exception problem) {
+        int exit = oneLine(command, problem.getMessage());
+        Throwable[] others = problem.getSuppressed();
+        Stream.of(others).limit(MOST_AT_ONCE - 1).forEach(other -> oneLine(command, other.getMessage()));
+        if (others.length >= MOST_AT_ONCE) {
+            oneLine(command, "and " + (others.length - MOST_AT_ONCE + 1) + " more");
+        }
+        return exit;
     }
 
     private static int oneLine(CommandLine command, String message) {
