@@ -389,6 +389,21 @@ class SoundAdviceTest {
         assertThat(answer.values(Topics.PREPARATION, Subject.FLOOR)).contains(Task.CALL_SPECIALIST);
     }
 
+    /** Drawn: the floor is refused whatever a closer name would say. */
+    @Test
+    void a_refused_stone_whose_name_and_tests_are_told_is_not_asked_for_its_name_again() {
+        Recommendation answer = recommend(FloorSurvey.builder("drawn")
+                .set(SurveyField.STONE_NAME, "gypsum")
+                .set(SurveyField.ACID_DROP, AcidDrop.NO_REACTION)
+                .set(SurveyField.SCRIBER, ScriberTest.SCRATCHED)
+                .set(SurveyField.COLOUR, StoneColour.MIXED));
+        assertThat(answer.status()).isEqualTo(Status.REFUSED);
+        assertThat(answer.questions())
+                .extracting(Question::field)
+                .contains("owner.goal")
+                .doesNotContain("stone.name");
+    }
+
     /** Common practice, no source: a refresh that lacks its first grades was started too fine. */
     @Test
     void a_refresh_is_not_shortened_because_its_first_grades_are_not_on_hand() {

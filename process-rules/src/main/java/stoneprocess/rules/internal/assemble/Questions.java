@@ -173,11 +173,12 @@ final class Questions {
         }
     }
 
-    /** The unanswered fields behind a fact; where all are answered and the stone still holds or stops a plan, its name. */
+    /** The unanswered fields behind a fact; where all are answered and the stone still holds or blocks a plan, its name. */
     private List<String> askedFor(MatchedFact fact, Outcome outcome) {
         List<String> fields = unknownFields.computeIfAbsent(fact, key -> unknownFields(fact));
+        boolean held = run.situation().values(Topics.VERDICT).contains(Verdict.HOLD);
         boolean closerName = fields.isEmpty()
-                && (outcome instanceof Impasse<?> || outcome.topic() == Topics.VERDICT)
+                && (outcome instanceof Impasse<?> || outcome.topic() == Topics.VERDICT && held)
                 && fact.topics().contains(Topics.STONE);
         return closerName ? List.of(SurveyField.STONE_NAME.name()) : fields;
     }

@@ -153,6 +153,10 @@ final class LoggedReadings {
     private void judge(String zone, List<Occasion> occasions, Notes notes) {
         Optional<Occasion> atHoldPoint = now(zone, occasions);
         if (atHoldPoint.isEmpty()) {
+            occasions.stream()
+                    .filter(occasion -> occasion.stage() >= 0)
+                    .flatMap(occasion -> occasion.readings().stream())
+                    .forEach(read -> notes.add(read, NoteKind.EARLIER_GRADE, Effect.SET_ASIDE));
             return;
         }
         Occasion now = atHoldPoint.get();
