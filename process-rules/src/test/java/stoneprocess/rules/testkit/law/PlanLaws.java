@@ -89,8 +89,8 @@ final class PlanLaws {
 
     static final Law COATING_COMES_OFF_FIRST = Breaches.law(
             "coating-comes-off-first",
-            "A floor with a coat of wax or acrylic is stripped before it is cut; urethane and epoxy are removed, or tried on a"
-                    + " spot where no trial has shown how",
+            "A floor with a coat of wax or acrylic is stripped before it is cut, nearly dry where water would move salts;"
+                    + " urethane and epoxy are removed, or tried on a spot where no trial has shown how",
             "A coat clogs the diamonds and hides the stone. Common practice, no source",
             answer -> Breaches.cuts(answer) && (isFilm(answer) || isSoftCoat(answer)),
             PlanLaws::stripped);
@@ -329,7 +329,11 @@ final class PlanLaws {
             return;
         }
         List<Task> tasks = answer.plan().orElseThrow().tasks();
-        breaches.require(!soft || tasks.contains(Task.STRIP_COATING), Topics.PREPARATION, "the coat stripped", tasks);
+        breaches.require(
+                !soft || tasks.contains(Task.STRIP_COATING) || tasks.contains(Task.STRIP_NEARLY_DRY),
+                Topics.PREPARATION,
+                "the coat stripped",
+                tasks);
         breaches.require(
                 !film || tasks.contains(Task.REMOVE_FILM) || tasks.contains(Task.CLEANING_TRIAL),
                 Topics.PREPARATION,
