@@ -17,15 +17,12 @@ import stoneprocess.core.topic.Topics;
 
 /** Findings of the shipped rulebase that may stay, each with its reason; the table {@code audit-explained.tsv}. */
 public final class Explained {
-    /** Stands for whatever the finding is about. */
-    private static final String ANY = "*";
-
     /**
      * A line of the table.
      *
      * @param kind the kind of finding
      * @param topic the topic; empty for a parameter or a field
-     * @param about ids of the rules, or keys of the values where there are no rules; {@code *} for any
+     * @param about ids of the rules, or keys of the values where there are no rules
      * @param reason why it may stay
      */
     public record Line(FindingKind kind, Optional<Topic<?>> topic, String about, String reason) {
@@ -35,9 +32,7 @@ public final class Explained {
 
         boolean fits(AuditFinding finding) {
             List<String> names = finding.rules().isEmpty() ? finding.values() : finding.rules();
-            return finding.kind() == kind
-                    && finding.topic().equals(topic)
-                    && (about.equals(ANY) || about.equals(String.join(" ", names)));
+            return finding.kind() == kind && finding.topic().equals(topic) && about.equals(String.join(" ", names));
         }
     }
 
