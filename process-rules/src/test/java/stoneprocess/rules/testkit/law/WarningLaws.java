@@ -57,8 +57,6 @@ final class WarningLaws {
             worse -> worse.set(SurveyField.WORKS, WorksKind.FACILITY_MAINTENANCE),
             worse -> worse.set(SurveyField.HAZARDOUS_LAYER, HazardousLayer.UNTESTED));
 
-    private static final Set<MachineClass> HEAVY = EnumSet.of(MachineClass.PLANETARY, MachineClass.PROPANE_MACHINE);
-
     static final Law WARNING_IS_COMPLETE = Breaches.law(
             "warning-is-complete",
             "A hazard is warned of once, in the order of the hazards, with the precautions and the deciding role of its"
@@ -70,8 +68,9 @@ final class WarningLaws {
     static final Law SITE_IS_WARNED_OF = Breaches.law(
             "site-is-warned-of",
             "Where work is planned, what the survey says of the site is warned of: people about, somebody alone, a floor"
-                    + " used wet, sloping or outdoors, a load that nobody confirmed under a machine of more weight than a man, stairs; and whatever is planned: a"
-                    + " suspect layer, fibres, historic fabric",
+                    + " used wet, sloping or outdoors, a load that nobody confirmed where the floor is cut and a planetary machine,"
+                    + " or outdoors a propane machine, is on hand, stairs; and whatever is planned: a suspect layer, fibres,"
+                    + " historic fabric",
             "29 CFR 1910.22 (walking surfaces), 29 CFR 1926.1101 (asbestos); the rest common practice, no source",
             answer -> ofTheSite(answer).containsValue(true),
             (answer, breaches) -> require(ofTheSite(answer), answer, breaches));
@@ -153,11 +152,13 @@ final class WarningLaws {
                             || is(survey, SurveyField.WET_USE, WetUse.WET_BAREFOOT)
                             || is(survey, SurveyField.SLOPE, Slope.SLOPED)
                             || is(survey, SurveyField.SETTING, Setting.OUTDOORS));
-            boolean heavy = Breaches.steps(answer).stream()
-                    .anyMatch(placed -> HEAVY.contains(placed.step().machine()));
+            boolean heavy = isOnHand(survey, MachineClass.PLANETARY)
+                    || isOnHand(survey, MachineClass.PROPANE_MACHINE)
+                            && is(survey, SurveyField.SETTING, Setting.OUTDOORS);
             called.put(
                     Hazard.FLOOR_LOAD,
                     heavy
+                            && Breaches.cuts(answer)
                             && is(survey, SurveyField.STRUCTURE, Structure.SUSPENDED)
                             && is(survey, SurveyField.LOAD_CONFIRMED, LoadConfirmed.NOBODY));
             called.put(Hazard.LIFTING, is(survey, SurveyField.ACCESS, Access.STAIRS));
@@ -173,6 +174,13 @@ final class WarningLaws {
 
     private static <T> boolean is(FloorSurvey survey, SurveyField<T> field, T value) {
         return survey.answer(field).value().equals(Optional.of(value));
+    }
+
+    private static boolean isOnHand(FloorSurvey survey, MachineClass machine) {
+        return survey.answer(SurveyField.MACHINES)
+                .value()
+                .filter(machines -> machines.contains(machine))
+                .isPresent();
     }
 
     private static void plan(Recommendation answer, Breaches breaches) {
