@@ -13,9 +13,6 @@ public enum UnitSystem {
     /** Metres a minute. */
     private static final double FASTER_THAN_ANYONE_WALKS = 600;
 
-    /** Litres: rooms and tanks rather than water for a floor. */
-    private static final double MORE_THAN_ANYONE_CARRIES = 20_000;
-
     /** What nobody measures more closely on a site. */
     private static final Set<Dimension> ROUGH = EnumSet.of(Dimension.MASS, Dimension.VOLUME, Dimension.AREA_RATE);
 
@@ -32,12 +29,7 @@ public enum UnitSystem {
             }
             case AREA -> metric ? Unit.SQUARE_METRE : Unit.SQUARE_FOOT;
             case MASS -> metric ? Unit.KILOGRAM : Unit.POUND;
-            case VOLUME -> {
-                if (quantity.kept() < MORE_THAN_ANYONE_CARRIES) {
-                    yield metric ? Unit.LITRE : Unit.US_GALLON;
-                }
-                yield metric ? Unit.CUBIC_METRE : Unit.CUBIC_FOOT;
-            }
+            case VOLUME -> metric ? Unit.LITRE : Unit.US_GALLON;
             case COVERAGE -> metric ? Unit.LITRE_PER_SQUARE_METRE : Unit.US_FLUID_OUNCE_PER_SQUARE_FOOT;
             case TIME -> quantity.kept() < 120 ? Unit.MINUTE : Unit.HOUR;
             case AREA_LOAD -> metric ? Unit.KILONEWTON_PER_SQUARE_METRE : Unit.POUND_PER_SQUARE_FOOT;

@@ -1,6 +1,7 @@
 package stoneprocess.core.site;
 
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,7 @@ import stoneprocess.core.quantity.Temperature;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.FinishTask;
+import stoneprocess.core.topic.Task;
 
 /**
  * A plan as a job that can be estimated: steps with machine, passes, water, bond and grit; rests of the preparation;
@@ -48,6 +50,10 @@ public record PlannedJob(
         Parameters parameters) {
     /** The version of the JSON form. */
     public static final String FORMAT = "planned-job/1";
+
+    /** What nobody does where only places are repaired. */
+    private static final Set<Task> OF_THE_WHOLE_FLOOR =
+            EnumSet.of(Task.STRIP_COATING, Task.STRIP_NEARLY_DRY, Task.REMOVE_FILM, Task.ARRANGE_FRESH_AIR);
 
     public PlannedJob {
         Refuse.nulls(PlannedJob.class, job, notes, takesHours, rates, extents, parameters);
@@ -131,12 +137,13 @@ public record PlannedJob(
                         .toList());
     }
 
-    /** Preparation, repairs and the hand-over. */
+    /** Preparation, repairs and the hand-over; a coating stays but for the places of repair. */
     private Job repairs(Recommendation recommendation) {
         Plan plan = recommendation.plan().orElseThrow();
         Set<String> kept = new TreeSet<>(Set.of(FinishTask.HAND_OVER.key()));
         plan.preparation().forEach(task -> kept.add(task.task().key()));
         plan.repairs().forEach(repair -> kept.add(repair.key()));
+        OF_THE_WHOLE_FLOOR.forEach(task -> kept.remove(task.key()));
         return job.withoutSealing(
                         List.of(),
                         job.others().stream()

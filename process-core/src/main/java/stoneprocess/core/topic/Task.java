@@ -25,6 +25,9 @@ public enum Task implements Term {
     /** Agree the work with the conservator or the owner's officer. */
     CONSULT_CONSERVATOR,
 
+    /** Test the stone on hidden spots until two tests agree. */
+    TEST_STONE,
+
     /** Find out whether a film lies on a slab that sheds water. */
     TEST_FOR_FILM,
 
@@ -60,9 +63,6 @@ public enum Task implements Term {
 
     /** Shut the water off and dry a floor that is wet every day with moving air. */
     SHUT_OFF_AND_DRY,
-
-    /** Test the stone on hidden spots until two tests agree. */
-    TEST_STONE,
 
     /** Survey each of several stones as a floor of its own. */
     SURVEY_APART,

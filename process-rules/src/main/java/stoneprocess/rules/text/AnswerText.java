@@ -10,9 +10,13 @@ import stoneprocess.core.answer.HowTo;
 import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.answer.Why;
 import stoneprocess.core.answer.WhyNot;
+import stoneprocess.core.decision.Outcome;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.topic.Card;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Item;
 import stoneprocess.rules.text.document.Section;
@@ -35,8 +39,9 @@ public final class AnswerText {
 
     /** Why a matter was closed as it was. */
     public Document document(Why why) {
-        return WhyWords.full(
-                why, Optional.empty(), Optional.of(Wording.phrase("answer.no-plan-of-itself")), parameters);
+        Optional<Wording> besides =
+                WhyWords.mayCut(why) ? Optional.of(Wording.phrase("answer.no-plan-of-itself")) : Optional.empty();
+        return WhyWords.full(why, Optional.empty(), besides, parameters);
     }
 
     /**
@@ -51,8 +56,20 @@ public final class AnswerText {
                 WhyWords.full(
                         why,
                         PlanText.endBeforeStart(recommendation, why.outcome()),
-                        PlanText.planless(recommendation),
+                        besides(why, recommendation),
                         parameters));
+    }
+
+    /** Why there is no plan although nothing forbids to cut; that damage in places does not set the start of the field. */
+    private static Optional<Wording> besides(Why why, Recommendation recommendation) {
+        Outcome outcome = why.outcome();
+        if (WhyWords.mayCut(why)) {
+            return PlanText.planless(recommendation);
+        }
+        boolean field = outcome.topic() == Topics.FIRST_CUT && outcome.subject().equals(Subject.OPEN_FIELD);
+        return field && !recommendation.steps(TrackKind.LOCAL_REPAIR).isEmpty()
+                ? Optional.of(Wording.phrase("answer.repairs-apart"))
+                : Optional.empty();
     }
 
     /** Why a matter was not closed with a value. */
@@ -96,7 +113,11 @@ public final class AnswerText {
     public Document document(Difference difference, Recommendation one, Recommendation other) {
         String title = one.survey().title();
         return DifferenceWords.full(
-                title.equals(other.survey().title()) ? Wording.name(title) : Wording.phrase("difference.title"),
+                title.equals(other.survey().title())
+                        ? Wording.name(title)
+                        : Wording.phrase("difference.of-two")
+                                .with("second", Wording.name(other.survey().title()))
+                                .with("first", Wording.name(title)),
                 difference,
                 PlanTotals.instead(one, other),
                 parameters);

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stoneprocess.core.answer.Closing;
 import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.decision.Decision;
@@ -85,63 +88,80 @@ final class AnswerWords {
     }
 
     /**
-     * Rules one after the other, each with the facts of this floor that it rests on, its source and its id; of many the
-     * first ones, and the ids of the others.
+     * Rules one after the other, each with the facts of this floor that it rests on, its source and its id: all that known
+     * facts make speak, of the others the first ones and the ids of the rest.
      */
     static void reasons(Draft draft, String heading, List<Reason> reasons, Function<String, Card> cards) {
         if (!reasons.isEmpty()) {
             draft.section(heading);
         }
         Map<String, List<Reason>> byRule = RuleWords.byRule(reasons);
-        List<String> rules = List.copyOf(byRule.keySet());
-        int shown = rules.size() <= RULES_SHOWN + 1 ? rules.size() : RULES_SHOWN;
-        for (String rule : rules.subList(0, shown)) {
-            List<Reason> ofRule = byRule.get(rule);
-            Card card = cards.apply(rule);
-            List<Wording> words = new ArrayList<>(List.of(RuleWords.because(card)));
-            List<Wording> facts = ofRule.stream()
-                    .flatMap(reason -> reason.facts().stream())
-                    .filter(fact -> !FactWords.isStep(fact) && !fact.topics().equals(List.of(Topics.VERDICT)))
-                    .map(FactWords::so)
-                    .distinct()
-                    .toList();
-            if (!facts.isEmpty()) {
-                words.add(phrase("answer.by").with("facts", Wording.list(Joint.SEMICOLON, facts)));
-            }
-            if (!card.source().practice()) {
-                words.add(phrase("answer.basis").with("source", Wording.source(card.source())));
-            }
-            Wording id = Wording.name(rule);
-            draft.bullet(phrase("card.ids")
-                    .with("words", Wording.list(Joint.SENTENCES, words))
-                    .with(
-                            "ids",
-                            card.source().practice()
-                                    ? Wording.list(Joint.COMMA, List.of(id, phrase("answer.practice")))
-                                    : id));
-        }
-        if (shown < rules.size()) {
+        List<String> certain = byRule.keySet().stream()
+                .filter(rule -> byRule.get(rule).stream().anyMatch(Reason::certain))
+                .toList();
+        List<String> open =
+                byRule.keySet().stream().filter(rule -> !certain.contains(rule)).toList();
+        int room = Math.max(0, RULES_SHOWN - certain.size());
+        int shown = open.size() <= room + 1 ? open.size() : room;
+        Stream.concat(certain.stream(), open.stream().limit(shown))
+                .forEach(rule -> draft.bullet(reason(cards.apply(rule), byRule.get(rule))));
+        if (shown < open.size()) {
             draft.bullet(RuleWords.withIds(
-                    phrase("answer.more-rules").with("count", rules.size() - shown),
-                    rules.subList(shown, rules.size())));
+                    phrase("answer.more-rules").with("count", open.size() - shown), open.subList(shown, open.size())));
         }
     }
 
-    /** Questions of the survey, with what it answers where that is known. */
+    private static Wording reason(Card card, List<Reason> ofRule) {
+        List<Wording> words = new ArrayList<>(List.of(RuleWords.because(card)));
+        List<MatchedFact> facts = ofRule.stream()
+                .flatMap(reason -> reason.facts().stream())
+                .filter(fact -> !FactWords.isStep(fact) && !fact.topics().equals(List.of(Topics.VERDICT)))
+                .distinct()
+                .toList();
+        told(facts, "answer.by", fact -> !FactWords.isOpen(fact), FactWords::so).ifPresent(words::add);
+        told(facts, "answer.not-known-here", FactWords::isOpen, fact -> FactWords.name(fact.name()))
+                .ifPresent(words::add);
+        if (!card.source().practice()) {
+            words.add(phrase("answer.basis").with("source", Wording.source(card.source())));
+        }
+        Wording id = Wording.name(card.id());
+        return phrase("card.ids")
+                .with("words", Wording.list(Joint.SENTENCES, words))
+                .with(
+                        "ids",
+                        card.source().practice()
+                                ? Wording.list(Joint.COMMA, List.of(id, phrase("answer.practice")))
+                                : id);
+    }
+
+    private static Optional<Wording> told(
+            List<MatchedFact> facts, String key, Predicate<MatchedFact> which, Function<MatchedFact, Wording> words) {
+        List<Wording> told = facts.stream().filter(which).map(words).distinct().toList();
+        return told.isEmpty()
+                ? Optional.empty()
+                : Optional.of(phrase(key).with("facts", Wording.list(Joint.SEMICOLON, told)));
+    }
+
+    /** Questions of the survey, those first that it answers, with the answer; of the others the first ones. */
     static void checks(Draft draft, String heading, Collection<String> questions, List<FieldAnswer> answers) {
-        int shown = questions.size() <= QUESTIONS_SHOWN + 1 ? questions.size() : QUESTIONS_SHOWN;
+        Map<String, FieldAnswer> answered = answers.stream()
+                .filter(FieldAnswer::known)
+                .collect(Collectors.toMap(FieldAnswer::field, Function.identity(), (one, other) -> one));
+        List<String> known = questions.stream().filter(answered::containsKey).toList();
+        List<String> open =
+                questions.stream().filter(field -> !answered.containsKey(field)).toList();
+        int room = Math.max(0, QUESTIONS_SHOWN - known.size());
+        int shown = open.size() <= room + 1 ? open.size() : room;
         draft.list(
                 heading,
-                questions.stream().limit(shown).toList(),
-                field -> answers.stream()
-                        .filter(answer -> answer.field().equals(field))
-                        .findFirst()
-                        .<Wording>map(answer -> phrase("answer.answered")
+                Stream.concat(known.stream(), open.stream().limit(shown)).toList(),
+                field -> known.contains(field)
+                        ? phrase("answer.answered")
                                 .with("question", FieldWords.question(field))
-                                .with("answer", FieldWords.answer(answer)))
-                        .orElse(FieldWords.question(field)));
-        if (shown < questions.size()) {
-            draft.bullet(phrase("answer.more-questions").with("count", questions.size() - shown));
+                                .with("answer", FieldWords.answer(answered.get(field)))
+                        : FieldWords.question(field));
+        if (shown < open.size()) {
+            draft.bullet(phrase("answer.more-questions").with("count", open.size() - shown));
         }
     }
 

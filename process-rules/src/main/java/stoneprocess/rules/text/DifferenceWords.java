@@ -9,10 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.answer.Closing;
 import stoneprocess.core.answer.Difference;
 import stoneprocess.core.answer.FieldAnswer;
+import stoneprocess.core.answer.Given;
 import stoneprocess.core.answer.MatterDifference;
 import stoneprocess.core.answer.Side;
 import stoneprocess.core.answer.Split;
@@ -83,15 +85,42 @@ final class DifferenceWords {
                 : phrase("difference.status").with("first", difference.one()).with("second", difference.other());
     }
 
-    /** Each question once, with what both surveys answer. */
+    /** Each question once, with what both surveys answer; not what is the same in zones that only have other names. */
     private static List<Wording> answers(Split<FieldAnswer> answers) {
-        return Stream.concat(answers.one().stream(), answers.other().stream())
+        List<Wording> words = new ArrayList<>();
+        Split<String> zones = Split.of(zones(answers.one()), zones(answers.other()));
+        if (!zones.one().isEmpty() && !zones.other().isEmpty()) {
+            words.add(phrase("difference.zones").with("change", instead(names(zones.other()), names(zones.one()))));
+        }
+        Stream.concat(answers.one().stream(), answers.other().stream())
                 .map(FieldAnswer::field)
                 .distinct()
-                .map(field -> Wording.sentences(
+                .filter(field -> !said(answers.one(), field).equals(said(answers.other(), field)))
+                .forEach(field -> words.add(Wording.sentences(
                         FieldWords.question(field),
-                        instead(answer(answers.other(), field), answer(answers.one(), field))))
+                        instead(answer(answers.other(), field), answer(answers.one(), field)))));
+        return words;
+    }
+
+    private static Wording names(List<String> zones) {
+        return Wording.list(Joint.COMMA, zones, Wording::name);
+    }
+
+    private static List<String> zones(List<FieldAnswer> answers) {
+        return answers.stream()
+                .flatMap(answer -> answer.given().stream())
+                .flatMap(given -> given.zone().stream())
+                .distinct()
                 .toList();
+    }
+
+    /** What is said to a question, wherever. */
+    private static Set<Given> said(List<FieldAnswer> answers, String field) {
+        return answers.stream()
+                .filter(answer -> answer.field().equals(field))
+                .flatMap(answer -> answer.given().stream())
+                .map(given -> new Given(Optional.empty(), given.keys(), given.amounts()))
+                .collect(Collectors.toSet());
     }
 
     private static Wording answer(List<FieldAnswer> answers, String field) {

@@ -30,8 +30,8 @@ import stoneprocess.rules.text.document.Wording;
 final class FactWords {
     private static final String STEP = Step.class.getSimpleName();
 
-    /** Who may be one of more than these is not known. */
-    private static final int MANY = 6;
+    /** Of so many classes at most it is told which they may be; of more the fact counts as not known. */
+    private static final int FEW = 6;
 
     /** The classes of each fact of a floor, by their keys. */
     static final Map<String, Map<String, Term>> CLASSES = new LinkedHashMap<>();
@@ -132,6 +132,16 @@ final class FactWords {
         return so(fact.name(), fact.mayBe());
     }
 
+    /** True where nothing is known but the name of the fact. */
+    static boolean isOpen(MatchedFact fact) {
+        return !isStep(fact) && !isLogged(fact.name()) && isOpen(fact.name(), fact.mayBe());
+    }
+
+    private static boolean isOpen(String fact, List<String> mayBe) {
+        int all = CLASSES.getOrDefault(bare(fact), Map.of()).size();
+        return mayBe.isEmpty() || mayBe.size() > FEW || mayBe.size() > 1 && mayBe.size() == all;
+    }
+
     /** What may be so on a floor. */
     static Wording so(String fact, List<String> mayBe) {
         return isLogged(fact) ? value(fact, mayBe) : is(name(fact), value(fact, mayBe));
@@ -142,9 +152,7 @@ final class FactWords {
         if (isLogged(fact)) {
             return or(sentences(List.of(fact), mayBe));
         }
-        int all = CLASSES.getOrDefault(bare(fact), Map.of()).size();
-        boolean open = mayBe.isEmpty() || mayBe.size() > MANY || mayBe.size() > 1 && mayBe.size() == all;
-        return open ? phrase("fact.nobody-knows") : or(words(fact, mayBe));
+        return isOpen(fact, mayBe) ? phrase("fact.nobody-knows") : or(words(fact, mayBe));
     }
 
     static List<Wording> words(String fact, List<String> classes) {

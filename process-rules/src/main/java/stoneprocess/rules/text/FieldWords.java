@@ -106,7 +106,7 @@ final class FieldWords {
     private static Wording given(String field, Given given) {
         List<Wording> words = new ArrayList<>();
         given.keys().forEach(key -> words.add(word(field, key)));
-        given.amounts().forEach(amount -> words.add(Wording.amount(amount)));
+        given.amounts().forEach(amount -> words.add(Words.surveyed(amount)));
         Wording answer = orNone(words);
         return given.zone().map(zone -> inZone(zone, answer)).orElse(answer);
     }
@@ -154,7 +154,7 @@ final class FieldWords {
     /** The word for a typed answer. */
     private static Wording value(String field, Object value) {
         if (value instanceof Quantity quantity) {
-            return Wording.amount(quantity);
+            return Words.surveyed(quantity);
         }
         if (value instanceof Damage damage) {
             List<Wording> parts = new ArrayList<>();

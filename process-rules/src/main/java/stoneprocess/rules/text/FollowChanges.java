@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.PlannedStep;
@@ -76,14 +77,21 @@ final class FollowChanges {
 
     /** The rules behind a refusal, an impasse or a wait. */
     static List<String> stops(Recommendation ahead) {
+        return stops(
+                ahead,
+                ahead.impasses().stream()
+                        .filter(impasse -> impasse.topic().isBlocking())
+                        .toList());
+    }
+
+    /** The rules behind a refusal, a wait, or one of these impasses. */
+    static List<String> stops(Recommendation ahead, List<Impasse<?>> impasses) {
         List<Reason> reasons = new ArrayList<>(ahead.refusals());
         ahead.decision(Topics.VERDICT, Subject.FLOOR).stream()
                 .flatMap(decision -> decision.won().stream())
                 .filter(Reason::certain)
                 .forEach(reasons::add);
-        ahead.impasses().stream()
-                .filter(impasse -> impasse.topic().isBlocking())
-                .forEach(impasse -> reasons.addAll(impasse.reasons()));
+        impasses.forEach(impasse -> reasons.addAll(impasse.reasons()));
         return RuleWords.rules(reasons);
     }
 

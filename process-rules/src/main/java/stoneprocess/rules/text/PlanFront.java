@@ -22,6 +22,7 @@ import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.Goal;
 import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Shortfall;
 import stoneprocess.core.topic.Subject;
@@ -104,7 +105,24 @@ record PlanFront(Draft draft, Recommendation recommendation) {
                         .with("last", grade(last.grade()));
         return phrase(first.kind() == TrackKind.OPEN_FIELD ? "summary.cuts" : "summary.field-stays")
                 .with("finish", finish)
-                .with("grits", grits);
+                .with("grits", withThoseByHand(plan, grits));
+    }
+
+    /** What edges and repairs take besides the grits of the first track. */
+    private static Wording withThoseByHand(Plan plan, Wording grits) {
+        List<AbrasiveGrade> first =
+                plan.tracks().get(0).steps().stream().map(PlannedStep::grade).toList();
+        List<Wording> others = plan.tracks().stream()
+                .flatMap(track -> track.steps().stream())
+                .map(PlannedStep::grade)
+                .filter(grade -> !first.contains(grade))
+                .distinct()
+                .sorted(Comparator.comparing(AbrasiveGrade::bond).thenComparing(AbrasiveGrade::number))
+                .map(ValueWords::grade)
+                .toList();
+        return others.isEmpty()
+                ? grits
+                : phrase("front.by-hand").with("grits", grits).with("others", Wording.list(Joint.COMMA, others));
     }
 
     /** Why no cut is told. */

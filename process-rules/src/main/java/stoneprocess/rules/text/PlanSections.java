@@ -70,15 +70,32 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
             Task.SEMI_RIGID_JOINTS,
             Task.ELASTIC_JOINTS);
 
+    /** What settles a question; all else prepares a cut. */
+    private static final Set<Task> FINDING_OUT = EnumSet.of(
+            Task.CALL_SPECIALIST,
+            Task.CONSULT_CONSERVATOR,
+            Task.TEST_STONE,
+            Task.TEST_FOR_FILM,
+            Task.TRY_ON_STRIP,
+            Task.TRY_ON_RESIN,
+            Task.CLEANING_TRIAL,
+            Task.TERRAZZO_TRIALS,
+            Task.CONFIRM_FLOOR_LOAD,
+            Task.WATCH_CRACKS,
+            Task.WATCH_SETTLEMENT,
+            Task.FIND_MOISTURE,
+            Task.SURVEY_APART,
+            Task.DATA_SHEET);
+
     private static final Set<Upkeep> PAD_FREQUENCIES = EnumSet.range(Upkeep.PAD_WEEKLY, Upkeep.PAD_QUARTERLY);
 
     static void write(Draft draft, Recommendation recommendation, Plan plan, PlanWords words, PlanTotals totals) {
         PlanSections sections = new PlanSections(draft, plan, words, !PlanWords.isCleared(recommendation));
         sections.orders("acceptances.heading", sections.words(Topics.ACCEPTANCES, plan.acceptances()));
-        sections.preparation();
+        boolean told = PlanWords.isCutTold(recommendation);
+        sections.preparation(told);
         sections.orders("repairs.heading", sections.words(Topics.REPAIRS, plan.repairs()));
         notPlanned(draft, recommendation, words);
-        boolean told = PlanWords.isCutTold(recommendation);
         sections.testArea(recommendation.survey(), told);
         sections.orders("shortfalls.heading", sections.words(Topics.SHORTFALLS, plan.shortfalls()));
         if (told) {
@@ -87,7 +104,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         }
         sections.orders("slurry.heading", sections.words(Topics.SLURRY, plan.slurry()));
         sections.finishing(recommendation);
-        sections.orders("upkeep.heading", sections.upkeep());
+        sections.orders(sections.gated("upkeep.heading"), sections.upkeep());
         totals.words().ifPresent(line -> {
             draft.section("totals.heading").paragraph(line);
             totals.late(recommendation.survey()).ifPresent(draft::paragraph);
@@ -98,6 +115,11 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
     static void openDeadline(Draft draft, Recommendation recommendation, PlanTotals totals) {
         totals.openDeadline(recommendation)
                 .ifPresent(open -> draft.section("deadline.heading").paragraph(open));
+    }
+
+    /** The key of a heading that says, while something is suspect, that the laboratory comes before what stands under it. */
+    private String gated(String heading) {
+        return gated ? heading + ".gated" : heading;
     }
 
     private List<Wording> words(Topic<?> topic, List<? extends Term> terms) {
@@ -172,7 +194,8 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         words.list(draft, heading, topic, terms);
     }
 
-    private void preparation() {
+    /** What is found out comes first; while no cut is told, the rest waits under a heading of its own. */
+    private void preparation(boolean told) {
         boolean densified = plan.densifier() == Densifier.BEFORE_CUTS;
         List<Preparation> steps = plan.preparation().stream()
                 .filter(step -> !PlanText.AT_ONCE.contains(step.task()))
@@ -183,7 +206,19 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         if (plan.tasks().contains(Task.STOP_AND_SAMPLE) && !steps.isEmpty()) {
             draft.numbered(words.phrase("preparation.sampled"));
         }
-        steps.forEach(step -> draft.numbered(preparation(step)));
+        boolean waits = !told && !plan.tracks().isEmpty();
+        steps.stream()
+                .filter(step -> !waits || FINDING_OUT.contains(step.task()))
+                .forEach(step -> draft.numbered(preparation(step)));
+        if (waits) {
+            List<Preparation> later = steps.stream()
+                    .filter(step -> !FINDING_OUT.contains(step.task()))
+                    .toList();
+            if (!later.isEmpty()) {
+                draft.section("preparation.released");
+                later.forEach(step -> draft.numbered(preparation(step)));
+            }
+        }
         if (densified) {
             draft.numbered(densifier());
         }
@@ -296,10 +331,10 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
                 .value()
                 .ifPresent(value -> tasks.add(phrase("finishing.slip-before").with("value", value)));
         if (plan.tracks().isEmpty()) {
-            draft.section(words.phrase("finishing.heading"));
+            draft.section(words.phrase(gated("finishing.heading")));
             tasks.forEach(draft::numbered);
         } else {
-            orders("finishing.heading", tasks);
+            orders(gated("finishing.heading"), tasks);
         }
     }
 

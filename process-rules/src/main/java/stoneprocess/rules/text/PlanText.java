@@ -168,10 +168,10 @@ public final class PlanText {
         if (recommendation.status() != Status.IMPASSE && recommendation.status() != Status.UNDECIDED) {
             return;
         }
-        if (StoneConflict.write(draft, recommendation)) {
-            return;
-        }
-        for (Impasse<?> impasse : blocking(recommendation)) {
+        boolean contradicted = StoneConflict.write(draft, recommendation);
+        List<Impasse<?>> told =
+                distinct(contradicted ? StoneConflict.besides(recommendation) : blocking(recommendation));
+        for (Impasse<?> impasse : told) {
             draft.section(phrase("impasse.heading").with("topic", ValueWords.matter(impasse)));
             demands(draft, "impasse.needs", impasse.needs());
             demands(draft, "impasse.vetoes", telling(impasse.vetoes()));
@@ -182,17 +182,25 @@ public final class PlanText {
                 draft.bullet("impasse.until-known");
             }
         }
+        if (contradicted && told.isEmpty()) {
+            StoneConflict.waysOut(draft, recommendation);
+            return;
+        }
         offers(draft, recommendation);
         draft.list("acceptances.heading", recommendation.values(Topics.ACCEPTANCES, Subject.FLOOR));
     }
 
     private static List<Impasse<?>> blocking(Recommendation recommendation) {
-        Map<List<Object>, Impasse<?>> distinct = new LinkedHashMap<>();
-        recommendation.impasses().stream()
+        return recommendation.impasses().stream()
                 .filter(impasse -> impasse.topic().isBlocking())
-                .forEach(impasse -> distinct.putIfAbsent(
-                        List.of(impasse.topic(), RuleWords.rules(impasse.needs()), RuleWords.rules(impasse.vetoes())),
-                        impasse));
+                .toList();
+    }
+
+    private static List<Impasse<?>> distinct(List<Impasse<?>> impasses) {
+        Map<List<Object>, Impasse<?>> distinct = new LinkedHashMap<>();
+        impasses.forEach(impasse -> distinct.putIfAbsent(
+                List.of(impasse.topic(), RuleWords.rules(impasse.needs()), RuleWords.rules(impasse.vetoes())),
+                impasse));
         return List.copyOf(distinct.values());
     }
 
@@ -326,7 +334,7 @@ public final class PlanText {
             return Optional.empty();
         }
         List<Wording> words = new ArrayList<>(List.of(PlanWords.verdict(recommendation)));
-        blocking(recommendation)
+        distinct(blocking(recommendation))
                 .forEach(impasse -> words.add(phrase("answer.conflict").with("topic", ValueWords.matter(impasse))));
         return Optional.of(phrase("answer.planless").with("why", Wording.sentences(words.toArray(Wording[]::new))));
     }
@@ -358,12 +366,13 @@ public final class PlanText {
         List<Item> reasons = new ArrayList<>();
         List<String> won = RuleWords.rules(decision.won());
         won.forEach(rule -> reasons.add(new Item.Labelled(Wording.name(rule), cards.because(rule))));
-        RuleWords.rules(decision.outweighed()).forEach(rule -> reasons.add(lost("reasons.outweighed", rule)));
-        RuleWords.rules(decision.vetoed()).forEach(rule -> reasons.add(lost("reasons.vetoed", rule)));
+        RuleWords.rules(decision.outweighed()).forEach(rule -> reasons.add(lost(rule)));
+        RuleWords.rules(decision.vetoed()).forEach(rule -> reasons.add(lost(rule)));
         return reasons;
     }
 
-    private Item lost(String key, String rule) {
-        return new Item.Labelled(Wording.name(rule), phrase(key).with("title", cards.title(rule)));
+    private Item lost(String rule) {
+        return new Item.Labelled(
+                Wording.name(rule), phrase("reasons.outweighed").with("title", cards.title(rule)));
     }
 }

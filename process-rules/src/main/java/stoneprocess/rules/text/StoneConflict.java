@@ -21,15 +21,14 @@ import stoneprocess.rules.text.document.Wording;
  * before everything that a plan of one stone or another would fall out about.
  */
 final class StoneConflict {
-    private static final Set<OfferKind> WAYS_OUT = EnumSet.of(OfferKind.TEST_STONE, OfferKind.LEAVE_IT);
+    private static final Set<OfferKind> WAYS_OUT =
+            EnumSet.of(OfferKind.TEST_STONE, OfferKind.LOOK_AGAIN, OfferKind.LEAVE_IT);
 
     private StoneConflict() {}
 
-    /** Tells which answers contradict each other, how to find out which is wrong, and the ways out; false where none do. */
+    /** Tells which answers contradict each other and how to find out which is wrong; false where none do. */
     static boolean write(Draft draft, Recommendation recommendation) {
-        Optional<Impasse<?>> stone = recommendation.impasses().stream()
-                .filter(impasse -> impasse.topic() == Topics.STONE)
-                .findFirst();
+        Optional<Impasse<?>> stone = stone(recommendation);
         stone.ifPresent(impasse -> {
             List<Wording> said = impasse.needs().stream()
                     .filter(Reason::certain)
@@ -47,13 +46,35 @@ final class StoneConflict {
                                 ? Wording.sentences(Wording.phrase("preparation.gate"), Wording.of(Task.TEST_STONE))
                                 : Wording.of(Task.TEST_STONE));
             }
-            draft.list(
-                    "offers.heading",
-                    recommendation.counterOffers().stream()
-                            .filter(offer -> WAYS_OUT.contains(offer.kind()))
-                            .toList(),
-                    offer -> OfferWords.offer(recommendation, offer));
         });
         return stone.isPresent();
+    }
+
+    static boolean isThere(Recommendation recommendation) {
+        return stone(recommendation).isPresent();
+    }
+
+    private static Optional<Impasse<?>> stone(Recommendation recommendation) {
+        return recommendation.impasses().stream()
+                .filter(impasse -> impasse.topic() == Topics.STONE)
+                .findFirst();
+    }
+
+    /** What cannot be had whichever of the answers is wrong. */
+    static List<Impasse<?>> besides(Recommendation recommendation) {
+        return recommendation.impasses().stream()
+                .filter(impasse -> impasse.topic().isBlocking() && impasse.topic() != Topics.STONE)
+                .filter(impasse -> !impasse.untilKnown())
+                .toList();
+    }
+
+    /** The options that say which answer is wrong. */
+    static void waysOut(Draft draft, Recommendation recommendation) {
+        draft.list(
+                "offers.heading",
+                recommendation.counterOffers().stream()
+                        .filter(offer -> WAYS_OUT.contains(offer.kind()))
+                        .toList(),
+                offer -> OfferWords.offer(recommendation, offer));
     }
 }

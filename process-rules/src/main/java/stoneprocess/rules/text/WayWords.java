@@ -17,7 +17,11 @@ import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.plan.CounterOffer;
 import stoneprocess.core.plan.OfferKind;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.survey.SurveyField;
+import stoneprocess.core.term.Term;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Wording;
@@ -30,7 +34,10 @@ final class WayWords {
     /** The ways, after those of the offers that give the value; leaving the floor as it is gives none. */
     static Document full(HowTo howTo, Optional<Recommendation> recommendation, Parameters parameters) {
         Draft draft = Draft.titled(
-                phrase("how-to.title").with("matter", matter(howTo)).with("value", wanted(howTo)), parameters);
+                howTo.topic() == Topics.VERDICT
+                        ? Wording.of(Term.parse(Verdict.class, howTo.wanted(), "wanted"), "how-to")
+                        : phrase("how-to.title").with("matter", matter(howTo)).with("value", wanted(howTo)),
+                parameters);
         recommendation.ifPresent(asked -> offers(draft, howTo, asked));
         if (howTo.kind() == WayKind.ALREADY) {
             if (recommendation.stream().noneMatch(asked -> isWithoutPlan(howTo, asked))) {
@@ -41,7 +48,7 @@ final class WayWords {
             if (people.isEmpty()) {
                 nature(draft, howTo.ways());
             } else {
-                ways(draft, howTo.kind(), people);
+                ways(draft, howTo.topic(), howTo.kind(), people);
             }
         } else {
             draft.paragraph(Wording.of(howTo.kind()));
@@ -93,10 +100,18 @@ final class WayWords {
                                 .with("answer", Wording.list(Joint.SEMICOLON, answer.getValue())));
     }
 
-    private static void ways(Draft draft, WayKind kind, List<Way> ways) {
+    private static void ways(Draft draft, Topic<?> topic, WayKind kind, List<Way> ways) {
         draft.paragraph(kind == WayKind.FOUND && ways.size() > 1 ? phrase("how-to.way-any") : Wording.of(kind));
         ways.forEach(way -> draft.numbered(Wording.list(Joint.SENTENCES, way.changes(), WayWords::change)));
+        if (topic == Topics.FINISH && ways.stream().anyMatch(WayWords::isWish)) {
+            draft.paragraph("how-to.wish");
+        }
         draft.section("closing.heading").paragraph("how-to.mind");
+    }
+
+    /** Whether it takes nothing but another wish of the owner. */
+    private static boolean isWish(Way way) {
+        return way.changes().stream().allMatch(change -> change.name().equals(SurveyField.GOAL.name()));
     }
 
     private static <V> List<String> keys(CounterOffer<V> offer) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
@@ -156,8 +157,12 @@ record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
     private Map<Effect, List<WhatElse.Open>> byEffect() {
         Map<Effect, List<WhatElse.Open>> byEffect = new EnumMap<>(Effect.class);
         boolean idle = isLaboratoryIdle();
+        Set<String> asked =
+                recommendation.questions().stream().map(Question::field).collect(Collectors.toSet());
         whatElse.open().stream()
                 .filter(open -> !idle || !open.field().equals(LABORATORY))
+                // An answer that the plan asks nobody for goes against another that was given.
+                .filter(open -> asked.isEmpty() || asked.contains(open.field()))
                 .sorted(Comparator.comparingInt(open -> BY_EFFORT.indexOf(open.howFound())))
                 .forEach(open -> byEffect.computeIfAbsent(Effect.of(open), effect -> new ArrayList<>())
                         .add(open));

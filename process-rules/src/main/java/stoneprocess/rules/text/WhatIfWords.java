@@ -103,10 +103,13 @@ record WhatIfWords(Recommendation before, Recommendation after, RuleWords cards,
 
     /** The rules that stop the work now and did not speak before; all that stop it where each spoke before. */
     private void stops() {
-        if (after.plan().isEmpty() && StoneConflict.write(draft, after)) {
+        boolean contradicted = StoneConflict.write(draft, after);
+        List<String> all =
+                contradicted ? FollowChanges.stops(after, StoneConflict.besides(after)) : FollowChanges.stops(after);
+        if (contradicted && all.isEmpty()) {
+            StoneConflict.waysOut(draft, after);
             return;
         }
-        List<String> all = FollowChanges.stops(after);
         List<String> spoke = before.outcomes().stream()
                 .flatMap(outcome -> RuleWords.rules(outcome.reasons()).stream())
                 .toList();
@@ -257,11 +260,14 @@ record WhatIfWords(Recommendation before, Recommendation after, RuleWords cards,
                 .with("changes", changes);
     }
 
+    /** What was not asked before; while answers about the stone contradict each other, what tells the stone. */
     private void questions() {
         List<String> asked = before.questions().stream().map(Question::field).toList();
+        boolean contradicted = StoneConflict.isThere(after);
         draft.list(
                 "what-if.questions",
                 after.questions().stream()
+                        .filter(question -> !contradicted || question.topics().contains(Topics.STONE))
                         .map(Question::field)
                         .filter(field -> !asked.contains(field))
                         .toList(),

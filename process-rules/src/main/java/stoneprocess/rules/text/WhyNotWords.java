@@ -10,12 +10,15 @@ import stoneprocess.core.answer.SilentRule;
 import stoneprocess.core.answer.Unmet;
 import stoneprocess.core.answer.WhyNot;
 import stoneprocess.core.answer.WhyNotKind;
+import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.decision.MatchedFact;
 import stoneprocess.core.decision.Reason;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.feature.StoneTraits;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
@@ -33,8 +36,7 @@ final class WhyNotWords {
     private WhyNotWords() {}
 
     static Document full(WhyNot not, Parameters parameters) {
-        Draft draft =
-                Draft.titled(phrase("why-not.title").with("matter", matter(not)).with("value", value(not)), parameters);
+        Draft draft = Draft.titled(title(not), parameters);
         draft.paragraph(lead(not));
         AnswerWords.reasons(draft, "why-not.by", not.by(), not::card);
         AnswerWords.reasons(draft, "why-not.asked", not.asked(), not::card);
@@ -52,10 +54,21 @@ final class WhyNotWords {
         if (not.outcome() instanceof Impasse<?>) {
             return phrase("answer.clash");
         }
-        return sentences(
-                phrase(several(not) ? "why-not.stands" : "why-not.instead")
-                        .with("value", AnswerWords.outcome(not.outcome())),
-                kind(not));
+        return sentences(instead(not), kind(not));
+    }
+
+    private static Wording instead(WhyNot not) {
+        if (not.outcome() instanceof Decision<?> decision && decision.topic() == Topics.VERDICT) {
+            return Wording.of((Term) decision.value(), "why-not-instead");
+        }
+        return phrase(several(not) ? "why-not.stands" : "why-not.instead")
+                .with("value", AnswerWords.outcome(not.outcome()));
+    }
+
+    private static Wording title(WhyNot not) {
+        return not.matter().topic() == Topics.VERDICT
+                ? Wording.of(Term.parse(Verdict.class, not.value(), "value"), "why-not")
+                : phrase("why-not.title").with("matter", matter(not)).with("value", value(not));
     }
 
     /** True where several values stand side by side. */

@@ -33,17 +33,15 @@ final class WhyWords {
 
     /**
      * @param start the grit with which the work starts where the last grit is coarser than the first cut
-     * @param planless why there is no plan although nothing forbids to cut; empty where there is one, or nobody told
+     * @param besides what the reader of this answer has to know of the rest of the plan
      */
-    static Document full(Why why, Optional<AbrasiveGrade> start, Optional<Wording> planless, Parameters parameters) {
+    static Document full(Why why, Optional<AbrasiveGrade> start, Optional<Wording> besides, Parameters parameters) {
         Outcome outcome = why.outcome();
         Draft draft = Draft.titled(ValueWords.matter(outcome), parameters);
-        boolean mayCut =
-                outcome instanceof Decision<?> decision && decision.values().equals(List.of(Verdict.GO));
+        boolean mayCut = mayCut(why);
         List<Wording> lead = new ArrayList<>();
         if (mayCut) {
             lead.add(phrase("answer.may-cut"));
-            planless.ifPresent(lead::add);
         } else if (outcome instanceof Impasse<?>) {
             lead.add(phrase("answer.clash"));
         } else {
@@ -53,6 +51,7 @@ final class WhyWords {
                     .orElseGet(() -> AnswerWords.policy(outcome.topic()))
                     .ifPresent(lead::add);
         }
+        besides.ifPresent(lead::add);
         draft.paragraph(Wording.list(Joint.SENTENCES, lead));
         if (outcome instanceof Decision<?> decision) {
             AnswerWords.reasons(draft, "answer.won", decision.won(), why::card);
@@ -69,6 +68,12 @@ final class WhyWords {
         numbers(draft, why);
         checks(draft, why);
         return draft.inOneLine(brief(why)).document();
+    }
+
+    /** Whether the answer is that nothing forbids to cut. */
+    static boolean mayCut(Why why) {
+        return why.outcome() instanceof Decision<?> decision
+                && decision.values().equals(List.of(Verdict.GO));
     }
 
     /** What a first cut finer than the last grit comes to. */

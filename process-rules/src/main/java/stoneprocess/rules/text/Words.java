@@ -13,7 +13,9 @@ import stoneprocess.core.plan.PlannedStep;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.RulebaseStamp;
 import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.quantity.Dimension;
 import stoneprocess.core.quantity.Power;
+import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.term.Term;
@@ -21,6 +23,7 @@ import stoneprocess.core.tool.Bond;
 import stoneprocess.core.topic.Card;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.rules.text.document.Language;
+import stoneprocess.rules.text.document.Precision;
 import stoneprocess.rules.text.document.Wording;
 
 /**
@@ -32,6 +35,11 @@ public final class Words {
     private static final double THREE_PHASES = 400;
 
     private static final double ONE_PHASE = 230;
+
+    /** Minutes. */
+    private static final double DAY = 24 * 60;
+
+    private static final double WEEK = 7 * DAY;
 
     private Words() {}
 
@@ -114,6 +122,14 @@ public final class Words {
         return Wording.phrase("answer.outcome")
                 .with("matter", ValueWords.matter(outcome))
                 .with("value", AnswerWords.outcome(outcome));
+    }
+
+    /** An amount that a survey gives: a room in cubic metres or feet, a time of weeks and more in days. */
+    public static Wording surveyed(Quantity amount) {
+        if (amount instanceof TimeSpan time && time.minutes() >= WEEK && time.minutes() % DAY == 0) {
+            return Wording.phrase("amount.days").with("count", (int) (time.minutes() / DAY));
+        }
+        return Wording.amount(amount, amount.dimension() == Dimension.VOLUME ? Precision.GIVEN : Precision.USUAL);
     }
 
     /** Hours of work, in whole hours from ten on, so that lines and totals add up. */

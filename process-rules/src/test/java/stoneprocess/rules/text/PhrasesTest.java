@@ -99,6 +99,7 @@ import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Upkeep;
+import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.feature.OnSite;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.text.document.Language;
@@ -316,6 +317,10 @@ class PhrasesTest {
                 .forEach(term -> keys.add(Wording.key((Term) term) + ".scope"));
         keys.add(Wording.key(Handling.REGROUT_PITS) + ".scope");
         keys.add(Wording.key(WhyNotKind.OUTWEIGHED) + ".verdict");
+        for (Verdict verdict : Verdict.values()) {
+            List.of(".why-not", ".why-not-instead", ".how-to")
+                    .forEach(ending -> keys.add(Wording.key(verdict) + ending));
+        }
         for (OfferKind offer : OfferKind.values()) {
             keys.add(Wording.key(offer) + ".gives-up");
         }
@@ -352,7 +357,7 @@ class PhrasesTest {
     }
 
     private static final String VARIANTS =
-            "(\\.(owner|caution|short|brief|small|large|clean|lanes|no-slip|nothing-cures|below-polish|one-grit|historic|perhaps-historic|on-resin|outdoors|wet-room|treads|no-log|happened|cleared|need|powdered|aggregate|concrete|poured))+$";
+            "(\\.(owner|caution|gated|short|brief|small|large|clean|lanes|no-slip|nothing-cures|below-polish|one-grit|historic|perhaps-historic|on-resin|outdoors|wet-room|treads|no-log|happened|cleared|need|powdered|aggregate|concrete|poured))+$";
 
     @Test
     void no_phrase_is_left_over() throws IOException {

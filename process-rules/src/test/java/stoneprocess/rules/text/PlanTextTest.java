@@ -271,7 +271,7 @@ class PlanTextTest {
         FloorSurvey smaller = large.toBuilder()
                 .set(SurveyField.AREA, Area.of(199, Unit.SQUARE_METRE))
                 .build();
-        String words = "4-10 m2 in two places with the machine of the job";
+        String words = "4-10 m2 in two places, edge and lane, with the machine to be used";
         assertThat(squeezed(page(ADVISOR.recommend(large), Detail.BRIEF))).contains(words);
         assertThat(squeezed(page(ADVISOR.recommend(smaller), Detail.BRIEF))).doesNotContain(words);
     }
@@ -368,7 +368,7 @@ class PlanTextTest {
                         .build();
                 assertThat(squeezed(page(ADVISOR.recommend(poured), Detail.FULL)))
                         .as(stone + ", " + sounding)
-                        .doesNotContainIgnoringCase("bed anew")
+                        .doesNotContainIgnoringCase("rebed")
                         .doesNotContainIgnoringCase("bedded")
                         .doesNotContainIgnoringCase("relay")
                         .doesNotContainIgnoringCase("relaid")
@@ -396,7 +396,7 @@ class PlanTextTest {
                 .set(SurveyField.HAZARDOUS_LAYER, HazardousLayer.UNTESTED)
                 .build();
         assertThat(squeezed(page(ADVISOR.recommend(held), Detail.BRIEF)))
-                .contains("etches:")
+                .contains("Etches:")
                 .contains("powder only where it is polished");
     }
 

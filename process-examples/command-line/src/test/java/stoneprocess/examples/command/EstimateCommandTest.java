@@ -309,6 +309,14 @@ class EstimateCommandTest {
                 .contains("PROVISIONAL PLAN.");
     }
 
+    /** Only a slab carries by what is ground off it. */
+    @Test
+    void a_slab_has_an_engineer_say_how_much_it_may_lose() {
+        String engineer = "A structural engineer says how much the slab may lose.";
+        assertThat(estimate("boat-shed-concrete").out().replaceAll("\\s+", " ")).contains(engineer);
+        assertThat(estimate("ferry-hall-granite").out()).doesNotContain("structural engineer says");
+    }
+
     @Test
     void what_it_rests_on_cautions_and_deciders_are_always_told() {
         String text = estimate("ferry-hall-granite").out().replaceAll("\\s+", " ");
@@ -317,7 +325,6 @@ class EstimateCommandTest {
                         "The floor cuts like hard stone.",
                         "Common practice of the trade, no source:",
                         "No rate is published for this stone or machine",
-                        "How much a slab may lose is for a structural engineer",
                         "Local codes, product safety data sheets");
     }
 

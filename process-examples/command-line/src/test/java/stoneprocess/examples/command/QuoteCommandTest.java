@@ -95,7 +95,7 @@ class QuoteCommandTest {
             assertThat(totals.get(i))
                     .isEqualByComparingTo(net.add(figures(page, "tax 20 %").get(i)));
         }
-        assertThat(figures(page, "more than the work as planned"))
+        assertThat(figures(page, "added to the work as planned"))
                 .singleElement()
                 .satisfies(more ->
                         assertThat(more).isEqualByComparingTo(totals.get(2).subtract(totals.get(0))));
@@ -209,7 +209,7 @@ class QuoteCommandTest {
                         "with resin 200 (finish: hone)",
                         "Slurry is picked up",
                         "Unsealed. Spills stain sooner",
-                        "Left out: The floor is left to dry, sealed",
+                        "Left out: item 15",
                         "Prices")
                 .doesNotContain("planning the bays");
     }

@@ -33,7 +33,7 @@ record Numbers(Language language, UnitSystem units) {
     String print(Quantity low, Quantity high) {
         String symbol = units.unitFor(high).symbol();
         String text = units.print(Range.of(low, high));
-        return localised(text.substring(0, text.length() - symbol.length()), false) + symbol;
+        return (localised(text.substring(0, text.length() - symbol.length()), false) + unitAlone(high)).strip();
     }
 
     String print(Quantity quantity, Precision precision) {

@@ -12,6 +12,7 @@ import stoneprocess.core.site.Quotation.Unknown;
 import stoneprocess.core.survey.FieldKind;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
+import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
@@ -60,10 +61,10 @@ final class AnswerRange {
         List<Answer> all = unknown.answers();
         boolean open = next == all.size();
         String key = first == 0 ? open ? "answer.any" : "answer.below" : open ? "answer.from" : "answer.between";
-        return phrase(key).with("low", quantity(all.get(first))).with("high", quantity(all.get(open ? first : next)));
+        return phrase(key).with("low", amount(all.get(first))).with("high", amount(all.get(open ? first : next)));
     }
 
-    private static Quantity quantity(Answer answer) {
-        return Quantity.parse(answer.from(), "answer");
+    private static Wording amount(Answer answer) {
+        return Words.surveyed(Quantity.parse(answer.from(), "answer"));
     }
 }

@@ -9,6 +9,7 @@ import static stoneprocess.rules.text.sheet.EstimateWords.subjects;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +30,7 @@ import stoneprocess.core.estimate.FloorMachine;
 import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.Line;
 import stoneprocess.core.estimate.Plausibility;
+import stoneprocess.core.estimate.Remark;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.plan.Plan;
@@ -44,6 +46,9 @@ import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.MachineHours;
 import stoneprocess.core.site.PlannedJob;
+import stoneprocess.core.stone.Family;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.text.MachineToBring;
 import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Document;
@@ -61,6 +66,10 @@ public final class EstimateSheet {
             ConsumableKind.WATER,
             ConsumableKind.SLURRY,
             ConsumableKind.ENERGY);
+
+    /** What is worth knowing only where a floor is cut. */
+    private static final Set<Remark> OF_CUTTING =
+            EnumSet.of(Remark.MATERIALS_ARE_NOT_COUNTED, Remark.MORE_CREWS_SHORTEN_THE_DAYS);
 
     private final Recommendation recommendation;
     private final PlannedJob planned;
@@ -382,6 +391,9 @@ public final class EstimateSheet {
         draft.section("estimate.stock")
                 .bullet(phrase("estimate.passes").with("passes", passes))
                 .bullet(phrase("estimate.stock.taken").with("range", taken));
+        if (recommendation.values(Topics.STONE, Subject.FLOOR).equals(List.of(Family.CONCRETE))) {
+            draft.bullet("estimate.stock.slab");
+        }
     }
 
     private static Wording span(Range<Integer> passes) {
@@ -430,12 +442,19 @@ public final class EstimateSheet {
         draft.section("exposure.cautions");
         Share night = planned.job().site().night();
         if (night.percent() > 0 && !priced) {
-            draft.bullet(phrase("estimate.night-without-prices").with("share", night));
+            draft.bullet(
+                    night.percent() == 100
+                            ? phrase("estimate.night-without-prices.all")
+                            : phrase("estimate.night-without-prices").with("share", night));
         }
         List<JobNote> notes = new ArrayList<>(planned.notes());
         notes.remove(JobNote.PLAN_IS_PROVISIONAL);
+        Set<Remark> remarks = new TreeSet<>(estimate.remarks());
+        if (planned.job().steps().isEmpty()) {
+            remarks.removeAll(OF_CUTTING);
+        }
         draft.bullets(notes, Wording::of)
-                .bullets(new TreeSet<>(estimate.remarks()), Wording::of)
+                .bullets(remarks, Wording::of)
                 .bullet("estimate.hours-paid.caution")
                 .bullet("estimate.rounding");
     }

@@ -101,10 +101,11 @@ public final class QuotationSheet {
                 .with("currency", Wording.name(quotation.currency())));
     }
 
-    /** The work of the first variant, and by what each further one differs from it. */
+    /** The work of the first variant, numbered, and by what each further one differs from it. */
     private void scope() {
         List<Wording> first = ScopeWords.of(job(priced.get(0)), parameters);
-        draft.section("quotation.scope").bullets(first, Function.identity());
+        draft.section("quotation.scope");
+        first.forEach(draft::numbered);
         if (priced.size() > 1) {
             draft.section("quotation.variants");
         }
@@ -117,13 +118,16 @@ public final class QuotationSheet {
             if (scope != VariantScope.AS_PLANNED) {
                 differs.add(Wording.of(scope, "caution"));
             }
+            more.removeAll(first);
+            less.removeAll(work);
             if (scope == VariantScope.REPAIRS_ONLY) {
-                differs(differs, "quotation.scope.only", work);
+                work.retainAll(first);
+                items(differs, "quotation.scope.only", work, first);
             } else {
-                more.removeAll(first);
-                less.removeAll(work);
-                differs(differs, "quotation.scope.without", less);
-                differs(differs, "quotation.scope.with", more);
+                items(differs, "quotation.scope.without", less, first);
+            }
+            if (!more.isEmpty()) {
+                differs.add(phrase("quotation.scope.with").with("work", Wording.list(Joint.SENTENCES, more)));
             }
             if (!differs.isEmpty()) {
                 draft.bullet(phrase("quotation.scope.variant")
@@ -133,9 +137,14 @@ public final class QuotationSheet {
         }
     }
 
-    private static void differs(List<Wording> differs, String key, List<Wording> work) {
+    /** Work by its numbers in the list of the first variant. */
+    private static void items(List<Wording> differs, String key, List<Wording> work, List<Wording> listed) {
         if (!work.isEmpty()) {
-            differs.add(phrase(key).with("work", Wording.list(Joint.SENTENCES, work)));
+            List<Wording> numbers = work.stream()
+                    .map(listed::indexOf)
+                    .map(place -> Wording.number(place + 1))
+                    .toList();
+            differs.add(phrase(key).with("count", work.size()).with("items", Wording.list(Joint.AND, numbers)));
         }
     }
 
