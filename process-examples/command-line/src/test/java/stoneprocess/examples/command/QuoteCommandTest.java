@@ -99,7 +99,7 @@ class QuoteCommandTest {
                 .singleElement()
                 .satisfies(more ->
                         assertThat(more).isEqualByComparingTo(totals.get(2).subtract(totals.get(0))));
-        assertThat(figures(page, "less than the work as planned"))
+        assertThat(figures(page, "saving against the work as planned"))
                 .usingComparatorForType(BigDecimal::compareTo, BigDecimal.class)
                 .containsExactly(
                         totals.get(0).subtract(totals.get(1)), totals.get(0).subtract(totals.get(3)));
