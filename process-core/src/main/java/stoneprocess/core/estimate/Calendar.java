@@ -11,13 +11,14 @@ import stoneprocess.core.quantity.TimeSpan;
  * How long the floor is taken, without dates.
  *
  * @param workingDays shifts of one crew, one after another; the same for several crews, who share them
- * @param waiting all waits added up, in hours of the clock
+ * @param waiting all waits added up, in hours of the clock; some run side by side
+ * @param returns times that the crew leaves the site for {@code estimate.away} or longer while something cures or is signed
  * @param days calendar days from the start of the first shift until the floor is used again, with the site's crews and
  *     days of the week; waits run day and night
  */
-public record Calendar(Spread<Count> workingDays, Spread<TimeSpan> waiting, Spread<Count> days) {
+public record Calendar(Spread<Count> workingDays, Spread<TimeSpan> waiting, Spread<Count> returns, Spread<Count> days) {
     public Calendar {
-        Refuse.nulls(Calendar.class, workingDays, waiting, days);
+        Refuse.nulls(Calendar.class, workingDays, waiting, returns, days);
     }
 
     /**
@@ -25,7 +26,7 @@ public record Calendar(Spread<Count> workingDays, Spread<TimeSpan> waiting, Spre
      *
      * @param daily what beginning and ending a day takes of every shift but the first, less than a shift; not in the lines
      */
-    static Calendar of(List<Line> lines, WorkingTimes times, Spread<TimeSpan> daily) {
+    static Calendar of(List<Line> lines, WorkingTimes times, Spread<TimeSpan> daily, TimeSpan away) {
         return new Calendar(
                 shifts(lines, times, daily),
                 Case.spread(
@@ -33,6 +34,7 @@ public record Calendar(Spread<Count> workingDays, Spread<TimeSpan> waiting, Spre
                                 .mapToDouble(line -> line.hours().at(which).minutes())
                                 .sum(),
                         TimeSpan::new),
+                returns(lines, times, daily, away),
                 rising(which -> scheduled(lines, times, daily, which).days()));
     }
 
@@ -40,6 +42,12 @@ public record Calendar(Spread<Count> workingDays, Spread<TimeSpan> waiting, Spre
     static Spread<Count> shifts(List<Line> lines, WorkingTimes times, Spread<TimeSpan> daily) {
         return rising(which -> scheduled(lines, WorkingTimes.everyDay(times.shift()), daily, which)
                 .workedDays());
+    }
+
+    /** How often shifts one after another on any day leave the site empty for so long. */
+    static Spread<Count> returns(List<Line> lines, WorkingTimes times, Spread<TimeSpan> daily, TimeSpan away) {
+        return rising(which -> scheduled(lines, WorkingTimes.everyDay(times.shift()), daily, which)
+                .emptyFor(away));
     }
 
     /** Minutes of one person by which the shifts of {@link #shifts} fall short of the least that is paid. */

@@ -61,7 +61,10 @@ final class Costing {
         costing.materials(estimate.job());
         costing.used(estimate, ConsumableKind.ENERGY, PriceItem.ENERGY_KILOWATT_HOUR, 1);
         costing.travel(
-                estimate.job().site().mobilisations(), estimate.job().site().distance(), days);
+                which -> estimate.job().site().mobilisations()
+                        + estimate.calendar().returns().at(which).kept(),
+                estimate.job().site().distance(),
+                days);
         return costing.cost();
     }
 
@@ -69,7 +72,7 @@ final class Costing {
     static Cost ofVisit(PriceList prices, Spread<TimeSpan> hours, Optional<Length> distance) {
         Costing costing = new Costing(prices);
         costing.price(PriceItem.LABOUR_HOUR, which -> hours.at(which).minutes() / 60);
-        costing.travel(1, distance, which -> 1);
+        costing.travel(which -> 1, distance, which -> 1);
         return costing.cost();
     }
 
@@ -109,8 +112,8 @@ final class Costing {
         });
     }
 
-    private void travel(int mobilisations, Optional<Length> distance, ToDoubleFunction<Case> days) {
-        price(PriceItem.MOBILISATION, which -> mobilisations);
+    private void travel(ToDoubleFunction<Case> mobilisations, Optional<Length> distance, ToDoubleFunction<Case> days) {
+        price(PriceItem.MOBILISATION, mobilisations);
         distance.ifPresent(way -> price(
                 PriceItem.TRAVEL_KILOMETRE,
                 which -> 2 * way.in(Unit.KILOMETRE).doubleValue() * days.applyAsDouble(which)));

@@ -48,7 +48,7 @@ public final class Estimator {
         return new Estimate(
                 job,
                 lines,
-                Calendar.of(lines, job.site().times(), daily),
+                Calendar.of(lines, job.site().times(), daily, parameters.get("estimate.away", TimeSpan.class)),
                 paid(job.site(), lines, daily),
                 Consumption.of(job, lines, parameters),
                 Plausibility.of(job, lines, parameters),

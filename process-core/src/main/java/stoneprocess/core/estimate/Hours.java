@@ -52,6 +52,7 @@ final class Hours {
         if (job.testArea()) {
             hours.testArea();
         }
+        hours.others(Optional.of(OtherWork.TEST_AREA));
         for (JobStep step : job.steps()) {
             hours.step(step);
             hours.others(Optional.of(step.name()));
@@ -323,17 +324,21 @@ final class Hours {
                 Optional.empty(),
                 which -> Math.max(0, days.at(which).kept() - 1) * each.at(which).minutes(),
                 numbers.ranged("estimate.daily"));
+        Spread<Count> returns = Calendar.returns(
+                lines, job.site().times(), each, numbers.parameters().get("estimate.away", TimeSpan.class));
+        if (returns.high().kept() > 0) {
+            double part = Job.ofUsual(job.area(), numbers.parameters()).percent() / 100;
+            outsideTheShift(
+                    Work.COMING_BACK,
+                    which -> part * returns.at(which).kept() * numbers.at("estimate.mobilisation", which),
+                    numbers.ranged("estimate.mobilisation"),
+                    numbers.single("estimate.away"));
+        }
         job.site().distance().ifPresent(way -> {
-            Spread<TimeSpan> road =
-                    Case.spread(which -> days.at(which).kept() * road(way, numbers, which), TimeSpan::new);
-            lines.add(new Line.WorkLine(
+            outsideTheShift(
                     Work.ROAD,
-                    Optional.empty(),
-                    road,
-                    Case.spread(which -> 0, TimeSpan::new),
-                    times(people, road),
-                    Basis.DEFAULT,
-                    List.of(numbers.ranged("estimate.road"))));
+                    which -> days.at(which).kept() * road(way, numbers, which),
+                    numbers.ranged("estimate.road"));
         });
     }
 
@@ -359,6 +364,19 @@ final class Hours {
         Spread<TimeSpan> clock = Case.spread(minutes, TimeSpan::new);
         lines.add(new Line.WorkLine(
                 work, subject, clock, clock, times(people, clock), Basis.DEFAULT, List.of(assumptions)));
+    }
+
+    /** Work at which everybody is, and which takes nothing of the hours on the site. */
+    private void outsideTheShift(Work work, ToDoubleFunction<Case> minutes, Assumption... assumptions) {
+        Spread<TimeSpan> clock = Case.spread(minutes, TimeSpan::new);
+        lines.add(new Line.WorkLine(
+                work,
+                Optional.empty(),
+                clock,
+                Case.spread(which -> 0, TimeSpan::new),
+                times(people, clock),
+                Basis.DEFAULT,
+                List.of(assumptions)));
     }
 
     /** Work of one technician that all share. */

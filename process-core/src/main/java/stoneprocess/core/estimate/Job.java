@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
@@ -47,15 +48,15 @@ public record Job(
             requireNew("job.steps", names, step.name());
         }
         Set<String> otherNames = new HashSet<>();
+        List<String> followed = Stream.concat(
+                        Stream.concat(names.stream().sorted(), Stream.of(OtherWork.TEST_AREA)),
+                        sealing.stream().map(last -> OtherWork.SEALING))
+                .toList();
         for (OtherWork other : others) {
             requireNew("job.others", otherNames, other.name());
             other.after().ifPresent(after -> {
-                if (!names.contains(after) && !(sealing.isPresent() && after.equals(OtherWork.SEALING))) {
-                    throw new InvalidInputException(
-                            "job.others.after",
-                            after,
-                            "a step of the job, or " + OtherWork.SEALING + " where it is sealed: "
-                                    + String.join(", ", names.stream().sorted().toList()));
+                if (!followed.contains(after)) {
+                    throw new InvalidInputException("job.others.after", after, "one of " + String.join(", ", followed));
                 }
             });
         }

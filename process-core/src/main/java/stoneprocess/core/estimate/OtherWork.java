@@ -3,6 +3,7 @@ package stoneprocess.core.estimate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.problem.InvalidInputException;
@@ -14,12 +15,17 @@ import stoneprocess.core.quantity.TimeSpan;
  *
  * @param name what it is; once in a job
  * @param work time of one technician
- * @param curing curing or drying before anything else goes on, in hours of the clock, day and night
- * @param after name of the step that it follows, or {@link #SEALING}; empty for before the first
+ * @param curing curing or drying before the floor is gone over, in hours of the clock, day and night
+ * @param after name of the step that it follows, {@link #TEST_AREA} or {@link #SEALING}; empty for before the test area
  */
 public record OtherWork(String name, Range<TimeSpan> work, Range<TimeSpan> curing, Optional<String> after) {
     /** What follows the sealer and its cure, such as the measured slip of the floor that people will walk on. */
     public static final String SEALING = Work.SEALING.key();
+
+    /** What follows the signature on the test area and what cures meanwhile: places that are ground by hand. */
+    public static final String TEST_AREA = Work.TEST_AREA.key();
+
+    private static final Set<String> IN_PLACES = Set.of("relay-lipped", "fix-hollow", "fill-cracks");
 
     public OtherWork {
         Refuse.nulls(OtherWork.class, name, work, curing, after);
@@ -31,6 +37,11 @@ public record OtherWork(String name, Range<TimeSpan> work, Range<TimeSpan> curin
         return curing.high().kept() > 0
                 && !name.startsWith("poultice-")
                 && !List.of("heating-off", "let-dry").contains(name);
+    }
+
+    /** Whether work of this name cures or dwells in places of its own, so that other places and the test area go on. */
+    static boolean isInPlaces(String name) {
+        return IN_PLACES.contains(name) || name.startsWith("poultice-");
     }
 
     /** The same work after another step. */

@@ -26,6 +26,15 @@ final class Scheduling {
         private double wait;
         private boolean waitsForWarmth;
 
+        /** Its wait holds up nothing but what goes over the whole floor. */
+        boolean isInPlaces() {
+            return !waitsForWarmth && OtherWork.isInPlaces(name);
+        }
+
+        boolean goesOnBesideCures() {
+            return isInPlaces() || name.equals(OtherWork.TEST_AREA);
+        }
+
         Task(String name, boolean whole) {
             this.name = name;
             this.whole = whole;
@@ -76,7 +85,11 @@ final class Scheduling {
                 last(tasks).minutes += work.elapsed().at(which).minutes();
                 whole &= work.work() != Work.TEST_AREA;
             } else if (line instanceof Line.WaitLine wait && !tasks.isEmpty()) {
-                last(tasks).wait += wait.hours().at(which).minutes();
+                double minutes = wait.hours().at(which).minutes();
+                // The owner looks at the test area while it cures.
+                last(tasks).wait = wait.reason() == Wait.SIGN_OFF
+                        ? Math.max(last(tasks).wait, minutes)
+                        : last(tasks).wait + minutes;
                 last(tasks).waitsForWarmth |=
                         curing.contains(wait.subject().orElse(wait.reason().key()));
             }
@@ -113,9 +126,24 @@ final class Scheduling {
 
     /** Days on which somebody works. */
     int workedDays() {
+        return (int) daysAtWork().stream().filter(times::isWorkday).count();
+    }
+
+    private BitSet daysAtWork() {
         BitSet days = new BitSet();
         bars.stream().filter(bar -> !bar.isWait()).forEach(bar -> days.set(bar.firstDay() - 1, bar.lastDay()));
-        return (int) days.stream().filter(times::isWorkday).count();
+        return days;
+    }
+
+    /** How often nobody works for so long between two days of work. */
+    int emptyFor(TimeSpan away) {
+        BitSet days = daysAtWork();
+        int gaps = 0;
+        for (int end = days.nextSetBit(0); end >= 0; end = days.nextSetBit(end + 1)) {
+            int next = days.nextSetBit(end + 1);
+            gaps += next > 0 && (next - end - 1) * DAY >= away.minutes() ? 1 : 0;
+        }
+        return gaps;
     }
 
     /** Minutes by which the days that one crew works fall short of the least that is paid, all together. */
@@ -142,11 +170,19 @@ final class Scheduling {
     /** Gives every task its place; tells how many were done on the whole floor before the bays. */
     int run() {
         double begun = 0;
+        double cured = 0;
         int whole = 0;
         while (whole < tasks.size() && tasks.get(whole).whole && begun < NEVER) {
             Task task = tasks.get(whole++);
-            begun = work(task, 0, 0, open(begun));
+            if (!task.goesOnBesideCures()) {
+                begun = Math.max(begun, cured);
+            }
+            double start = open(begun);
+            double ready = work(task, 0, 0, start);
+            begun = task.isInPlaces() ? finish(start, task.minutes) : ready;
+            cured = task.isInPlaces() ? Math.max(cured, ready) : cured;
         }
+        begun = Math.max(begun, cured);
         int reached = whole;
         Arrays.fill(crewFree, begun);
         Arrays.fill(bayReady, begun);

@@ -33,6 +33,9 @@ public enum Work implements Term {
     /** Getting to work and leaving it clean on each day after the first. */
     DAILY,
 
+    /** Taking the machines away before a long wait, and bringing them back. */
+    COMING_BACK,
+
     /** Driving to the site and back on each day, outside the shift. */
     ROAD
 }

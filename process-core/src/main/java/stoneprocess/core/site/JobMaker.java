@@ -486,7 +486,7 @@ final class JobMaker {
                 continue;
             }
             if (damage.isEmpty() || options.times().containsKey(name)) {
-                timed(name, NONE, Optional.empty(), area);
+                timed(name, NONE, Optional.of(OtherWork.TEST_AREA), area);
                 continue;
             }
             takesHours.add(name);
@@ -502,7 +502,7 @@ final class JobMaker {
                             name,
                             ground ? handWork.over(places, grades) : handWork.at(rate, places),
                             NONE,
-                            Optional.empty()),
+                            Optional.of(OtherWork.TEST_AREA)),
                     rate,
                     PLACE);
         }

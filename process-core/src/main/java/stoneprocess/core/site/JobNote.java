@@ -58,7 +58,7 @@ public enum JobNote implements Term {
     /** On a small job the owner signs the test area on the spot. */
     SIGNED_ON_THE_SPOT,
 
-    /** Waits are counted one after another; some can overlap. */
+    /** What cures in places of its own waits beside other places and the test area; other waits follow one another. */
     WAITS_MAY_OVERLAP,
 
     /** The floor opens before a sealer cures, so that it is sealed later, on a visit of its own. */

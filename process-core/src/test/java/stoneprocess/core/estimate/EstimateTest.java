@@ -250,7 +250,8 @@ class EstimateTest {
                         "drying",
                         "sealing",
                         "sealer-curing",
-                        "daily");
+                        "daily",
+                        "coming-back");
         assertThat(estimate.calendar().waiting())
                 .isEqualTo(Spread.of(
                         TimeSpan.of(24 + 24 + 2 * (12 + 24 + 24), Unit.HOUR),
@@ -328,21 +329,21 @@ class EstimateTest {
         assertThat(days(List.of(work(481)), shift)).isEqualTo(2);
         Line.WaitLine threeDays = new Line.WaitLine(Wait.DRYING, Optional.empty(), same(3 * 1440));
         assertThat(days(List.of(sixHours, threeDays, sixHours), shift)).isEqualTo(5);
-        Calendar calendar = Calendar.of(List.of(sixHours, threeDays, sixHours), WorkingTimes.everyDay(shift), same(0));
+        Calendar calendar = calendar(List.of(sixHours, threeDays, sixHours), WorkingTimes.everyDay(shift), same(0));
         assertThat(calendar.workingDays().likely().kept()).isEqualTo(2);
         assertThat(calendar.waiting().likely()).isEqualTo(TimeSpan.of(72, Unit.HOUR));
-        assertThat(Calendar.of(List.of(work(22 * 60)), WorkingTimes.everyDay(shift), same(60))
+        assertThat(calendar(List.of(work(22 * 60)), WorkingTimes.everyDay(shift), same(60))
                         .workingDays()
                         .likely()
                         .kept())
                 .as("8 h and two days of 7 h")
                 .isEqualTo(3);
-        assertThat(Calendar.of(List.of(work(22 * 60 + 1)), WorkingTimes.everyDay(shift), same(60))
+        assertThat(calendar(List.of(work(22 * 60 + 1)), WorkingTimes.everyDay(shift), same(60))
                         .workingDays()
                         .likely()
                         .kept())
                 .isEqualTo(4);
-        assertThat(Calendar.of(
+        assertThat(calendar(
                                 List.of(work(60), twelveHours, work(60), threeDays, work(60)),
                                 WorkingTimes.everyDay(shift),
                                 same(60))
@@ -353,8 +354,12 @@ class EstimateTest {
                 .isEqualTo(3);
     }
 
+    private static Calendar calendar(List<? extends Line> lines, WorkingTimes times, Spread<TimeSpan> daily) {
+        return Calendar.of(List.copyOf(lines), times, daily, Jobs.STANDARD.get("estimate.away", TimeSpan.class));
+    }
+
     private static double days(List<Line> lines, TimeSpan shift) {
-        return Calendar.of(lines, WorkingTimes.everyDay(shift), same(0))
+        return calendar(lines, WorkingTimes.everyDay(shift), same(0))
                 .days()
                 .likely()
                 .kept();

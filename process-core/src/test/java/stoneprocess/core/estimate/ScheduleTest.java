@@ -134,6 +134,77 @@ class ScheduleTest {
         assertThat(schedule.firstShift()).isEqualTo(new TimeSpan(30));
     }
 
+    /** Common practice, no source: nobody waits for mortar in one place to make the test area in another. */
+    @Test
+    void what_cures_in_places_runs_beside_other_places_and_the_test_area() {
+        Schedule one = schedule(prepared("relay-lipped"), everyDay(1));
+        Schedule two = schedule(prepared("relay-lipped", "poultice-oil"), everyDay(1));
+        Schedule dried = schedule(prepared("let-dry"), everyDay(1));
+
+        assertThat(bar(one, "test-area").start())
+                .isEqualTo(bar(one, "relay-lipped").end());
+        assertThat(one.days()).isLessThan(dried.days());
+        assertThat(two.days()).as("two waits of three days beside one another").isEqualTo(one.days());
+        assertThat(bar(two, "local-lippage").firstDay())
+                .as("ground once it has cured and the owner has signed")
+                .isGreaterThan(wait(two, "poultice-oil").lastDay())
+                .isGreaterThan(wait(two, "test-area").lastDay());
+        assertThat(bar(two, Jobs.METAL_100.name()).start())
+                .isGreaterThanOrEqualTo(bar(two, "local-lippage").end());
+    }
+
+    /** Common practice, no source: for a week's cure the machines go elsewhere. */
+    @Test
+    void a_long_wait_is_another_visit_that_takes_hours_and_has_its_price() {
+        Estimate few = new Estimator(Jobs.STANDARD).estimate(signedIn(TimeSpan.of(2, Unit.DAY)));
+        Estimate week = new Estimator(Jobs.STANDARD).estimate(signedIn(TimeSpan.of(7, Unit.DAY)));
+
+        assertThat(few.calendar().returns().high().number()).isZero();
+        assertThat(week.calendar().returns().low().number()).isEqualTo(1);
+        assertThat(week.calendar().returns().high().number()).isEqualTo(1);
+        assertThat(few.lines()).noneMatch(ScheduleTest::isComingBack);
+        assertThat(week.lines()).filteredOn(ScheduleTest::isComingBack).hasSize(1);
+    }
+
+    private static boolean isComingBack(Line line) {
+        return line instanceof Line.WorkLine work && work.work() == Work.COMING_BACK;
+    }
+
+    private static Job signedIn(TimeSpan signature) {
+        Job job = Jobs.marble(Jobs.METAL_100, Jobs.RESIN_400).withArea(new Area(60));
+        return job.withSite(job.site().withSignOff(Range.of(signature, signature)));
+    }
+
+    /** Places that take an hour each and three days to cure, ground by hand later. */
+    private static Estimate prepared(String... names) {
+        TimeSpan hour = TimeSpan.of(1, Unit.HOUR);
+        TimeSpan days = TimeSpan.of(3, Unit.DAY);
+        List<OtherWork> others = new ArrayList<>();
+        for (String name : names) {
+            others.add(new OtherWork(name, Range.of(hour, hour), Range.of(days, days), Optional.empty()));
+        }
+        TimeSpan none = new TimeSpan(0);
+        others.add(new OtherWork(
+                "local-lippage", Range.of(hour, hour), Range.of(none, none), Optional.of(OtherWork.TEST_AREA)));
+        return new Estimator(Jobs.STANDARD)
+                .estimate(signedIn(TimeSpan.of(2, Unit.DAY)).withOthers(others));
+    }
+
+    private static Bar bar(Schedule schedule, String task) {
+        return named(schedule, task, false);
+    }
+
+    private static Bar wait(Schedule schedule, String task) {
+        return named(schedule, task, true);
+    }
+
+    private static Bar named(Schedule schedule, String task, boolean wait) {
+        return schedule.bars().stream()
+                .filter(bar -> bar.task().equals(task) && bar.isWait() == wait)
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** A foreman and an owner read one figure. */
     @Property(tries = 200, seed = "1931")
     void one_crew_in_one_bay_takes_the_days_of_the_estimate(

@@ -243,6 +243,9 @@ public final class EstimateSheet {
     private void calendar(Calendar calendar) {
         Ledger days = ledger(phrase("estimate.calendar"), NOTHING);
         row(days, phrase("estimate.working-days"), calendar.workingDays(), EstimateSheet::whole, NOTHING);
+        if (calendar.returns().high().number() > 0) {
+            row(days, phrase("estimate.returns"), calendar.returns(), EstimateSheet::whole, NOTHING);
+        }
         row(days, phrase("estimate.days").with("week", week()), calendar.days(), EstimateSheet::whole, NOTHING);
         draft.add(days.table());
     }
