@@ -49,7 +49,7 @@ public record Cost(List<CostLine> lines, Spread<Money> total, List<String> unpri
     /**
      * One item.
      *
-     * @param name key of the {@link PriceItem}, or {@code machine-hour} and the class of machine
+     * @param name key of the {@link PriceItem}, {@code machine-hour} and the class of machine, or {@code barrier}
      * @param amount what it costs
      */
     public record CostLine(String name, Spread<Money> amount) {

@@ -81,13 +81,23 @@ final class Costing {
         return new Cost(lines, total, unpriced, prices.exclusions());
     }
 
-    /** Hours paid; each person's, or those of the helpers by their own price where the list has one. */
+    /**
+     * Hours paid; each person's, or those of the helpers by their own price where the list has one. Whoever watches the
+     * barrier is a helper by day, told apart.
+     */
     private void labour(Estimate estimate) {
         double nightFactor = 1
                 + estimate.job().site().night().percent()
                         / 100
                         * (prices.nightFactor().percent() / 100 - 1);
-        ToDoubleFunction<Case> all = which -> estimate.paidHours().at(which).minutes() / 60 * nightFactor;
+        ToDoubleFunction<Case> barrier =
+                which -> estimate.personHours(Work.BARRIER).at(which).minutes() / 60;
+        if (barrier.applyAsDouble(Case.HIGH) > 0) {
+            Optional<Money> helper = prices.price(PriceItem.HELPER_HOUR);
+            line(Work.BARRIER.key(), helper.isPresent() ? helper : prices.price(PriceItem.LABOUR_HOUR), barrier);
+        }
+        ToDoubleFunction<Case> all =
+                which -> (estimate.paidHours().at(which).minutes() / 60 - barrier.applyAsDouble(which)) * nightFactor;
         if (prices.price(PriceItem.HELPER_HOUR).isEmpty()) {
             price(PriceItem.LABOUR_HOUR, all);
             return;

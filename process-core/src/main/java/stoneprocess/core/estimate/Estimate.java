@@ -71,6 +71,13 @@ public record Estimate(
         return personHours(lines);
     }
 
+    /** Hours of all people for one kind of work. */
+    Spread<TimeSpan> personHours(Work work) {
+        return personHours(lines.stream()
+                .filter(line -> line instanceof Line.WorkLine worked && worked.work() == work)
+                .toList());
+    }
+
     static Spread<TimeSpan> personHours(List<Line> lines) {
         return Case.spread(
                 which -> lines(lines, Line.WorkLine.class)

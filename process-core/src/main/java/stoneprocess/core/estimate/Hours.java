@@ -323,7 +323,9 @@ final class Hours {
                 Work.DAILY,
                 Optional.empty(),
                 which -> Math.max(0, days.at(which).kept() - 1) * each.at(which).minutes(),
-                numbers.ranged("estimate.daily"));
+                job.site().night().percent() > 0
+                        ? new Assumption[] {numbers.ranged("estimate.daily"), numbers.ranged("estimate.hand-back")}
+                        : new Assumption[] {numbers.ranged("estimate.daily")});
         Spread<Count> returns = Calendar.returns(
                 lines, job.site().times(), each, numbers.parameters().get("estimate.away", TimeSpan.class));
         if (returns.high().kept() > 0) {
@@ -342,11 +344,21 @@ final class Hours {
         });
     }
 
-    /** What one day takes to begin and end: less on a small floor, never more than half of the shift. */
+    /**
+     * What one day takes to begin and end, and by night to hand the floor back each dawn: less on a small floor, never more
+     * than half of the shift.
+     */
     static Spread<TimeSpan> daily(Job job, Numbers numbers) {
         double part = Job.ofUsual(job.area(), numbers.parameters()).percent() / 100;
+        double byNight = job.site().night().percent() / 100;
         double most = job.site().shift().minutes() / 2;
-        return Case.spread(which -> Math.min(part * numbers.at("estimate.daily", which), most), TimeSpan::new);
+        return Case.spread(
+                which -> Math.min(
+                        part
+                                * (numbers.at("estimate.daily", which)
+                                        + byNight * numbers.at("estimate.hand-back", which)),
+                        most),
+                TimeSpan::new);
     }
 
     /** Minutes to the site and back. */

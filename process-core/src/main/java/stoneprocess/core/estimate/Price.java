@@ -2,6 +2,7 @@ package stoneprocess.core.estimate;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 import stoneprocess.core.internal.check.Refuse;
 
 /**
@@ -48,6 +49,19 @@ public record Price(Cost cost, PriceTerms terms, Lines lines, Spread<Money> band
         public Money total() {
             return net().plus(tax);
         }
+    }
+
+    /**
+     * What of {@link Lines#withMargin} is the hire of a machine: its likely cost with margin, in steps of the rounding; risk
+     * stays with the work. None where nothing is hired, or the list has no price for it.
+     */
+    public Optional<Money> hire() {
+        BigDecimal margin = BigDecimal.ONE.add(part(terms.margin().decimal()));
+        return cost.lines().stream()
+                .filter(line -> line.name().equals(PriceItem.HIRE_DAY.key()))
+                .map(line -> line.amount().likely().amount().multiply(margin))
+                .map(amount -> new Money(rounded(amount, terms.rounding(), RoundingMode.HALF_UP), cost.currency()))
+                .findFirst();
     }
 
     /**

@@ -128,13 +128,36 @@ class CostTest {
                 PriceList.empty("crowns").with(PriceItem.LABOUR_HOUR, "100").withNightFactor(new Share(150));
         SiteConditions day = ESTIMATE.job().site();
         SiteConditions half = day.withNight(new Share(50));
-        double byDay = prices.cost(ESTIMATE).total().likely().amount().doubleValue();
-        double byNight = prices.cost(ESTIMATOR.estimate(ESTIMATE.job().withSite(half)))
-                .total()
-                .likely()
-                .amount()
-                .doubleValue();
-        assertThat(byNight / byDay).isCloseTo(1.25, Offset.offset(1e-6));
+        Estimate byNight = ESTIMATOR.estimate(ESTIMATE.job().withSite(half));
+        assertThat(costOfAnHour(prices, ESTIMATE)).isCloseTo(100, Offset.offset(1e-3));
+        assertThat(costOfAnHour(prices, byNight)).isCloseTo(125, Offset.offset(1e-3));
+    }
+
+    private static double costOfAnHour(PriceList prices, Estimate estimate) {
+        double hours = estimate.paidHours().likely().minutes() / 60;
+        return prices.cost(estimate).total().likely().amount().doubleValue() / hours;
+    }
+
+    /** By hand: half of the work by day, one person at the barrier for so long, at the price of a helper by day. */
+    @Test
+    void who_watches_the_barrier_is_a_line_of_its_own_by_day() {
+        PriceList prices = PriceList.empty("crowns")
+                .with(PriceItem.LABOUR_HOUR, "100")
+                .with(PriceItem.HELPER_HOUR, "40")
+                .withNightFactor(new Share(150));
+        SiteConditions half = ESTIMATE.job().site().withNight(new Share(50));
+        Estimate alone = ESTIMATOR.estimate(ESTIMATE.job().withSite(half));
+        Estimate watched = ESTIMATOR.estimate(ESTIMATE.job().withSite(half.withAtBarrier(1)));
+        double hours = watched.personHours(Work.BARRIER).likely().minutes() / 60;
+        assertThat(hours).isPositive();
+        assertThat(prices.cost(watched).lines())
+                .filteredOn(line -> line.name().equals(Work.BARRIER.key()))
+                .singleElement()
+                .satisfies(line -> assertThat(line.amount().likely().amount().doubleValue())
+                        .isCloseTo(40 * hours, Offset.offset(0.01)));
+        assertThat(prices.cost(watched).lines())
+                .filteredOn(line -> !line.name().equals(Work.BARRIER.key()))
+                .isEqualTo(prices.cost(alone).lines());
     }
 
     @Test

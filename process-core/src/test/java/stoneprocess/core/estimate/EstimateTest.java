@@ -106,6 +106,24 @@ class EstimateTest {
                 .hasMessageStartingWith("site.at-barrier: '-1'");
     }
 
+    /** By hand: the first shift has no beginning of a day; each further one has, and hands the floor back at dawn. From memory. */
+    @Test
+    void night_work_hands_the_floor_back_each_dawn() {
+        Job day = Jobs.marble(Jobs.METAL_100, Jobs.RESIN_400).withArea(new Area(200));
+        Estimate night = ESTIMATOR.estimate(day.withSite(day.site().withNight(new Share(100))));
+        double later = night.calendar().workingDays().likely().kept() - 1;
+        assertThat(later).isPositive();
+        assertThat(night.work())
+                .filteredOn(line -> line.work() == Work.DAILY)
+                .singleElement()
+                .satisfies(
+                        line -> assertThat(line.clock().likely().minutes()).isCloseTo(later * (60 + 30), within(0.01)));
+        assertThat(ESTIMATOR.estimate(day).work())
+                .filteredOn(line -> line.work() == Work.DAILY)
+                .singleElement()
+                .satisfies(line -> assertThat(line.assumptions()).hasSize(1));
+    }
+
     private static double more(Estimate first, Estimate second) {
         return first.personHours().likely().minutes()
                 - second.personHours().likely().minutes();

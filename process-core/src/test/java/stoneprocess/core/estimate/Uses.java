@@ -8,6 +8,7 @@ import stoneprocess.core.quantity.Area;
 import stoneprocess.core.quantity.Coverage;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.removal.CuttingClass;
 import stoneprocess.core.tool.Bond;
@@ -52,6 +53,7 @@ final class Uses {
                         .withStone(stone)
                         .withSite(SiteConditions.usual(parameters)
                                 .withUsualSignOff(parameters)
+                                .withNight(new Share(30))
                                 .withDistance(Optional.of(Length.of(10, Unit.KILOMETRE))))
                         .withSealing(Sealing.usual(parameters));
                 Estimate estimate = new Estimator(parameters).estimate(job);

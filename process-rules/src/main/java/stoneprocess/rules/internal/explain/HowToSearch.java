@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stoneprocess.core.answer.Change;
@@ -226,9 +228,30 @@ public final class HowToSearch {
         return smallest(found.isEmpty() ? pairs(singles, neededNext) : found);
     }
 
-    /** Each single change with every other that is needed after it. */
+    /**
+     * Of the pairs of each single change with every other that is needed after it, those that meet the wish; the fewest class
+     * steps first, and none with more steps once one was found.
+     */
     private List<List<Change>> pairs(List<Change> singles, List<Set<String>> neededNext) {
         List<List<Change>> found = new ArrayList<>();
+        for (List<List<Change>> alike : bySteps(singles, neededNext).values()) {
+            for (List<Change> pair : alike) {
+                if (!budget.step()) {
+                    return found;
+                }
+                if (meets(pair)) {
+                    found.add(pair);
+                }
+            }
+            if (!found.isEmpty()) {
+                return found;
+            }
+        }
+        return found;
+    }
+
+    private SortedMap<Integer, List<List<Change>>> bySteps(List<Change> singles, List<Set<String>> neededNext) {
+        SortedMap<Integer, List<List<Change>>> pairs = new TreeMap<>();
         Map<Change, Integer> indexes = new IdentityHashMap<>();
         singles.forEach(change -> indexes.put(change, indexes.size()));
         for (int i = 0; i < singles.size(); i++) {
@@ -236,19 +259,13 @@ public final class HowToSearch {
             for (Change second : candidates.of(neededNext.get(i))) {
                 int index = indexes.getOrDefault(second, singles.size());
                 boolean tried = index < i && neededNext.get(index).contains(first.name());
-                if (tried || !together(first, second) || !candidates.inOrder(first, second)) {
-                    continue;
-                }
-                if (!budget.step()) {
-                    return found;
-                }
-                List<Change> pair = ordered(first, second);
-                if (meets(pair)) {
-                    found.add(pair);
+                if (!tried && together(first, second) && candidates.inOrder(first, second)) {
+                    pairs.computeIfAbsent(first.classSteps() + second.classSteps(), steps -> new ArrayList<>())
+                            .add(ordered(first, second));
                 }
             }
         }
-        return found;
+        return pairs;
     }
 
     /** The ways with the fewest class steps, in the order of the survey form. */

@@ -31,6 +31,7 @@ import stoneprocess.core.estimate.JobStep;
 import stoneprocess.core.estimate.Line;
 import stoneprocess.core.estimate.Plausibility;
 import stoneprocess.core.estimate.Remark;
+import stoneprocess.core.estimate.SiteConditions;
 import stoneprocess.core.estimate.Spread;
 import stoneprocess.core.estimate.WorkingTimes;
 import stoneprocess.core.plan.Plan;
@@ -200,12 +201,17 @@ public final class EstimateSheet {
         row(hours, phrase("estimate.by-the-clock"), estimate.clock(), Words::hours, NOTHING);
         draft.add(hours.table())
                 .paragraph("estimate.people.practice")
-                .bullet(phrase("estimate.paid")
-                        .with("people", planned.job().site().people()));
+                .bullet(paid(planned.job().site()));
         if (!beside.isEmpty()) {
             draft.bullet(phrase("estimate.beside")
                     .with("work", Wording.list(Joint.SEMICOLON, beside, EstimateSheet::beside)));
         }
+    }
+
+    private static Wording paid(SiteConditions site) {
+        return phrase(site.atBarrier() > 0 ? "estimate.paid.barrier" : "estimate.paid")
+                .with("people", site.people())
+                .with("more", site.atBarrier());
     }
 
     private static Wording beside(Line.WorkLine line) {

@@ -105,8 +105,11 @@ final class EstimateWords {
                 : phrase("compared.of-step").with("line", kind).with("step", subject(name.substring(space + 1)));
     }
 
-    /** What a price is for: a {@link PriceItem}, or an hour of a class of machine. */
+    /** What a price is for: a {@link PriceItem}, an hour of a class of machine, or the watch at the barrier. */
     static Wording priced(String name) {
+        if (name.equals(Work.BARRIER.key())) {
+            return Wording.of(Work.BARRIER);
+        }
         return name.startsWith(MACHINE_HOUR)
                 ? Wording.of(Term.parse(MachineClass.class, name.substring(MACHINE_HOUR.length()), name), "hour")
                 : Wording.of(Term.parse(PriceItem.class, name, name));

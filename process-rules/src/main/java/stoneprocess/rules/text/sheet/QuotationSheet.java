@@ -261,7 +261,16 @@ public final class QuotationSheet {
             amounts(prices, phrase("quotation.risk"), Price.Lines::risk);
             amounts(prices, phrase("quotation.margin").with("share", terms.margin()), Price.Lines::margin);
         } else {
-            amounts(prices, phrase("quotation.work"), Price.Lines::withMargin);
+            row(prices, phrase("quotation.work"), job -> amount(work(job)));
+            if (priced.stream().anyMatch(variant -> job(variant).price().hire().isPresent())) {
+                row(
+                        prices,
+                        phrase("quotation.hire"),
+                        job -> job.price()
+                                .hire()
+                                .<Wording>map(QuotationSheet::amount)
+                                .orElse(NOTHING));
+            }
         }
         amounts(prices, phrase("quotation.travel"), Price.Lines::travel);
         if (priced.stream()
@@ -321,6 +330,15 @@ public final class QuotationSheet {
 
     private void row(Ledger prices, Wording label, Function<QuotedJob, ? extends Wording> cell) {
         prices.row(label, priced.stream().map(QuotationSheet::job).map(cell).toList(), NOTHING);
+    }
+
+    /** Work with risk and margin, but for the hire of a machine. */
+    private static Money work(QuotedJob job) {
+        Money all = lines(job).withMargin();
+        return job.price()
+                .hire()
+                .map(hire -> new Money(all.amount().subtract(hire.amount()), all.currency()))
+                .orElse(all);
     }
 
     private void amounts(Ledger prices, Wording label, Function<Price.Lines, Money> line) {
