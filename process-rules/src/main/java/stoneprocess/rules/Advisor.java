@@ -287,7 +287,7 @@ public final class Advisor {
 
     private NextMove answer(LogReview review) {
         return FollowUps.answer(
-                rulebase.engine(), rulebase.rules(), rulebase.stamp(), review, UnaryOperator.identity());
+                rulebase.engine()::start, rulebase.rules(), rulebase.stamp(), review, UnaryOperator.identity());
     }
 
     private void requireOwn(Recommendation plan) {
@@ -354,7 +354,7 @@ public final class Advisor {
 
     private Run run(FloorSurvey survey, List<Outcome> pins) {
         Situation situation = new Situation(survey, rulebase.parameters(), options.sequence());
-        return Runner.run(rulebase.engine(), Program.RECOMMEND, situation, pins, UnaryOperator.identity());
+        return Runner.run(rulebase.engine()::start, Program.RECOMMEND, situation, pins, UnaryOperator.identity());
     }
 
     /** Each lane starts as a floor would that is that lane and nothing else; lanes that start alike are not told apart. */

@@ -30,7 +30,7 @@ class FlatRulesTest {
         for (int i = 0; i < 300; i++) {
             FloorSurvey survey = SurveyGenerator.of(new Share(50 + i % 6 * 10)).draw(random);
             List<Outcome> engine = Runner.run(
-                            RULEBASE.engine(),
+                            RULEBASE.engine()::start,
                             Program.RECOMMEND,
                             situation(survey),
                             List.of(),

@@ -95,7 +95,7 @@ public final class Audit {
         Engine engine = new Engine(sound.rules());
         return new Audit(rules, sound, compiled.misshapen(), parameters, stamp, survey -> {
             Situation situation = new Situation(survey, parameters, GritSequence.standard());
-            Run run = Runner.run(engine, Program.RECOMMEND, situation, List.of(), UnaryOperator.identity());
+            Run run = Runner.run(engine::start, Program.RECOMMEND, situation, List.of(), UnaryOperator.identity());
             return Assembler.assemble(run, sound.rules(), stamp);
         });
     }

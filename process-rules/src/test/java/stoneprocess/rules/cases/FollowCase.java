@@ -25,6 +25,7 @@ import stoneprocess.core.topic.Move;
 import stoneprocess.core.topic.SiteCheck;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.Advisor;
+import stoneprocess.rules.internal.review.LogReview;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -103,6 +104,13 @@ record FollowCase(String name, ObjectNode json) {
         log.set("title", json.get("title"));
         log.set("entries", json.get("log"));
         return Json.JOB_LOG.read(log.toString());
+    }
+
+    /** The log beside its plan, or the signs where the case lies among the faults. */
+    LogReview review(Advisor advisor) {
+        return name.startsWith("diagnose/")
+                ? LogReview.of(plan(advisor), log(), asked())
+                : LogReview.of(plan(advisor), log());
     }
 
     /** The answer to the log, or to the signs where the case lies among the faults. */

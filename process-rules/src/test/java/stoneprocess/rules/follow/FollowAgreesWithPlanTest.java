@@ -219,7 +219,7 @@ class FollowAgreesWithPlanTest {
                 Topics.FIRST_CUT, Subject.OPEN_FIELD, List.of(cut), List.of(), List.of(), List.of(), List.of());
         Situation facts = new Situation(
                 job.next().ahead().survey(), job.plan().parameters(), job.plan().sequence());
-        Situation planned = Runner.run(ENGINE, Program.RECOMMEND, facts, List.of(pin), UnaryOperator.identity())
+        Situation planned = Runner.run(ENGINE::start, Program.RECOMMEND, facts, List.of(pin), UnaryOperator.identity())
                 .situation();
         return planned.values(Topics.GRIT_PATH, Subject.OPEN_FIELD).stream()
                 .map(grit -> grit.key() + " "

@@ -40,7 +40,7 @@ import stoneprocess.rules.Advisor;
 import stoneprocess.rules.Floors;
 
 /** A job drawn at random: work along a plan with grades left out, passes saved and returns, and notes of every kind. */
-final class RandomJob {
+public final class RandomJob {
     private static final List<Recommendation> PLANS = plans();
 
     private final int seed;
@@ -53,7 +53,7 @@ final class RandomJob {
     /**
      * @param lined whether scratches of every kind show about as often as none
      */
-    RandomJob(int seed, boolean lined) {
+    public RandomJob(int seed, boolean lined) {
         this.seed = seed;
         this.lined = lined;
         this.random = new Random(seed);
@@ -61,15 +61,15 @@ final class RandomJob {
         draw();
     }
 
-    int seed() {
+    public int seed() {
         return seed;
     }
 
-    Recommendation plan() {
+    public Recommendation plan() {
         return plan;
     }
 
-    List<Entry> entries() {
+    public List<Entry> entries() {
         return List.copyOf(entries);
     }
 

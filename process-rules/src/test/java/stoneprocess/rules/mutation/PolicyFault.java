@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.internal.run.Program;
 
@@ -47,7 +48,7 @@ record PolicyFault(Choice<?> topic, PolicyKind policy) {
 
     private void set(PolicyKind kind) {
         try {
-            Field field = topic.getClass().getDeclaredField("policy");
+            Field field = Topic.class.getDeclaredField("policy");
             field.setAccessible(true);
             field.set(topic, kind);
         } catch (ReflectiveOperationException e) {

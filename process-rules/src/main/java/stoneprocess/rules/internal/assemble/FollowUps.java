@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import stoneprocess.core.decision.Decision;
@@ -39,8 +40,8 @@ import stoneprocess.rules.decide.GritPath;
 import stoneprocess.rules.feature.PassCount;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
-import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.LoadedRule;
+import stoneprocess.rules.internal.engine.StageRun;
 import stoneprocess.rules.internal.review.AfterEvents;
 import stoneprocess.rules.internal.review.LogReview;
 import stoneprocess.rules.internal.run.Program;
@@ -52,7 +53,7 @@ import stoneprocess.rules.internal.run.Runner;
  * to the warnings, with the first cuts and the grits that the move leaves pinned.
  */
 public final class FollowUps {
-    private final Engine engine;
+    private final Supplier<? extends StageRun> runs;
     private final List<LoadedRule> rules;
     private final RulebaseStamp stamp;
     private final UnaryOperator<List<Object>> order;
@@ -61,12 +62,12 @@ public final class FollowUps {
     private final FloorSurvey survey;
 
     private FollowUps(
-            Engine engine,
+            Supplier<? extends StageRun> runs,
             List<LoadedRule> rules,
             RulebaseStamp stamp,
             LogReview review,
             UnaryOperator<List<Object>> order) {
-        this.engine = engine;
+        this.runs = runs;
         this.rules = rules;
         this.stamp = stamp;
         this.review = review;
@@ -78,25 +79,25 @@ public final class FollowUps {
     /**
      * The next move.
      *
-     * @param engine the rules, ready to run
+     * @param runs starts a run of the rules
      * @param rules the same rules
      * @param stamp which rulebase that is
      * @param review the log, read for following up or for a diagnosis
      * @param order the order in which facts are given to the engine; it must make no difference
      */
     public static NextMove answer(
-            Engine engine,
+            Supplier<? extends StageRun> runs,
             List<LoadedRule> rules,
             RulebaseStamp stamp,
             LogReview review,
             UnaryOperator<List<Object>> order) {
-        return new FollowUps(engine, rules, stamp, review, order).answer();
+        return new FollowUps(runs, rules, stamp, review, order).answer();
     }
 
     private NextMove answer() {
         Program program = review.followsUp() ? Program.FOLLOW_UP : Program.DIAGNOSE;
         Situation situation = situation(Optional.of(review));
-        Run run = Runner.run(engine, program, situation, List.of(), order);
+        Run run = Runner.run(runs, program, situation, List.of(), order);
         Move move = situation.values(Topics.MOVE).get(0);
         return new NextMove(
                 move,
@@ -207,7 +208,7 @@ public final class FollowUps {
         }
         FloorSurvey worn = lanes ? AfterEvents.lanesDull(survey) : survey;
         Situation rest = new Situation(worn, plan.parameters(), plan.sequence(), worked);
-        Run run = Runner.run(engine, Program.RECOMMEND, rest, pins, order);
+        Run run = Runner.run(runs, Program.RECOMMEND, rest, pins, order);
         return Assembler.assemble(run, rules, stamp);
     }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import stoneprocess.core.decision.Decision;
 import stoneprocess.core.decision.Outcome;
@@ -29,7 +30,6 @@ import stoneprocess.rules.decide.Stated;
 import stoneprocess.rules.feature.Step;
 import stoneprocess.rules.internal.classify.Facts;
 import stoneprocess.rules.internal.classify.Situation;
-import stoneprocess.rules.internal.engine.Engine;
 import stoneprocess.rules.internal.engine.Firing;
 import stoneprocess.rules.internal.engine.FlatRules;
 import stoneprocess.rules.internal.engine.StageRun;
@@ -61,27 +61,27 @@ public final class Runner {
     /**
      * Runs a program.
      *
-     * @param engine the rules
+     * @param rules starts a run of the rules
      * @param program which stages
      * @param situation the survey, numbers and grits; closed topics are added to it
      * @param pins topics that are closed beforehand, whatever the rules say
      * @param order the order in which facts are given to the engine; it must make no difference
      */
     public static Run run(
-            Engine engine,
+            Supplier<? extends StageRun> rules,
             Program program,
             Situation situation,
             List<Outcome> pins,
             UnaryOperator<List<Object>> order) {
-        StageRun rules = engine.start();
+        StageRun started = rules.get();
         try {
             return new Runner(situation, pins, order, type -> true)
-                    .run(rules, program.stages(), Facts.after(Optional.empty(), situation));
+                    .run(started, program.stages(), Facts.after(Optional.empty(), situation));
         } finally {
             // Where memory ends in the run and again here the machine throws one and the same error, which a resource
             // of
             // the try would fail to suppress by itself.
-            rules.close();
+            started.close();
         }
     }
 

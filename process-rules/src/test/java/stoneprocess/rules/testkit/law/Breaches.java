@@ -54,11 +54,7 @@ final class Breaches {
 
     /** A law that every answer of a kind keeps by itself. */
     static Law law(String id, String prose, String reason, Predicate<Recommendation> where, Judge judge) {
-        return new Law(id, prose, reason, Law.Meeting.where(where), (respondent, survey, seed) -> {
-            Breaches breaches = new Breaches(id, survey);
-            judge.judge(respondent.recommend(survey), breaches);
-            return breaches.found;
-        });
+        return lawByRules(id, prose, reason, where, (rules, answer, breaches) -> judge.judge(answer, breaches));
     }
 
     /** A law that every answer of a kind keeps with the rules that made it. */

@@ -43,7 +43,6 @@ import stoneprocess.core.tool.MachineClass;
 import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Densifier;
 import stoneprocess.core.topic.Hazard;
-import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Sealer;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topics;
@@ -218,14 +217,7 @@ class EveryLawKillsTest {
                 new Mutant(
                         "crystallises granite",
                         "acid-only-on-calcite",
-                        Spoilt.rules(
-                                List.of("POW-"),
-                                HandMadeRule.of(
-                                        "BAD-001",
-                                        Topics.POLISHING_AGENT,
-                                        Scratches.class,
-                                        scratches -> true,
-                                        scratches -> Topics.POLISHING_AGENT.wish(PolishingAgent.CRYSTALLISER))),
+                        Spoilt.rules(List.of("POW-"), LawFloors.WISH_FOR_ACID),
                         DULL),
                 new Mutant(
                         "densifies granite",

@@ -36,6 +36,7 @@ import stoneprocess.core.topic.PolishingAgent;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.rules.feature.Condition.Scratches;
 import stoneprocess.rules.internal.engine.HandMadeRule;
+import stoneprocess.rules.internal.engine.LoadedRule;
 import stoneprocess.rules.space.SurveyGenerator;
 import stoneprocess.rules.space.Unremarkable;
 import stoneprocess.rules.testkit.SurveyKind;
@@ -55,17 +56,15 @@ final class LawFloors {
     private static final List<SurveyKind> OTHER_KINDS =
             List.of(SurveyKind.VALID, SurveyKind.BOUNDARY, SurveyKind.NEAR_MISS);
 
-    /** The shipped rules in a house that wishes for crystalliser on every floor; no shipped rule wishes for acid. */
-    private static final Respondent WISHES_ACID = Respondent.remembering(
-            Spoilt.rules(
-                    List.of(),
-                    HandMadeRule.of(
-                            "BAD-001",
-                            Topics.POLISHING_AGENT,
-                            Scratches.class,
-                            scratches -> true,
-                            scratches -> Topics.POLISHING_AGENT.wish(PolishingAgent.CRYSTALLISER))),
-            200);
+    /** Wishes for crystalliser on every floor; no shipped rule wishes for acid. */
+    static final LoadedRule WISH_FOR_ACID = HandMadeRule.of(
+            "BAD-001",
+            Topics.POLISHING_AGENT,
+            Scratches.class,
+            scratches -> true,
+            scratches -> Topics.POLISHING_AGENT.wish(PolishingAgent.CRYSTALLISER));
+
+    private static final Respondent WISHES_ACID = Respondent.remembering(Spoilt.rules(List.of(), WISH_FOR_ACID), 200);
 
     /** A change of a typical floor that makes a law more likely to meet it, and that leaves the law something to judge. */
     private interface Build {

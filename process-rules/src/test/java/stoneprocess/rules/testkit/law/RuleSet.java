@@ -75,7 +75,7 @@ final class RuleSet implements Respondent {
 
     private Recommendation run(Engine runs, FloorSurvey survey, List<Outcome> pins, UnaryOperator<List<Object>> order) {
         Situation situation = new Situation(survey, parameters, sequence);
-        return Assembler.assemble(Runner.run(runs, Program.RECOMMEND, situation, pins, order), rules, stamp);
+        return Assembler.assemble(Runner.run(runs::start, Program.RECOMMEND, situation, pins, order), rules, stamp);
     }
 
     private static <T> List<T> shuffled(List<T> list, Random random) {
