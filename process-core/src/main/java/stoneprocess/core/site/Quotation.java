@@ -82,19 +82,27 @@ public record Quotation(
      * @param job what is offered; empty where there is no price
      * @param notQuoted why there is no price; empty where there is one
      * @param before what may be done before a price can be told
+     * @param chance how likely the open floor reads what the finish stands for at the end of the work, as {@link FloorGloss}
+     *     foretells it; empty without a price and where no gloss can be foretold
      */
     public record QuotedVariant(
             Variant variant,
             Status status,
             Optional<QuotedJob> job,
             Optional<NotQuoted> notQuoted,
-            List<Visit> before) {
+            List<Visit> before,
+            Optional<Share> chance) {
         public QuotedVariant {
-            Refuse.nulls(QuotedVariant.class, variant, status, job, notQuoted, before);
+            Refuse.nulls(QuotedVariant.class, variant, status, job, notQuoted, before, chance);
             if (job.isPresent() == notQuoted.isPresent()) {
                 throw new InvalidInputException("not-quoted", notQuoted.toString(), "a job, or why there is none");
             }
             before = List.copyOf(before);
+        }
+
+        /** The same with a chance; none where there is no job. */
+        QuotedVariant withChance(Optional<Share> other) {
+            return new QuotedVariant(variant, status, job, notQuoted, before, other.filter(share -> job.isPresent()));
         }
     }
 

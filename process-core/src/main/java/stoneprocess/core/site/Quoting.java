@@ -26,10 +26,12 @@ import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.problem.InvalidInputException;
+import stoneprocess.core.quantity.Gloss;
 import stoneprocess.core.quantity.Length;
 import stoneprocess.core.quantity.Power;
 import stoneprocess.core.quantity.Quantity;
 import stoneprocess.core.quantity.Range;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.site.Quotation.QuotedJob;
 import stoneprocess.core.site.Quotation.QuotedVariant;
@@ -81,7 +83,7 @@ final class Quoting {
         List<QuotedVariant> variants = new ArrayList<>();
         for (Variant variant : request.variants()) {
             Recommendation plan = planner.apply(variant.on(survey));
-            QuotedVariant quoted = quoted(variant, plan);
+            QuotedVariant quoted = quoted(variant, plan).withChance(chance(variant, plan));
             if (variants.isEmpty()) {
                 quoted.job()
                         .ifPresent(job ->
@@ -111,7 +113,18 @@ final class Quoting {
                 plan.status(),
                 notQuoted.isPresent() ? Optional.empty() : Optional.of(job(variant, plan)),
                 notQuoted,
-                notQuoted.map(why -> before(why, plan)).orElse(List.of()));
+                notQuoted.map(why -> before(why, plan)).orElse(List.of()),
+                Optional.empty());
+    }
+
+    /** As the sheet of the floor's gloss tells it. */
+    private static Optional<Share> chance(Variant variant, Recommendation plan) {
+        return variant.scope() == VariantScope.REPAIRS_ONLY
+                ? Optional.empty()
+                : FloorGloss.of(plan, new GlossQuestion(Optional.empty(), new Gloss(1), Optional.empty(), List.of()))
+                        .planned()
+                        .flatMap(PlannedGloss::toTarget)
+                        .map(PlannedGloss.ToTarget::chance);
     }
 
     private Optional<NotQuoted> notQuoted(Variant variant, Recommendation recommendation) {

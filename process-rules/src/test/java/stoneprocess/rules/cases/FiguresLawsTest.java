@@ -357,7 +357,8 @@ class FiguresLawsTest {
                 .count();
         double setUp =
                 people * (large.steps(TrackKind.OPEN_FIELD).size() + 1) * middle(parameters, "estimate.bay-set-up");
-        double day = people * middle(parameters, "estimate.daily");
+        double night = before.get().job().site().night().percent() / 100;
+        double day = people * (middle(parameters, "estimate.daily") + night * middle(parameters, "estimate.hand-back"));
         assertThat(more).isGreaterThanOrEqualTo(less);
         assertThat(more).isLessThanOrEqualTo(less * times + setUp + (times + waits) * day);
     }

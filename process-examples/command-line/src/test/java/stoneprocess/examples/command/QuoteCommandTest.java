@@ -17,6 +17,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stoneprocess.core.json.Json;
 import stoneprocess.core.plan.Status;
+import stoneprocess.core.quantity.Gloss;
+import stoneprocess.core.quantity.Share;
+import stoneprocess.core.site.FloorGloss;
+import stoneprocess.core.site.GlossQuestion;
 import stoneprocess.core.site.NotQuoted;
 import stoneprocess.core.site.Quotation;
 import stoneprocess.core.site.Quotation.QuotedVariant;
@@ -28,6 +32,7 @@ import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
 import stoneprocess.examples.command.CommandLineTest.Ran;
+import stoneprocess.rules.Advisor;
 
 /** What {@code quote} prints. */
 class QuoteCommandTest {
@@ -324,6 +329,27 @@ class QuoteCommandTest {
                         .get(0)
                         .notQuoted())
                 .contains(NotQuoted.NO_WAVES);
+    }
+
+    /** One figure for one thing: the quotation tells the chance that the sheet of the gloss tells. */
+    @Test
+    void the_chance_of_the_finish_is_that_of_the_forecast() throws IOException {
+        Share told = json("reading-room-marble").variants().get(0).chance().orElseThrow();
+        FloorSurvey survey = Json.SURVEY.read(Files.readString(Path.of("surveys", "reading-room-marble.json")));
+        assertThat(FloorGloss.of(
+                                Advisor.standard().recommend(survey),
+                                new GlossQuestion(Optional.empty(), new Gloss(1), Optional.empty(), List.of()))
+                        .planned()
+                        .orElseThrow()
+                        .toTarget()
+                        .orElseThrow()
+                        .chance())
+                .isEqualTo(told);
+        assertThat(quote("reading-room-marble", PRICES).out().replaceAll("\s+", " "))
+                .contains("That is a forecast, not a promise.");
+        assertThat(json("boat-shed-concrete").variants().get(0).chance())
+                .as("concrete is named by its last grit")
+                .isEmpty();
     }
 
     @Test

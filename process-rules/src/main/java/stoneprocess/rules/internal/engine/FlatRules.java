@@ -57,10 +57,15 @@ public final class FlatRules {
 
     /** Those rules alone whose topic passes. */
     public FlatRules onTopics(Predicate<Topic<?>> topics) {
+        return only(rule -> topics.test(rule.card().topic()));
+    }
+
+    /** Those rules alone that pass. */
+    public FlatRules only(Predicate<LoadedRule> which) {
         FlatRules some = new FlatRules();
         byStage.forEach((stage, rules) -> rules.stream()
                 .map(Numbered::rule)
-                .filter(rule -> topics.test(rule.loaded().card().topic()))
+                .filter(rule -> which.test(rule.loaded()))
                 .forEach(rule -> some.add(stage, rule)));
         return some;
     }

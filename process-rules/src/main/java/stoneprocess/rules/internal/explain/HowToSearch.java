@@ -32,6 +32,7 @@ import stoneprocess.core.tool.GritSequence;
 import stoneprocess.core.topic.Choice;
 import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.PolicyKind;
+import stoneprocess.core.topic.Stage;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
@@ -80,6 +81,12 @@ public final class HowToSearch {
     /** Whether the value is never the outcome unless one of these speaks. */
     private final boolean mustBeAsked;
 
+    /** The rules that may help, and those that decide what they read. */
+    private final FlatRules ruledBefore;
+
+    private final Optional<Stage> decidedBefore;
+
+    private final Map<List<Object>, Boolean> mayBeAsked = new HashMap<>();
     private final Map<List<Object>, Boolean> met = new HashMap<>();
     private final Map<Change, Integer> places = new IdentityHashMap<>();
 
@@ -105,6 +112,8 @@ public final class HowToSearch {
                         .filter(rule -> Policy.of(asked).mayHelp(asked, rule.values(), asked.value(wanted)))
                         .filter(rule -> rule.conditions().stream().allMatch(this::mayConcern)))
                 .toList();
+        this.ruledBefore = reach.before(helping);
+        this.decidedBefore = reach.lastBefore(helping);
         this.mustBeAsked = choice.stream().anyMatch(asked -> Policy.of(asked).mustBeAsked(asked, asked.value(wanted)));
     }
 
@@ -301,7 +310,7 @@ public final class HowToSearch {
 
     /** The run with changes; empty where they cannot hold together with the other answers. */
     private Optional<Run> run(List<Change> changes) {
-        return changed(changes).map(this::run);
+        return changed(changes).map(survey -> run(floor.changed(rules, topic.stage(), survey, names(changes))));
     }
 
     private Run run(SurveyedFloor.Changed changed) {
@@ -312,14 +321,27 @@ public final class HowToSearch {
     /** What was the same to the rules before is not run again, nor what keeps every rule that may help from speaking. */
     private boolean meets(List<Change> changes) {
         return changed(changes)
-                .filter(changed -> !mustBeAsked || maySpeak(changed.facts()))
+                .filter(survey -> !mustBeAsked || mayBeAsked(survey, changes))
+                .map(survey -> floor.changed(rules, topic.stage(), survey, names(changes)))
                 .filter(changed -> met.computeIfAbsent(changed.seen(), seen -> met(run(changed))))
                 .isPresent();
     }
 
-    /** True when a rule that may help finds all that it reads of a survey alone; what is concluded may hold or not. */
-    private boolean maySpeak(List<Object> surveyed) {
-        Map<Class<?>, List<Object>> byType = surveyed.stream().collect(Collectors.groupingBy(Object::getClass));
+    /** Looks at the survey first, and then at no more than what the rules that may help rest on. */
+    private boolean mayBeAsked(FloorSurvey survey, List<Change> changes) {
+        Stage last = decidedBefore.orElse(topic.stage());
+        SurveyedFloor.Changed changed = floor.changed(ruledBefore, last, survey, names(changes));
+        return maySpeak(changed.facts())
+                && (decidedBefore.isEmpty()
+                        || mayBeAsked.computeIfAbsent(changed.seen(), seen -> {
+                            budget.replanned();
+                            return maySpeak(changed.run(ruledBefore, last).facts());
+                        }));
+    }
+
+    /** True when a rule that may help finds all that it reads of the types that there are; what is not there may hold or not. */
+    private boolean maySpeak(List<Object> facts) {
+        Map<Class<?>, List<Object>> byType = facts.stream().collect(Collectors.groupingBy(Object::getClass));
         return helping.stream()
                 .anyMatch(rule -> rule.conditions().stream()
                         .filter(condition -> byType.containsKey(condition.type()))
@@ -327,16 +349,16 @@ public final class HowToSearch {
                                 byType.get(condition.type()).stream().anyMatch(condition::matches)));
     }
 
-    private Optional<SurveyedFloor.Changed> changed(List<Change> changes) {
-        FloorSurvey changed;
+    private Optional<FloorSurvey> changed(List<Change> changes) {
         try {
-            changed = Change.all(floor.survey(), changes);
+            return Optional.of(Change.all(floor.survey(), changes));
         } catch (InvalidInputException impossible) {
             return Optional.empty();
         }
-        Set<String> names = new LinkedHashSet<>();
-        changes.forEach(change -> names.add(change.name()));
-        return Optional.of(floor.changed(rules, topic.stage(), changed, names));
+    }
+
+    private static Set<String> names(List<Change> changes) {
+        return changes.stream().map(Change::name).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private boolean met(Run run) {

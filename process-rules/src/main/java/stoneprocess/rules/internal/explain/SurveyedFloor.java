@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.jspecify.annotations.Nullable;
 import stoneprocess.core.parameter.Parameters;
 import stoneprocess.core.survey.FloorSurvey;
 import stoneprocess.core.survey.SurveyField;
@@ -27,8 +26,7 @@ final class SurveyedFloor {
     private final Parameters parameters;
     private final GritSequence sequence;
     private final List<Object> facts;
-    private @Nullable FlatRules lastRules;
-    private List<Object> lastRead = List.of();
+    private final Map<FlatRules, List<Object>> read = new HashMap<>();
     private final Map<List<Object>, Set<String>> later = new HashMap<>();
 
     SurveyedFloor(FloorSurvey survey, Parameters parameters, GritSequence sequence) {
@@ -138,12 +136,9 @@ final class SurveyedFloor {
     }
 
     private List<Object> read(FlatRules rules) {
-        if (rules != lastRules) {
-            lastRules = rules;
-            lastRead =
-                    facts.stream().filter(fact -> rules.reads(fact.getClass())).toList();
-        }
-        return lastRead;
+        return read.computeIfAbsent(
+                rules,
+                key -> facts.stream().filter(fact -> key.reads(fact.getClass())).toList());
     }
 
     private Situation situation(FloorSurvey of) {

@@ -1,10 +1,13 @@
 package stoneprocess.rules.internal.meaning;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -61,6 +64,23 @@ public final class RuleReach {
     /** The rules of a topic and of those that it rests on. */
     public FlatRules upTo(Topic<?> topic) {
         return flatByTopic.computeIfAbsent(topic, key -> flat.onTopics(topics.get(key)::contains));
+    }
+
+    /** Some rules, and those of the topics that their conditions rest on. */
+    public FlatRules before(List<RuleMeaning> some) {
+        Set<Topic<?>> resting = new HashSet<>();
+        concluded(some).forEach(topic -> resting.addAll(topics.get(topic)));
+        Set<String> ids = some.stream().map(RuleMeaning::id).collect(Collectors.toSet());
+        return flat.only(rule -> resting.contains(rule.card().topic()) || ids.contains(rule.id()));
+    }
+
+    /** The last stage that decides what the conditions of some rules read; empty where they read the survey alone. */
+    public Optional<Stage> lastBefore(List<RuleMeaning> some) {
+        return concluded(some).map(Topic::stage).max(Comparator.comparing(Program.RECOMMEND.stages()::indexOf));
+    }
+
+    private static Stream<Topic<?>> concluded(List<RuleMeaning> some) {
+        return some.stream().flatMap(RuleMeaning::types).flatMap(RuleReach::concludedFrom);
     }
 
     /** Every field that can make a difference to a topic. */

@@ -358,6 +358,7 @@ public final class QuotationSheet {
         if (job(priced.get(0)).work().contains(Work.TEST_AREA.key())) {
             draft.bullets("quotation.test-area", "quotation.finish-is-a-class");
         }
+        priced.forEach(this::chance);
         int crews = job(priced.get(0)).worked().crews();
         if (crews > 1) {
             draft.bullet(phrase("quotation.crews").with("crews", crews));
@@ -371,6 +372,14 @@ public final class QuotationSheet {
                 .<Wording>map(
                         way -> phrase("quotation.distance").with("distance", Wording.number(way.in(Unit.KILOMETRE))))
                 .orElseGet(() -> phrase("quotation.no-distance")));
+    }
+
+    private void chance(QuotedVariant variant) {
+        variant.chance()
+                .ifPresent(chance -> draft.bullet(phrase("quotation.chance")
+                        .with("variant", name(variant.variant()))
+                        .with("finish", Wording.of(job(variant).finish().orElseThrow()))
+                        .with("chance", chance)));
     }
 
     private void band(QuotedVariant variant) {
