@@ -7,7 +7,7 @@ public enum AddedWeight implements Term {
     /** None. */
     NONE,
 
-    /** A quarter less than usual. */
+    /** Less than usual by the share {@code weight.reduction}. */
     REDUCED,
 
     /** The usual weight of the class. */

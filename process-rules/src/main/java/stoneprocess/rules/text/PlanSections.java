@@ -43,6 +43,7 @@ import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.TrackKind;
 import stoneprocess.core.topic.Upkeep;
+import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Language;
 import stoneprocess.rules.text.document.StatedValue;
@@ -93,7 +94,8 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         PlanSections sections = new PlanSections(draft, plan, words, !PlanWords.isCleared(recommendation));
         sections.orders("acceptances.heading", sections.words(Topics.ACCEPTANCES, plan.acceptances()));
         boolean told = PlanWords.isCutTold(recommendation);
-        sections.preparation(told);
+        boolean cleaned = recommendation.values(Topics.VERDICT, Subject.FLOOR).contains(Verdict.CLEAN_ONLY);
+        sections.preparation(!told && !cleaned);
         sections.orders("repairs.heading", sections.words(Topics.REPAIRS, plan.repairs()));
         notPlanned(draft, recommendation, words);
         sections.testArea(recommendation.survey(), told);
@@ -195,7 +197,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
     }
 
     /** What is found out comes first; while no cut is told, the rest waits under a heading of its own. */
-    private void preparation(boolean told) {
+    private void preparation(boolean waits) {
         boolean densified = plan.densifier() == Densifier.BEFORE_CUTS;
         List<Preparation> steps = plan.preparation().stream()
                 .filter(step -> !PlanText.AT_ONCE.contains(step.task()))
@@ -206,7 +208,6 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         if (plan.tasks().contains(Task.STOP_AND_SAMPLE) && !steps.isEmpty()) {
             draft.numbered(words.phrase("preparation.sampled"));
         }
-        boolean waits = !told && !plan.tracks().isEmpty();
         steps.stream()
                 .filter(step -> !waits || FINDING_OUT.contains(step.task()))
                 .forEach(step -> draft.numbered(preparation(step)));
