@@ -159,7 +159,7 @@ final class AnswerWords {
                         ? phrase("answer.answered")
                                 .with("question", FieldWords.question(field))
                                 .with("answer", FieldWords.answer(answered.get(field)))
-                        : FieldWords.question(field));
+                        : phrase("answer.unanswered").with("question", FieldWords.question(field)));
         if (shown < open.size()) {
             draft.bullet(phrase("answer.more-questions").with("count", open.size() - shown));
         }

@@ -65,6 +65,7 @@ record PlanFront(Draft draft, Recommendation recommendation) {
                 legend.add(phrase("table.reduced"));
             }
             front.labelled("table.tools", legend);
+            front.labelled("front.bring", totals.bring().stream().toList());
         });
     }
 

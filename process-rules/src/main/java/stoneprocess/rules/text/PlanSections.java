@@ -58,6 +58,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
             Task.TEST_FOR_FILM,
             Task.TRY_ON_RESIN,
             Task.CLEANING_TRIAL,
+            Task.TERRAZZO_TRIALS,
             Task.DRY_CLEAN_SALTS,
             Task.STRIP_COATING,
             Task.STRIP_NEARLY_DRY,

@@ -25,12 +25,14 @@ import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.tool.AbrasiveGrade;
 import stoneprocess.core.topic.Card;
+import stoneprocess.core.topic.ContributionKind;
 import stoneprocess.core.topic.Cut;
 import stoneprocess.core.topic.Protection;
 import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Task;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Item;
@@ -101,6 +103,7 @@ public final class PlanText {
             PlanSections.notPlanned(draft, recommendation, words);
             PlanSections.openDeadline(draft, recommendation, totals);
         }
+        limits(draft, recommendation);
         recommendation.plan().ifPresent(plan -> PlanSections.write(draft, recommendation, plan, words, totals));
         if (detail == Detail.FULL) {
             reasons(draft, recommendation);
@@ -142,6 +145,23 @@ public final class PlanText {
             words.list(draft, "first-steps.heading", Topics.PREPARATION, first);
             offers(draft, recommendation);
         }
+    }
+
+    /** What is known to bound a later cut, which an unknown extent or finish withholds but does not forget. */
+    private void limits(Draft draft, Recommendation recommendation) {
+        boolean cleaned = recommendation.values(Topics.VERDICT, Subject.FLOOR).contains(Verdict.CLEAN_ONLY);
+        if (recommendation.plan().isEmpty() || cleaned || PlanWords.isCutTold(recommendation)) {
+            return;
+        }
+        List<String> rules = recommendation.outcomes().stream()
+                .filter(outcome ->
+                        outcome.topic() == Topics.FIRST_CUT && outcome.subject().equals(Subject.OPEN_FIELD))
+                .flatMap(outcome -> outcome.reasons().stream())
+                .filter(reason -> reason.certain() && reason.kind() != ContributionKind.WISH)
+                .map(Reason::rule)
+                .distinct()
+                .toList();
+        draft.list("limits.heading", rules, cards::because);
     }
 
     /** Why a plan waits or cuts nothing; what rests on an unknown fact is told by the questions. */

@@ -57,18 +57,23 @@ record PlanTotals(Optional<Estimate> estimate, Optional<Wording> bring) {
                 .allMatch(step -> RECKONED.contains(step.machine()));
     }
 
-    /** One sentence where the likely end of the work lies after the deadline of the survey; no deadline, no sentence. */
+    /** One sentence where the end of the work lies likely, or at worst, after the deadline of the survey; else none. */
     Optional<Wording> late(FloorSurvey survey) {
-        Optional<Count> likely =
-                estimate.map(reckoned -> reckoned.calendar().days().likely());
-        return survey.answer(SurveyField.DEADLINE)
-                .value()
-                .filter(deadline -> likely.filter(days -> days.number()
-                                > StrictMath.ceil(deadline.in(Unit.DAY).doubleValue()))
-                        .isPresent())
-                .map(deadline -> phrase(bring.isPresent() ? "totals.late.bring" : "totals.late")
-                        .with("days", Wording.number(likely.orElseThrow().decimal()))
-                        .with("deadline", inDays(deadline)));
+        Optional<TimeSpan> deadline = survey.answer(SurveyField.DEADLINE).value();
+        if (deadline.isEmpty() || estimate.isEmpty()) {
+            return Optional.empty();
+        }
+        double last = StrictMath.ceil(deadline.get().in(Unit.DAY).doubleValue());
+        Spread<Count> days = estimate.get().calendar().days();
+        Wording asked = inDays(deadline.get());
+        if (days.likely().number() > last) {
+            return Optional.of(phrase(bring.isPresent() ? "totals.late.bring" : "totals.late")
+                    .with("days", Wording.number(days.likely().decimal()))
+                    .with("deadline", asked));
+        }
+        return days.high().number() > last
+                ? Optional.of(phrase("totals.in-time").with("deadline", asked))
+                : Optional.empty();
     }
 
     private static Wording inDays(TimeSpan deadline) {
@@ -115,7 +120,6 @@ record PlanTotals(Optional<Estimate> estimate, Optional<Wording> bring) {
                     .with("hours", work(reckoned))
                     .with("days", days(reckoned))
                     .with("week", reckoned.job().site().times().daysAWeek()));
-            bring.ifPresent(totals::add);
             total(reckoned, ConsumableKind.WATER, "totals.water").ifPresent(totals::add);
             total(reckoned, ConsumableKind.SLURRY, "totals.slurry").ifPresent(totals::add);
             Spread<TimeSpan> waits = reckoned.calendar().waiting();

@@ -74,6 +74,9 @@ record PlanWords(List<String> variants, Wording speeds) {
         if (recommendation.values(Topics.STONE, Subject.FLOOR).equals(List.of(Family.CONCRETE))) {
             variants.add(".concrete");
         }
+        if (!isCutTold(recommendation)) {
+            variants.add(".uncut");
+        }
         FloorSurvey survey = recommendation.survey();
         if (KnownStone.of(recommendation).isPoured(survey)) {
             variants.add(".poured");

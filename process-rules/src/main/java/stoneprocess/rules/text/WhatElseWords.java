@@ -19,8 +19,10 @@ import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.topic.Hazard;
+import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Topic;
 import stoneprocess.core.topic.Topics;
+import stoneprocess.core.topic.Verdict;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
 import stoneprocess.rules.text.document.Wording;
@@ -194,14 +196,23 @@ record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
         return phrase(whatElse.untried().isEmpty() ? "what-else.nothing" : "what-else.nothing-so-far");
     }
 
-    private static Wording count(Map<Effect, List<WhatElse.Open>> byEffect) {
+    private String key(int decisive) {
+        if (recommendation.plan().isEmpty()) {
+            return "what-else.count.none";
+        }
+        if (decisive > 0) {
+            return "what-else.count-decisive";
+        }
+        boolean cleaned = recommendation.values(Topics.VERDICT, Subject.FLOOR).contains(Verdict.CLEAN_ONLY);
+        return cleaned ? "what-else.count.clean" : "what-else.count";
+    }
+
+    private Wording count(Map<Effect, List<WhatElse.Open>> byEffect) {
         int all = byEffect.values().stream().mapToInt(List::size).sum();
         int decisive = Optional.ofNullable(byEffect.get(Effect.WHETHER_CUT))
                 .map(List::size)
                 .orElse(0);
-        return phrase(decisive == 0 ? "what-else.count" : "what-else.count-decisive")
-                .with("count", all)
-                .with("decisive", decisive);
+        return phrase(key(decisive)).with("count", all).with("decisive", decisive);
     }
 
     private Wording brief(Map<Effect, List<WhatElse.Open>> byEffect) {
