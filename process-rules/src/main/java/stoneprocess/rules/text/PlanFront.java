@@ -65,7 +65,7 @@ record PlanFront(Draft draft, Recommendation recommendation) {
                 legend.add(phrase("table.reduced"));
             }
             front.labelled("table.tools", legend);
-            front.labelled("front.bring", totals.bring().stream().toList());
+            totals.bring().ifPresent(machine -> draft.section("front.bring").paragraph(machine));
         });
     }
 

@@ -36,8 +36,10 @@ import stoneprocess.core.survey.HazardousLayer;
 import stoneprocess.core.survey.Historic;
 import stoneprocess.core.survey.IdentifiedBy;
 import stoneprocess.core.survey.Joints;
+import stoneprocess.core.survey.LastWorked;
 import stoneprocess.core.survey.LippageClass;
 import stoneprocess.core.survey.Presence;
+import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.ScriberTest;
 import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.StripLevel;
@@ -316,6 +318,25 @@ class PlanTextTest {
         }
     }
 
+    /** An extent that nobody told withholds a cut, never a limit that is known; common practice, no source. */
+    @Example
+    void a_later_cut_keeps_the_limits_that_are_known() {
+        Damage extentOpen = new Damage(
+                DamageKind.SCRATCHES, Optional.of(ScratchClass.FELT_BY_NAIL), Optional.empty(), Optional.empty());
+        FloorSurvey leftOff = Floors.damaged(extentOpen)
+                .set(SurveyField.LAST_WORKED, LastWorked.METAL)
+                .set(SurveyField.GOAL, Goal.POLISH)
+                .build();
+        Recommendation held = ADVISOR.recommend(leftOff);
+        assertThat(held.withoutShare()).isNotEmpty();
+        assertThat(squeezed(page(held, Detail.BRIEF)))
+                .contains(
+                        "Known limits on any later cut - Start no finer than resin 50 where a job was left off at metal.")
+                .contains("Once the work is released 1.")
+                .contains("Keep diamond pads off this floor.")
+                .doesNotContain("of the accepted reading");
+    }
+
     /** Terrazzo with green chips that nobody has sampled, under wax: a licensed person comes before any tool. */
     @Example
     void a_sample_comes_before_every_step_that_opens_a_suspect_floor() {
@@ -331,7 +352,7 @@ class PlanTextTest {
                 .unknown(SurveyField.LABORATORY)
                 .build();
         String page = squeezed(page(ADVISOR.recommend(green), Detail.BRIEF));
-        assertThat(page).contains("Preparation 1. Have the sample taken by the licensed person");
+        assertThat(page).contains("Preparation 1. Have the licensed person take the sample, of a stone body and veins");
         for (String opening : List.of("Strip the coating", "Bring divider strips", "Rake out and regrout")) {
             assertThat(page).contains("Only once fibres and suspect layers are ruled out. " + opening);
         }
