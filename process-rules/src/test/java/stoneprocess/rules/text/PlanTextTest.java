@@ -323,7 +323,7 @@ class PlanTextTest {
     void a_later_cut_keeps_the_limits_that_are_known() {
         Damage extentOpen = new Damage(
                 DamageKind.SCRATCHES, Optional.of(ScratchClass.FELT_BY_NAIL), Optional.empty(), Optional.empty());
-        FloorSurvey leftOff = Floors.damaged(extentOpen)
+        FloorSurvey leftOff = Floors.calciteMarble(extentOpen)
                 .set(SurveyField.LAST_WORKED, LastWorked.METAL)
                 .set(SurveyField.GOAL, Goal.POLISH)
                 .build();
