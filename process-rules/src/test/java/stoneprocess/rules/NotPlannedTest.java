@@ -22,6 +22,9 @@ import stoneprocess.core.survey.ScratchClass;
 import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.Zone;
+import stoneprocess.core.topic.Subject;
+import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.Topics;
 
 /** All that was told and calls for work is treated, or named with what keeps it from being treated; common practice, no source. */
 class NotPlannedTest {
@@ -86,6 +89,15 @@ class NotPlannedTest {
     void wax_that_is_stripped_is_not_named() {
         assertThat(notPlanned(Floors.unremarkable().set(SurveyField.COATING, Coating.WAX), SCRATCHES))
                 .isEmpty();
+    }
+
+    /** Rocking pieces that hold up the work are made firm first, and so do not wait for its release. */
+    @Test
+    void pieces_that_a_refusal_has_made_firm_first_do_not_wait() {
+        FloorSurvey.Builder floor = Floors.unremarkable().set(SurveyField.SOUNDING, Sounding.LOOSE);
+        assertThat(Advisor.standard().recommend(floor.build()).values(Topics.PREPARATION, Subject.FLOOR))
+                .contains(Task.FIX_HOLLOW);
+        assertThat(notPlanned(floor, SCRATCHES)).extracting(NotPlanned::what).doesNotContain(Sounding.LOOSE);
     }
 
     @Test

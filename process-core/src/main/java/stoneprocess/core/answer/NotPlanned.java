@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import stoneprocess.core.internal.check.Refuse;
 import stoneprocess.core.plan.Plan;
 import stoneprocess.core.plan.Recommendation;
+import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.plan.Status;
 import stoneprocess.core.survey.Coating;
 import stoneprocess.core.survey.DamageKind;
@@ -20,8 +21,11 @@ import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
+import stoneprocess.core.topic.Hazard;
 import stoneprocess.core.topic.Repair;
+import stoneprocess.core.topic.Subject;
 import stoneprocess.core.topic.Task;
+import stoneprocess.core.topic.Topics;
 import stoneprocess.core.topic.Upkeep;
 
 /**
@@ -61,6 +65,8 @@ public record NotPlanned(Term what, Why why) {
             Sounding.HOLLOW, EnumSet.of(Task.FIX_HOLLOW),
             Sounding.LOOSE, EnumSet.of(Task.FIX_HOLLOW));
 
+    private static final Set<Hazard> SUSPECT = EnumSet.of(Hazard.FIBROUS_STONE, Hazard.HAZARDOUS_LAYER);
+
     private static final Map<DamageKind, Task> BY_TASK = Map.of(
             DamageKind.CRACKS, Task.FILL_CRACKS,
             DamageKind.OIL_STAINS, Task.POULTICE_OIL,
@@ -73,7 +79,10 @@ public record NotPlanned(Term what, Why why) {
         Refuse.nulls(NotPlanned.class, what, why);
     }
 
-    /** All that was told and is not treated, in the order of the survey form; slight lippage needs no treatment. */
+    /**
+     * All that was told and is not treated: damages, then joints, pieces and coating; slight lippage needs no treatment, and
+     * what a refusal asks for first is not told as waiting.
+     */
     public static List<NotPlanned> of(Recommendation recommendation) {
         Refuse.nulls(NotPlanned.class, recommendation);
         Optional<Plan> plan = recommendation.plan();
@@ -92,13 +101,23 @@ public record NotPlanned(Term what, Why why) {
                 .map(Term.class::cast)
                 .filter(BY_TASKS::containsKey)
                 .filter(told -> plan.filter(made -> isTreated(told, made)).isEmpty())
-                .map(told -> new NotPlanned(told, plan.isEmpty() ? Why.NO_CUT_YET : Why.STAYS))
+                .filter(told -> !isFirstStep(told, recommendation))
+                .map(told ->
+                        new NotPlanned(told, recommendation.status() == Status.PLANNED ? Why.STAYS : Why.NO_CUT_YET))
                 .forEach(left::add);
         boolean coated = survey.answer(SurveyField.LAST_TREATMENT).value().equals(Optional.of(LastTreatment.COATING));
         if (coated && !survey.answer(SurveyField.COATING).isKnown()) {
             left.add(new NotPlanned(LastTreatment.COATING, Why.KIND_MISSING));
         }
         return List.copyOf(left);
+    }
+
+    /** Without a plan, pieces that are made firm first, where nothing suspect may lie in or under them. */
+    private static boolean isFirstStep(Term told, Recommendation recommendation) {
+        return told instanceof Sounding
+                && recommendation.plan().isEmpty()
+                && recommendation.warnings().stream().map(SafetyWarning::hazard).noneMatch(SUSPECT::contains)
+                && recommendation.values(Topics.PREPARATION, Subject.FLOOR).contains(Task.FIX_HOLLOW);
     }
 
     /** A film that is kept as a coating is cared for. */

@@ -345,7 +345,7 @@ final class Hours {
     }
 
     /**
-     * What one day takes to begin and end, and by night to hand the floor back each dawn: less on a small floor, never more
+     * What one day takes to begin and end, and by night to hand the floor back at each dawn but the last: less on a small floor, never more
      * than half of the shift.
      */
     static Spread<TimeSpan> daily(Job job, Numbers numbers) {

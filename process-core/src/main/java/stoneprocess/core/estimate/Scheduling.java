@@ -86,7 +86,7 @@ final class Scheduling {
                 whole &= work.work() != Work.TEST_AREA;
             } else if (line instanceof Line.WaitLine wait && !tasks.isEmpty()) {
                 double minutes = wait.hours().at(which).minutes();
-                // The owner looks at the test area while it cures.
+                // The owner is called while the test area cures, and judges it once it has.
                 last(tasks).wait = wait.reason() == Wait.SIGN_OFF
                         ? Math.max(last(tasks).wait, minutes)
                         : last(tasks).wait + minutes;

@@ -188,7 +188,7 @@ class GlossSheetTest {
         GlossQuestion mirror =
                 new GlossQuestion(Optional.of(new Gloss(120)), new Gloss(2), Optional.empty(), List.of());
         assertThat(sheet(ferryHall(), mirror))
-                .contains("OVER THE STONE'S CEILING.")
+                .contains("MORE THAN THE STONE CAN READ.")
                 .contains("120 GU is more than the stone can read: 96 GU when perfectly smooth.")
                 .doesNotContain("The chance of");
     }
@@ -238,7 +238,7 @@ class GlossSheetTest {
     void more_than_the_stone_can_read_is_suspected_and_left_out() {
         String sheet = sheet(ferryHallReading(9.4, 110), PLAIN);
         assertThat(sheet)
-                .contains("OVER THE CEILING: 110 GU. The stone reads 96 GU at most at 60 degrees.")
+                .contains("TOO HIGH FOR THE STONE: 110 GU. The stone reads 96 GU at most at 60 degrees.")
                 .contains("Based on 1 reading of this floor");
     }
 
@@ -265,7 +265,7 @@ class GlossSheetTest {
     @Test
     void a_floor_without_a_ceiling_uses_that_of_any_stone_and_says_so() {
         assertThat(sheet(sample("boat-shed-concrete"), PLAIN))
-                .contains("139 GU 121 GU 101 GU any stone; used for concrete, whose ceiling is not known")
+                .contains("139 GU 121 GU 101 GU the most that any stone reads; for concrete it is not known")
                 .contains("The figures are for stone.");
         assertThat(sheet(ferryHall(), PLAIN))
                 .contains("93 GU 96 GU 100 GU granite")

@@ -92,10 +92,11 @@ final class DifferenceWords {
         if (!zones.one().isEmpty() && !zones.other().isEmpty()) {
             words.add(phrase("difference.zones").with("change", instead(names(zones.other()), names(zones.one()))));
         }
+        boolean renamed = !zones.isEmpty();
         Stream.concat(answers.one().stream(), answers.other().stream())
                 .map(FieldAnswer::field)
                 .distinct()
-                .filter(field -> !said(answers.one(), field).equals(said(answers.other(), field)))
+                .filter(field -> !renamed || !saysTheSame(said(answers.one(), field), said(answers.other(), field)))
                 .forEach(field -> words.add(Wording.sentences(
                         FieldWords.question(field),
                         instead(answer(answers.other(), field), answer(answers.one(), field)))));
@@ -114,13 +115,20 @@ final class DifferenceWords {
                 .toList();
     }
 
+    /** Whether as many zones say the same, or all zones of both say one thing. */
+    private static boolean saysTheSame(List<Given> one, List<Given> other) {
+        boolean counted = one.size() == other.size() && Split.of(one, other).isEmpty();
+        Set<Given> all = Stream.concat(one.stream(), other.stream()).collect(Collectors.toSet());
+        return counted || !one.isEmpty() && !other.isEmpty() && all.size() == 1;
+    }
+
     /** What is said to a question, wherever. */
-    private static Set<Given> said(List<FieldAnswer> answers, String field) {
+    private static List<Given> said(List<FieldAnswer> answers, String field) {
         return answers.stream()
                 .filter(answer -> answer.field().equals(field))
                 .flatMap(answer -> answer.given().stream())
                 .map(given -> new Given(Optional.empty(), given.keys(), given.amounts()))
-                .collect(Collectors.toSet());
+                .toList();
     }
 
     private static Wording answer(List<FieldAnswer> answers, String field) {

@@ -72,8 +72,8 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
             Task.SEMI_RIGID_JOINTS,
             Task.ELASTIC_JOINTS);
 
-    /** What settles a question; all else prepares a cut. */
-    private static final Set<Task> FINDING_OUT = EnumSet.of(
+    /** What settles a question or dries the floor, on which the release may hang; all else prepares a cut. */
+    private static final Set<Task> BEFORE_RELEASE = EnumSet.of(
             Task.CALL_SPECIALIST,
             Task.CONSULT_CONSERVATOR,
             Task.TEST_STONE,
@@ -86,6 +86,12 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
             Task.WATCH_CRACKS,
             Task.WATCH_SETTLEMENT,
             Task.FIND_MOISTURE,
+            Task.MEND_LEAK,
+            Task.SHUT_OFF_AND_DRY,
+            Task.LET_DRY,
+            Task.LET_CURE,
+            Task.SHELTER_FROM_FROST,
+            Task.TRY_DENSIFIER,
             Task.SURVEY_APART,
             Task.DATA_SHEET);
 
@@ -197,7 +203,7 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
         words.list(draft, heading, topic, terms);
     }
 
-    /** What is found out comes first; while no cut is told, the rest waits under a heading of its own. */
+    /** While no cut is told, what does not hang on the release comes first, and the rest under a heading of its own. */
     private void preparation(boolean waits) {
         boolean densified = plan.densifier() == Densifier.BEFORE_CUTS;
         List<Preparation> steps = plan.preparation().stream()
@@ -210,11 +216,11 @@ record PlanSections(Draft draft, Plan plan, PlanWords words, boolean gated) {
             draft.numbered(words.phrase("preparation.sampled"));
         }
         steps.stream()
-                .filter(step -> !waits || FINDING_OUT.contains(step.task()))
+                .filter(step -> !waits || BEFORE_RELEASE.contains(step.task()))
                 .forEach(step -> draft.numbered(preparation(step)));
         if (waits) {
             List<Preparation> later = steps.stream()
-                    .filter(step -> !FINDING_OUT.contains(step.task()))
+                    .filter(step -> !BEFORE_RELEASE.contains(step.task()))
                     .toList();
             if (!later.isEmpty()) {
                 draft.section("preparation.released");

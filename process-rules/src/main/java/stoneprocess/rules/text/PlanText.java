@@ -141,6 +141,7 @@ public final class PlanText {
                     .list("refusal.besides", besides, cards::because);
             List<Task> first = recommendation.values(Topics.PREPARATION, Subject.FLOOR).stream()
                     .filter(FIRST_STEPS::contains)
+                    .filter(task -> task != Task.FIX_HOLLOW || PlanWords.isCleared(recommendation))
                     .toList();
             words.list(draft, "first-steps.heading", Topics.PREPARATION, first);
             offers(draft, recommendation);
@@ -156,7 +157,10 @@ public final class PlanText {
         List<String> rules = recommendation.outcomes().stream()
                 .filter(outcome ->
                         outcome.topic() == Topics.FIRST_CUT && outcome.subject().equals(Subject.OPEN_FIELD))
-                .flatMap(outcome -> outcome.reasons().stream())
+                .flatMap(outcome -> outcome instanceof Decision<?> decision
+                        ? decision.reasons().stream()
+                                .filter(reason -> !decision.outweighed().contains(reason))
+                        : outcome.reasons().stream())
                 .filter(reason -> reason.certain() && reason.kind() != ContributionKind.WISH)
                 .map(Reason::rule)
                 .distinct()

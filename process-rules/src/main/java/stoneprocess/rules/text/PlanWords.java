@@ -78,9 +78,6 @@ record PlanWords(List<String> variants, Wording speeds) {
             variants.add(".uncut");
         }
         FloorSurvey survey = recommendation.survey();
-        if (KnownStone.of(recommendation).isPoured(survey)) {
-            variants.add(".poured");
-        }
         if (survey.answer(SurveyField.SETTING).value().equals(Optional.of(Setting.OUTDOORS))) {
             variants.add(".outdoors");
         }
@@ -92,6 +89,9 @@ record PlanWords(List<String> variants, Wording speeds) {
         }
         if (survey.zones().stream().anyMatch(zone -> zone.kind() == ZoneKind.STAIR)) {
             variants.add(".treads");
+        }
+        if (KnownStone.of(recommendation).isPoured(survey)) {
+            variants.add(".poured");
         }
         if (survey.isLanesAlone()) {
             variants.add(".lanes");

@@ -15,6 +15,7 @@ import stoneprocess.core.answer.WhatElse;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
+import stoneprocess.core.plan.Status;
 import stoneprocess.core.survey.HowFound;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.term.Term;
@@ -201,7 +202,8 @@ record WhatElseWords(WhatElse whatElse, Recommendation recommendation) {
             return "what-else.count.none";
         }
         if (decisive > 0) {
-            return "what-else.count-decisive";
+            boolean held = recommendation.status() == Status.PROVISIONAL;
+            return held ? "what-else.count-decisive.held" : "what-else.count-decisive";
         }
         boolean cleaned = recommendation.values(Topics.VERDICT, Subject.FLOOR).contains(Verdict.CLEAN_ONLY);
         return cleaned ? "what-else.count.clean" : "what-else.count";

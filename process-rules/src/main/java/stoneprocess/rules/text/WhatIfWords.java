@@ -14,6 +14,7 @@ import java.util.function.Function;
 import stoneprocess.core.answer.FieldAnswer;
 import stoneprocess.core.answer.Given;
 import stoneprocess.core.answer.Split;
+import stoneprocess.core.decision.Impasse;
 import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.Track;
@@ -104,12 +105,12 @@ record WhatIfWords(Recommendation before, Recommendation after, RuleWords cards,
     /** The rules that stop the work now and did not speak before; all that stop it where each spoke before. */
     private void stops() {
         boolean contradicted = StoneConflict.write(draft, after);
-        List<String> all =
-                contradicted ? FollowChanges.stops(after, StoneConflict.besides(after)) : FollowChanges.stops(after);
-        if (contradicted && all.isEmpty()) {
+        List<Impasse<?>> besides = StoneConflict.besides(after);
+        if (contradicted && besides.isEmpty() && after.refusals().isEmpty()) {
             StoneConflict.waysOut(draft, after);
             return;
         }
+        List<String> all = contradicted ? FollowChanges.stops(after, besides) : FollowChanges.stops(after);
         List<String> spoke = before.outcomes().stream()
                 .flatMap(outcome -> RuleWords.rules(outcome.reasons()).stream())
                 .toList();

@@ -41,6 +41,9 @@ public final class Words {
 
     private static final double WEEK = 7 * DAY;
 
+    private static final double TWO_YEARS =
+            TimeSpan.of(2, Unit.YEAR).in(Unit.MINUTE).doubleValue();
+
     private Words() {}
 
     /** A fact that a rule matched, about the floor or about the work on it. */
@@ -124,10 +127,12 @@ public final class Words {
                 .with("value", AnswerWords.outcome(outcome));
     }
 
-    /** An amount that a survey gives: a room in cubic metres or feet, a time of weeks and more in days. */
+    /** An amount that a survey gives: a room in cubic metres or feet, a time of a week and more in days, of two years and more in years. */
     public static Wording surveyed(Quantity amount) {
-        if (amount instanceof TimeSpan time && time.minutes() >= WEEK && time.minutes() % DAY == 0) {
-            return Wording.phrase("amount.days").with("count", (int) (time.minutes() / DAY));
+        if (amount instanceof TimeSpan time && time.minutes() >= WEEK) {
+            boolean years = time.minutes() >= TWO_YEARS;
+            return Wording.phrase(years ? "amount.years" : "amount.days")
+                    .with("count", (int) Math.rint(time.minutes() / (years ? TWO_YEARS / 2 : DAY)));
         }
         return Wording.amount(amount, amount.dimension() == Dimension.VOLUME ? Precision.GIVEN : Precision.USUAL);
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -21,11 +22,13 @@ import stoneprocess.core.plan.Question;
 import stoneprocess.core.plan.Recommendation;
 import stoneprocess.core.plan.SafetyWarning;
 import stoneprocess.core.quantity.Area;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.TimeSpan;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.survey.AcidDrop;
 import stoneprocess.core.survey.ChipColour;
 import stoneprocess.core.survey.Coating;
+import stoneprocess.core.survey.CrackHarm;
 import stoneprocess.core.survey.Damage;
 import stoneprocess.core.survey.DamageKind;
 import stoneprocess.core.survey.EtchClass;
@@ -45,6 +48,8 @@ import stoneprocess.core.survey.Sounding;
 import stoneprocess.core.survey.StripLevel;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.survey.WavinessClass;
+import stoneprocess.core.survey.Zone;
+import stoneprocess.core.survey.ZoneKind;
 import stoneprocess.core.term.Term;
 import stoneprocess.core.tool.Bond;
 import stoneprocess.core.tool.GritSequence;
@@ -318,6 +323,25 @@ class PlanTextTest {
         }
     }
 
+    /** A broken nose is pieced or the tread replaced, poured or not; common practice, no source. */
+    @Example
+    void noses_of_poured_stairs_are_not_filled() {
+        Zone whole = Floors.zone(
+                "flight",
+                100,
+                Map.of(DamageKind.CRACKS, Damage.seen(DamageKind.CRACKS, Presence.PRESENT, Share.of(3, Unit.PERCENT))));
+        FloorSurvey stairs = Floors.unremarkable()
+                .set(SurveyField.STONE_NAME, "cement-terrazzo")
+                .set(SurveyField.ACID_DROP, AcidDrop.FIZZ_ON_SOLID)
+                .set(SurveyField.SCRIBER, ScriberTest.SCRATCHED)
+                .set(SurveyField.CRACK_HARM, CrackHarm.HARMFUL)
+                .zones(List.of(new Zone(whole.name(), ZoneKind.STAIR, whole.share(), whole.damages())))
+                .build();
+        Recommendation planned = ADVISOR.recommend(stairs);
+        assertThat(planned.values(Topics.PREPARATION, Subject.FLOOR)).contains(Task.FILL_CRACKS);
+        assertThat(squeezed(page(planned, Detail.FULL))).contains("A broken nose is never filled");
+    }
+
     /** An extent that nobody told withholds a cut, never a limit that is known; common practice, no source. */
     @Example
     void a_later_cut_keeps_the_limits_that_are_known() {
@@ -343,7 +367,6 @@ class PlanTextTest {
         FloorSurvey green = Floors.unremarkable()
                 .set(SurveyField.STONE_NAME, "cement-terrazzo")
                 .set(SurveyField.ACID_DROP, AcidDrop.FIZZ_ON_SOLID)
-                .set(SurveyField.SCRIBER, ScriberTest.SCRATCHED)
                 .set(SurveyField.SCRIBER, ScriberTest.SCRATCHED)
                 .set(SurveyField.CHIPS, ChipColour.GREEN)
                 .set(SurveyField.COATING, Coating.WAX)

@@ -102,7 +102,7 @@ class CommandLineTest {
         assertThat(Ran.command("", "plan", sample("ferry-hall-granite"), "--units", "us")
                         .out())
                 .contains("added weight, lb", "gal/pass")
-                .containsPattern("  33-66  .* closed, [0-9.-]+")
+                .containsPattern("  33-66  .* full, [0-9.-]+")
                 .doesNotContain(" kg");
     }
 

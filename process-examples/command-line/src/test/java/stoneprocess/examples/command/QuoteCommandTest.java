@@ -195,9 +195,9 @@ class QuoteCommandTest {
         assertThat(shed)
                 .contains(
                         "A test area of 4-10 m2 in two places",
-                        "7.5 kW: 11 A on each phase at 400 V, or 33 A at 230 V in one phase");
+                        "7.5 kW: 11 A per phase at 400 V three-phase, or 33 A at 230 V single-phase");
         assertThat(quote("customs-house-terrazzo", PRICES).out().replaceAll("\\s+", " "))
-                .contains("A test area of 1-4 m2", "1.5 kW: 2 A on each phase");
+                .contains("A test area of 1-4 m2", "1.5 kW: 2 A per phase");
     }
 
     /** What a client orders, in the order of the work; how a crew plans its bays is no business of his. */
@@ -345,7 +345,7 @@ class QuoteCommandTest {
                         .orElseThrow()
                         .chance())
                 .isEqualTo(told);
-        assertThat(quote("reading-room-marble", PRICES).out().replaceAll("\s+", " "))
+        assertThat(quote("reading-room-marble", PRICES).out().replaceAll("\\s+", " "))
                 .contains("That is a forecast, not a promise.");
         assertThat(json("boat-shed-concrete").variants().get(0).chance())
                 .as("concrete is named by its last grit")

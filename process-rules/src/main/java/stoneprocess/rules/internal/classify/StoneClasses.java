@@ -41,8 +41,8 @@ final class StoneClasses {
     private static final Set<Family> POURED =
             EnumSet.of(Family.CONCRETE, Family.CEMENT_TERRAZZO, Family.RESIN_TERRAZZO);
 
-    /** What floors have been made of for fewer years than make a floor historic; from memory. */
-    private static final Set<Family> YOUNG = EnumSet.of(Family.ENGINEERED_QUARTZ, Family.PORCELAIN);
+    /** What floors have been made of for hardly more years than make a floor historic; from memory. */
+    private static final Set<Family> YOUNG = EnumSet.of(Family.ENGINEERED_QUARTZ);
 
     private StoneClasses() {}
 
@@ -130,16 +130,15 @@ final class StoneClasses {
     }
 
     /**
-     * As answered; else a floor that was laid or poured lately, or is of a material that has not been made for longer, is not
-     * historic: who knows of old pieces in it says so.
+     * As answered; else a floor that was laid or poured lately, or at a time that nobody told and of a material that has
+     * hardly been made for longer, is not historic: who knows of old pieces in it says so.
      */
     static Set<Historic> historic(Situation situation) {
         FloorSurvey survey = situation.survey();
-        boolean young = YOUNG.containsAll(families(situation))
-                || survey.answer(SurveyField.LAID_AGO)
-                        .value()
-                        .filter(age -> age.compareTo(situation.parameters().get("historic.age", TimeSpan.class)) < 0)
-                        .isPresent();
+        boolean young = survey.answer(SurveyField.LAID_AGO)
+                .value()
+                .map(age -> age.compareTo(situation.parameters().get("historic.age", TimeSpan.class)) < 0)
+                .orElseGet(() -> YOUNG.containsAll(families(situation)));
         boolean open = !survey.answer(SurveyField.HISTORIC).isKnown();
         return open && young ? EnumSet.of(Historic.NO) : situation.answer(SurveyField.HISTORIC, Historic.class);
     }

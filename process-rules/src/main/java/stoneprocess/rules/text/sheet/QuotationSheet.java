@@ -5,7 +5,9 @@ import static stoneprocess.rules.text.sheet.EstimateWords.NOTHING;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +20,7 @@ import stoneprocess.core.estimate.PriceTerms;
 import stoneprocess.core.estimate.Remark;
 import stoneprocess.core.estimate.Work;
 import stoneprocess.core.parameter.Parameters;
+import stoneprocess.core.quantity.Share;
 import stoneprocess.core.quantity.Unit;
 import stoneprocess.core.site.JobNote;
 import stoneprocess.core.site.Quotation;
@@ -26,6 +29,7 @@ import stoneprocess.core.site.Quotation.QuotedVariant;
 import stoneprocess.core.site.Quotation.Unknown;
 import stoneprocess.core.site.Variant;
 import stoneprocess.core.site.VariantScope;
+import stoneprocess.core.survey.Finish;
 import stoneprocess.core.survey.SurveyField;
 import stoneprocess.core.topic.Task;
 import stoneprocess.rules.text.Words;
@@ -224,6 +228,12 @@ public final class QuotationSheet {
                     .with("power", first.draws())
                     .with("supply", Words.supply(first.draws())));
         }
+        priced.stream()
+                .filter(variant -> job(variant).draws().compareTo(first.draws()) > 0)
+                .forEach(variant -> draft.bullet(phrase("quotation.from-you.supply.variant")
+                        .with("variant", name(variant.variant()))
+                        .with("power", job(variant).draws())
+                        .with("supply", Words.supply(job(variant).draws()))));
         if (first.work().contains(Work.SLURRY.key())) {
             draft.bullet("quotation.from-you.slurry");
         }
@@ -358,7 +368,7 @@ public final class QuotationSheet {
         if (job(priced.get(0)).work().contains(Work.TEST_AREA.key())) {
             draft.bullets("quotation.test-area", "quotation.finish-is-a-class");
         }
-        priced.forEach(this::chance);
+        chances();
         int crews = job(priced.get(0)).worked().crews();
         if (crews > 1) {
             draft.bullet(phrase("quotation.crews").with("crews", crews));
@@ -374,12 +384,15 @@ public final class QuotationSheet {
                 .orElseGet(() -> phrase("quotation.no-distance")));
     }
 
-    private void chance(QuotedVariant variant) {
-        variant.chance()
-                .ifPresent(chance -> draft.bullet(phrase("quotation.chance")
-                        .with("variant", name(variant.variant()))
-                        .with("finish", Wording.of(job(variant).finish().orElseThrow()))
-                        .with("chance", chance)));
+    /** Each finish once, with the chance of the first variant that has it. */
+    private void chances() {
+        Map<Finish, Share> chances = new LinkedHashMap<>();
+        priced.forEach(variant -> variant.chance()
+                .ifPresent(chance -> job(variant)
+                        .finish()
+                        .ifPresent(finish -> chances.putIfAbsent(finish, new Share(Math.rint(chance.percent()))))));
+        chances.forEach((finish, chance) ->
+                draft.bullet(phrase("quotation.chance").with("finish", finish).with("chance", chance)));
     }
 
     private void band(QuotedVariant variant) {
