@@ -89,7 +89,7 @@ final class AnswerWords {
 
     /**
      * Rules one after the other, each with the facts of this floor that it rests on, its source and its id: all that known
-     * facts make speak, of the others the first ones and the ids of the rest.
+     * facts make speak, of the others the first ones and how many more there are.
      */
     static void reasons(Draft draft, String heading, List<Reason> reasons, Function<String, Card> cards) {
         if (!reasons.isEmpty()) {
@@ -106,8 +106,7 @@ final class AnswerWords {
         Stream.concat(certain.stream(), open.stream().limit(shown))
                 .forEach(rule -> draft.bullet(reason(cards.apply(rule), byRule.get(rule))));
         if (shown < open.size()) {
-            draft.bullet(RuleWords.withIds(
-                    phrase("answer.more-rules").with("count", open.size() - shown), open.subList(shown, open.size())));
+            draft.bullet(phrase("answer.more-rules").with("count", open.size() - shown));
         }
     }
 

@@ -54,6 +54,7 @@ import stoneprocess.rules.text.MachineToBring;
 import stoneprocess.rules.text.Words;
 import stoneprocess.rules.text.document.Document;
 import stoneprocess.rules.text.document.Draft;
+import stoneprocess.rules.text.document.Item;
 import stoneprocess.rules.text.document.Ledger;
 import stoneprocess.rules.text.document.Wording;
 import stoneprocess.rules.text.document.Wording.Joint;
@@ -426,14 +427,13 @@ public final class EstimateSheet {
             draft.bullet("estimate.own-timing");
         }
         bySource()
-                .forEach((source, assumptions) -> draft.bullet(phrase("estimate.assumptions")
-                        .with("source", source)
-                        .with("numbers", Wording.list(Joint.SEMICOLON, assumptions))));
+                .forEach((source, assumptions) ->
+                        draft.bullet(phrase("estimate.assumptions").with("source", source), List.copyOf(assumptions)));
     }
 
     /** The numbers behind the figures, each once, by where they come from. */
-    private Map<Wording, Set<Wording>> bySource() {
-        Map<Wording, Set<Wording>> bySource = new LinkedHashMap<>();
+    private Map<Wording, Set<Item>> bySource() {
+        Map<Wording, Set<Item>> bySource = new LinkedHashMap<>();
         List<Assumption> all = new ArrayList<>();
         worked().forEach(line -> all.addAll(line.assumptions()));
         planned.rates().values().forEach(all::addAll);
@@ -441,9 +441,9 @@ public final class EstimateSheet {
         estimate.plausibility().ifPresent(beside -> all.addAll(beside.assumptions()));
         all.forEach(assumption -> bySource.computeIfAbsent(
                         Wording.source(assumption.source()), source -> new LinkedHashSet<>())
-                .add(phrase("estimate.assumption")
-                        .with("name", EstimateWords.assumption(assumption.name()))
-                        .with("value", assumption.value())));
+                .add(new Item.Labelled(
+                        phrase("estimate.assumption").with("name", EstimateWords.assumption(assumption.name())),
+                        phrase("estimate.assumption.value").with("value", assumption.value()))));
         return bySource;
     }
 
@@ -464,6 +464,8 @@ public final class EstimateSheet {
         }
         draft.bullets(notes, Wording::of)
                 .bullets(remarks, Wording::of)
+                .bullet(phrase("estimate.shift")
+                        .with("shift", planned.job().site().shift()))
                 .bullet("estimate.hours-paid.caution")
                 .bullet("estimate.rounding");
     }
