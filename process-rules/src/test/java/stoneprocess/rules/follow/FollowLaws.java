@@ -188,6 +188,11 @@ public final class FollowLaws {
     }
 
     static NextMove withNotes(NextMove next, List<LogNote> notes) {
+        return with(next, notes, next.ahead());
+    }
+
+    /** The same answer with other notes, and another plan of what is ahead. */
+    static NextMove with(NextMove next, List<LogNote> notes, Recommendation ahead) {
         return new NextMove(
                 next.move(),
                 next.at(),
@@ -201,7 +206,7 @@ public final class FollowLaws {
                 notes,
                 next.unknown(),
                 next.outcomes(),
-                next.ahead());
+                ahead);
     }
 
     private static List<String> notes(NextMove next, List<Entry> entries) {

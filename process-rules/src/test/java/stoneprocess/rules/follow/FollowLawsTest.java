@@ -85,19 +85,9 @@ class FollowLawsTest {
         Follower silent = Follower.of((plan, log) -> {
             NextMove next = SHIPPED.answer().apply(plan, log);
             Recommendation ahead = next.ahead();
-            return new NextMove(
-                    next.move(),
-                    next.at(),
-                    next.findings(),
-                    next.causes(),
-                    next.checks(),
-                    next.mends(),
-                    next.asks(),
-                    next.morePasses(),
-                    next.progress(),
+            return FollowLaws.with(
+                    next,
                     next.notes(),
-                    next.unknown(),
-                    next.outcomes(),
                     new Recommendation(
                             ahead.status(),
                             ahead.plan(),
